@@ -1,0 +1,72 @@
+import type { Area } from '../cells/sheet.ts';
+
+/** How a cell looks. Everything left out is the workbook's own default. Colours are `RRGGBB`. */
+export interface CellStyle {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly size?: number;
+  readonly color?: string;
+  readonly fill?: string;
+  /** Spreadsheet number format code, e.g. `0.000`, `0.0%`, `yyyy-mm-dd`, `@`. */
+  readonly numberFormat?: string;
+  readonly wrap?: boolean;
+  readonly align?: 'left' | 'center' | 'right';
+  readonly valign?: 'top' | 'center';
+  /** A thin line below the cell. */
+  readonly underline?: boolean;
+}
+
+/** A value to write: `text` is always written as text, whatever it begins with. */
+export type ModelValue = number | string | boolean | null;
+
+export interface ModelCell {
+  readonly value: ModelValue;
+  /** Key into `SheetModel.styles`. */
+  readonly style?: string;
+  /** Index into `SheetModel.formulas`; `value` is then the result stored beside the formula. */
+  readonly formula?: number;
+}
+
+/** Shade cells of an area by what they say: the first rule whose text equals the cell's applies. */
+export interface ShadeRule {
+  readonly area: Area;
+  readonly equals: string;
+  readonly style: { readonly fill?: string; readonly color?: string; readonly bold?: boolean };
+}
+
+/**
+ * A result sheet as data, for any host to write. Rows come one at a time so that a sheet of hundreds of thousands
+ * never stands in memory whole; `rowCount` is known beforehand.
+ */
+export interface SheetModel {
+  /** Name wanted; a host never overwrites a sheet but chooses a free name beginning with it, and says which. */
+  readonly name: string;
+  /** Widths in characters of the default font, one a column. */
+  readonly widths: readonly number[];
+  readonly styles: Readonly<Record<string, CellStyle>>;
+  /**
+   * Formulas used down the rows, without the leading `=`; `{r}` stands for the row's own number, as in
+   * `I{r}*J{r}*K{r}/L{r}`; anchors are written `$K$4`; another result sheet of the same run is written
+   * `{Audit summary}!$C$5` with the name it asked for.
+   */
+  readonly formulas: readonly string[];
+  readonly rowCount: number;
+  rows(): Iterable<ModelRow>;
+  readonly freeze?: { readonly rows: number; readonly columns: number };
+  /** Header row included. */
+  readonly filter?: Area;
+  readonly merges?: readonly Area[];
+  readonly shades?: readonly ShadeRule[];
+  readonly print: {
+    readonly landscape: boolean;
+    /** Rows repeated on each page, both ends counted from 1. */
+    readonly repeatRows?: { readonly from: number; readonly to: number };
+    readonly footer?: string;
+  };
+}
+
+export interface ModelRow {
+  readonly height?: number;
+  /** Cells from column A on; `undefined` leaves a cell empty. */
+  readonly cells: readonly (ModelCell | undefined)[];
+}

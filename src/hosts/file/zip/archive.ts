@@ -1,0 +1,111 @@
+import { type DirectoryRecord, readDirectory } from './directory.ts';
+import type { ReadLimits } from './limits.ts';
+import { FileRefused, oneLine } from './refused.ts';
+import { unpack } from './unpack.ts';
+
+/** One part of the file. A copy of `raw` under the same name, method, crc and sizes is the part byte for byte. */
+export interface ZipEntry extends DirectoryRecord {
+  /** The packed bytes, a view into the file. */
+  readonly raw: Uint8Array;
+}
+
+export interface Archive {
+  /** In the order of the zip's table of contents; folders are among them (their names end in `/`). */
+  readonly entries: readonly ZipEntry[];
+  /** The part of that name, in any case, with or without a leading slash. */
+  get(name: string): ZipEntry | undefined;
+  /** The part unpacked. Throws FileRefused where it is damaged. */
+  bytes(entry: ZipEntry): Uint8Array;
+  /** Unpacks the part piece by piece. What `onChunk` throws passes through; a damaged part throws FileRefused. */
+  stream(entry: ZipEntry, onChunk: (chunk: Uint8Array) => void): void;
+}
+
+const localSignature = 0x04034b50;
+const localLength = 30;
+
+/**
+ * Opens a zip held in memory; nothing is unpacked yet. Throws FileRefused for a damaged or split zip, zip64,
+ * encryption, unknown packing, two parts of one name, parts that overlap, and sizes beyond `limits`. The
+ * declared sizes can be relied on: a part that unpacks to another size is refused when it is read.
+ */
+export function openZip(bytes: Uint8Array, limits: ReadLimits): Archive {
+  const records = readDirectory(bytes, limits);
+  const entries = records.map((record) => ({ ...record, raw: locate(bytes, record) }));
+  refuseOverlaps(entries, bytes);
+  refuseBombs(entries, limits);
+  const byName = new Map<string, ZipEntry>();
+  for (const entry of entries) {
+    const key = partKey(entry.name);
+    if (byName.has(key)) {
+      throw new FileRefused(`The file holds part “${oneLine(entry.name)}” twice. Save it again as .xlsx.`);
+    }
+    byName.set(key, entry);
+  }
+  return {
+    entries,
+    get: (name) => byName.get(partKey(name)),
+    bytes(entry) {
+      const whole = new Uint8Array(entry.size);
+      let filled = 0;
+      unpack(entry, (chunk) => {
+        whole.set(chunk, filled);
+        filled += chunk.length;
+      });
+      return whole;
+    },
+    stream: unpack,
+  };
+}
+
+/** Part names are compared without case (ECMA-376 part 2, section 6.2.2.3); some writers use backslashes. */
+function partKey(name: string): string {
+  return name.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
+}
+
+function locate(bytes: Uint8Array, record: DirectoryRecord): Uint8Array {
+  const { offset } = record;
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (offset + localLength <= bytes.length && view.getUint32(offset, true) === localSignature) {
+    const start =
+      offset + localLength + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true);
+    const end = start + record.compressedSize;
+    if (end <= bytes.length) return bytes.subarray(start, end);
+  }
+  throw new FileRefused(
+    `The file is cut off or damaged: part “${oneLine(record.name)}” is not where it should be. Copy or download it again.`,
+  );
+}
+
+/** Parts that share bytes are how a small file claims to unpack to a huge one; no honest writer makes them. */
+function refuseOverlaps(entries: readonly ZipEntry[], bytes: Uint8Array): void {
+  let free = 0;
+  for (const entry of [...entries].sort((a, b) => a.offset - b.offset)) {
+    if (entry.offset < free) {
+      throw new FileRefused(
+        `Part “${oneLine(entry.name)}” of the file overlaps another. Do not trust this file.`,
+      );
+    }
+    free = entry.raw.byteOffset - bytes.byteOffset + entry.raw.length;
+  }
+}
+
+function refuseBombs(entries: readonly ZipEntry[], limits: ReadLimits): void {
+  let total = 0;
+  for (const { name, size, compressedSize } of entries) {
+    total += size;
+    if (size > limits.ratioFloor && size > compressedSize * limits.ratio) {
+      throw new FileRefused(
+        `Part “${oneLine(name)}” of the file would unpack to more than ${limits.ratio} times its size, as a hostile file does. Delete empty formatted rows and columns, then save it again.`,
+      );
+    }
+  }
+  if (total > limits.unpackedBytes) {
+    throw new FileRefused(
+      `The file would unpack to ${megabytes(total)}, more than the ${megabytes(limits.unpackedBytes)} that are read. Split it, or delete empty formatted rows.`,
+    );
+  }
+}
+
+function megabytes(bytes: number): string {
+  return `${Math.ceil(bytes / 2 ** 20).toLocaleString('en')} MB`;
+}

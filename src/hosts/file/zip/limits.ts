@@ -7,11 +7,14 @@ export interface ReadLimits {
   readonly ratioFloor: number;
   /** Parts in the file. */
   readonly entries: number;
-  /** Cells one sheet takes in memory: the lengths of its rows added up, each counted to its last filled cell. */
-  readonly cellsPerSheet: number;
+  /**
+   * Cells of all sheets: the rows down to each sheet's last filled one, each counted to its last filled cell
+   * plus one for the row itself, and the cells that merges cover.
+   */
+  readonly cells: number;
   /** Elements nested in one another in a part. */
   readonly depth: number;
-  /** Characters of one text, attribute or tag name run: a spreadsheet cell holds 32,767, an escaped one seven times that. */
+  /** Characters of one text, give or take a chunk: a spreadsheet cell holds 32,767, written with escapes seven times that. */
   readonly textLength: number;
 }
 
@@ -24,7 +27,7 @@ export const defaultLimits: ReadLimits = {
   ratio: 250,
   ratioFloor: 4 * 2 ** 20,
   entries: 10_000,
-  cellsPerSheet: 20_000_000,
+  cells: 20_000_000,
   depth: 100,
   textLength: 2 ** 20,
 };

@@ -1,0 +1,92 @@
+import { type Cell, DateCell, ErrorCell, PercentCell } from '../../../cells/cell.ts';
+import { unescapeText } from './escapes.ts';
+import type { NumberKind } from './numberFormat.ts';
+import { dayOfIso, dayOfSerial } from './serialDate.ts';
+
+/** A cell as its part stores it. */
+export interface StoredCell {
+  /** The `t` attribute: `n` where absent. */
+  readonly type: string;
+  readonly text: string;
+  /** Whether a value stands in the cell at all; an empty one (`<v/>`) does. */
+  readonly hasValue: boolean;
+  readonly hasFormula: boolean;
+  readonly kind: NumberKind;
+}
+
+/** What the whole workbook shares for reading its cells. */
+export interface CellContext {
+  readonly sharedStrings: readonly string[];
+  readonly date1904: boolean;
+  readonly intern: (text: string) => string;
+}
+
+/** A stored value that means nothing; `message` says why, without saying where. */
+export class BadValue extends Error {}
+
+const decimalNumber = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
+
+/**
+ * The cell a stored cell stands for (ECMA-376 part 1, section 18.18.11, ST_CellType). An empty text is an empty
+ * cell; a formula whose result was never stored is an ErrorCell saying so. Throws BadValue where the stored
+ * value does not fit its type.
+ */
+export function cellValue(stored: StoredCell, context: CellContext): Cell {
+  const { type, text } = stored;
+  if (!stored.hasValue || (type === 'n' && text === '')) {
+    return stored.hasFormula ? new ErrorCell('no stored result') : null;
+  }
+  switch (type) {
+    case 'n':
+      return numberCell(text, stored.kind, context.date1904);
+    case 's':
+      return sharedString(text, context.sharedStrings);
+    case 'str':
+    case 'inlineStr':
+      return text === '' ? null : context.intern(unescapeText(text));
+    case 'b':
+      return booleanCell(text);
+    case 'e':
+      return new ErrorCell(context.intern(text));
+    case 'd':
+      return isoDateCell(text);
+    default:
+      throw new BadValue(`has the unknown type “${type}”`);
+  }
+}
+
+/** `value` times 100 as the reader of the sheet sees it, rounded to 12 digits so that 0.07 is 7 and not 7.000000000000001. */
+export function percentOf(value: number): number {
+  return Number((value * 100).toPrecision(12));
+}
+
+function numberCell(text: string, kind: NumberKind, date1904: boolean): Cell {
+  const value = Number(text);
+  if (!decimalNumber.test(text) || !Number.isFinite(value)) {
+    throw new BadValue(`holds “${text}” where a number should be`);
+  }
+  if (kind === 'percent') return new PercentCell(percentOf(value));
+  if (kind === 'number') return value;
+  const day = dayOfSerial(value, date1904);
+  return day === undefined ? value : new DateCell(day);
+}
+
+function sharedString(text: string, strings: readonly string[]): Cell {
+  const value = /^\s*\d+\s*$/.test(text) ? strings[Number(text)] : undefined;
+  if (value === undefined)
+    throw new BadValue(`points to text number “${text}”, which the file does not hold`);
+  return value === '' ? null : value;
+}
+
+function booleanCell(text: string): boolean {
+  const value = text.trim();
+  if (value === '1' || value === 'true') return true;
+  if (value === '0' || value === 'false') return false;
+  throw new BadValue(`holds “${text}” where true or false should be`);
+}
+
+function isoDateCell(text: string): Cell {
+  const day = dayOfIso(text.trim());
+  if (day === undefined) throw new BadValue(`holds “${text}” where a date should be`);
+  return new DateCell(day);
+}

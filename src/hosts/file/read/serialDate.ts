@@ -1,0 +1,24 @@
+/** 1970-01-01 as a serial number of the 1900 date system. */
+const epoch1900 = 25569;
+const epoch1904 = epoch1900 - 1462;
+/** Serial number of 9999-12-31, the last date a spreadsheet shows. */
+const last1900 = 2958465;
+
+/**
+ * Days since 1970-01-01 of a spreadsheet's date serial number; undefined for one that no date is shown for
+ * (negative, or after 9999). In the 1900 system, which counts a 29 February 1900 that never was, serials
+ * before 60 lie one day later than the rest would have them; that day itself reads as 28 February.
+ * Source: ECMA-376 part 1, section 18.17.4.1.
+ */
+export function dayOfSerial(serial: number, date1904: boolean): number | undefined {
+  if (serial < 0 || serial >= (date1904 ? last1900 - 1462 : last1900) + 1) return undefined;
+  if (date1904) return serial - epoch1904;
+  return serial - epoch1900 + (serial < 60 ? 1 : 0);
+}
+
+/** Days since 1970-01-01 of an ISO 8601 date with or without a time of day, `2026-03-01T06:00:00`; undefined where it is none. */
+export function dayOfIso(text: string): number | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d+)?)?)?Z?$/.test(text)) return undefined;
+  const milliseconds = Date.parse(`${text.replace('Z', '')}${text.includes('T') ? 'Z' : ''}`);
+  return Number.isNaN(milliseconds) ? undefined : milliseconds / 86_400_000;
+}

@@ -1,0 +1,100 @@
+import { SaxesParser } from 'saxes';
+import type { Archive, ZipEntry } from '../zip/archive.ts';
+import type { ReadLimits } from '../zip/limits.ts';
+import { FileRefused, oneLine } from '../zip/refused.ts';
+import { type PartDecoder, partDecoder } from './encoding.ts';
+
+export type Attributes = Readonly<Record<string, string>>;
+
+/** What a reader of one part wants to hear. Element names come without their namespace prefix. */
+export interface XmlHandler {
+  /** `parents` are the open elements around it, outermost first. The array is reused: copy what must last. */
+  open(name: string, attributes: Attributes, parents: readonly string[]): void;
+  close?(name: string, parents: readonly string[]): void;
+  /** A run of text or CDATA inside the element opened last; one text may come in several runs. */
+  text?(text: string): void;
+}
+
+/**
+ * Reads a part piece by piece with a checking XML parser. Throws FileRefused, naming part, line and column,
+ * where the XML is not well formed, has a document type (and so could define entities), or exceeds `limits`.
+ * `onBytes` hears how many unpacked bytes went in.
+ */
+export function readXml(
+  archive: Archive,
+  part: ZipEntry,
+  limits: ReadLimits,
+  handler: XmlHandler,
+  onBytes?: (count: number) => void,
+): void {
+  const parser = createParser(part.name, limits, handler);
+  let decoder: PartDecoder | undefined;
+  let sinceTag = 0;
+  const write = (text: string): void => {
+    const lastTag = text.lastIndexOf('<');
+    sinceTag = lastTag < 0 ? sinceTag + text.length : text.length - lastTag;
+    if (sinceTag > limits.textLength && lastTag < 0) {
+      throw refusal(part.name, 'a single text is longer than any cell can hold');
+    }
+    parser.write(text);
+  };
+  archive.stream(part, (chunk) => {
+    decoder ??= partDecoder(part.name, chunk);
+    write(decoder.decode(chunk));
+    onBytes?.(chunk.length);
+  });
+  write(decoder?.flush() ?? '');
+  parser.close();
+}
+
+/** The attribute of that local name under any prefix, as `r:id` is `id` whatever the file calls its namespaces. */
+export function prefixedAttribute(attributes: Attributes, local: string): string | undefined {
+  const name = Object.keys(attributes).find((key) => key.endsWith(`:${local}`));
+  return name === undefined ? undefined : attributes[name];
+}
+
+/** An XML boolean (`1`, `true`, `0`, `false`); undefined where the attribute is absent or something else. */
+export function booleanAttribute(value: string | undefined): boolean | undefined {
+  if (value === '1' || value === 'true') return true;
+  return value === '0' || value === 'false' ? false : undefined;
+}
+
+function createParser(
+  partName: string,
+  limits: ReadLimits,
+  handler: XmlHandler,
+): SaxesParser<{ xmlns: false; position: false }> {
+  const parser = new SaxesParser({ xmlns: false, position: false });
+  const parents: string[] = [];
+  const stop = (what: string): never => {
+    throw refusal(partName, what, parser.line, parser.columnIndex + 1);
+  };
+  parser.on('error', (error) => stop(oneLine(error.message, 80)));
+  parser.on('doctype', () => stop('it has a document type definition, which workbooks may not have'));
+  parser.on('opentag', (tag) => {
+    handler.open(localName(tag.name), tag.attributes, parents);
+    parents.push(localName(tag.name));
+    if (parents.length > limits.depth) stop(`elements are nested more than ${limits.depth} deep`);
+  });
+  parser.on('closetag', () => {
+    const name = parents.pop() ?? '';
+    handler.close?.(name, parents);
+  });
+  const onText = handler.text?.bind(handler);
+  if (onText !== undefined) {
+    parser.on('text', onText);
+    parser.on('cdata', onText);
+  }
+  return parser;
+}
+
+function localName(name: string): string {
+  return name.slice(name.indexOf(':') + 1);
+}
+
+function refusal(partName: string, what: string, line?: number, column?: number): FileRefused {
+  const position = line === undefined || column === undefined ? '' : ` line ${line}, column ${column}`;
+  return new FileRefused(
+    `Part “${oneLine(partName)}”${position} cannot be read: ${what}. Open the file in a spreadsheet program and save it again.`,
+  );
+}

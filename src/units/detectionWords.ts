@@ -5,10 +5,11 @@ const BEFORE = '(?<![a-zμ0-9])';
 const AFTER = '(?![a-zμ0-9])';
 const PEAK = '(?:peak|pk|p)';
 const GAP = '[\\s_/-]*';
+const BOTH_PEAKS = `${PEAK}${GAP}(?:to|t|2)?${GAP}${PEAK}`;
 
 /** Longest form first: `0-pk` holds `pk`, and `pk-pk` holds it twice. */
 const WORDS: readonly (readonly [Detection, RegExp])[] = [
-  ['p-p', new RegExp(`${BEFORE}(?:s_?)?\\(?${PEAK}${GAP}(?:to|t|2)?${GAP}${PEAK}\\)?${AFTER}`)],
+  ['p-p', new RegExp(`${BEFORE}(?:s_?)?(?:\\(${BOTH_PEAKS}\\)|${BOTH_PEAKS}${AFTER})`)],
   ['0-p', new RegExp(`${BEFORE}(?:0|zero|o)${GAP}(?:to)?${GAP}${PEAK}${AFTER}`)],
   ['0-p', new RegExp(`${BEFORE}(?:peak|pk)${AFTER}`)],
   ['rms', new RegExp(`${BEFORE}r\\.?m\\.?s\\.?${AFTER}`)],

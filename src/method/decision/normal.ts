@@ -2,7 +2,8 @@
 
 /**
  * Rational approximations of W. J. Cody, Algorithm 715: SPECFUN, ACM Trans. Math. Softw. 19 (1993) 22–30, function
- * ANORM, after his Math. Comp. 23 (1969) 631–637. Coefficients from memory, the highest power first.
+ * ANORM, after his Math. Comp. 23 (1969) 631–637. Coefficients from
+ * transcriptions of that routine that agree, the highest power first.
  */
 const NEAR_P = [
   0.065682337918207449113, 2.2352520354606839287, 161.02823106855587881, 1067.6894854603709582,
@@ -21,7 +22,7 @@ const MIDDLE_Q = [
   18615.571640885098091, 34900.952721145977266, 38912.003286093271411, 19685.429676859990727,
 ] as const;
 const FAR_P = [
-  0.02307344176494017303, 0.21589853405795699, 0.1274011611602473639, 0.022235277649129598,
+  0.02307344176494017303, 0.21589853405795699, 0.1274011611602473639, 0.022235277870649807,
   0.001421619193227893466, 2.9112874951168792e-5,
 ] as const;
 const FAR_Q = [

@@ -1,0 +1,96 @@
+import type { SheetModel } from '../../../sheets/model.ts';
+import type { Deflater } from '../zip/deflater.ts';
+import { zipWriter } from '../zip/writer.ts';
+import { freeNames } from './names.ts';
+import { editedParts } from './package/edits.ts';
+import { openWorkbook } from './package/openWorkbook.ts';
+import { plannedParts } from './package/plannedParts.ts';
+import { sheetNames } from './package/workbookPart.ts';
+import { sheetBody } from './sheet/body.ts';
+import { streamText } from './sheet/stream.ts';
+import { longestText } from './sheet/values.ts';
+import { appendStyles } from './styles/append.ts';
+import { emptyStyleSheet } from './styles/empty.ts';
+
+export interface WriteOptions {
+  /** Called now and then with the rows written so far and those to be written in all. */
+  readonly onProgress?: (done: number, total: number) => void;
+  /** Packs the new parts; by default fflate does, which runs anywhere. */
+  readonly deflater?: Deflater;
+}
+
+export interface Written {
+  readonly bytes: Uint8Array;
+  /** The name each sheet asked for and the one it got, in order. */
+  readonly sheetNames: readonly { readonly wanted: string; readonly given: string }[];
+  /** What a person should know about the copy; each is one sentence. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * A copy of an .xlsx or .xlsm workbook with result sheets behind its own. Only the list of parts, the workbook part,
+ * its relationships and the style sheet are added to; every other part is taken over byte for byte. Names of the
+ * workbook's own sheets are never reused. Throws FileRefused for a file that cannot be added to, and an Error where
+ * a model contradicts itself.
+ */
+export function addSheets(
+  original: Uint8Array,
+  sheets: readonly SheetModel[],
+  options: WriteOptions = {},
+): Written {
+  const workbook = openWorkbook(original);
+  const wanted = sheets.map((sheet) => sheet.name);
+  const given = freeNames(wanted, sheetNames(workbook.workbook));
+  const parts = plannedParts(workbook, sheets.length);
+  const numbers = appendStyles(workbook.styles?.text ?? emptyStyleSheet(workbook.dialect), 'styles');
+  const renamed = new Map(
+    wanted.map((name, index): [string, string] => [name, given[index] ?? name]).reverse(),
+  );
+  const bodies = sheets.map((sheet) => sheetBody(sheet, workbook, numbers, renamed));
+  const styles = numbers.text();
+
+  const zip = zipWriter(options.deflater);
+  const edited = editedParts(workbook, sheets, given, parts, styles);
+  for (const entry of workbook.archive.entries) {
+    const bytes = edited.get(entry);
+    if (bytes) zip.add(entry.name, bytes);
+    else zip.copy(entry);
+  }
+  if (parts.styles !== undefined) zip.add(parts.styles, new TextEncoder().encode(styles));
+
+  const notes = workbook.signed ? [signatureNote] : [];
+  const onRow = progress(sheets, options);
+  bodies.forEach((body, index) => {
+    const cut: string[] = [];
+    streamText(
+      body.pieces(onRow, (address) => cut.push(address)),
+      zip.begin(parts.sheets[index] ?? ''),
+    );
+    if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
+  });
+  return {
+    bytes: zip.finish(),
+    sheetNames: wanted.map((name, index) => ({ wanted: name, given: given[index] ?? name })),
+    notes,
+  };
+}
+
+const signatureNote =
+  'The workbook carries a digital signature; the copy is not what was signed, so its signature no longer holds.';
+
+function cutNote(sheet: string, cells: readonly string[]): string {
+  const first = cells.slice(0, 5).join(', ');
+  const which = cells.length > 5 ? `${first} and ${cells.length - 5} more` : first;
+  return `Sheet “${sheet}”: a cell holds ${longestText.toLocaleString('en')} characters; longer text was cut in ${which}.`;
+}
+
+const rowsBetweenReports = 2_000;
+
+function progress(sheets: readonly SheetModel[], { onProgress }: WriteOptions): () => void {
+  const total = sheets.reduce((sum, sheet) => sum + sheet.rowCount, 0);
+  let done = 0;
+  return () => {
+    done++;
+    if (done % rowsBetweenReports === 0 || done === total) onProgress?.(done, total);
+  };
+}

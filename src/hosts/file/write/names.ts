@@ -1,0 +1,40 @@
+const longestName = 31;
+
+/**
+ * A free sheet name for each wanted one, in order. A spreadsheet compares names without case, allows 31 UTF-16
+ * units, none of `: \ / ? * [ ]`, no apostrophe at either end, and keeps "History" to itself (common practice of
+ * spreadsheet programs; no public standard). A taken name gets " (2)", " (3)" … and is cut to make room.
+ */
+export function freeNames(wanted: readonly string[], existing: Iterable<string>): readonly string[] {
+  const taken = new Set(['history', ...Array.from(existing, (name) => name.toLowerCase())]);
+  return wanted.map((name) => {
+    const legal = legalName(name);
+    let free = cut(legal, longestName);
+    for (let number = 2; taken.has(free.toLowerCase()); number++) {
+      const suffix = ` (${number})`;
+      free = cut(legal, longestName - suffix.length) + suffix;
+    }
+    taken.add(free.toLowerCase());
+    return free;
+  });
+}
+
+/** A sheet name as formulas refer to it, always quoted: `Audit's` → `'Audit''s'`. */
+export function quotedName(name: string): string {
+  return `'${name.replaceAll("'", "''")}'`;
+}
+
+function legalName(name: string): string {
+  const legal = name
+    .replace(/[:\\/?*[\]\p{Cc}\p{Surrogate}]/gu, ' ')
+    .trim()
+    .replace(/^'+|'+$/g, '');
+  return legal === '' ? 'Sheet' : legal;
+}
+
+function cut(name: string, longest: number): string {
+  return name
+    .slice(0, longest)
+    .replace(/[\uD800-\uDBFF]$/, '')
+    .replace(/[\s']+$/, '');
+}

@@ -1,0 +1,77 @@
+import { openZip, type Archive } from '../../zip/archive.ts';
+import { defaultLimits } from '../../zip/limits.ts';
+import { FileRefused } from '../../zip/refused.ts';
+import { attribute, child } from '../xml/outline.ts';
+import { editable, type EditablePart } from './editable.ts';
+import { dialectOf, type Dialect } from './namespaces.ts';
+import { relationships, relationshipsOf, type Relationship } from './relationships.ts';
+
+/** A user's workbook opened for adding sheets to its end. */
+export interface OpenWorkbook {
+  readonly archive: Archive;
+  readonly dialect: Dialect;
+  readonly contentTypes: EditablePart;
+  readonly workbook: EditablePart;
+  readonly workbookRels: EditablePart;
+  readonly styles: EditablePart | undefined;
+  /** Whether its day numbers count from 1904 instead of 1900. */
+  readonly from1904: boolean;
+  readonly signed: boolean;
+}
+
+/**
+ * Opens a workbook and finds its parts through their relationships. Throws FileRefused for what cannot be added
+ * to: a file that is no complete .xlsx or .xlsm, a workbook whose structure is protected, and one shared in the
+ * old way with a log of changes, which a new sheet would contradict.
+ */
+export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
+  const archive = openZip(bytes, defaultLimits);
+  const packageLinks = relationships(editable(archive, '_rels/.rels').root, '');
+  const start = byType(packageLinks, 'officeDocument');
+  if (!start) throw notAWorkbook();
+  if (/\.bin$/i.test(start.part)) throw notAWorkbook();
+  const workbook = editable(archive, start.part);
+  const dialect = dialectOf(workbook.root.uri);
+  if (!dialect || workbook.root.local !== 'workbook') throw notAWorkbook();
+  const workbookRels = editable(archive, relationshipsOf(start.part));
+  const links = relationships(workbookRels.root, start.part);
+  refuseUnfit(workbook, links);
+  const stylesLink = byType(links, 'styles');
+  const properties = child(workbook.root, 'workbookPr');
+  return {
+    archive,
+    dialect,
+    contentTypes: editable(archive, '[Content_Types].xml'),
+    workbook,
+    workbookRels,
+    styles: stylesLink && editable(archive, stylesLink.part),
+    from1904: properties !== undefined && isTrue(attribute(properties, 'date1904')),
+    signed: byType(packageLinks, 'digital-signature/origin') !== undefined,
+  };
+}
+
+function refuseUnfit(workbook: EditablePart, links: readonly Relationship[]): void {
+  const protection = child(workbook.root, 'workbookProtection');
+  if (protection && isTrue(attribute(protection, 'lockStructure'))) {
+    throw new FileRefused(
+      'The workbook’s structure is protected, so no sheet can be added. Remove the protection (Review, Protect Workbook) and try again.',
+    );
+  }
+  if (byType(links, 'revisionHeaders')) {
+    throw new FileRefused(
+      'The workbook is shared with a log of changes, so no sheet can be added safely. Stop sharing it (Review, Unshare Workbook) and try again.',
+    );
+  }
+}
+
+function byType(links: readonly Relationship[], type: string): Relationship | undefined {
+  return links.find((link) => link.type.endsWith(`/${type}`));
+}
+
+function isTrue(value: string | undefined): boolean {
+  return value === '1' || value === 'true' || value === 'on';
+}
+
+function notAWorkbook(): FileRefused {
+  return new FileRefused('The file is not an .xlsx or .xlsm workbook. Save it as .xlsx and try again.');
+}

@@ -1,0 +1,90 @@
+import { columnLetters } from '../../../../cells/address.ts';
+import type { Area } from '../../../../cells/sheet.ts';
+import type { SheetModel, ShadeRule } from '../../../../sheets/model.ts';
+import type { Dialect } from '../package/namespaces.ts';
+import { escapeXml } from '../xml/text.ts';
+import { headerFooter } from './footer.ts';
+
+/** The markup before and after a sheet's rows. */
+export interface SheetFrame {
+  readonly before: string;
+  readonly after: string;
+}
+
+/** Frames a sheet; `shadeNumber` is the workbook's number of a shade's format. Order of CT_Worksheet. */
+export function sheetFrame(
+  sheet: SheetModel,
+  dialect: Dialect,
+  shadeNumber: (rule: ShadeRule) => number,
+): SheetFrame {
+  const { filter, merges = [], shades = [], print } = sheet;
+  return {
+    before: [
+      '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
+      `<worksheet xmlns="${dialect.main}">`,
+      '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>',
+      view(sheet.freeze),
+      '<sheetFormatPr defaultRowHeight="15"/>',
+      columns(sheet.widths),
+      '<sheetData>',
+    ].join(''),
+    after: [
+      '</sheetData>',
+      filter ? `<autoFilter ref="${reference(filter)}"/>` : '',
+      merged(merges),
+      shades.map((rule, index) => shading(rule, shadeNumber(rule), index + 1)).join(''),
+      '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
+      `<pageSetup orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
+      headerFooter(print.footer ?? ''),
+      '</worksheet>',
+    ].join(''),
+  };
+}
+
+/** An area as the format writes it: `A1:C9`, a single cell as `A1`. */
+export function reference({ top, left, bottom, right }: Area): string {
+  const first = `${columnLetters(left)}${top}`;
+  return top === bottom && left === right ? first : `${first}:${columnLetters(right)}${bottom}`;
+}
+
+function view(freeze: SheetModel['freeze']): string {
+  const { rows, columns: fixed } = freeze ?? { rows: 0, columns: 0 };
+  if (rows === 0 && fixed === 0) return '<sheetViews><sheetView workbookViewId="0"/></sheetViews>';
+  const pane = rows === 0 ? 'topRight' : fixed === 0 ? 'bottomLeft' : 'bottomRight';
+  const splits = `${fixed > 0 ? ` xSplit="${fixed}"` : ''}${rows > 0 ? ` ySplit="${rows}"` : ''}`;
+  const corner = `${columnLetters(fixed + 1)}${rows + 1}`;
+  return [
+    '<sheetViews><sheetView workbookViewId="0">',
+    `<pane${splits} topLeftCell="${corner}" activePane="${pane}" state="frozen"/>`,
+    `<selection pane="${pane}" activeCell="${corner}" sqref="${corner}"/>`,
+    '</sheetView></sheetViews>',
+  ].join('');
+}
+
+/** Seven pixels a digit and five of padding, as in the default font at 11 points (ECMA-376 part 1, 18.3.1.13). */
+function columns(widths: readonly number[]): string {
+  if (widths.length === 0) return '';
+  const stored = (characters: number): number => Math.trunc(((characters * 7 + 5) / 7) * 256) / 256;
+  const markup = widths.map(
+    (width, index) => `<col min="${index + 1}" max="${index + 1}" width="${stored(width)}" customWidth="1"/>`,
+  );
+  return `<cols>${markup.join('')}</cols>`;
+}
+
+function merged(areas: readonly Area[]): string {
+  if (areas.length === 0) return '';
+  const markup = areas.map((area) => `<mergeCell ref="${reference(area)}"/>`);
+  return `<mergeCells count="${areas.length}">${markup.join('')}</mergeCells>`;
+}
+
+/** Spreadsheet programs compare texts here without case. A literal in a formula holds 255 characters. */
+function shading({ area, equals }: ShadeRule, format: number, priority: number): string {
+  if (equals.length > 255)
+    throw new RangeError(`shade text "${equals.slice(0, 40)}…" is longer than 255 characters`);
+  const literal = escapeXml(`"${equals.replaceAll('"', '""')}"`);
+  return [
+    `<conditionalFormatting sqref="${reference(area)}">`,
+    `<cfRule type="cellIs" dxfId="${format}" priority="${priority}" stopIfTrue="1" operator="equal">`,
+    `<formula>${literal}</formula></cfRule></conditionalFormatting>`,
+  ].join('');
+}

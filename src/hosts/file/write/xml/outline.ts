@@ -1,0 +1,105 @@
+import { SaxesParser, type SaxesAttributeNS } from 'saxes';
+import { FileRefused, oneLine } from '../../zip/refused.ts';
+
+/** An element of an XML text with where it stands in it, in UTF-16 units from the text's start. */
+export interface Element {
+  readonly name: string;
+  readonly local: string;
+  /** Prefix with its colon (`x:`), or empty. */
+  readonly prefix: string;
+  readonly uri: string;
+  readonly attributes: readonly SaxesAttributeNS[];
+  readonly children: readonly Element[];
+  /** Namespace declarations in force inside the element: prefix → uri. */
+  readonly namespaces: ReadonlyMap<string, string>;
+  /** Before `<` of the opening tag. */
+  readonly start: number;
+  /** After `>` of the opening tag. */
+  readonly openEnd: number;
+  /** Before `</` of the closing tag; equals `openEnd` when the element closes itself. */
+  readonly closeStart: number;
+  readonly selfClosing: boolean;
+  /** After the element. */
+  readonly end: number;
+}
+
+type Growing = { -readonly [Key in keyof Element]: Element[Key] } & { children: Growing[] };
+
+/**
+ * The elements of an XML text and their places, for splicing into the text without rewriting it.
+ * Throws FileRefused, naming the part, for a DTD and for text that is not well-formed.
+ */
+export function outline(text: string, part: string): Element {
+  const parser = new SaxesParser({ xmlns: true, position: true });
+  const open: Growing[] = [];
+  let root: Growing | undefined;
+  let start = 0;
+  parser.on('error', (error) => {
+    throw new FileRefused(`The workbook's part ${oneLine(part)} is damaged: ${error.message}.`);
+  });
+  parser.on('doctype', () => {
+    throw new FileRefused(
+      `The workbook's part ${oneLine(part)} contains a document type, which workbooks never do.`,
+    );
+  });
+  parser.on('opentagstart', () => {
+    start = text.lastIndexOf('<', parser.position - 1);
+  });
+  parser.on('opentag', (tag) => {
+    const parent = open.at(-1);
+    const attributes = Object.values(tag.attributes);
+    const at = parser.position;
+    const element: Growing = {
+      name: tag.name,
+      local: tag.local,
+      prefix: tag.prefix === '' ? '' : `${tag.prefix}:`,
+      uri: tag.uri,
+      attributes,
+      children: [],
+      namespaces: declared(parent?.namespaces, attributes),
+      start,
+      openEnd: at,
+      closeStart: at,
+      selfClosing: tag.isSelfClosing,
+      end: at,
+    };
+    parent?.children.push(element);
+    root ??= element;
+    open.push(element);
+  });
+  parser.on('closetag', () => {
+    const element = open.pop();
+    if (!element || element.selfClosing) return;
+    element.end = parser.position;
+    element.closeStart = text.lastIndexOf('</', parser.position);
+  });
+  parser.write(text).close();
+  if (!root) throw new FileRefused(`The workbook's part ${oneLine(part)} is empty.`);
+  return root;
+}
+
+const noNamespaces: ReadonlyMap<string, string> = new Map();
+
+function declared(
+  outer: ReadonlyMap<string, string> = noNamespaces,
+  attributes: readonly SaxesAttributeNS[],
+): ReadonlyMap<string, string> {
+  const own = attributes.filter((attribute) => attribute.prefix === 'xmlns');
+  if (own.length === 0) return outer;
+  return new Map([...outer, ...own.map((attribute): [string, string] => [attribute.local, attribute.value])]);
+}
+
+/** The first child of that local name, in the parent's own namespace. */
+export function child(parent: Element, local: string): Element | undefined {
+  return parent.children.find((element) => element.local === local && element.uri === parent.uri);
+}
+
+/** All children of that local name, in the parent's own namespace. */
+export function childrenNamed(parent: Element, local: string): readonly Element[] {
+  return parent.children.filter((element) => element.local === local && element.uri === parent.uri);
+}
+
+/** An attribute's value by local name; `uri` is that of a prefixed attribute. */
+export function attribute(element: Element, local: string, uri = ''): string | undefined {
+  return element.attributes.find((entry) => entry.local === local && entry.uri === uri)?.value;
+}

@@ -1,4 +1,3 @@
-import { columnNumber } from '../../../cells/address.ts';
 import type { Area } from '../../../cells/sheet.ts';
 
 export const lastRow = 1_048_576;
@@ -10,12 +9,28 @@ export interface Position {
   readonly column: number;
 }
 
-/** The position an address such as `F14` names, in any case; undefined where it is no address or off the sheet. */
+/**
+ * The position an address such as `F14` names, in any case; undefined where it is no address or off the sheet.
+ * By character codes and not by a pattern: every cell of every sheet comes through here.
+ */
 export function parseAddress(address: string): Position | undefined {
-  const [, letters, digits] = /^([A-Za-z]{1,3})([1-9]\d{0,6})$/.exec(address) ?? [];
-  const column = columnNumber(letters ?? '');
-  const row = Number(digits);
-  return column <= lastColumn && row <= lastRow ? { row, column } : undefined;
+  let at = 0;
+  let column = 0;
+  for (; at < address.length; at++) {
+    const letter = address.charCodeAt(at) & ~0x20;
+    if (letter < 65 || letter > 90) break;
+    column = column * 26 + letter - 64;
+  }
+  const digitsFrom = at;
+  let row = 0;
+  for (; at < address.length; at++) {
+    const digit = address.charCodeAt(at) - 48;
+    if (digit < 0 || digit > 9) break;
+    row = row * 10 + digit;
+  }
+  const isAddress = at === address.length && address.charCodeAt(digitsFrom) !== 48;
+  const isOnSheet = column >= 1 && column <= lastColumn && row >= 1 && row <= lastRow;
+  return isAddress && isOnSheet ? { row, column } : undefined;
 }
 
 /** The area a reference such as `A1:C9` or `A1` names, its corners in either order; undefined where it is none or off the sheet. */

@@ -72,8 +72,9 @@ function createParser(
   parser.on('error', (error) => stop(oneLine(error.message, 80)));
   parser.on('doctype', () => stop('it has a document type definition, which workbooks may not have'));
   parser.on('opentag', (tag) => {
-    handler.open(localName(tag.name), tag.attributes, parents);
-    parents.push(localName(tag.name));
+    const name = localName(tag.name);
+    handler.open(name, tag.attributes, parents);
+    parents.push(name);
     if (parents.length > limits.depth) stop(`elements are nested more than ${limits.depth} deep`);
   });
   parser.on('closetag', () => {
@@ -89,7 +90,8 @@ function createParser(
 }
 
 function localName(name: string): string {
-  return name.slice(name.indexOf(':') + 1);
+  const colon = name.indexOf(':');
+  return colon < 0 ? name : name.slice(colon + 1);
 }
 
 function refusal(partName: string, what: string, line?: number, column?: number): FileRefused {

@@ -18,7 +18,7 @@ export function tidy(text: string): string | undefined {
     .replaceAll(']', ')')
     .replace(/\bper\s+cent\b/, '%')
     .replace(/\bg['\u2019]s\b/, 'g')
-    .replace(/(?<=[va]|volts?|amps?)\s*-?\s*d\.?c\b\.?/, '')
+    .replace(/(?<=[va]|volts?|amps?)\s*(?:\(d\.?c\.?\)|-?\s*d\.?c\b\.?)/, '')
     .replaceAll(/(?<=[a-z])\.(?![a-z])/g, '')
     .trim();
   return plain === '' || plain.length > LONGEST ? undefined : plain;

@@ -1,0 +1,82 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { dirname, join, posix, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { preProcessFile } from 'typescript';
+import { describe, expect, it } from 'vitest';
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'src');
+
+/** What each layer may import beside itself. Source: the project's own design. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  cells: [],
+  units: [],
+  method: ['units'],
+  audit: ['cells', 'units', 'method'],
+  sheets: ['cells', 'units', 'method', 'audit'],
+  hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
+  cli: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
+  demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
+};
+
+interface SourceFile {
+  /** Path below `src`, with forward slashes. */
+  readonly path: string;
+  readonly text: string;
+}
+
+const FILES: readonly SourceFile[] = readdirSync(ROOT, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile() && /\.[cm]?tsx?$/.test(entry.name))
+  .map((entry) => join(entry.parentPath, entry.name))
+  .map((path) => ({ path: relative(ROOT, path).split(sep).join('/'), text: readFileSync(path, 'utf8') }));
+
+/** Project files that a file imports, as paths below `src`; the compiler's own scanner finds them. */
+function importsOf({ path, text }: SourceFile): string[] {
+  return preProcessFile(text, true, true)
+    .importedFiles.map(({ fileName }) => fileName)
+    .filter((name) => name.startsWith('.'))
+    .map((name) => posix.join(posix.dirname(path), name));
+}
+
+/** Complaints about imports that leave `src` or go against the layers. */
+function against(file: SourceFile): string[] {
+  const layer = file.path.split('/')[0] ?? '';
+  return importsOf(file).flatMap((target) => {
+    const targetLayer = target.split('/')[0] ?? '';
+    const allowed = targetLayer === layer || (MAY_IMPORT[layer] ?? []).includes(targetLayer);
+    return allowed ? [] : [`${file.path} imports ${target}`];
+  });
+}
+
+describe('structure of the source', () => {
+  it('is found, layer by layer', () => {
+    const layers = new Set(FILES.map(({ path }) => path.split('/')[0]));
+    for (const layer of ['cells', 'units', 'method']) expect(layers).toContain(layer);
+    for (const layer of layers) expect(Object.keys(MAY_IMPORT)).toContain(layer);
+  });
+
+  it('imports point one way', () => {
+    expect(FILES.flatMap(against)).toEqual([]);
+  });
+
+  it('a wrong import would be seen', () => {
+    const wrong = (path: string, target: string) =>
+      against({ path, text: `import type { X } from '${target}';` });
+    expect(wrong('units/a.ts', '../method/b.ts')).toHaveLength(1);
+    expect(wrong('method/zone/a.ts', '../../audit/b.ts')).toHaveLength(1);
+    expect(wrong('sheets/a.ts', '../hosts/b.ts')).toHaveLength(1);
+    expect(wrong('hosts/file/a.ts', '../../cli/b.ts')).toHaveLength(1);
+    expect(wrong('cells/a.ts', '../../tests/b.ts')).toHaveLength(1);
+    expect(wrong('audit/a.ts', '../method/b.ts')).toEqual([]);
+    expect(against({ path: 'units/a.ts', text: "export * from '../audit/b.ts';" })).toHaveLength(1);
+    expect(against({ path: 'units/a.ts', text: "void import('../audit/b.ts');" })).toHaveLength(1);
+  });
+
+  it('names say what a file is about', () => {
+    expect(FILES.filter(({ path }) => /(util|helper|manager|misc|common)s?\b/i.test(path))).toEqual([]);
+  });
+
+  it('files are short', () => {
+    const long = FILES.filter(({ text }) => text.split('\n').length > 250).map(({ path }) => path);
+    expect(long).toEqual([]);
+  });
+});

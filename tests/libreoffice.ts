@@ -40,8 +40,9 @@ export function convert(inputPath: string, filter: string, outDir: string): stri
   const command = soffice();
   if (command === undefined) throw new Error('LibreOffice is not installed');
   const profile = mkdtempSync(join(tmpdir(), 'lo-profile-'));
+  let said: string;
   try {
-    execFileSync(
+    said = execFileSync(
       command,
       [
         '--headless',
@@ -53,13 +54,13 @@ export function convert(inputPath: string, filter: string, outDir: string): stri
         outDir,
         inputPath,
       ],
-      { stdio: 'pipe', timeout: 120_000 },
+      { encoding: 'utf8', stdio: 'pipe', timeout: 120_000 },
     );
   } finally {
     rmSync(profile, { recursive: true, force: true });
   }
   const extension = filter.split(':')[0] ?? filter;
   const output = join(outDir, `${basename(inputPath, extname(inputPath))}.${extension}`);
-  if (!existsSync(output)) throw new Error(`LibreOffice did not write ${output}`);
+  if (!existsSync(output)) throw new Error(`LibreOffice did not write ${output}: ${said}`);
   return output;
 }

@@ -33,7 +33,7 @@ const decimalNumber = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
  */
 export function cellValue(stored: StoredCell, context: CellContext): Cell {
   const { type, text } = stored;
-  if (!stored.hasValue || (type === 'n' && text === '')) {
+  if (!stored.hasValue || (text === '' && type !== 'str')) {
     return stored.hasFormula ? new ErrorCell('no stored result') : null;
   }
   switch (type) {

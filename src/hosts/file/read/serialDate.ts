@@ -20,5 +20,8 @@ export function dayOfSerial(serial: number, date1904: boolean): number | undefin
 export function dayOfIso(text: string): number | undefined {
   if (!/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d+)?)?)?Z?$/.test(text)) return undefined;
   const milliseconds = Date.parse(`${text.replace('Z', '')}${text.includes('T') ? 'Z' : ''}`);
-  return Number.isNaN(milliseconds) ? undefined : milliseconds / 86_400_000;
+  // A day that its month does not have would otherwise roll over into the next.
+  const exists =
+    !Number.isNaN(milliseconds) && new Date(milliseconds).toISOString().startsWith(text.slice(0, 10));
+  return exists ? milliseconds / 86_400_000 : undefined;
 }

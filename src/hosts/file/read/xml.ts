@@ -36,7 +36,12 @@ export function readXml(
     if (sinceTag > limits.textLength && lastTag < 0) {
       throw refusal(part.name, 'a single text is longer than any cell can hold');
     }
-    parser.write(text);
+    try {
+      parser.write(text);
+    } catch (error) {
+      // What the engine throws where a comment, say, outgrows the longest string there can be.
+      throw error instanceof RangeError ? refusal(part.name, 'a piece of it is too long') : error;
+    }
   };
   archive.stream(part, (chunk) => {
     decoder ??= partDecoder(part.name, chunk);

@@ -5,7 +5,7 @@ import { declareParts, type NewPart } from './contentTypes.ts';
 import { stylesType, worksheetType } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import type { PlannedParts } from './plannedParts.ts';
-import { addRelationships, freeIds, type Relationship } from './relationships.ts';
+import { addRelationships, freeIds, type NewRelationship } from './relationships.ts';
 import { listSheets } from './workbookPart.ts';
 
 /** The new bytes of each part that must know of the new sheets. `names` are those the sheets get, `styles` the style sheet's text. */
@@ -24,7 +24,7 @@ export function editedParts(
     ...parts.sheets.map((name) => ({ name, contentType: worksheetType })),
     ...stylesPart.map((name) => ({ name, contentType: stylesType })),
   ];
-  const links: Relationship[] = declared.map(({ name, contentType }, index) => ({
+  const links: NewRelationship[] = declared.map(({ name, contentType }, index) => ({
     id: ids[index] ?? '',
     type: `${stem}/${contentType === stylesType ? 'styles' : 'worksheet'}`,
     part: name,

@@ -1,10 +1,12 @@
+import { refuseOpenDocument, refuseUnlessZip } from '../../read/container.ts';
+import { readRelationships, type Relationship } from '../../read/relationships.ts';
 import { openZip, type Archive } from '../../zip/archive.ts';
 import { defaultLimits } from '../../zip/limits.ts';
 import { FileRefused } from '../../zip/refused.ts';
 import { attribute, child } from '../xml/outline.ts';
 import { editable, type EditablePart } from './editable.ts';
 import { dialectOf, type Dialect } from './namespaces.ts';
-import { relationships, relationshipsOf, type Relationship } from './relationships.ts';
+import { relationshipsOf } from './relationships.ts';
 
 /** A user's workbook opened for adding sheets to its end. */
 export interface OpenWorkbook {
@@ -16,6 +18,7 @@ export interface OpenWorkbook {
   readonly styles: EditablePart | undefined;
   /** Whether its day numbers count from 1904 instead of 1900. */
   readonly from1904: boolean;
+  /** Whether it carries a digital signature (relationship `…/digital-signature/origin`). */
   readonly signed: boolean;
 }
 
@@ -25,18 +28,19 @@ export interface OpenWorkbook {
  * old way with a log of changes, which a new sheet would contradict.
  */
 export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
+  refuseUnlessZip(bytes);
   const archive = openZip(bytes, defaultLimits);
-  const packageLinks = relationships(editable(archive, '_rels/.rels').root, '');
-  const start = byType(packageLinks, 'officeDocument');
-  if (!start) throw notAWorkbook();
-  if (/\.bin$/i.test(start.part)) throw notAWorkbook();
-  const workbook = editable(archive, start.part);
+  refuseOpenDocument(archive);
+  const packageLinks = readRelationships(archive, '', defaultLimits);
+  const start = ofKind(packageLinks, 'officeDocument');
+  if (!start || /\.bin$/i.test(start.target)) throw notAWorkbook();
+  const workbook = editable(archive, start.target);
   const dialect = dialectOf(workbook.root.uri);
   if (!dialect || workbook.root.local !== 'workbook') throw notAWorkbook();
-  const workbookRels = editable(archive, relationshipsOf(start.part));
-  const links = relationships(workbookRels.root, start.part);
+  const workbookRels = editable(archive, relationshipsOf(start.target));
+  const links = readRelationships(archive, start.target, defaultLimits);
   refuseUnfit(workbook, links);
-  const stylesLink = byType(links, 'styles');
+  const stylesLink = ofKind(links, 'styles');
   const properties = child(workbook.root, 'workbookPr');
   return {
     archive,
@@ -44,9 +48,9 @@ export function openWorkbook(bytes: Uint8Array): OpenWorkbook {
     contentTypes: editable(archive, '[Content_Types].xml'),
     workbook,
     workbookRels,
-    styles: stylesLink && editable(archive, stylesLink.part),
+    styles: stylesLink && editable(archive, stylesLink.target),
     from1904: properties !== undefined && isTrue(attribute(properties, 'date1904')),
-    signed: byType(packageLinks, 'digital-signature/origin') !== undefined,
+    signed: ofKind(packageLinks, 'origin') !== undefined,
   };
 }
 
@@ -57,15 +61,15 @@ function refuseUnfit(workbook: EditablePart, links: readonly Relationship[]): vo
       'The workbook’s structure is protected, so no sheet can be added. Remove the protection (Review, Protect Workbook) and try again.',
     );
   }
-  if (byType(links, 'revisionHeaders')) {
+  if (ofKind(links, 'revisionHeaders')) {
     throw new FileRefused(
       'The workbook is shared with a log of changes, so no sheet can be added safely. Stop sharing it (Review, Unshare Workbook) and try again.',
     );
   }
 }
 
-function byType(links: readonly Relationship[], type: string): Relationship | undefined {
-  return links.find((link) => link.type.endsWith(`/${type}`));
+function ofKind(links: readonly Relationship[], kind: string): Relationship | undefined {
+  return links.find((link) => link.kind === kind);
 }
 
 function isTrue(value: string | undefined): boolean {

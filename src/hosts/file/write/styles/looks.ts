@@ -1,7 +1,7 @@
 import type { CellStyle, SheetModel } from '../../../../sheets/model.ts';
+import { kindOfCode } from '../../read/numberFormat.ts';
 import type { CellLook } from '../sheet/rows.ts';
 import type { StyleNumbers } from './append.ts';
-import { isDateFormat } from './numberFormat.ts';
 
 /** Days from 1900's first day number to the one 1904 begins with (ECMA-376 part 1, 18.17.4.1). */
 const daysTo1904 = 1462;
@@ -15,7 +15,7 @@ export function looksOf(
   const look = (style: CellStyle): CellLook => ({
     plain: ` s="${numbers.cell(style, false)}"`,
     quoted: ` s="${numbers.cell(style, true)}"`,
-    daysLess: from1904 && isDateFormat(style.numberFormat ?? '') ? daysTo1904 : 0,
+    daysLess: from1904 && kindOfCode(style.numberFormat ?? '') === 'date' ? daysTo1904 : 0,
   });
   const named = Object.entries(sheet.styles).map(([name, style]): [string, CellLook] => [name, look(style)]);
   return new Map([['', { ...look({}), plain: '' }], ...named]);

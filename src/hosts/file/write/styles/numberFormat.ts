@@ -18,8 +18,3 @@ export function builtInFormat(code: string): number | undefined {
 
 /** The id from which workbooks number their own formats. */
 export const firstCustomId = 164;
-
-/** Whether a format code shows a day number as a date: day, month or year letters outside quotes, brackets and escapes. */
-export function isDateFormat(code: string): boolean {
-  return /[dmy]/i.test(code.replace(/"[^"]*"|\[[^\]]*\]|\\.|_.|\*./g, ''));
-}

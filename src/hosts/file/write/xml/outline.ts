@@ -71,7 +71,7 @@ export function outline(text: string, part: string): Element {
     const element = open.pop();
     if (!element || element.selfClosing) return;
     element.end = parser.position;
-    element.closeStart = text.lastIndexOf('</', parser.position);
+    element.closeStart = text.lastIndexOf('</', parser.position - 1);
   });
   parser.write(text).close();
   if (!root) throw new FileRefused(`The workbook's part ${oneLine(part)} is empty.`);

@@ -134,7 +134,7 @@ describeWithLibreOffice('the same workbook read by another program', () => {
       const bytes = oneSheet(rows, { styles: stylesOf(codes), properties: date1904 ? 'date1904="1"' : '' });
       writeFileSync(join(folder, 'formats.xlsx'), bytes);
       const csv = convert(join(folder, 'formats.xlsx'), 'csv:Text - txt - csv (StarCalc):44,34,76', folder);
-      const shown = readCsv('formats.csv', readFileSync(csv)).rows.map((row) => String(row[0]));
+      const shown = readCsv('formats.csv', readFileSync(csv)).rows.map((row) => row[0] as string);
       const ours = readWorkbook('formats.xlsx', bytes).sheets[0]!.rows.map((row) => row[0]);
       expect(shown.length).toBe(codes.length);
       shown.forEach((text, index) => {

@@ -1,0 +1,121 @@
+import type { Workbook } from '../cells/sheet.ts';
+import type { AssumedUnit } from './evaluate/amounts.ts';
+import { auditChannel, unjoined, type AuditedChannel, type Context } from './join/auditChannel.ts';
+import { joinGroups } from './join/joinGroups.ts';
+import { joinTrouble, loneSettings } from './join/loneRows.ts';
+import { unitWatch } from './join/mixedUnits.ts';
+import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './join/problems.ts';
+import { indexTags, isOnlyTag, tagAt, tagKey } from './join/tagIndex.ts';
+import { watchChannelRow, watchSettingsRow } from './join/watchUnits.ts';
+import { defaultPolicy, type Policy } from './policy/policy.ts';
+import { caution } from './report/caution.ts';
+import { columnReadings } from './report/columnReadings.ts';
+import { worstFirst } from './report/order.ts';
+import { summarise } from './report/summary.ts';
+import type { ChannelResult, Problem, Report } from './report/types.ts';
+import { channelRowReader } from './rows/channelRow.ts';
+import { settingsRowReader } from './rows/settingsRow.ts';
+import type { ColumnMap } from './tables/columnMap.ts';
+import { findTables } from './tables/findTables.ts';
+import { version } from './version.ts';
+
+export interface AuditOptions {
+  readonly policy?: Policy;
+  readonly map?: ColumnMap;
+  /** Time of the audit; calibrations are as old as they are then. */
+  readonly now?: Date;
+}
+
+/** Rows between two reports of progress. */
+const stride = 1000;
+
+/**
+ * Audits a workbook: finds both tables, joins their rows by tag, works out every threshold and group, and applies every
+ * rule. Nothing is dropped: a row that can't be used is in the report as incomplete, anything else in `problems`.
+ * @throws AuditRefused where the tables can't be told.
+ */
+export function audit(workbook: Workbook, options: AuditOptions = {}): Report {
+  const steps = auditInSteps(workbook, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in steps, so that a screen can stay alive or stop it: yields the part done, from 0 to 1. */
+export function* auditInSteps(
+  workbook: Workbook,
+  options: AuditOptions = {},
+): Generator<number, Report, void> {
+  const { policy = defaultPolicy, map = {}, now = new Date() } = options;
+  const tables = findTables(workbook, map);
+  const settingsIndex = indexTags(tables.settings);
+  const channelIndex = indexTags(tables.channels);
+  yield 0;
+
+  const assumed = new Map<string, AssumedUnit>();
+  const context: Context = {
+    tables,
+    policy,
+    today: Math.floor(now.getTime() / 86_400_000),
+    assume(unit) {
+      const key = `${unit.table} ${unit.column}`;
+      if (!assumed.has(key)) assumed.set(key, unit);
+    },
+  };
+  const problems: Problem[] = [...tableProblems(workbook, tables)];
+  const watches = { channels: unitWatch(tables.channels), settings: unitWatch(tables.settings) };
+  const readChannel = channelRowReader(tables.channels);
+  const readSettings = settingsRowReader(tables.settings);
+  const audited: AuditedChannel[] = [];
+  const joined = new Set<number>();
+
+  for (const [done, row] of channelIndex.tagged.entries()) {
+    if (done % stride === 0) yield done / channelIndex.tagged.length;
+    const tag = tagAt(tables.channels, row);
+    const settingsRows = settingsIndex.rowsOf(tagKey(tag));
+    if (settingsRows.length === 0 && isOnlyTag(tables.channels, row)) {
+      problems.push(onlyTag(tables.channels, row, tag));
+      continue;
+    }
+    const channelRow = readChannel(row);
+    watchChannelRow(watches.channels, channelRow);
+    const trouble = joinTrouble(row, tag, channelIndex.rowsOf(tagKey(tag)), settingsRows, tables);
+    const [settingsRow] = settingsRows;
+    if (trouble || settingsRow === undefined) {
+      audited.push(unjoined(channelRow, trouble ? [trouble] : [], tables));
+      continue;
+    }
+    const settings = readSettings(settingsRow);
+    joined.add(settingsRow);
+    watchSettingsRow(watches.settings, settings);
+    audited.push(auditChannel(channelRow, settings, context));
+  }
+
+  const apart =
+    tables.settings.sheet !== tables.channels.sheet ||
+    tables.settings.headerRow !== tables.channels.headerRow;
+  const lone = apart
+    ? loneSettings(tables, settingsIndex, channelIndex, joined, readSettings)
+    : { problems: [], members: [] };
+  problems.push(...untaggedRows(tables.channels, channelIndex));
+  if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
+  problems.push(...lone.problems, ...watches.channels.problems(), ...watches.settings.problems());
+  problems.push(...assumedUnits(tables, assumed.values()));
+  const groups = joinGroups(audited, lone.members, tables.settings, policy);
+  const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
+  yield 1;
+  return {
+    schema: 'tripdrift-report/1',
+    version,
+    input: workbook.name,
+    generated: now.toISOString(),
+    policy,
+    summary: summarise(channels, groups),
+    channels,
+    groups,
+    problems,
+    columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
+    caution,
+  };
+}

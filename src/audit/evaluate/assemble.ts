@@ -1,0 +1,84 @@
+import { convert } from '../../units/convert.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { ChannelRow } from '../rows/channelRow.ts';
+import type { SettingsRow } from '../rows/settingsRow.ts';
+import { amountsIn, fixed, inUnit, type AssumedUnit } from './amounts.ts';
+import type { Channel } from './channel.ts';
+import { commonUnits } from './commonUnits.ts';
+import { gatherComplaints, type TableComplaint } from './complaints.ts';
+import { uncertaintyOf } from './uncertainty.ts';
+import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
+
+export interface Assembled {
+  /** `null`: the row can't be used; `complaints` say why. */
+  readonly channel: Channel | null;
+  readonly complaints: readonly TableComplaint[];
+}
+
+/**
+ * Brings a channel's row and its settings into common units, and checks what can be checked only with both.
+ * Numbers without a unit of their own are taken in the unit of the setpoints, and reported through `assume`.
+ */
+export function assemble(
+  row: ChannelRow,
+  settings: SettingsRow,
+  policy: Policy,
+  assume: (assumed: AssumedUnit) => void,
+): Assembled {
+  const complaints = gatherComplaints(row, settings);
+  if (!row.measured) complaints.missing('channels', 'measured', 'measured sensitivity');
+  if (!settings.configured) complaints.missing('settings', 'configured', 'configured sensitivity');
+  if (!settings.alert) complaints.missing('settings', 'alert', 'alert setpoint');
+  if (!settings.danger) complaints.missing('settings', 'danger', 'danger setpoint');
+  const common = commonUnits(row, settings, complaints);
+  const { kind, measured, referenceSensitivity } = row;
+  const { configured } = settings;
+  if (!common || !kind || !measured?.unit || !configured || complaints.spoilt()) {
+    return { channel: null, complaints: complaints.all };
+  }
+
+  const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
+  const rows = { channels: row.row, settings: settings.row };
+  const { level, growth } = amountsIn(common, rows, complaints, assume, settings.detection !== null);
+  const counter = (column: 'counterAlert' | 'counterDanger') => {
+    const given = kind === 'axial' ? level('settings', column, settings[column]) : null;
+    return given === null ? null : -given;
+  };
+  const channel: Channel = {
+    kind,
+    unit,
+    detection,
+    sensitivityUnit,
+    configured: configured.value,
+    measured: convert(measured.value, measured.unit, sensitivityUnit),
+    unitsPerVolt,
+    uncertainty: uncertaintyOf(row, complaints),
+    coverage: row.coverage?.value ?? policy.coverage,
+    alert: level('settings', 'alert', settings.alert),
+    danger: level('settings', 'danger', settings.danger),
+    counterAlert: counter('counterAlert'),
+    counterDanger: counter('counterDanger'),
+    fullScale: level('settings', 'fullScale', settings.fullScale),
+    multiplier: settings.multiplier?.value ?? 1,
+    resolution: level('settings', 'resolution', settings.resolution),
+    limit: level('channels', 'limit', row.limit),
+    reading: level('channels', 'reading', row.reading),
+    growthPerDay: growth(row.growth),
+    doublingDays: inUnit(row.doubling, fixed.day),
+    alertDelay: inUnit(settings.alertDelay, fixed.second),
+    dangerDelay: inUnit(settings.dangerDelay, fixed.second),
+    speed: inUnit(row.speed, fixed.speed),
+    gapVoltage: gapVoltageOf(row, policy, complaints),
+    referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
+    referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
+    ...zeroVoltages(row, settings, complaints),
+    direction: row.direction,
+    faultLimits: faultLimitsOf(settings),
+    calibratedOn: row.calibratedOn,
+    lastGoodOn: row.lastGoodOn,
+    group: settings.group,
+    voting: settings.voting,
+    bypass: settings.bypass,
+  };
+  return { channel: complaints.spoilt() ? null : channel, complaints: complaints.all };
+}

@@ -1,0 +1,19 @@
+import { voltReach } from '../../method/reach/voltReach.ts';
+import { convertDetection } from '../../units/detection.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { Channel } from './channel.ts';
+
+/**
+ * The largest swing that a radial channel's chain can follow from its present gap, in the channel's unit and detection,
+ * judged in volts from the policy's linear span; `null` for other kinds and where the gap voltage is not known.
+ */
+export function linearReachOf(channel: Channel, policy: Policy): number | null {
+  const { kind, gapVoltage, measured, unitsPerVolt, detection } = channel;
+  if (kind !== 'radial' || gapVoltage === null || detection === null) return null;
+  const { near, far } = policy.linearVolts;
+  return convertDetection(
+    voltReach(gapVoltage, near, far, (1000 * measured) / unitsPerVolt),
+    'p-p',
+    detection,
+  );
+}

@@ -1,0 +1,67 @@
+import { axialActual } from '../../method/axial/actual.ts';
+import { lateByDoubling, lateByLinear } from '../../method/time/lateBy.ts';
+import { levelAtTripDoubling, levelAtTripLinear } from '../../method/time/levelAtTrip.ts';
+import { timeToGoDoubling, timeToGoLinear } from '../../method/time/timeToGo.ts';
+import { actual } from '../../method/vibration/actual.ts';
+import type { ThresholdName } from '../report/types.ts';
+import type { Channel } from './channel.ts';
+
+export interface Timing {
+  readonly daysLate: number | null;
+  readonly daysToGo: number | null;
+  readonly levelAtTrip: number | null;
+  readonly headroom: number | null;
+}
+
+const secondsADay = 86_400;
+
+/** What the shaft really does where the monitor shows the present reading; `null` without a reading. */
+export function realReadingOf(channel: Channel): number | null {
+  const { reading, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
+  if (reading === null) return null;
+  if (channel.kind !== 'axial' || zeroConfigured === null || zeroMeasured === null || direction === null) {
+    return actual(reading, configured, measured);
+  }
+  const perUnit = 1000 / unitsPerVolt;
+  return axialActual(
+    reading,
+    configured * perUnit,
+    measured * perUnit,
+    zeroConfigured,
+    zeroMeasured,
+    direction,
+  );
+}
+
+/**
+ * Times and levels that follow from the present growth. Days; the channel's unit. Counted away from zero in the
+ * setpoint's own direction. `null` where growth or reading is not given, where the vibration does not grow, or where a
+ * growth per day and a doubling time are both given and so contradict each other.
+ */
+export function timing(channel: Channel, name: ThresholdName, intended: number, effective: number): Timing {
+  const sign = Math.sign(intended);
+  const [meant, real] = [intended * sign, effective * sign];
+  const reading = realReadingOf(channel);
+  const level = reading === null ? null : reading * sign;
+  const headroom = level === null ? null : real - level;
+  const delay = (name.endsWith('danger') ? channel.dangerDelay : channel.alertDelay) ?? 0;
+  const days = delay / secondsADay;
+  const { growthPerDay: rate, doublingDays: doubling } = channel;
+  if (rate !== null && rate > 0 && doubling === null) {
+    return {
+      daysLate: lateByLinear(real, meant, rate),
+      daysToGo: level === null ? null : timeToGoLinear(real, level, rate) + days,
+      levelAtTrip: sign * levelAtTripLinear(real, rate, days),
+      headroom,
+    };
+  }
+  if (doubling !== null && rate === null && real > 0) {
+    return {
+      daysLate: lateByDoubling(real, meant, doubling),
+      daysToGo: level === null ? null : timeToGoDoubling(real, level, doubling) + days,
+      levelAtTrip: sign * levelAtTripDoubling(real, doubling, days),
+      headroom,
+    };
+  }
+  return { daysLate: null, daysToGo: null, levelAtTrip: null, headroom };
+}

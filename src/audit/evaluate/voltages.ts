@@ -1,0 +1,51 @@
+import type { Policy } from '../policy/policy.ts';
+import type { ChannelRow } from '../rows/channelRow.ts';
+import type { SettingsRow } from '../rows/settingsRow.ts';
+import { fixed, inUnit } from './amounts.ts';
+import type { Complaints } from './complaints.ts';
+
+export interface ZeroVoltages {
+  readonly zeroConfigured: number | null;
+  readonly zeroMeasured: number | null;
+}
+
+/** Zero voltages of an axial channel, V; a complaint where one is missing or the direction is needed and missing. */
+export function zeroVoltages(row: ChannelRow, settings: SettingsRow, complaints: Complaints): ZeroVoltages {
+  if (row.kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
+  const zeroConfigured = inUnit(settings.zeroConfigured, fixed.volt);
+  const zeroMeasured = inUnit(row.zeroMeasured, fixed.volt);
+  if (zeroMeasured === null || zeroConfigured === null) {
+    const [table, column, which] =
+      zeroMeasured === null
+        ? (['channels', 'zeroMeasured', 'measured'] as const)
+        : (['settings', 'zeroConfigured', 'configured'] as const);
+    complaints.add(
+      table,
+      column,
+      'zero-voltage-missing',
+      `The ${which} zero voltage is missing, so a shifted zero is not judged: the thresholds follow from the sensitivities alone. Enter it.`,
+    );
+  } else if (zeroConfigured !== zeroMeasured && row.direction === null) {
+    complaints.add(
+      'channels',
+      'direction',
+      'direction-missing',
+      'The positive direction (toward or away) is missing, and the zero voltages differ: the thresholds depend on it. Enter it.',
+    );
+  }
+  return { zeroConfigured, zeroMeasured };
+}
+
+/** The gap voltage, V; not used, with a complaint, where its sign can't be right for the policy's linear span. */
+export function gapVoltageOf(row: ChannelRow, policy: Policy, complaints: Complaints): number | null {
+  const gap = inUnit(row.gapVoltage, fixed.volt);
+  if (gap === null || gap <= 0 || policy.linearVolts.near > 0) return gap;
+  const message = `The gap voltage ${gap} V is positive; gap voltages of these probes are negative. It was not used. Correct the sign.`;
+  return complaints.add('channels', 'gapVoltage', 'gap-voltage-positive', message);
+}
+
+/** Circuit-fault limits in either order, V; `null` unless both are given. */
+export function faultLimitsOf(settings: SettingsRow): { far: number; near: number } | null {
+  const [one, other] = [inUnit(settings.faultHigh, fixed.volt), inUnit(settings.faultLow, fixed.volt)];
+  return one === null || other === null ? null : { far: Math.min(one, other), near: Math.max(one, other) };
+}

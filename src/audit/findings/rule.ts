@@ -1,0 +1,26 @@
+import type { Channel } from '../evaluate/channel.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { Severity, ThresholdResult } from '../report/types.ts';
+import type { TableKind } from '../tables/vocabulary.ts';
+
+/** An evaluated channel as the rules see it. */
+export interface Audited {
+  readonly channel: Channel;
+  readonly thresholds: readonly ThresholdResult[];
+  readonly policy: Policy;
+  /** Day of the audit, counted from 1970-01-01. */
+  readonly today: number;
+}
+
+/** What a rule has to say, and the cell at which it says it. */
+export interface Statement {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly table: TableKind;
+  /** Id of the column in the vocabulary. */
+  readonly column: string;
+}
+
+/** A rule looks at one audited channel and says what it finds; nothing where all is well. */
+export type Rule = (audited: Audited) => Iterable<Statement> | Statement | undefined;

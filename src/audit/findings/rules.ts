@@ -1,0 +1,45 @@
+import { beyondLimit, worseZone } from './limitRules.ts';
+import { leavesFaults, noInterim, readingBeyondInterim, readingsPointTo } from './readingRules.ts';
+import { calibrationAge, exposure, growthTwice } from './recordRules.ts';
+import type { Audited, Rule, Statement } from './rule.ts';
+import {
+  alertNotBelowDanger,
+  configuredFarFromRated,
+  inBypass,
+  longDelay,
+  shortLinearRange,
+} from './settingsRules.ts';
+import { unitSlip } from './unitSlip.ts';
+import { verdictRules } from './verdictRules.ts';
+
+/** Every rule, in the order in which its findings stand in a report. A new rule is one entry here. */
+export const rules: readonly Rule[] = [
+  verdictRules,
+  beyondLimit,
+  worseZone,
+  alertNotBelowDanger,
+  configuredFarFromRated,
+  unitSlip,
+  readingsPointTo,
+  readingBeyondInterim,
+  noInterim,
+  leavesFaults,
+  exposure,
+  calibrationAge,
+  growthTwice,
+  longDelay,
+  inBypass,
+  shortLinearRange,
+];
+
+/** What all rules say about one channel. */
+export function statementsOn(audited: Audited): Statement[] {
+  const statements: Statement[] = [];
+  for (const rule of rules) {
+    const said = rule(audited);
+    if (!said) continue;
+    if (Symbol.iterator in said) statements.push(...said);
+    else statements.push(said);
+  }
+  return statements;
+}

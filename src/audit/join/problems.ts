@@ -1,0 +1,116 @@
+import type { Workbook } from '../../cells/sheet.ts';
+import type { AssumedUnit } from '../evaluate/amounts.ts';
+import type { Problem, Severity } from '../report/types.ts';
+import { placeOf } from '../rows/complaint.ts';
+import type { FoundTable } from '../tables/found.ts';
+import { isResultSheet } from '../tables/resultSheet.ts';
+import { columnsOf, type TableKind } from '../tables/vocabulary.ts';
+import type { TagIndex } from './tagIndex.ts';
+
+type Tables = Readonly<Record<TableKind, FoundTable>>;
+
+/** A problem at a cell of a table. */
+export function problemAt(
+  table: FoundTable,
+  row: number,
+  column: string,
+  rule: string,
+  severity: Severity,
+  message: string,
+): Problem {
+  return { rule, severity, message, ...placeOf(table, row, column) };
+}
+
+/** Rows that have values but no tag, and so belong to no channel. */
+export function untaggedRows(table: FoundTable, index: TagIndex): Problem[] {
+  return index.untagged.map((row) =>
+    problemAt(
+      table,
+      row,
+      'tag',
+      'row-without-tag',
+      'warning',
+      `Row ${row} has no tag, so it belongs to no channel and was not audited. Enter its tag.`,
+    ),
+  );
+}
+
+/** A text in the tag column of an otherwise empty row: a heading or a remark, not a channel. */
+export function onlyTag(table: FoundTable, row: number, text: string): Problem {
+  const message = `Row ${row} holds nothing but '${text.slice(0, 80)}' in the tag column; it was taken for a heading or remark and not audited.`;
+  return problemAt(table, row, 'tag', 'heading-or-remark', 'note', message);
+}
+
+/** What there is to say about the tables and sheets as a whole. */
+export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
+  const problems: Problem[] = [];
+  for (const table of new Set(Object.values(tables))) {
+    for (const row of table.repeatedHeaders) {
+      problems.push(
+        problemAt(
+          table,
+          row,
+          'tag',
+          'header-repeated',
+          'note',
+          `Row ${row} repeats the header; it was left out.`,
+        ),
+      );
+    }
+    if (table.sheet.hidden) {
+      problems.push(
+        problemAt(
+          table,
+          table.headerRow,
+          'tag',
+          'hidden-sheet',
+          'note',
+          `Sheet '${table.sheet.name}' is hidden; it was audited all the same.`,
+        ),
+      );
+    }
+    problems.push(...remarks(table), ...asLeft(table));
+  }
+  for (const sheet of workbook.sheets) {
+    if (!isResultSheet(sheet)) continue;
+    const message = `Sheet '${sheet.name}' is the result of an earlier audit; it was not read as input.`;
+    problems.push({
+      sheet: sheet.name,
+      row: 1,
+      column: 'A',
+      rule: 'earlier-result',
+      severity: 'note',
+      message,
+    });
+  }
+  return problems;
+}
+
+function remarks(table: FoundTable): Problem[] {
+  return [...table.columns.values()].flatMap((column) => {
+    const spec = columnsOf(table.kind)[column.id];
+    if (!spec?.dimensions || column.unit || column.remarks.length === 0) return [];
+    const message = `'${column.header}': what stands in brackets is no unit known here and was not used as one.`;
+    return [problemAt(table, table.headerRow, column.id, 'header-remark', 'note', message)];
+  });
+}
+
+function asLeft(table: FoundTable): Problem[] {
+  const column = ['asLeftSensitivity', 'asLeftGapVoltage', 'asLeftUncertainty'].find((id) =>
+    table.columns.has(id),
+  );
+  if (!column) return [];
+  const message =
+    'As-left readings stand in the table; the verdicts here are on the measured (as-found) ones.';
+  return [problemAt(table, table.headerRow, column, 'as-left-not-judged', 'note', message)];
+}
+
+/** Columns whose numbers had no unit of their own. */
+export function assumedUnits(tables: Tables, assumed: Iterable<AssumedUnit>): Problem[] {
+  return [...assumed].map(({ table, column, unit, row }) => {
+    const found = tables[table];
+    const header = found.columns.get(column)?.header ?? column;
+    const message = `'${header}' has no unit; its numbers were taken in the unit of the setpoints (${unit} in row ${row}). Write the unit in brackets in the header.`;
+    return problemAt(found, found.headerRow, column, 'unit-assumed', 'warning', message);
+  });
+}

@@ -1,0 +1,63 @@
+import { cellAt, cellText, isBlank, type FoundTable } from '../tables/found.ts';
+
+/** Rows of a table by tag. Tags are compared trimmed and without regard to case. */
+export interface TagIndex {
+  /** Rows in the order of the sheet that have a tag. */
+  readonly tagged: readonly number[];
+  /** Rows without a tag in which some other column of ours is filled. */
+  readonly untagged: readonly number[];
+  rowsOf(key: string): readonly number[];
+}
+
+/** What a tag is compared by. */
+export function tagKey(tag: string): string {
+  return tag.trim().toLowerCase();
+}
+
+/** The tag in a row, as it is written, without the spaces around it. */
+export function tagAt(table: FoundTable, row: number): string {
+  const column = table.columns.get('tag');
+  return column ? cellText(cellAt(table.sheet, row, column.column)) : '';
+}
+
+/** Whether every column of ours but the tag is empty in a row. */
+export function isOnlyTag(table: FoundTable, row: number): boolean {
+  for (const [id, column] of table.columns) {
+    if (id !== 'tag' && !isBlank(cellAt(table.sheet, row, column.column))) return false;
+  }
+  return true;
+}
+
+/** Indexes the rows of a table by their tags; rows that only repeat the header do not count. */
+export function indexTags(table: FoundTable): TagIndex {
+  const tagged: number[] = [];
+  const untagged: number[] = [];
+  const first = new Map<string, number>();
+  const more = new Map<string, number[]>();
+  for (let row = table.firstRow; row <= table.lastRow; row++) {
+    if (table.repeatedHeaders.has(row)) continue;
+    const key = tagKey(tagAt(table, row));
+    if (key === '') {
+      if (!isOnlyTag(table, row)) untagged.push(row);
+      continue;
+    }
+    tagged.push(row);
+    const known = first.get(key);
+    if (known === undefined) first.set(key, row);
+    else {
+      const rows = more.get(key);
+      if (rows) rows.push(row);
+      else more.set(key, [known, row]);
+    }
+  }
+  return {
+    tagged,
+    untagged,
+    rowsOf(key) {
+      const several = more.get(key);
+      if (several) return several;
+      const only = first.get(key);
+      return only === undefined ? [] : [only];
+    },
+  };
+}

@@ -1,0 +1,65 @@
+import type { Channel } from '../evaluate/channel.ts';
+import { linearReachOf } from '../evaluate/reach.ts';
+import { realReadingOf } from '../evaluate/timing.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { ChannelInputs, SensitivityResult } from './types.ts';
+
+/** What the audit used of a channel, as the report shows it. */
+export function inputsOf(channel: Channel, policy: Policy): ChannelInputs {
+  return {
+    limit: channel.limit,
+    fullScale: channel.fullScale,
+    resolution: channel.resolution,
+    linearReach: linearReachOf(channel, policy),
+    reading: channel.reading,
+    realReading: realReadingOf(channel),
+    gapVoltage: channel.gapVoltage,
+    zeroConfigured: channel.zeroConfigured,
+    zeroMeasured: channel.zeroMeasured,
+    direction: channel.kind === 'axial' ? channel.direction : null,
+    unitsPerVolt: channel.kind === 'axial' ? channel.unitsPerVolt : null,
+    speed: channel.speed,
+    growthPerDay: channel.growthPerDay,
+    doublingDays: channel.doublingDays,
+    alertDelay: channel.alertDelay,
+    dangerDelay: channel.dangerDelay,
+    group: channel.group === '' ? null : channel.group,
+    voting: channel.voting === '' ? null : channel.voting,
+    bypass: channel.bypass,
+  };
+}
+
+/** The inputs of a channel that can't be used. */
+export const noInputs: ChannelInputs = {
+  limit: null,
+  fullScale: null,
+  resolution: null,
+  linearReach: null,
+  reading: null,
+  realReading: null,
+  gapVoltage: null,
+  zeroConfigured: null,
+  zeroMeasured: null,
+  direction: null,
+  unitsPerVolt: null,
+  speed: null,
+  growthPerDay: null,
+  doublingDays: null,
+  alertDelay: null,
+  dangerDelay: null,
+  group: null,
+  voting: null,
+  bypass: false,
+};
+
+/** Both sensitivities of a channel, as the report shows them. */
+export function sensitivityOf(channel: Channel, error: number): SensitivityResult {
+  return {
+    configured: channel.configured,
+    measured: channel.measured,
+    unit: channel.sensitivityUnit.text,
+    error,
+    uncertainty: channel.uncertainty,
+    coverage: channel.uncertainty === null ? null : channel.coverage,
+  };
+}

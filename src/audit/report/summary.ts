@@ -1,0 +1,23 @@
+import type { ChannelResult, GroupResult, Summary } from './types.ts';
+
+/** Counts of a report: channels by their own verdict, and entries of `groups` that cannot trip. */
+export function summarise(channels: readonly ChannelResult[], groups: readonly GroupResult[]): Summary {
+  const counts = { late: 0, early: 0, within: 0, undetermined: 0, unreachable: 0, incomplete: 0 };
+  for (const channel of channels) counts[channel.verdict]++;
+  return {
+    channels: channels.length,
+    ...counts,
+    groupsThatCannotTrip: groups.filter((group) => !group.canTrip).length,
+  };
+}
+
+/** What `--strict` looks for: a danger that is late, unreachable or undetermined, or a group that cannot trip. */
+export function needsAction(channels: readonly ChannelResult[], groups: readonly GroupResult[]): boolean {
+  const bad = new Set(['late', 'unreachable', 'undetermined']);
+  return (
+    groups.some((group) => !group.canTrip) ||
+    channels.some((channel) =>
+      channel.thresholds.some((threshold) => threshold.name.endsWith('danger') && bad.has(threshold.verdict)),
+    )
+  );
+}

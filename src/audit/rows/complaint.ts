@@ -1,0 +1,28 @@
+import { columnLetters } from '../../cells/address.ts';
+import type { Finding, Severity } from '../report/types.ts';
+import type { FoundTable } from '../tables/found.ts';
+
+/** What is wrong with one value of one row, before it is known where the finding will stand. */
+export interface Complaint {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  /** Id of the column in the vocabulary. */
+  readonly column: string;
+}
+
+/** Where a column of a table stands in a row; the tag column where the table has no such column. */
+export function placeOf(
+  table: FoundTable,
+  row: number,
+  id: string,
+): { sheet: string; row: number; column: string } {
+  const column = table.columns.get(id) ?? table.columns.get('tag');
+  return { sheet: table.sheet.name, row, column: column ? columnLetters(column.column) : '' };
+}
+
+/** A complaint with its place. */
+export function placed(table: FoundTable, row: number, complaint: Complaint): Finding {
+  const { rule, severity, message, column } = complaint;
+  return { rule, severity, message, ...placeOf(table, row, column) };
+}

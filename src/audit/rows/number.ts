@@ -1,0 +1,48 @@
+import type { Cell } from '../../cells/cell.ts';
+import type { Sheet } from '../../cells/sheet.ts';
+
+/** What a cell says as a number. `percent`: it was shown with a percent sign, and `value` is the number before the sign. */
+export type NumberRead =
+  { readonly value: number; readonly asText: boolean; readonly percent: boolean } | { readonly why: string };
+
+const plain = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
+const withComma = /^[+-]?\d*,\d+$/u;
+
+/**
+ * Reads a cell as a number. A text that is a number counts. In a workbook a decimal comma is understood only where it
+ * can't be a thousands separator (`7,87` is; `1,234` is refused); in a text file the file's own decimal sign holds.
+ */
+export function readNumber(cell: Exclude<Cell, null>, plainText: Sheet['plainText']): NumberRead {
+  if (typeof cell === 'number') return { value: cell, asText: false, percent: false };
+  if (typeof cell === 'string') return readText(cell, plainText);
+  if (typeof cell === 'boolean') return { why: 'is yes/no, not a number' };
+  if ('percent' in cell) return { value: cell.percent, asText: false, percent: true };
+  if ('day' in cell) return { why: 'is a date, not a number' };
+  return {
+    why: cell.code.startsWith('#') ? 'is a spreadsheet error' : 'is a formula without a stored result',
+  };
+}
+
+function readText(text: string, plainText: Sheet['plainText']): NumberRead {
+  let digits = text
+    .trim()
+    .replace(/[\u2212\u2013]/gu, '-')
+    .replace(/^\+/u, '');
+  const percent = /%$/u.test(digits);
+  if (percent) digits = digits.slice(0, -1).trim();
+  const asText = plainText === undefined;
+  if (plainText?.decimal === ',' ? plain.test(digits) && !/\./u.test(digits) : plain.test(digits)) {
+    return finite(Number(digits), asText, percent);
+  }
+  if (withComma.test(digits)) {
+    const grouped = /^[+-]?[1-9]\d{0,2},\d{3}$/u.test(digits);
+    if (plainText?.decimal === ',' || (!plainText && !grouped))
+      return finite(Number(digits.replace(',', '.')), asText, percent);
+    return { why: 'may be a decimal comma or a thousands comma' };
+  }
+  return { why: 'is not a number' };
+}
+
+function finite(value: number, asText: boolean, percent: boolean): NumberRead {
+  return Number.isFinite(value) ? { value, asText, percent } : { why: 'is too large for a number' };
+}

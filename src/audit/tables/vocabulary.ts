@@ -1,0 +1,10 @@
+import { channelColumns } from './channelColumns.ts';
+import type { ColumnSpec, TableKind } from './columnSpec.ts';
+import { settingsColumns } from './settingsColumns.ts';
+
+export type { ColumnSpec, Holds, TableKind } from './columnSpec.ts';
+
+/** All columns of one kind of table, in the order in which a template shows them. */
+export function columnsOf(kind: TableKind): Readonly<Record<string, ColumnSpec>> {
+  return kind === 'channels' ? channelColumns : settingsColumns;
+}

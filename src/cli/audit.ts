@@ -1,0 +1,110 @@
+import { auditInSteps } from '../audit/audit.ts';
+import { parsePolicy } from '../audit/policy/policy.ts';
+import { needsAction } from '../audit/report/summary.ts';
+import type { Report } from '../audit/report/types.ts';
+import { parseColumnMap } from '../audit/tables/columnMap.ts';
+import type { Workbook } from '../cells/sheet.ts';
+import { addSheets } from '../hosts/file/write/addSheets.ts';
+import { emptyWorkbook } from '../hosts/file/write/newWorkbook.ts';
+import { nodeDeflater } from '../hosts/file/zip/nodeDeflater.ts';
+import { resultSheets } from '../sheets/resultSheets.ts';
+import { textTableSheet } from '../sheets/textTable.ts';
+import { checkWritable, isOwnReport, readJson, writeAll, type Output } from './files.ts';
+import { readInput, type Input } from './input.ts';
+import { help, parseOptions, type Options } from './options.ts';
+import { UsageRefused } from './refused.ts';
+import { reportJson } from './reportJson.ts';
+import { summaryText } from './summary.ts';
+import { plain, progressOn, type Progress } from './terminal.ts';
+
+/**
+ * The audit command: reads, audits, writes what was asked for. Returns the exit code: 0 audited, 1 audited and
+ * `--strict` found something.
+ * @throws UsageRefused, FileRefused, AuditRefused with one line for a person; nothing is written then.
+ */
+export function auditCommand(args: readonly string[]): number {
+  const options = parseOptions(args);
+  if (options.help) {
+    process.stdout.write(help);
+    return 0;
+  }
+  checkOutputs(options);
+  const policy = options.policy === undefined ? {} : { policy: parsePolicy(readJson(options.policy)) };
+  const map = options.map === undefined ? {} : { map: parseColumnMap(readJson(options.map)) };
+
+  const progress = progressOn(process.stderr);
+  try {
+    const input = readInput(options.inputs, (part) => {
+      progress.show('reading', part);
+    });
+    const report = runAudit(input.workbook, { ...policy, ...map }, progress);
+    const said = writeOutputs(options, input, report, progress);
+    progress.clear();
+    if (options.json !== '-') process.stdout.write(`${summaryText(report)}${said}`);
+    return options.strict && needsAction(report.channels, report.groups) ? 1 : 0;
+  } finally {
+    progress.clear();
+  }
+}
+
+function checkOutputs({ inputs, out, json, force }: Options): void {
+  if (inputs.length === 0) throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
+  if (out !== undefined) {
+    const wanted = /\.xlsm$/iu.test(inputs[0] ?? '') ? '.xlsm' : '.xlsx';
+    if (!out.toLowerCase().endsWith(wanted)) {
+      throw new UsageRefused(`--out ${out}: a copy of ${inputs[0] ?? ''} must be named ${wanted}.`);
+    }
+    checkWritable(out, inputs, force);
+  }
+  if (json !== undefined && json !== '-') checkWritable(json, inputs, force || isOwnReport(json));
+}
+
+function runAudit(
+  workbook: Workbook,
+  options: Parameters<typeof auditInSteps>[1],
+  progress: Progress,
+): Report {
+  const steps = auditInSteps(workbook, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    progress.show('auditing', step.value);
+  }
+}
+
+function writeOutputs(
+  { out, json }: Options,
+  { workbook, original }: Input,
+  report: Report,
+  progress: Progress,
+): string {
+  const outputs: Output[] = [];
+  const said: string[] = [];
+  if (out !== undefined) {
+    const results = resultSheets(report);
+    const sheets = original ? results : [...workbook.sheets.map(textTableSheet), ...results];
+    const written = addSheets(original ?? emptyWorkbook(), sheets, {
+      deflater: nodeDeflater,
+      onProgress: (done, total) => {
+        progress.show('writing', done / total);
+      },
+    });
+    outputs.push({ given: out, content: written.bytes });
+    const names = written.sheetNames
+      .slice(-results.length)
+      .map(({ wanted, given }) =>
+        wanted === given ? `'${given}'` : `'${given}' (there is a '${wanted}' already)`,
+      );
+    said.push(
+      `Written: ${out}, with the sheets ${plain(names.join(', '))}.`,
+      ...written.notes.map((note) => plain(note)),
+    );
+  }
+  if (json !== undefined && json !== '-') {
+    outputs.push({ given: json, content: reportJson(report) });
+    said.push(`Written: ${json}.`);
+  }
+  writeAll(outputs);
+  if (json === '-') for (const piece of reportJson(report)) process.stdout.write(piece);
+  return said.length > 0 ? `\n${said.join('\n')}\n` : '';
+}

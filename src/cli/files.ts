@@ -1,0 +1,120 @@
+import {
+  closeSync,
+  existsSync,
+  openSync,
+  readFileSync,
+  readSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { UsageRefused } from './refused.ts';
+
+/** A path as its user meant it: `npm run` starts commands in the project's folder and says where it was called from. */
+export function pathOf(given: string): string {
+  const { npm_lifecycle_event: script, INIT_CWD: calledFrom } = process.env;
+  return resolve(script === 'audit' && calledFrom !== undefined ? calledFrom : process.cwd(), given);
+}
+
+/**
+ * The bytes of a file.
+ * @throws UsageRefused where it can't be read, with the reason in plain words.
+ */
+export function readBytes(given: string): Uint8Array {
+  try {
+    return readFileSync(pathOf(given));
+  } catch (error) {
+    throw new UsageRefused(`${given}: ${inWords(error, 'can not be read')}.`);
+  }
+}
+
+/**
+ * A JSON file.
+ * @throws UsageRefused where it can't be read or is no JSON.
+ */
+export function readJson(given: string): unknown {
+  const bytes = readBytes(given);
+  try {
+    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) as unknown;
+  } catch (error) {
+    const why = error instanceof Error ? error.message.split('\n')[0] : '';
+    throw new UsageRefused(`${given} is no JSON: ${why ?? ''}`);
+  }
+}
+
+/**
+ * Checks, before any work is done, that a file may be written.
+ * @throws UsageRefused where it is one of the inputs, or exists and `force` is not given, or its folder is missing.
+ */
+export function checkWritable(given: string, inputs: readonly string[], force: boolean): void {
+  const path = pathOf(given);
+  if (!existsSync(dirname(path))) throw new UsageRefused(`${given}: its folder does not exist.`);
+  if (!existsSync(path)) return;
+  const real = realpathSync(path);
+  if (inputs.some((input) => existsSync(pathOf(input)) && realpathSync(pathOf(input)) === real)) {
+    throw new UsageRefused(`${given} is an input, which is never changed. Choose another name.`);
+  }
+  if (!force) throw new UsageRefused(`${given} exists. Choose another name, or replace it with --force.`);
+}
+
+/** Whether a file is a report that was written here before, which may be written anew. */
+export function isOwnReport(given: string): boolean {
+  try {
+    const file = openSync(pathOf(given), 'r');
+    const start = new Uint8Array(64);
+    readSync(file, start);
+    closeSync(file);
+    return new TextDecoder().decode(start).includes('"schema": "tripdrift-report/');
+  } catch {
+    return false;
+  }
+}
+
+export interface Output {
+  readonly given: string;
+  readonly content: Uint8Array | Iterable<string>;
+}
+
+/**
+ * Writes all outputs or none: each to a file beside its target first, then all are put in place.
+ * @throws UsageRefused where one can't be written.
+ */
+export function writeAll(outputs: readonly Output[]): void {
+  const staged: { from: string; to: string }[] = [];
+  let current = '';
+  try {
+    for (const { given, content } of outputs) {
+      current = given;
+      const to = pathOf(given);
+      const from = `${to}.${process.pid}.part`;
+      staged.push({ from, to });
+      writeFileSync(from, '', { flag: 'wx' });
+      if (content instanceof Uint8Array) writeFileSync(from, content);
+      else for (const piece of content) writeFileSync(from, piece, { flag: 'a' });
+    }
+    for (const { from, to } of staged) renameSync(from, to);
+  } catch (error) {
+    for (const { from } of staged) rmSync(from, { force: true });
+    throw new UsageRefused(`${current}: ${inWords(error, 'can not be written')}.`);
+  }
+}
+
+function inWords(error: unknown, otherwise: string): string {
+  switch (error instanceof Error && 'code' in error ? error.code : undefined) {
+    case 'ENOENT':
+      return 'there is no such file';
+    case 'EISDIR':
+      return 'is a folder, not a file';
+    case 'EACCES':
+    case 'EPERM':
+      return `${otherwise}: permission is missing`;
+    case 'ENOSPC':
+      return `${otherwise}: the disk is full`;
+    case 'EBUSY':
+      return `${otherwise}: another program holds it open`;
+    default:
+      return otherwise;
+  }
+}

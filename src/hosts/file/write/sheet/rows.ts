@@ -1,7 +1,7 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import { escapeXml } from '../xml/text.ts';
 import type { RowFormula } from './formulas.ts';
+import { formulaWriter } from './sharedFormulas.ts';
 import {
   calculated,
   fittedText,
@@ -32,6 +32,7 @@ export interface RowContext {
   readonly onCut: (address: string) => void;
 }
 
+/** Rows and columns of a sheet in today's spreadsheet programs (common practice, no source). */
 const greatestRow = 1_048_576;
 const greatestColumn = 16_384;
 
@@ -41,11 +42,16 @@ const greatestColumn = 16_384;
  */
 export function* rowMarkup(context: RowContext): Generator<string> {
   const { sheet } = context;
+  if (sheet.rowCount > greatestRow) {
+    throw new Error(
+      `sheet "${sheet.name}" has ${sheet.rowCount} rows, more than the ${greatestRow} a sheet holds`,
+    );
+  }
   const writeCell = cellWriter(context);
   let number = 0;
   for (const row of sheet.rows()) {
     number++;
-    if (number > sheet.rowCount || number > greatestRow) break;
+    if (number > sheet.rowCount) break;
     yield oneRow(row, number, writeCell);
   }
   if (number !== sheet.rowCount) {
@@ -55,7 +61,7 @@ export function* rowMarkup(context: RowContext): Generator<string> {
   }
 }
 
-type CellWriter = (cell: ModelCell, row: number, column: number, letters: string) => string;
+type CellWriter = (cell: ModelCell, row: number, columnName: string) => string;
 
 function oneRow(row: ModelRow, number: number, writeCell: CellWriter): string {
   const { cells, height } = row;
@@ -66,7 +72,7 @@ function oneRow(row: ModelRow, number: number, writeCell: CellWriter): string {
   let column = 0;
   for (const cell of cells) {
     column++;
-    if (cell) markup += writeCell(cell, number, column, lettersOf(column));
+    if (cell) markup += writeCell(cell, number, lettersOf(column));
   }
   return `${markup}</row>`;
 }
@@ -79,7 +85,7 @@ function lettersOf(column: number): string {
 
 function cellWriter({ sheet, looks, formulas, onCut }: RowContext): CellWriter {
   const formulaMarkup = formulaWriter(sheet, formulas);
-  return (cell, row, column, columnName) => {
+  return (cell, row, columnName) => {
     const address = `${columnName}${row}`;
     const look = looks.get(cell.style ?? '');
     if (!look) throw new Error(`sheet "${sheet.name}" has no style "${cell.style ?? ''}" (cell ${address})`);
@@ -91,37 +97,11 @@ function cellWriter({ sheet, looks, formulas, onCut }: RowContext): CellWriter {
     }
     const start = `<c r="${address}"`;
     if (cell.formula !== undefined) {
-      return (
-        start + look.plain + calculated(formulaMarkup(cell.formula, row, column, columnName), value ?? '')
-      );
+      return start + look.plain + calculated(formulaMarkup(cell.formula, row, columnName), value ?? '');
     }
     if (value === null || value === '') return `${start}${look.plain}/>`;
     if (typeof value === 'number') return start + look.plain + plainNumber(value);
     if (typeof value === 'boolean') return start + look.plain + truth(value);
     return start + (needsQuote(value) ? look.quoted : look.plain) + inlineText(value);
-  };
-}
-
-/**
- * Formulas down a column are stored once (ECMA-376 part 1, 18.3.1.40): the first cell carries the text and the range
- * down to the sheet's last row, the cells below only its number.
- */
-function formulaWriter(
-  sheet: SheetModel,
-  formulas: readonly RowFormula[],
-): (index: number, row: number, column: number, columnName: string) => string {
-  const groups = new Map<number, string>();
-  return (index, row, column, columnName) => {
-    const formula = formulas[index];
-    if (!formula) throw new Error(`sheet "${sheet.name}" has no formula ${index} (cell ${columnName}${row})`);
-    if (!formula.shareable) return `<f>${escapeXml(formula.at(row))}</f>`;
-    const key = index * greatestColumn + column - 1;
-    const follower = groups.get(key);
-    if (follower !== undefined) return follower;
-    const number = groups.size;
-    groups.set(key, `<f t="shared" si="${number}"/>`);
-    const range =
-      row === sheet.rowCount ? `${columnName}${row}` : `${columnName}${row}:${columnName}${sheet.rowCount}`;
-    return `<f t="shared" ref="${range}" si="${number}">${escapeXml(formula.at(row))}</f>`;
   };
 }

@@ -1,13 +1,12 @@
-import type { CellStyle, ShadeRule } from '../../../../sheets/model.ts';
+import type { CellStyle } from '../../../../sheets/model.ts';
 import { FileRefused } from '../../zip/refused.ts';
 import { attribute, child, outline, type Element } from '../xml/outline.ts';
 import { appendInside, splice } from '../xml/splice.ts';
 import { escapeXml } from '../xml/text.ts';
 import { customFormats, styleList } from './collection.ts';
-import { existingFont, fontMarkup, opaque, plainFont } from './font.ts';
+import { existingFont, fontMarkup, plainFont } from './font.ts';
+import { alignment, lineBelow, pattern, shadeFormat, solid, type ShadeStyle } from './markup.ts';
 import { builtInFormat, firstCustomId } from './numberFormat.ts';
-
-export type ShadeStyle = ShadeRule['style'];
 
 /** The numbers under which a workbook knows the looks that were added to it. */
 export interface StyleNumbers {
@@ -79,17 +78,7 @@ export function appendStyles(original: string, part: string): StyleNumbers {
           : `<${p}xf ${attributes}${applied} applyAlignment="1">${aligned}</${p}xf>`,
       );
     },
-    shade({ fill, color, bold }) {
-      const font = [
-        bold === undefined ? '' : `<${p}b val="${Number(bold)}"/>`,
-        color === undefined ? '' : `<${p}color rgb="${opaque(color)}"/>`,
-      ].join('');
-      const filled =
-        fill === undefined
-          ? ''
-          : `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="${opaque(fill)}"/><${p}bgColor rgb="${opaque(fill)}"/></${p}patternFill></${p}fill>`;
-      return shades.index(`<${p}dxf>${font === '' ? '' : `<${p}font>${font}</${p}font>`}${filled}</${p}dxf>`);
-    },
+    shade: (style) => shades.index(shadeFormat(p, style)),
     text() {
       if (cells.size() > greatestFormatCount) {
         throw new FileRefused(
@@ -112,25 +101,4 @@ function opened(text: string, part: string): string {
 
 function numberOf(element: Element | undefined, name: string): number {
   return (element && Number(attribute(element, name))) || 0;
-}
-
-function pattern(p: string, type: string): string {
-  return `<${p}fill><${p}patternFill patternType="${type}"/></${p}fill>`;
-}
-
-function solid(p: string, color: string): string {
-  return `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="${opaque(color)}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
-}
-
-function lineBelow(p: string): string {
-  return `<${p}border><${p}left/><${p}right/><${p}top/><${p}bottom style="thin"><${p}color auto="1"/></${p}bottom><${p}diagonal/></${p}border>`;
-}
-
-function alignment(p: string, { wrap, align, valign }: CellStyle): string {
-  const attributes = [
-    align === undefined ? '' : ` horizontal="${align}"`,
-    valign === undefined ? '' : ` vertical="${valign}"`,
-    wrap === undefined ? '' : ` wrapText="${Number(wrap)}"`,
-  ].join('');
-  return attributes === '' ? '' : `<${p}alignment${attributes}/>`;
 }

@@ -77,6 +77,6 @@ export function customFormats(root: Element): ReadonlyMap<string, number> {
   const list = child(root, 'numFmts');
   const entries = list ? childrenNamed(list, 'numFmt') : [];
   return new Map(
-    entries.map((entry) => [attribute(entry, 'formatCode') ?? '', Number(attribute(entry, 'numFmtId'))]),
+    entries.map((entry) => [attribute(entry, 'formatCode') ?? '', Number(attribute(entry, 'numFmtId')) || 0]),
   );
 }

@@ -11,16 +11,18 @@ export function formulaWriter(
   sheet: SheetModel,
   formulas: readonly RowFormula[],
 ): (index: number, row: number, columnName: string) => string {
-  const groups = new Map<string, string>();
+  const followers = formulas.map(() => new Map<string, string>());
+  let groups = 0;
   return (index, row, columnName) => {
     const formula = formulas[index];
-    if (!formula) throw new Error(`sheet "${sheet.name}" has no formula ${index} (cell ${columnName}${row})`);
+    const columns = followers[index];
+    if (!formula || !columns)
+      throw new Error(`sheet "${sheet.name}" has no formula ${index} (cell ${columnName}${row})`);
     if (!formula.shareable) return `<f>${escapeXml(formula.at(row))}</f>`;
-    const key = `${index} ${columnName}`;
-    const follower = groups.get(key);
+    const follower = columns.get(columnName);
     if (follower !== undefined) return follower;
-    const number = groups.size;
-    groups.set(key, `<f t="shared" si="${number}"/>`);
+    const number = groups++;
+    columns.set(columnName, `<f t="shared" si="${number}"/>`);
     const range =
       row === sheet.rowCount ? `${columnName}${row}` : `${columnName}${row}:${columnName}${sheet.rowCount}`;
     return `<f t="shared" ref="${range}" si="${number}">${escapeXml(formula.at(row))}</f>`;

@@ -7,7 +7,6 @@ import type { Unit } from './unit.ts';
  */
 export function convert(value: number, from: Unit, to: Unit): number {
   if (from.dimension !== to.dimension) return NaN;
-  if (from.factor === to.factor) return value;
   // The ratio above 1 is the one that is a whole or short decimal number (25.4, 60), so it carries no rounding.
   return from.factor > to.factor ? value * (from.factor / to.factor) : value / (to.factor / from.factor);
 }

@@ -1,0 +1,132 @@
+import { expect } from 'vitest';
+import type { Workbook } from '../../src/cells/sheet.ts';
+import { audit } from '../../src/audit/audit.ts';
+import { parsePolicy } from '../../src/audit/policy/policy.ts';
+import type {
+  ChannelResult,
+  GroupResult,
+  Place,
+  Report,
+  Summary,
+  ThresholdResult,
+  ThresholdVerdict,
+} from '../../src/audit/report/types.ts';
+import { parseColumnMap } from '../../src/audit/tables/columnMap.ts';
+
+/** Numbers and words of a threshold that a case knows; what it leaves out is not looked at. */
+export type ExpectedThreshold = Partial<ThresholdResult>;
+
+export interface ExpectedChannel {
+  readonly tag: string;
+  readonly verdict: ThresholdVerdict;
+  /** By name, and ` ×3` for the entry with that multiplier; the entries must be just these, in any order, where given. */
+  readonly thresholds?: Readonly<Record<string, ExpectedThreshold>>;
+  /** Every finding, in any order, as `rule @ Sheet!F14`; none where left out. */
+  readonly findings?: readonly string[];
+  readonly is?: Partial<Pick<ChannelResult, 'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'source'>>;
+  readonly sensitivity?: Partial<ChannelResult['sensitivity']>;
+  readonly inputs?: Partial<ChannelResult['inputs']>;
+}
+
+/** A small workbook and what its audit has to say, worked out by hand. */
+export interface GoldenCase {
+  /** The arithmetic or the source behind what is expected, with its grade. */
+  readonly because: string;
+  readonly book: Workbook;
+  /** As they are parsed from JSON. */
+  readonly policy?: unknown;
+  readonly map?: unknown;
+  /** Texts in the message with which the audit is refused. */
+  readonly refused?: readonly string[];
+  /** Every channel, worst first. */
+  readonly channels?: readonly ExpectedChannel[];
+  readonly groups?: readonly (Partial<Omit<GroupResult, 'findings'>> & { readonly findings?: readonly string[] })[];
+  /** Every problem, in any order, as `rule @ Sheet!F14`. */
+  readonly problems?: readonly string[];
+  readonly summary?: Partial<Summary>;
+  /** Texts that must stand in some message of the report. */
+  readonly says?: readonly RegExp[];
+}
+
+/** The day of every audit in these tests. */
+export const now = new Date('2026-01-01T12:00:00Z');
+
+export function auditCase({ book, policy = {}, map = {} }: GoldenCase): Report {
+  return audit(book, { policy: parsePolicy(policy), map: parseColumnMap(map), now });
+}
+
+/** A finding or problem as the cases write it. */
+export function at({ rule, sheet, row, column }: Place & { readonly rule: string }): string {
+  return `${rule} @ ${sheet}!${column}${row}`;
+}
+
+/** Checks a report against what a case knows. */
+export function check(golden: GoldenCase): void {
+  if (golden.refused) {
+    let message = '(not refused)';
+    try {
+      auditCase(golden);
+    } catch (error) {
+      expect(error).toHaveProperty('name', 'AuditRefused');
+      message = String(error);
+    }
+    for (const text of golden.refused) expect(message).toContain(text);
+    return;
+  }
+  const report = auditCase(golden);
+  const { channels = [], groups = [], problems = [], summary = {}, says = [] } = golden;
+  expect(report.channels.map(({ tag, verdict }) => `${tag} ${verdict}`)).toEqual(
+    channels.map(({ tag, verdict }) => `${tag} ${verdict}`),
+  );
+  channels.forEach((expected, index) => {
+    checkChannel(report.channels[index]!, expected);
+  });
+  expect(report.groups.map(({ name, threshold }) => `${name} ${threshold}`)).toEqual(
+    groups.map(({ name, threshold }) => `${name ?? ''} ${threshold ?? ''}`),
+  );
+  groups.forEach(({ findings = [], ...expected }, index) => {
+    const { findings: found, ...group } = report.groups[index]!;
+    expect(found.map(at).toSorted()).toEqual(findings.toSorted());
+    checkNumbers(group, expected, `group ${group.name} ${group.threshold}`);
+  });
+  expect(report.problems.map(at).toSorted()).toEqual(problems.toSorted());
+  checkNumbers(report.summary, summary, 'summary');
+  const messages = [
+    ...report.channels.flatMap(({ findings }) => findings),
+    ...report.groups.flatMap(({ findings }) => findings),
+    ...report.problems,
+  ].map(({ message }) => message);
+  for (const text of says) expect(messages).toContainEqual(expect.stringMatching(text));
+}
+
+function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
+  const { tag, thresholds, findings = [], is = {}, sensitivity = {}, inputs = {} } = expected;
+  expect(channel.findings.map(at).toSorted(), `findings of ${tag}`).toEqual(findings.toSorted());
+  checkNumbers(channel, is, tag);
+  checkNumbers(channel.sensitivity, sensitivity, `${tag} sensitivity`);
+  checkNumbers(channel.inputs, inputs, `${tag} inputs`);
+  if (!thresholds) return;
+  const named = new Map(channel.thresholds.map((threshold) => [nameOf(threshold), threshold]));
+  expect([...named.keys()].toSorted()).toEqual(Object.keys(thresholds).toSorted());
+  for (const [name, numbers] of Object.entries(thresholds)) {
+    checkNumbers(named.get(name)!, numbers, `${tag} ${name}`);
+  }
+}
+
+function nameOf({ name, multiplier }: ThresholdResult): string {
+  return multiplier === 1 ? name : `${name} ×${multiplier}`;
+}
+
+/** Numbers agree to 1e-9 of the expected one, anything else exactly. */
+export function checkNumbers(actual: object, expected: object, what: string): void {
+  const given = new Map(Object.entries(actual));
+  for (const [key, value] of Object.entries(expected) as [string, unknown][]) {
+    const found: unknown = given.get(key);
+    if (typeof value === 'number' && typeof found === 'number') {
+      const off = Math.abs(found - value);
+      expect(off, `${what}: ${key} is ${found}, not ${value}`).toBeLessThanOrEqual(1e-9 * Math.abs(value));
+    } else {
+      expect(found, `${what}: ${key}`).toEqual(value);
+    }
+  }
+}

@@ -1,0 +1,246 @@
+import cdf from '@stdlib/stats-base-dists-normal-cdf';
+
+/**
+ * A second working of every number of a report, written from the formulas of the method alone and sharing no code with the
+ * project. Everything is in base units: displacements µm (peak-to-peak for vibration), velocities mm/s, accelerations
+ * m/s², sensitivities mV per base unit, voltages V, times days but for delays (s).
+ */
+export interface PlannedChannel {
+  readonly tag: string;
+  readonly kind: 'radial' | 'axial' | 'velocity' | 'acceleration';
+  readonly configured: number;
+  /** `null`: the cell is empty. */
+  readonly measured: number | null;
+  /** Expanded, as a fraction. */
+  readonly uncertainty: number | null;
+  readonly coverage: number | null;
+  readonly alert: number;
+  readonly danger: number;
+  readonly counterAlert: number | null;
+  readonly counterDanger: number | null;
+  readonly fullScale: number | null;
+  readonly multiplier: number | null;
+  readonly resolution: number | null;
+  readonly limit: number | null;
+  readonly reading: number | null;
+  readonly growth: number | null;
+  readonly doubling: number | null;
+  readonly alertDelay: number | null;
+  readonly dangerDelay: number | null;
+  readonly speed: number | null;
+  readonly gapVoltage: number | null;
+  readonly zeroConfigured: number | null;
+  readonly zeroMeasured: number | null;
+  readonly direction: 'toward' | 'away' | null;
+  readonly group: string | null;
+  readonly voting: string | null;
+  readonly bypass: boolean;
+}
+
+export interface PlannedPolicy {
+  readonly tolerance: number;
+  readonly rule: 'guarded' | 'simple';
+  readonly coverage: number;
+  readonly near: number;
+  readonly far: number;
+}
+
+export interface Worked {
+  readonly name: string;
+  readonly multiplier: number;
+  readonly setpoint: number;
+  readonly effective: number;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly shift: number;
+  readonly shiftFraction: number;
+  readonly indicatedAtSetpoint: number;
+  /** Every setpoint that may be offered: two where the exact one falls on a step to within rounding. */
+  readonly interimSetpoint: readonly (number | null)[];
+  readonly headroom: number | null;
+  readonly levelAtTrip: number | null;
+  readonly daysLate: number | null;
+  readonly daysToGo: number | null;
+  readonly probabilityBeyondLimit: number | null;
+  readonly zone: readonly (string | null)[];
+  readonly intendedZone: readonly (string | null)[];
+  /** Every verdict that may be given: several where a limit is met to within rounding. */
+  readonly verdict: readonly string[];
+}
+
+/** Values this close to a limit, in part of it, may fall on either side in floating point. */
+const hair = 1e-9;
+
+export function thresholdsOf(c: PlannedChannel, policy: PlannedPolicy): Worked[] {
+  const given: [string, number | null][] = [
+    ['alert', c.alert],
+    ['danger', c.danger],
+    ['counter alert', c.kind === 'axial' && c.counterAlert !== null ? -c.counterAlert : null],
+    ['counter danger', c.kind === 'axial' && c.counterDanger !== null ? -c.counterDanger : null],
+  ];
+  const multipliers = c.multiplier !== null && c.multiplier > 1 ? [1, c.multiplier] : [1];
+  return multipliers.flatMap((m) =>
+    given.flatMap(([name, setpoint]) => (setpoint === null ? [] : [threshold(c, policy, name, setpoint, m)])),
+  );
+}
+
+function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: number, m: number): Worked {
+  const km = c.measured ?? NaN;
+  const kc = c.configured;
+  const side = c.direction === 'away' ? -1 : 1;
+  const moved =
+    c.kind === 'axial' && c.zeroConfigured !== null && c.zeroMeasured !== null
+      ? side * (c.zeroConfigured - c.zeroMeasured) * 1000
+      : 0;
+  const own = s < 0 ? -1 : 1;
+  const meant = m * s;
+  const effective = (meant * kc + moved) / km;
+  const u = c.uncertainty;
+  const ends = u === null ? [] : [effective / (1 + u), effective / (1 - u)];
+  const real = c.reading === null ? null : (c.reading * kc + moved) / km;
+  const shown = (s * km - moved) / kc;
+  const danger = name.includes('danger');
+  return {
+    name,
+    multiplier: m,
+    setpoint: s,
+    effective,
+    low: u === null ? null : Math.min(...ends),
+    high: u === null ? null : Math.max(...ends),
+    shift: own * (effective - meant),
+    shiftFraction: (effective - meant) / meant,
+    indicatedAtSetpoint: shown,
+    interimSetpoint: interim(shown, own, c.resolution),
+    headroom: real === null ? null : own * (effective - real),
+    ...times(c, own * effective, own * meant, real === null ? null : own * real, danger, own),
+    probabilityBeyondLimit:
+      danger && c.limit !== null && u !== null
+        ? cdf((Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / (c.coverage ?? policy.coverage)), 0, 1)
+        : null,
+    zone: zones(c, effective),
+    intendedZone: zones(c, meant),
+    verdict: verdicts(c, policy, meant, effective),
+  };
+}
+
+function interim(shown: number, own: number, resolution: number | null): (number | null)[] {
+  if (own * shown <= 0) return [null];
+  if (resolution === null) return [shown];
+  const steps = Math.abs(shown) / resolution;
+  return [Math.floor(steps * (1 - hair)), Math.floor(steps * (1 + hair))].map((whole) =>
+    whole === 0 ? null : own * whole * resolution,
+  );
+}
+
+function times(
+  c: PlannedChannel,
+  acts: number,
+  meant: number,
+  real: number | null,
+  danger: boolean,
+  own: number,
+): Pick<Worked, 'daysLate' | 'daysToGo' | 'levelAtTrip'> {
+  const none = { daysLate: null, daysToGo: null, levelAtTrip: null };
+  if (acts <= 0 || (c.growth === null) === (c.doubling === null)) return none;
+  const delay = ((danger ? c.dangerDelay : c.alertDelay) ?? 0) / 86_400;
+  if (c.growth !== null) {
+    return {
+      daysLate: (acts - meant) / c.growth,
+      daysToGo: real === null ? null : Math.max(0, (acts - real) / c.growth) + delay,
+      levelAtTrip: own * (acts + c.growth * delay),
+    };
+  }
+  const tau = c.doubling ?? NaN;
+  return {
+    daysLate: (tau * Math.log(acts / meant)) / Math.LN2,
+    daysToGo: real === null ? null : Math.max(0, (tau * Math.log(acts / real)) / Math.LN2) + delay,
+    levelAtTrip: own * acts * Math.exp((Math.LN2 * delay) / tau),
+  };
+}
+
+/** ISO 20816-3 boundaries, from memory; a value on one to within rounding may be in either zone. */
+function zones(c: PlannedChannel, level: number): (string | null)[] {
+  if (c.kind !== 'radial' || c.speed === null) return [null];
+  const root = Math.sqrt(c.speed);
+  const at = (x: number) => (x * root <= 4800 ? 'A' : x * root <= 9000 ? 'B' : x * root <= 13_200 ? 'C' : 'D');
+  return [at(level * (1 - hair)), at(level * (1 + hair))];
+}
+
+function verdicts(c: PlannedChannel, policy: PlannedPolicy, meant: number, effective: number): string[] {
+  const reached = [-hair, hair].map((off) => unreachable(c, policy, meant, effective, 1 + off));
+  const decided = [-hair, 0, hair].flatMap((off) => decision(c, policy, meant, effective, off));
+  return reached.flatMap((not) => (not ? ['unreachable'] : decided));
+}
+
+function unreachable(
+  c: PlannedChannel,
+  policy: PlannedPolicy,
+  meant: number,
+  effective: number,
+  near1: number,
+): boolean {
+  if (c.fullScale !== null && Math.abs(meant) > c.fullScale * near1) return true;
+  if (c.kind === 'radial' && c.gapVoltage !== null) {
+    const toEnd = Math.min(Math.abs(c.gapVoltage - policy.near), Math.abs(policy.far - c.gapVoltage));
+    return effective > ((2000 * toEnd) / (c.measured ?? NaN)) * near1;
+  }
+  if (c.kind !== 'axial') return false;
+  if (effective * meant <= 0) return true;
+  if (c.zeroMeasured === null || c.direction === null) return false;
+  const volts = c.zeroMeasured + ((c.direction === 'away' ? -1 : 1) * effective * (c.measured ?? NaN)) / 1000;
+  return volts > policy.near + 10 * (near1 - 1) || volts < policy.far - 10 * (near1 - 1);
+}
+
+function decision(
+  c: PlannedChannel,
+  { tolerance: t, rule }: PlannedPolicy,
+  meant: number,
+  effective: number,
+  off: number,
+): string {
+  const u = rule === 'guarded' && c.uncertainty !== null ? c.uncertainty : 0;
+  const [from, to] = [(Math.abs(meant) / (1 + t)) * (1 + off), (Math.abs(meant) / (1 - t)) * (1 - off)];
+  const acts = Math.sign(meant) * effective;
+  const [low, high] = [acts / (1 + u), acts / (1 - u)];
+  if (low >= from && high <= to) return 'within';
+  if (high < from) return 'early';
+  return low > to ? 'late' : 'undetermined';
+}
+
+export interface WorkedGroup {
+  readonly intended: number | null;
+  readonly effective: number | null;
+  /** Members whose threshold decides to within rounding. */
+  readonly decidedBy: readonly string[];
+}
+
+/** The M-th smallest of the members' thresholds away from zero; who can't act counts as infinite. `undefined`: nobody has it. */
+export function groupOf(
+  members: readonly PlannedChannel[],
+  policy: PlannedPolicy,
+  name: string,
+  m: number,
+): WorkedGroup | undefined {
+  const seats = members.map((member) => {
+    const own = thresholdsOf(member, policy).find((one) => one.name === name && one.multiplier === 1);
+    const acts = own && member.measured !== null && !member.bypass && !own.verdict.includes('unreachable');
+    return {
+      tag: member.tag,
+      setpoint: own ? Math.abs(own.setpoint) : Infinity,
+      effective: acts ? Math.abs(own.effective) : Infinity,
+    };
+  });
+  if (seats.every((seat) => seat.setpoint === Infinity)) return undefined;
+  const mth = (values: number[]) => values.toSorted((a, b) => a - b)[m - 1] ?? Infinity;
+  const effective = mth(seats.map((seat) => seat.effective));
+  const intended = mth(seats.map((seat) => seat.setpoint));
+  const sign = name.startsWith('counter') ? -1 : 1;
+  return {
+    intended: intended === Infinity ? null : sign * intended,
+    effective: effective === Infinity ? null : sign * effective,
+    decidedBy:
+      effective === Infinity
+        ? []
+        : seats.filter((seat) => Math.abs(seat.effective / effective - 1) < hair).map((seat) => seat.tag),
+  };
+}

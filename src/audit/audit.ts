@@ -1,6 +1,7 @@
 import type { Workbook } from '../cells/sheet.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
-import { auditChannel, unjoined, type AuditedChannel, type Context } from './join/auditChannel.ts';
+import { auditChannel, unjoined } from './join/auditChannel.ts';
+import type { AuditedChannel, Context } from './join/context.ts';
 import { joinGroups } from './join/joinGroups.ts';
 import { joinTrouble, loneSettings } from './join/loneRows.ts';
 import { unitWatch } from './join/mixedUnits.ts';
@@ -58,7 +59,7 @@ export function* auditInSteps(
     tables,
     policy,
     today: Math.floor(now.getTime() / 86_400_000),
-    assume(unit) {
+    assume: (unit) => {
       const key = `${unit.table} ${unit.column}`;
       if (!assumed.has(key)) assumed.set(key, unit);
     },
@@ -83,7 +84,7 @@ export function* auditInSteps(
     const trouble = joinTrouble(row, tag, channelIndex.rowsOf(tagKey(tag)), settingsRows, tables);
     const [settingsRow] = settingsRows;
     if (trouble || settingsRow === undefined) {
-      audited.push(unjoined(channelRow, trouble ? [trouble] : [], tables));
+      audited.push(unjoined(channelRow, trouble, tables));
       continue;
     }
     const settings = readSettings(settingsRow);

@@ -14,46 +14,54 @@ export interface AssumedUnit {
   readonly row: number;
 }
 
-/** Brings the amounts of a channel into its common units. */
-export interface AmountsIn {
-  /** A level (setpoint, limit, reading …) in the channel's unit and detection. */
-  readonly level: (table: TableKind, column: string, amount: Amount | null) => number | null;
-  /** A growth per day in the channel's unit and detection. */
-  readonly growth: (amount: Amount | null) => number | null;
+/** What the amounts of one channel are brought into, and who is told of what is odd about them. */
+export interface AmountContext extends CommonUnits {
+  readonly rows: Readonly<Record<TableKind, number>>;
+  readonly complaints: Complaints;
+  readonly assume: (assumed: AssumedUnit) => void;
+  /** A detection column overrules what the headers of the setpoints say. */
+  readonly detectionColumn: boolean;
 }
 
-/** Conversions into a channel's units; `rows` are its row in either table. */
-export function amountsIn(
-  common: CommonUnits,
-  rows: Readonly<Record<TableKind, number>>,
-  complaints: Complaints,
-  assume: (assumed: AssumedUnit) => void,
-  detectionColumn: boolean,
-): AmountsIn {
-  const { unit, detection } = common;
-  const level: AmountsIn['level'] = (table, column, amount) => {
-    if (!amount) return null;
-    if (!amount.unit) {
-      assume({ table, column, unit: unit.text, row: rows[table] });
-      return amount.value;
-    }
-    const value = convert(amount.value, amount.unit, unit);
-    if (Number.isNaN(value)) {
-      const message = `${amount.value} ${amount.unit.text} can't be compared with setpoints in ${unit.text}. Correct the unit.`;
-      return complaints.add(table, column, 'unit-does-not-fit', message);
-    }
-    const overruled = detectionColumn && (column === 'alert' || column === 'danger');
-    const from = overruled ? undefined : amount.unit.detection;
-    return from && detection ? convertDetection(value, from, detection) : value;
-  };
-  return {
-    level,
-    growth(amount) {
-      if (!amount?.unit?.dimension.endsWith('/time')) return level('channels', 'growth', amount);
-      const dimension = amount.unit.dimension.slice(0, -'/time'.length) as Unit['dimension'];
-      return level('channels', 'growth', { value: amount.value, unit: { ...amount.unit, dimension } });
-    },
-  };
+/** A level (setpoint, limit, reading …) in the channel's unit and detection; `null` where none is given or it can't be. */
+export function level(
+  context: AmountContext,
+  table: TableKind,
+  column: string,
+  amount: Amount | null,
+): number | null {
+  if (!amount) return null;
+  const { unit, detection } = context;
+  if (!amount.unit) {
+    context.assume({ table, column, unit: unit.text, row: context.rows[table] });
+    return amount.value;
+  }
+  const value = convert(amount.value, amount.unit, unit);
+  if (Number.isNaN(value)) {
+    const message = `${amount.value} ${amount.unit.text} can't be compared with setpoints in ${unit.text}. Correct the unit.`;
+    return context.complaints.add(table, column, 'unit-does-not-fit', message);
+  }
+  const overruled = context.detectionColumn && (column === 'alert' || column === 'danger');
+  const from = overruled ? undefined : amount.unit.detection;
+  return from && detection ? convertDetection(value, from, detection) : value;
+}
+
+/** A counter-direction setpoint, written as a positive amount, as the negative position it is. */
+export function counterLevel(
+  context: AmountContext,
+  column: 'counterAlert' | 'counterDanger',
+  amount: Amount | null,
+): number | null {
+  const value = level(context, 'settings', column, amount);
+  return value === null ? null : -value;
+}
+
+/** A growth per day in the channel's unit and detection. */
+export function growthPerDay(context: AmountContext, amount: Amount | null): number | null {
+  if (!amount?.unit?.dimension.endsWith('/time')) return level(context, 'channels', 'growth', amount);
+  const dimension = amount.unit.dimension.slice(0, -'/time'.length) as Unit['dimension'];
+  const perDay = { value: amount.value, unit: { ...amount.unit, dimension } };
+  return level(context, 'channels', 'growth', perDay);
 }
 
 function unitNamed(text: string): Unit {

@@ -2,10 +2,18 @@ import { convert } from '../../units/convert.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
-import { amountsIn, fixed, inUnit, type AssumedUnit } from './amounts.ts';
+import {
+  counterLevel,
+  fixed,
+  growthPerDay,
+  inUnit,
+  level,
+  type AmountContext,
+  type AssumedUnit,
+} from './amounts.ts';
 import type { Channel } from './channel.ts';
 import { commonUnits } from './commonUnits.ts';
-import { gatherComplaints, type TableComplaint } from './complaints.ts';
+import { Complaints, type TableComplaint } from './complaints.ts';
 import { uncertaintyOf } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
@@ -25,7 +33,7 @@ export function assemble(
   policy: Policy,
   assume: (assumed: AssumedUnit) => void,
 ): Assembled {
-  const complaints = gatherComplaints(row, settings);
+  const complaints = new Complaints(row, settings);
   if (!row.measured) complaints.missing('channels', 'measured', 'measured sensitivity');
   if (!settings.configured) complaints.missing('settings', 'configured', 'configured sensitivity');
   if (!settings.alert) complaints.missing('settings', 'alert', 'alert setpoint');
@@ -38,12 +46,17 @@ export function assemble(
   }
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
-  const rows = { channels: row.row, settings: settings.row };
-  const { level, growth } = amountsIn(common, rows, complaints, assume, settings.detection !== null);
-  const counter = (column: 'counterAlert' | 'counterDanger') => {
-    const given = kind === 'axial' ? level('settings', column, settings[column]) : null;
-    return given === null ? null : -given;
+  const context: AmountContext = {
+    unit,
+    sensitivityUnit,
+    detection,
+    unitsPerVolt,
+    rows: { channels: row.row, settings: settings.row },
+    complaints,
+    assume,
+    detectionColumn: settings.detection !== null,
   };
+  const axial = kind === 'axial';
   const channel: Channel = {
     kind,
     unit,
@@ -54,16 +67,16 @@ export function assemble(
     unitsPerVolt,
     uncertainty: uncertaintyOf(row, complaints),
     coverage: row.coverage?.value ?? policy.coverage,
-    alert: level('settings', 'alert', settings.alert),
-    danger: level('settings', 'danger', settings.danger),
-    counterAlert: counter('counterAlert'),
-    counterDanger: counter('counterDanger'),
-    fullScale: level('settings', 'fullScale', settings.fullScale),
+    alert: level(context, 'settings', 'alert', settings.alert),
+    danger: level(context, 'settings', 'danger', settings.danger),
+    counterAlert: axial ? counterLevel(context, 'counterAlert', settings.counterAlert) : null,
+    counterDanger: axial ? counterLevel(context, 'counterDanger', settings.counterDanger) : null,
+    fullScale: level(context, 'settings', 'fullScale', settings.fullScale),
     multiplier: settings.multiplier?.value ?? 1,
-    resolution: level('settings', 'resolution', settings.resolution),
-    limit: level('channels', 'limit', row.limit),
-    reading: level('channels', 'reading', row.reading),
-    growthPerDay: growth(row.growth),
+    resolution: level(context, 'settings', 'resolution', settings.resolution),
+    limit: level(context, 'channels', 'limit', row.limit),
+    reading: level(context, 'channels', 'reading', row.reading),
+    growthPerDay: growthPerDay(context, row.growth),
     doublingDays: inUnit(row.doubling, fixed.day),
     alertDelay: inUnit(settings.alertDelay, fixed.second),
     dangerDelay: inUnit(settings.dangerDelay, fixed.second),

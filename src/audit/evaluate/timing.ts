@@ -6,6 +6,11 @@ import { actual } from '../../method/vibration/actual.ts';
 import type { ThresholdName } from '../report/types.ts';
 import type { Channel } from './channel.ts';
 
+/** A number that applies, or `null`. */
+function known(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
+
 export interface Timing {
   readonly daysLate: number | null;
   readonly daysToGo: number | null;
@@ -49,17 +54,17 @@ export function timing(channel: Channel, name: ThresholdName, intended: number, 
   const { growthPerDay: rate, doublingDays: doubling } = channel;
   if (rate !== null && rate > 0 && doubling === null) {
     return {
-      daysLate: lateByLinear(real, meant, rate),
-      daysToGo: level === null ? null : timeToGoLinear(real, level, rate) + days,
-      levelAtTrip: sign * levelAtTripLinear(real, rate, days),
+      daysLate: known(lateByLinear(real, meant, rate)),
+      daysToGo: level === null ? null : known(timeToGoLinear(real, level, rate) + days),
+      levelAtTrip: known(sign * levelAtTripLinear(real, rate, days)),
       headroom,
     };
   }
   if (doubling !== null && rate === null && real > 0) {
     return {
-      daysLate: lateByDoubling(real, meant, doubling),
-      daysToGo: level === null ? null : timeToGoDoubling(real, level, doubling) + days,
-      levelAtTrip: sign * levelAtTripDoubling(real, doubling, days),
+      daysLate: known(lateByDoubling(real, meant, doubling)),
+      daysToGo: level === null ? null : known(timeToGoDoubling(real, level, doubling) + days),
+      levelAtTrip: known(sign * levelAtTripDoubling(real, doubling, days)),
       headroom,
     };
   }

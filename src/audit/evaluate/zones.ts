@@ -15,7 +15,9 @@ export function zonesOf(
   const { kind, speed, unit, detection } = channel;
   if (kind !== 'radial' || speed === null || detection === null || !micrometre)
     return { zone: null, intendedZone: null };
-  const zoneAt = (level: number) =>
-    zone(convertDetection(convert(level, unit, micrometre), detection, 'p-p'), speed) ?? null;
-  return { zone: zoneAt(effective), intendedZone: zoneAt(intended) };
+  const micrometres = convertDetection(convert(1, unit, micrometre), detection, 'p-p');
+  return {
+    zone: zone(effective * micrometres, speed) ?? null,
+    intendedZone: zone(intended * micrometres, speed) ?? null,
+  };
 }

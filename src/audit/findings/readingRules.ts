@@ -29,7 +29,7 @@ export const leavesFaults: Rule = function* ({ channel, thresholds }) {
       rule: ruleName(threshold.name, 'swing-leaves-fault-limits'),
       severity: 'warning',
       message:
-        `At ${subject(threshold, channel)} the voltage swings from ${amount(farthest, 'V')} to ${amount(nearest, 'V')}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: ` +
+        `The voltage at ${subject(threshold, channel)} swings from ${amount(farthest, 'V')} to ${amount(nearest, 'V')}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: ` +
         `the channel may be marked faulty before it trips, unless the fault is judged on the filtered gap voltage.`,
       table: 'settings',
       column: 'faultLow',

@@ -2,14 +2,8 @@ import { votedThreshold } from '../../method/voting/voted.ts';
 import type { Voting } from '../../method/voting/voting.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { convert } from '../../units/convert.ts';
-import type { Detection, Unit } from '../../units/parse.ts';
 import type { GroupMember, GroupResult, ThresholdName } from '../report/types.ts';
-import type { Member } from './members.ts';
-
-interface Common {
-  readonly unit: Unit | null;
-  readonly detection: Detection | null;
-}
+import type { Member, MemberThreshold } from './members.ts';
 
 /**
  * Where one threshold of an M-out-of-N group really acts: the M-th smallest of its members' effective thresholds, in the
@@ -22,65 +16,76 @@ export function evaluateGroup(
   threshold: ThresholdName,
   members: readonly Member[],
 ): Omit<GroupResult, 'findings'> | undefined {
-  const having = members.filter((member) =>
-    member.thresholds.some((own) => own.name === threshold && own.setpoint !== null),
-  );
-  if (having.length === 0) return undefined;
-  const first = having.find((member) => member.unit);
-  const common: Common = { unit: first?.unit ?? null, detection: first?.detection ?? null };
-  const seats = members.map((member) => seatOf(member, threshold, common));
-  const effective = votedThreshold(
-    seats.map((seat) => seat.magnitude),
-    voting.m,
-  );
-  const intended = votedThreshold(
-    seats.map((seat) => Math.abs(seat.setpoint ?? Infinity)),
-    voting.m,
-  );
+  const first = members.find((member) => setpointOf(member, threshold) !== null);
+  if (!first) return undefined;
   const sign = threshold.startsWith('counter') ? -1 : 1;
+  const seats = members.map((member) => seatOf(member, threshold, first));
+  const effective = votedThreshold(seats.map(magnitude), voting.m);
+  const intended = votedThreshold(seats.map(intendedMagnitude), voting.m);
   const canTrip = Number.isFinite(effective);
-  const limits = members.flatMap((m) => (m.limit === null ? [] : [Math.abs(inCommon(m.limit, m, common))]));
   return {
     name,
     voting: `${voting.m}oo${voting.n}`,
     threshold,
-    unit: common.unit?.text ?? null,
+    unit: first.unit?.text ?? null,
     intended: Number.isFinite(intended) ? sign * intended : null,
     effective: canTrip ? sign * effective : null,
     canTrip,
-    decidedBy: canTrip ? seats.filter((seat) => seat.magnitude === effective).map((seat) => seat.tag) : [],
-    limit: limits.length > 0 ? Math.min(...limits) : null,
-    members: seats.map(({ tag, setpoint, why, magnitude }) => ({
-      tag,
-      setpoint,
-      why,
-      effective: Number.isFinite(magnitude) ? sign * magnitude : null,
-    })),
+    decidedBy: canTrip ? seats.filter((seat) => magnitude(seat) === effective).map((seat) => seat.tag) : [],
+    limit: leastLimit(members, first),
+    members: seats,
   };
 }
 
-interface Seat extends Omit<GroupMember, 'effective'> {
-  /** Effective threshold away from zero in its own direction; infinite where the member cannot act. */
-  readonly magnitude: number;
+function thresholdOf(member: Member, name: ThresholdName): MemberThreshold | undefined {
+  return member.thresholds.find((threshold) => threshold.name === name);
 }
 
-function seatOf(member: Member, name: ThresholdName, common: Common): Seat {
-  const { tag } = member;
-  const own = member.thresholds.find((threshold) => threshold.name === name);
-  const setpoint = own?.setpoint ?? null;
-  const shown = setpoint === null ? null : inCommon(setpoint, member, common);
-  const seat = (why: string | null, magnitude = Infinity): Seat => ({ tag, setpoint: shown, why, magnitude });
-  if (member.bypass) return seat('in bypass');
-  if (member.notAudited !== null) return seat(member.notAudited);
-  if (!own || setpoint === null) return seat(`no ${name} setpoint`);
-  if (own.effective === null) return seat(own.why ?? 'cannot act');
-  const magnitude = Math.abs(inCommon(own.effective, member, common));
-  return Number.isNaN(magnitude)
-    ? seat(`its unit ${member.unit?.text ?? ''} does not fit the group`)
-    : seat(null, magnitude);
+function setpointOf(member: Member, name: ThresholdName): number | null {
+  return thresholdOf(member, name)?.setpoint ?? null;
 }
 
-function inCommon(value: number, { unit, detection }: Member, common: Common): number {
-  const converted = unit && common.unit ? convert(value, unit, common.unit) : value;
-  return detection && common.detection ? convertDetection(converted, detection, common.detection) : converted;
+/** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
+function seatOf(member: Member, name: ThresholdName, first: Member): GroupMember {
+  const own = thresholdOf(member, name);
+  const setpoint = inUnitOf(first, member, own?.setpoint ?? null);
+  const effective = inUnitOf(first, member, own?.effective ?? null);
+  const why = whyIdle(member, own, effective, name);
+  return { tag: member.tag, setpoint, effective: why === null ? effective : null, why };
+}
+
+function whyIdle(
+  member: Member,
+  own: MemberThreshold | undefined,
+  effective: number | null,
+  name: ThresholdName,
+): string | null {
+  if (member.bypass) return 'in bypass';
+  if (member.notAudited !== null) return member.notAudited;
+  if (!own || own.setpoint === null) return `no ${name} setpoint`;
+  if (effective === null) return own.why ?? 'cannot act';
+  return Number.isNaN(effective) ? `its unit ${member.unit?.text ?? ''} does not fit the group` : null;
+}
+
+function magnitude({ effective }: GroupMember): number {
+  return effective === null ? Infinity : Math.abs(effective);
+}
+
+function intendedMagnitude({ setpoint }: GroupMember): number {
+  return setpoint === null || Number.isNaN(setpoint) ? Infinity : Math.abs(setpoint);
+}
+
+function leastLimit(members: readonly Member[], first: Member): number | null {
+  let least: number | null = null;
+  for (const member of members) {
+    const limit = inUnitOf(first, member, member.limit);
+    if (limit !== null && (least === null || limit < least)) least = limit;
+  }
+  return least;
+}
+
+function inUnitOf(first: Member, { unit, detection }: Member, value: number | null): number | null {
+  if (value === null) return null;
+  const converted = unit && first.unit ? convert(value, unit, first.unit) : value;
+  return detection && first.detection ? convertDetection(converted, detection, first.detection) : converted;
 }

@@ -1,14 +1,12 @@
+import type { Channel } from '../evaluate/channel.ts';
 import type { Member } from '../groups/members.ts';
-import { thresholdNames, type ThresholdName } from '../report/types.ts';
+import { thresholdNames, type ThresholdName, type ThresholdResult } from '../report/types.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
-import type { AuditedChannel } from './auditChannel.ts';
 
-/** An audited channel as a member of its voting group. Thresholds count without the start-up multiplier. */
-export function memberOf({ result, channel, settings }: AuditedChannel): Member | null {
-  if (!settings) return null;
-  if (!channel) return unaudited(settings, result.tag, 'its row could not be used');
+/** An audited channel's seat in its voting group. Thresholds count without the start-up multiplier. */
+export function memberOf(tag: string, thresholds: readonly ThresholdResult[], channel: Channel): Member {
   return {
-    tag: result.tag,
+    tag,
     group: channel.group,
     voting: channel.voting,
     bypass: channel.bypass,
@@ -16,13 +14,24 @@ export function memberOf({ result, channel, settings }: AuditedChannel): Member 
     unit: channel.unit,
     detection: channel.detection,
     notAudited: null,
-    thresholds: result.thresholds
-      .filter((threshold) => threshold.multiplier === 1)
-      .map(({ name, setpoint, effective, verdict, unreachable }) => {
-        const acts = verdict !== 'unreachable' && verdict !== 'incomplete';
-        const why = acts ? null : (unreachable[0] ?? 'not known');
-        return { name, setpoint, effective: acts ? effective : null, why };
-      }),
+    thresholds:
+      channel.group === '' ? [] : thresholds.filter((threshold) => threshold.multiplier === 1).map(seatOf),
+  };
+}
+
+function seatOf({
+  name,
+  setpoint,
+  effective,
+  verdict,
+  unreachable,
+}: ThresholdResult): Member['thresholds'][number] {
+  const acts = verdict !== 'unreachable' && verdict !== 'incomplete';
+  return {
+    name,
+    setpoint,
+    effective: acts ? effective : null,
+    why: acts ? null : (unreachable[0] ?? 'not known'),
   };
 }
 

@@ -5,8 +5,7 @@ import type { Policy } from '../policy/policy.ts';
 import type { Finding, GroupResult } from '../report/types.ts';
 import { placed } from '../rows/complaint.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { AuditedChannel } from './auditChannel.ts';
-import { memberOf } from './groupMembers.ts';
+import type { AuditedChannel } from './context.ts';
 
 /**
  * Works out the voting groups of all channels, and adds what there is to say about a group to the findings of each of
@@ -20,8 +19,7 @@ export function joinGroups(
 ): GroupResult[] {
   const owners = new Map<Member, AuditedChannel>();
   for (const channel of audited) {
-    const member = memberOf(channel);
-    if (member) owners.set(member, channel);
+    if (channel.member) owners.set(channel.member, channel);
   }
   const { groups, complaints } = evaluateGroups([...owners.keys(), ...lone], policy.tolerance);
   const say = (
@@ -30,7 +28,7 @@ export function joinGroups(
     column: string,
   ): Finding | undefined => {
     const owner = owners.get(member);
-    const row = owner?.settings?.row;
+    const row = owner?.result.source.settings?.row;
     if (!owner || row === undefined) return undefined;
     const finding = placed(settings, row, { ...statement, column });
     owner.result.findings.push(finding);

@@ -2,13 +2,10 @@ import type { Member } from '../groups/members.ts';
 import type { Finding, Problem } from '../report/types.ts';
 import { placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
-import type { FoundTable } from '../tables/found.ts';
-import type { TableKind } from '../tables/vocabulary.ts';
 import { unaudited } from './groupMembers.ts';
+import type { Tables } from './context.ts';
 import { problemAt } from './problems.ts';
 import { isOnlyTag, tagAt, tagKey, type TagIndex } from './tagIndex.ts';
-
-type Tables = Readonly<Record<TableKind, FoundTable>>;
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
 export function joinTrouble(

@@ -4,10 +4,9 @@ import type { Problem, Severity } from '../report/types.ts';
 import { placeOf } from '../rows/complaint.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
-import { columnsOf, type TableKind } from '../tables/vocabulary.ts';
+import { columnsOf } from '../tables/vocabulary.ts';
+import type { Tables } from './context.ts';
 import type { TagIndex } from './tagIndex.ts';
-
-type Tables = Readonly<Record<TableKind, FoundTable>>;
 
 /** A problem at a cell of a table. */
 export function problemAt(

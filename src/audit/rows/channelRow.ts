@@ -77,7 +77,8 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       doubling: read.amount('doubling'),
       calibratedOn: read.day('calibratedOn'),
       lastGoodOn: read.day('lastGoodOn'),
+      complaints: read.complaints(),
     } as const;
-    return checkRanges(ranges, table, { ...found, complaints: read.complaints() });
+    return checkRanges(ranges, table, found);
   };
 }

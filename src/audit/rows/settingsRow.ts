@@ -72,7 +72,8 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       group: read.text('group'),
       voting: read.text('voting'),
       bypass: read.word('bypass', flagWords) ?? false,
+      complaints: read.complaints(),
     } as const;
-    return checkRanges(ranges, table, { ...found, complaints: read.complaints() });
+    return checkRanges(ranges, table, found);
   };
 }

@@ -1,0 +1,26 @@
+import type { AssumedUnit } from '../evaluate/amounts.ts';
+import type { Member } from '../groups/members.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { ChannelResult, Finding } from '../report/types.ts';
+import type { FoundTable } from '../tables/found.ts';
+import type { TableKind } from '../tables/vocabulary.ts';
+
+export type Tables = Readonly<Record<TableKind, FoundTable>>;
+
+/** What every channel of one audit is audited with. */
+export interface Context {
+  readonly tables: Tables;
+  readonly policy: Policy;
+  /** Day of the audit, counted from 1970-01-01. */
+  readonly today: number;
+  readonly assume: (assumed: AssumedUnit) => void;
+}
+
+/** A channel's result, still open for the findings of its group. */
+export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: Finding[] };
+
+/** A channel's result and its seat in a voting group; `null` where it has no settings, and so no seat. */
+export interface AuditedChannel {
+  readonly result: OpenResult;
+  readonly member: Member | null;
+}

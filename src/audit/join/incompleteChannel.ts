@@ -1,0 +1,59 @@
+import { incompleteThreshold } from '../evaluate/thresholds.ts';
+import { noInputs } from '../report/inputs.ts';
+import type { Finding, SensitivityResult } from '../report/types.ts';
+import type { ChannelRow } from '../rows/channelRow.ts';
+import type { Amount } from '../rows/rowReader.ts';
+import type { SettingsRow } from '../rows/settingsRow.ts';
+import type { OpenResult, Tables } from './context.ts';
+
+/** The result of a channel of which nothing can be worked out: what is known of it, and why. */
+export function incompleteChannel(
+  row: ChannelRow,
+  settings: SettingsRow | null,
+  tables: Tables,
+  findings: Finding[],
+): OpenResult {
+  const unit = settings?.danger?.unit?.text ?? settings?.alert?.unit?.text ?? null;
+  const setpoint = (given: Amount | null | undefined) =>
+    given?.unit && given.unit.text === unit ? given.value : null;
+  return {
+    tag: row.tag,
+    machine: row.machine,
+    location: row.location,
+    kind: row.kind,
+    unit,
+    detection: null,
+    sensitivity: sensitivityAsWritten(row.measured, settings?.configured ?? null),
+    inputs: {
+      ...noInputs,
+      group: settings?.group || null,
+      voting: settings?.voting || null,
+      bypass: settings?.bypass ?? false,
+    },
+    thresholds: [
+      incompleteThreshold('alert', setpoint(settings?.alert)),
+      incompleteThreshold('danger', setpoint(settings?.danger)),
+    ],
+    verdict: 'incomplete',
+    findings,
+    source: {
+      channels: { sheet: tables.channels.sheet.name, row: row.row },
+      settings: settings && { sheet: tables.settings.sheet.name, row: settings.row },
+    },
+  };
+}
+
+/** Sensitivities as they are written: shown only where both stand in one unit. */
+function sensitivityAsWritten(measured: Amount | null, configured: Amount | null): SensitivityResult {
+  const unit = configured?.unit ?? measured?.unit ?? null;
+  const inUnit = (amount: Amount | null) =>
+    amount?.unit && amount.unit.text === unit?.text ? amount.value : null;
+  return {
+    configured: inUnit(configured),
+    measured: inUnit(measured),
+    unit: unit?.text ?? null,
+    error: null,
+    uncertainty: null,
+    coverage: null,
+  };
+}

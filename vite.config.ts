@@ -1,0 +1,12 @@
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  build: {
+    ssr: 'src/cli/main.ts',
+    outDir: 'dist',
+    emptyOutDir: true,
+    target: 'node20',
+    rollupOptions: { output: { entryFileNames: 'audit.js' } },
+  },
+  ssr: { noExternal: true },
+});

@@ -14,6 +14,7 @@ import { zipParts } from '../../../fixtures/workbooks/package.ts';
 import { prefixed, smallParts, strictParts } from '../../../fixtures/workbooks/small.ts';
 import { convert, describeWithLibreOffice } from '../../../libreoffice.ts';
 import { resultSheet, sheetOf } from './model.ts';
+import { partText } from './parts.ts';
 import { objections } from './validator.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'written-'));
@@ -116,6 +117,24 @@ describeWithLibreOffice('LibreOffice opens the copy and calculates what is store
       sheetCells(throughLibreOffice(withoutResults(newWorkbook([model]))), 'Shared'),
       modelCells(model),
     );
+  });
+
+  it('with merges, filter, shades, widths and page settings', () => {
+    const path = join(folder, `book${++files}.xlsx`);
+    writeFileSync(path, newWorkbook([resultSheet()]));
+    const saved = readFileSync(convert(path, 'xlsx', mkdtempSync(join(folder, 'out-'))));
+    const sheet = partText(saved, 'xl/worksheets/sheet1.xml');
+    expect(sheet).toContain('<mergeCell ref="A5:C5"/>');
+    expect(sheet).toContain('<autoFilter ref="A1:G4"');
+    expect(sheet).toMatch(
+      /<conditionalFormatting sqref="E2:E4"><cfRule type="cellIs" priority="2" operator="equal"/,
+    );
+    expect(sheet).toContain('<formula>&quot;say &quot;&quot;early&quot;&quot;&quot;</formula>');
+    expect(sheet).toMatch(/<pageSetup[^>]*fitToWidth="1" fitToHeight="0"[^>]*orientation="landscape"/);
+    expect(sheet).toContain('Advisory only &amp;&amp; not a calibration&amp;RPage &amp;P of &amp;N');
+    expect(Number(/<col [^>]*width="([\d.]+)"/.exec(sheet)![1])).toBeCloseTo(14.71, 1);
+    const workbook = partText(saved, 'xl/workbook.xml');
+    expect(workbook.replaceAll('&apos;', "'")).toMatch(/_xlnm\.Print_Titles"[^>]*>'Audit results'!\$1:\$1</);
   });
 
   it('with every text as text and every number as it was', () => {

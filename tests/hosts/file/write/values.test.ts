@@ -52,6 +52,13 @@ describe('cell text', () => {
     expect(quoted).toEqual([true, true, true, true, true, true, true, false, false]);
   });
 
+  // XML 1.0, 2.10: without xml:space="preserve" a program may drop white space as it likes.
+  it.each([' a', 'a ', 'a\nb', 'a\tb', 'a  b'])('keeps its white space: %j', (text) => {
+    const sheet = partText(newWorkbook([sheetOf('S', [[text, 'a b']])]), sheetPart);
+    expect(sheet).toContain(`<t xml:space="preserve">${text}</t>`);
+    expect(sheet).toContain('<t>a b</t>');
+  });
+
   it('never becomes a formula or a number', () => {
     const sheet = partText(newWorkbook([sheetOf('S', [['=1+1', '1', 'TRUE', '#N/A']])]), sheetPart);
     expect(sheet.match(/t="inlineStr"/g)).toHaveLength(4);

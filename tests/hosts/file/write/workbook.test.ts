@@ -145,3 +145,30 @@ it('progress is told up to the last row', () => {
     [4_501, 4_501],
   ]);
 });
+
+// Ampersands begin a code in headers and footers and are doubled (ECMA-376 part 1, 18.3.1.46).
+it('the page footer holds its text as text, and the page of pages', () => {
+  const footer = (text: string): string =>
+    partText(
+      addSheets(zipParts(smallParts()), [sheetOf('S', [[1]], { print: { landscape: true, footer: text } })])
+        .bytes,
+      'xl/worksheets/sheet2.xml',
+    ).replace(/^.*<oddFooter>(.*)<\/oddFooter>.*$/s, '$1');
+  expect(footer('A&P <b>')).toBe('&amp;LA&amp;&amp;P &lt;b&gt;&amp;RPage &amp;P of &amp;N');
+  expect(footer('x'.repeat(300)).replaceAll('&amp;', '&')).toMatch(/^.{255}$/);
+});
+
+// ECMA-376 part 1, 18.3.1.66: xSplit and ySplit count the frozen columns and rows, topLeftCell is the first cell that
+// scrolls. LibreOffice without a window keeps no panes, so no peer checks this.
+it.each([
+  [
+    { rows: 1, columns: 2 },
+    '<pane xSplit="2" ySplit="1" topLeftCell="C2" activePane="bottomRight" state="frozen"/>',
+  ],
+  [{ rows: 3, columns: 0 }, '<pane ySplit="3" topLeftCell="A4" activePane="bottomLeft" state="frozen"/>'],
+  [{ rows: 0, columns: 1 }, '<pane xSplit="1" topLeftCell="B1" activePane="topRight" state="frozen"/>'],
+  [{ rows: 0, columns: 0 }, '<sheetView workbookViewId="0"/>'],
+])('frozen rows and columns %o', (freeze, markup) => {
+  const { bytes } = addSheets(zipParts(smallParts()), [sheetOf('S', [[1]], { freeze })]);
+  expect(partText(bytes, 'xl/worksheets/sheet2.xml')).toContain(markup);
+});

@@ -109,6 +109,8 @@ describe('decimal marks', () => {
     ['a;7.87', '.'],
     ['a;b', '.'],
     ['a\t7,87\t1,234', ','],
+    ['a\t0,125', ','],
+    ['a\t1234,567', ','],
     ['a\t-7,8 %', ','],
   ])('%j has %j', (text, decimal) => {
     expect(read(text).plainText).toEqual({ decimal });

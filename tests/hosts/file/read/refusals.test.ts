@@ -317,6 +317,15 @@ describe('too much', () => {
     expect(refusal(long, { textLength: 5000 })).toBe('not refused');
   });
 
+  it('of text without an end, even where no cell would show it', () => {
+    const digits = Array.from({ length: 60_000 }, (_, index) => Math.sin(index).toString().slice(2, 8)).join(
+      '',
+    );
+    const comment = (text: string): Uint8Array => sheetXml(`<worksheet><!--${text}--></worksheet>`);
+    expect(refusal(comment(digits), { textLength: 100_000 })).toContain('longer than any cell');
+    expect(refusal(comment(digits))).toBe('not refused');
+  });
+
   it('packed into little', () => {
     const bomb = new Uint8Array(64 * 2 ** 20).fill(0x20);
     expect(refusal(changed(sheetPart, bomb))).toContain('as a hostile file does');

@@ -51,6 +51,15 @@ describe('workbook', () => {
     expect([...readWorkbook('a.xlsx', oneSheet(data)).sheets[0]!.hiddenRows]).toEqual([1, 3, 4]);
   });
 
+  it('never follows a link out of the file', () => {
+    const parts = plain();
+    const out =
+      '<Relationship Id="rIdOut" Type="x/sharedStrings" Target="http://example.org/s.xml" TargetMode="External"/>';
+    const rels = String(parts['xl/_rels/workbook.xml.rels']);
+    parts['xl/_rels/workbook.xml.rels'] = rels.replace(/(?=<Relationship )/, out);
+    expect(rowsOf(readWorkbook('a.xlsx', zip(parts)))).toEqual(expected);
+  });
+
   it('finds the tables of a sheet', () => {
     const table = (attributes: string): string =>
       `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" ${attributes}><autoFilter ref="A1:A1"/></table>`;

@@ -1,0 +1,52 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import type { Report } from '../../src/audit/report/types.ts';
+
+const root = fileURLToPath(new URL('../../src/audit/', import.meta.url));
+/** Files with words for headers and cells, some of which look like names of rules. */
+const vocabulary = /(^|[\\/])(tables[\\/]|rows[\\/]words\.ts)/;
+const kebab = /^[a-z]+(-[a-z]+)+$/;
+/** What a name made from a threshold's begins with; not `alert` of `alert-not-below-danger`, which is whole. */
+const ofThreshold = /^(counter-)?(alert|danger)-(?!not-)/;
+
+/**
+ * Every name of a rule in the source of the audit, found by its form: a string of several words with hyphens, an
+ * argument of `ruleName`, or a template that puts such words behind a threshold's name. The part that names the
+ * threshold is left out: `late` stands for `danger-late` and `alert-late`.
+ */
+export function ruleNames(): ReadonlySet<string> {
+  const names = new Set<string>();
+  for (const file of readdirSync(root, { recursive: true, encoding: 'utf8' })) {
+    if (!file.endsWith('.ts') || vocabulary.test(file)) continue;
+    const text = readFileSync(join(root, file), 'utf8');
+    collect(ts.createSourceFile(file, text, ts.ScriptTarget.Latest), names);
+  }
+  names.delete('p-p');
+  return names;
+}
+
+function collect(node: ts.Node, names: Set<string>): void {
+  if (ts.isImportDeclaration(node)) return;
+  if (ts.isStringLiteral(node) && kebab.test(node.text)) names.add(node.text);
+  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && node.expression.text === 'ruleName') {
+    const what = node.arguments[1];
+    if (what && ts.isStringLiteral(what)) names.add(what.text);
+  }
+  if (ts.isTemplateExpression(node) && node.head.text === '') {
+    const behind = node.templateSpans[0]?.literal.text ?? '';
+    if (/^(-[a-z]+)+$/.test(behind)) names.add(behind.slice(1));
+  }
+  ts.forEachChild(node, (inner) => {
+    collect(inner, names);
+  });
+}
+
+/** Names of all rules that spoke in a report, without the threshold of which they spoke. */
+export function rulesIn({ channels, groups, problems }: Report): ReadonlySet<string> {
+  const spoken = [...channels, ...groups].flatMap(({ findings }) => findings.map(({ rule }) => rule));
+  return new Set(
+    [...spoken, ...problems.map(({ rule }) => rule)].map((rule) => rule.replace(ofThreshold, '')),
+  );
+}

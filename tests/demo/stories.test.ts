@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import type { ChannelResult } from '../../src/audit/report/types.ts';
+import { machines } from '../../src/demo/station/station.ts';
+import { auditedOn } from './files.ts';
+import { ruleNames, rulesIn } from './ruleNames.ts';
+
+const report = auditedOn('2026-12-01');
+
+/** Rules that the demo leaves out, each with the reason. */
+const leftOut: Readonly<Record<string, string>> = {
+  'hidden-sheet': 'a reader of the demo must see both tables',
+  'earlier-result': 'a demo that holds results already could not show its first audit',
+};
+
+function channel(tag: string): ChannelResult {
+  const [only, ...more] = report.channels.filter((candidate) => candidate.tag === tag);
+  if (!only || more.length > 0) throw new Error(`${tag} does not stand once in the report`);
+  return only;
+}
+
+function threshold(tag: string, name: string, multiplier = 1) {
+  const found = channel(tag).thresholds.find(
+    (candidate) => candidate.name === name && candidate.multiplier === multiplier,
+  );
+  if (!found) throw new Error(`${tag} has no ${name}`);
+  return found;
+}
+
+describe('the demo station', () => {
+  it('shows every rule of the audit but those left out for a reason', () => {
+    const names = ruleNames();
+    const silent = [...names].filter((name) => !rulesIn(report).has(name));
+    expect(names.size).toBeGreaterThan(55);
+    expect(silent.sort()).toEqual(Object.keys(leftOut).sort());
+  });
+
+  it('speaks by no rule that the search for rules does not know', () => {
+    const known = ruleNames();
+    const unknown = [...rulesIn(report)].filter((rule) => !known.has(rule.replace(/^multiplied-/, '')));
+    expect(unknown).toEqual([]);
+  });
+
+  it('shows each reason for which a start-up multiplier can keep a threshold from acting', () => {
+    for (const reason of ['above-full-scale', 'out-of-linear-reach', 'on-the-other-side-of-zero']) {
+      expect(rulesIn(report)).toContain(`multiplied-${reason}`);
+    }
+  });
+
+  it('is mostly sound', () => {
+    const { channels, within } = report.summary;
+    expect(channels).toBeGreaterThan(40);
+    expect(within * 2).toBeGreaterThanOrEqual(channels);
+  });
+
+  it('tells in its remarks the story of every channel that is not within', () => {
+    const told = new Set(
+      machines.flatMap((machine) =>
+        [...machine.channels, ...machine.settings].filter((row) => row.remarks).map((row) => row.tag),
+      ),
+    );
+    const silent = report.channels.filter(({ verdict, tag }) => verdict !== 'within' && !told.has(tag));
+    expect(silent.map(({ tag }) => tag)).toEqual([]);
+  });
+
+  it('says the same years later, and more only about the age of calibrations', () => {
+    const later = auditedOn('2040-01-01');
+    const findings = (of: typeof report) =>
+      of.channels.flatMap(({ tag, verdict, findings }) =>
+        findings.map(({ rule, sheet, row, column }) => [tag, verdict, rule, sheet, row, column].join(' ')),
+      );
+    const before = new Set(findings(report));
+    const after = new Set(findings(later));
+    expect(later.summary).toEqual(report.summary);
+    expect([...before].filter((finding) => !after.has(finding))).toEqual([]);
+    const added = [...after].filter((finding) => !before.has(finding));
+    expect(added.filter((finding) => !finding.includes('calibration-overdue'))).toEqual([]);
+  });
+});
+
+// Expected values worked out by hand from the definitions of sensitivity and position; no other source.
+describe('numbers of the demo station', () => {
+  it('longer cable: 200/160 makes danger 25 % late, beyond the limit, 50 days later at 0.02 mil a day', () => {
+    const danger = threshold('K101-1X', 'danger');
+    expect(danger.verdict).toBe('late');
+    expect(danger.effective).toBeCloseTo(5, 12);
+    expect(danger.shiftFraction).toBeCloseTo(0.25, 12);
+    expect(danger.daysLate).toBeCloseTo(50, 9);
+    expect(channel('K101-1X').inputs.limit).toBe(4.8);
+  });
+
+  it('longer cable on both probes: the 1oo2 group is as late as the less late of the two', () => {
+    const group = report.groups.find(({ name, threshold: of }) => name === 'K101 brg 1' && of === 'danger');
+    expect(group?.effective).toBeCloseTo(800 / 161, 12);
+    expect(group?.decidedBy).toEqual(['K101-1Y']);
+  });
+
+  it('thrust pair on 2oo2 with one in bypass: both good, and no trip', () => {
+    expect([channel('T101-A1').verdict, channel('T101-A2').verdict]).toEqual(['within', 'within']);
+    const group = report.groups.find(({ name, threshold: of }) => name === 'T101 thrust' && of === 'danger');
+    expect(group).toMatchObject({ canTrip: false, effective: null });
+  });
+
+  it('zero 2.5 V off at 200 mV/mil: everything acts 12.5 mil to one side', () => {
+    expect(threshold('G101-A1', 'danger').effective).toBeCloseTo(15 - 12.5, 12);
+    expect(threshold('G101-A1', 'counter danger').effective).toBeCloseTo(-15 - 12.5, 12);
+    expect(threshold('G101-A1', 'alert')).toMatchObject({ verdict: 'unreachable' });
+  });
+
+  it('multiplier 3 on 4.5 mil against a full scale of 10: out of reach at start-up only', () => {
+    expect(threshold('T101-2X', 'danger', 3).unreachable).toEqual(['above full scale']);
+    expect(threshold('T101-2X', 'danger').verdict).toBe('within');
+    expect(threshold('T101-1X', 'danger', 2).verdict).toBe('within');
+  });
+
+  it('7.87 mV/µm typed as mV/mil: danger at a twenty-fifth', () => {
+    expect(threshold('P301-2X', 'danger').effective).toBeCloseTo((7.5 * 7.87) / 199, 12);
+  });
+
+  it('a metric machine in its own units, a decimal comma included', () => {
+    expect(channel('K201-2Y')).toMatchObject({ unit: 'µm', verdict: 'within' });
+    expect(threshold('K201-2Y', 'danger').effective).toBeCloseTo((100 * 7.874) / 7.88, 12);
+  });
+});

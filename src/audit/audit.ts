@@ -74,14 +74,15 @@ export function* auditInSteps(
   for (const [done, row] of channelIndex.tagged.entries()) {
     if (done % stride === 0) yield done / channelIndex.tagged.length;
     const tag = tagAt(tables.channels, row);
-    const settingsRows = settingsIndex.rowsOf(tagKey(tag));
+    const key = tagKey(tag);
+    const settingsRows = settingsIndex.rowsOf(key);
     if (settingsRows.length === 0 && isOnlyTag(tables.channels, row)) {
       problems.push(onlyTag(tables.channels, row, tag));
       continue;
     }
     const channelRow = readChannel(row);
     watchChannelRow(watches.channels, channelRow);
-    const trouble = joinTrouble(row, tag, channelIndex.rowsOf(tagKey(tag)), settingsRows, tables);
+    const trouble = joinTrouble(row, tag, channelIndex.rowsOf(key), settingsRows, tables);
     const [settingsRow] = settingsRows;
     if (trouble || settingsRow === undefined) {
       audited.push(unjoined(channelRow, trouble, tables));

@@ -3,7 +3,7 @@ import type { Rule } from './rule.ts';
 import { columnOfThreshold, ruleName, subject, trips } from './thresholdCell.ts';
 
 /** Danger that acts beyond the greatest real displacement that is acceptable for the machine. */
-export const beyondLimit: Rule = function* ({ channel, thresholds }) {
+export const beyondLimit: Rule = ({ channel, thresholds }, say) => {
   const { limit } = channel;
   if (limit === null) return;
   for (const threshold of thresholds) {
@@ -14,27 +14,27 @@ export const beyondLimit: Rule = function* ({ channel, thresholds }) {
       probability === null
         ? ''
         : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
-    yield {
+    say({
       rule: ruleName(name, 'beyond-limit'),
       severity: 'critical',
       message: `${subject(threshold, channel)} acts at ${amount(effective, channel.unit.text)}, beyond the limit of ${amount(limit, channel.unit.text)}.${chance}`,
       table: 'channels',
       column: 'limit',
-    };
+    });
   }
 };
 
 /** A threshold that has moved into a worse zone of shaft vibration than it was set for (ISO 20816-3 zones, from memory). */
-export const worseZone: Rule = function* ({ channel, thresholds }) {
+export const worseZone: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     const { name, zone, intendedZone, multiplier } = threshold;
     if (multiplier !== 1 || zone === null || intendedZone === null || zone <= intendedZone) continue;
-    yield {
+    say({
       rule: ruleName(name, 'in-worse-zone'),
       severity: trips(name) ? 'warning' : 'note',
       message: `${subject(threshold, channel)} was set in zone ${intendedZone} and acts in zone ${zone} at ${amount(channel.speed ?? NaN, 'r/min')}.`,
       table: 'settings',
       column: columnOfThreshold(name),
-    };
+    });
   }
 };

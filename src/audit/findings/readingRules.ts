@@ -6,7 +6,7 @@ import type { Rule } from './rule.ts';
 import { ruleName, subject } from './thresholdCell.ts';
 
 /** A swing at the setpoint that crosses a circuit-fault limit may mark the channel faulty before it trips. */
-export const leavesFaults: Rule = function* ({ channel, thresholds }) {
+export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
   const { gapVoltage, faultLimits, kind, detection, unitsPerVolt } = channel;
   if (kind !== 'radial' || gapVoltage === null || faultLimits === null || detection === null) return;
   for (const threshold of thresholds) {
@@ -25,7 +25,7 @@ export const leavesFaults: Rule = function* ({ channel, thresholds }) {
       )
     )
       continue;
-    yield {
+    say({
       rule: ruleName(threshold.name, 'swing-leaves-fault-limits'),
       severity: 'warning',
       message:
@@ -33,12 +33,12 @@ export const leavesFaults: Rule = function* ({ channel, thresholds }) {
         `the channel may be marked faulty before it trips, unless the fault is judged on the filtered gap voltage.`,
       table: 'settings',
       column: 'faultLow',
-    };
+    });
   }
 };
 
 /** A compensated setpoint below the present reading would trip on entry. */
-export const readingBeyondInterim: Rule = function* ({ channel, thresholds }) {
+export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
   const { reading, unit } = channel;
   if (reading === null) return;
   for (const threshold of thresholds) {
@@ -47,18 +47,18 @@ export const readingBeyondInterim: Rule = function* ({ channel, thresholds }) {
       continue;
     const sign = Math.sign(setpoint);
     if (sign * reading < sign * interimSetpoint) continue;
-    yield {
+    say({
       rule: ruleName(threshold.name, 'interim-below-reading'),
       severity: 'warning',
       message: `The present reading of ${amount(reading, unit.text)} is already at or beyond ${amount(interimSetpoint, unit.text)}, the interim setpoint that would restore ${subject(threshold, channel)}: it would act on entry.`,
       table: 'channels',
       column: 'reading',
-    };
+    });
   }
 };
 
 /** A step of the monitor's that is too coarse for any compensated setpoint. */
-export const noInterim: Rule = function* ({ channel, thresholds }) {
+export const noInterim: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     const { interimSetpoint, multiplier, indicatedAtSetpoint, verdict } = threshold;
     if (
@@ -68,13 +68,13 @@ export const noInterim: Rule = function* ({ channel, thresholds }) {
       indicatedAtSetpoint === null
     )
       continue;
-    yield {
+    say({
       rule: ruleName(threshold.name, 'has-no-interim-setpoint'),
       severity: 'note',
       message: `No setpoint restores ${subject(threshold, channel)}: the monitor shows ${amount(indicatedAtSetpoint, channel.unit.text)} there, and no setting of its own side and step lies before that.`,
       table: 'settings',
       column: 'resolution',
-    };
+    });
   }
 };
 
@@ -91,10 +91,9 @@ const hints = {
 } as const;
 
 /** What the pair of sensitivity and gap voltage points to, against a reference reading of the same channel. A hint only. */
-export const readingsPointTo: Rule = ({ channel, policy }) => {
+export const readingsPointTo: Rule = ({ channel, policy }, say) => {
   const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit } = channel;
-  if ((kind !== 'radial' && kind !== 'axial') || gapVoltage === null || referenceGapVoltage === null)
-    return undefined;
+  if ((kind !== 'radial' && kind !== 'axial') || gapVoltage === null || referenceGapVoltage === null) return;
   const reference = channel.referenceSensitivity ?? channel.configured;
   const cause = pointsTo(
     measured,
@@ -104,9 +103,9 @@ export const readingsPointTo: Rule = ({ channel, policy }) => {
     policy.tolerance,
     policy.gapVoltageTolerance,
   );
-  if (cause === undefined || cause === 'nothing') return undefined;
+  if (cause === undefined || cause === 'nothing') return;
   const hidden = cause === 'hidden by the gap voltage';
-  return {
+  say({
     rule: hidden ? 'gap-voltage-hides-fault' : 'readings-point-to-a-cause',
     severity: hidden ? 'warning' : 'note',
     message:
@@ -114,5 +113,5 @@ export const readingsPointTo: Rule = ({ channel, policy }) => {
       `${amount(gapVoltage, 'V')} against ${amount(referenceGapVoltage, 'V')}: ${hints[cause]}.`,
     table: 'channels',
     column: 'gapVoltage',
-  };
+  });
 };

@@ -5,46 +5,48 @@ import type { Rule } from './rule.ts';
 const wrong = new Set(['late', 'unreachable', 'undetermined']);
 
 /** How old the calibration is, against the policy's interval; a date that has not come yet. */
-export const calibrationAge: Rule = ({ channel, policy, today }) => {
+export const calibrationAge: Rule = ({ channel, policy, today }, say) => {
   const { calibratedOn } = channel;
-  if (calibratedOn === null) return undefined;
+  if (calibratedOn === null) return;
   const at = { table: 'channels', column: 'calibratedOn' } as const;
   const age = today - calibratedOn;
   if (age < 0) {
     const message = `The calibration date ${isoDate(calibratedOn)} lies after the day of this audit, ${isoDate(today)}. Check the entry.`;
-    return { rule: 'calibration-in-the-future', severity: 'warning', message, ...at };
+    say({ rule: 'calibration-in-the-future', severity: 'warning', message, ...at });
+    return;
   }
-  if (age <= policy.calibrationIntervalDays) return undefined;
+  if (age <= policy.calibrationIntervalDays) return;
   const message = `The calibration of ${isoDate(calibratedOn)} is ${rounded(age)} days old; the policy allows ${rounded(policy.calibrationIntervalDays)}.`;
-  return { rule: 'calibration-overdue', severity: 'warning', message, ...at };
+  say({ rule: 'calibration-overdue', severity: 'warning', message, ...at });
 };
 
 /** How long the protection may have been wrong: from when it was last known good to when the fault was measured. */
-export const exposure: Rule = ({ channel, thresholds }) => {
+export const exposure: Rule = ({ channel, thresholds }, say) => {
   const { lastGoodOn, calibratedOn } = channel;
-  if (lastGoodOn === null || calibratedOn === null) return undefined;
+  if (lastGoodOn === null || calibratedOn === null) return;
   const at = { table: 'channels', column: 'lastGoodOn' } as const;
   if (calibratedOn < lastGoodOn) {
     const message = `Last good on ${isoDate(lastGoodOn)} lies after calibrated on ${isoDate(calibratedOn)}. Check the entries.`;
-    return { rule: 'dates-out-of-order', severity: 'warning', message, ...at };
+    say({ rule: 'dates-out-of-order', severity: 'warning', message, ...at });
+    return;
   }
   const bad = thresholds.filter((threshold) => wrong.has(threshold.verdict));
-  if (bad.length === 0) return undefined;
+  if (bad.length === 0) return;
   const names = [...new Set(bad.map((threshold) => threshold.name))].join(' and ');
   const message = `For up to ${rounded(calibratedOn - lastGoodOn)} days, from ${isoDate(lastGoodOn)} to ${isoDate(calibratedOn)}, the ${names} may have been late or unable to act.`;
-  return { rule: 'period-of-exposure', severity: 'warning', message, ...at };
+  say({ rule: 'period-of-exposure', severity: 'warning', message, ...at });
 };
 
 /** Two laws of growth at once contradict each other. */
-export const growthTwice: Rule = ({ channel }) => {
+export const growthTwice: Rule = ({ channel }, say) => {
   const { growthPerDay, doublingDays } = channel;
-  if (growthPerDay === null || doublingDays === null) return undefined;
-  return {
+  if (growthPerDay === null || doublingDays === null) return;
+  say({
     rule: 'growth-given-twice',
     severity: 'warning',
     message:
       'Growth per day and doubling time are both given; no times were worked out. Keep the one that fits.',
     table: 'channels',
     column: 'growth',
-  };
+  });
 };

@@ -22,5 +22,7 @@ export interface Statement {
   readonly column: string;
 }
 
+export type Say = (statement: Statement) => void;
+
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
-export type Rule = (audited: Audited) => Iterable<Statement> | Statement | undefined;
+export type Rule = (audited: Audited, say: Say) => void;

@@ -1,7 +1,7 @@
 import { beyondLimit, worseZone } from './limitRules.ts';
 import { leavesFaults, noInterim, readingBeyondInterim, readingsPointTo } from './readingRules.ts';
 import { calibrationAge, exposure, growthTwice } from './recordRules.ts';
-import type { Audited, Rule, Statement } from './rule.ts';
+import type { Audited, Rule, Say } from './rule.ts';
 import {
   alertNotBelowDanger,
   configuredFarFromRated,
@@ -32,14 +32,7 @@ export const rules: readonly Rule[] = [
   shortLinearRange,
 ];
 
-/** What all rules say about one channel. */
-export function statementsOn(audited: Audited): Statement[] {
-  const statements: Statement[] = [];
-  for (const rule of rules) {
-    const said = rule(audited);
-    if (!said) continue;
-    if (Symbol.iterator in said) statements.push(...said);
-    else statements.push(said);
-  }
-  return statements;
+/** Lets every rule look at one channel. */
+export function applyRules(audited: Audited, say: Say): void {
+  for (const rule of rules) rule(audited, say);
 }

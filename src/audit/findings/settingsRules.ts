@@ -6,7 +6,7 @@ import { amount, percent } from '../report/wording.ts';
 import type { Rule } from './rule.ts';
 
 /** Alert that does not come before danger. */
-export const alertNotBelowDanger: Rule = function* ({ channel }) {
+export const alertNotBelowDanger: Rule = ({ channel }, say) => {
   const pairs = [
     ['alert', channel.alert, channel.danger],
     ['counterAlert', channel.counterAlert, channel.counterDanger],
@@ -14,13 +14,13 @@ export const alertNotBelowDanger: Rule = function* ({ channel }) {
   for (const [column, alert, danger] of pairs) {
     if (alert === null || danger === null || Math.abs(alert) < Math.abs(danger)) continue;
     const unit = channel.unit.text;
-    yield {
+    say({
       rule: 'alert-not-below-danger',
       severity: 'warning',
       message: `The alert of ${amount(alert, unit)} is not below the danger of ${amount(danger, unit)}: it gives no warning before the trip.`,
       table: 'settings',
       column,
-    };
+    });
   }
 };
 
@@ -33,21 +33,21 @@ export function ratedSensitivity(channel: Channel, policy: Policy): number | nul
 }
 
 /** A configured sensitivity that is not near what the sensor is rated at. */
-export const configuredFarFromRated: Rule = ({ channel, policy }) => {
+export const configuredFarFromRated: Rule = ({ channel, policy }, say) => {
   const rated = ratedSensitivity(channel, policy);
-  if (rated === null || Math.abs(channel.configured / rated - 1) <= policy.ratedTolerance) return undefined;
+  if (rated === null || Math.abs(channel.configured / rated - 1) <= policy.ratedTolerance) return;
   const unit = channel.sensitivityUnit.text;
-  return {
+  say({
     rule: 'configured-far-from-rated',
     severity: 'warning',
     message: `The configured sensitivity of ${amount(channel.configured, unit)} is ${percent(channel.configured / rated - 1)} off the rated ${amount(rated, unit)} of a ${channel.kind} channel.`,
     table: 'settings',
     column: 'configured',
-  };
+  });
 };
 
 /** Alarm delays beyond the policy's. */
-export const longDelay: Rule = function* ({ channel, policy, thresholds }) {
+export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
   const delays = [
     ['alert', channel.alertDelay, 'alertDelay'],
     ['danger', channel.dangerDelay, 'dangerDelay'],
@@ -57,42 +57,42 @@ export const longDelay: Rule = function* ({ channel, policy, thresholds }) {
     const level = thresholds.find((threshold) => threshold.name === name)?.levelAtTrip ?? null;
     const grown =
       level === null ? '' : ` At the present growth the level is then ${amount(level, channel.unit.text)}.`;
-    yield {
+    say({
       rule: `${name}-delay-long`,
       severity: 'warning',
       message: `The ${name} delay of ${amount(delay, 's')} is longer than the ${amount(policy.delays[name], 's')} of the policy.${grown}`,
       table: 'settings',
       column,
-    };
+    });
   }
 };
 
 /** A channel in bypass protects nothing. */
-export const inBypass: Rule = ({ channel }) =>
-  channel.bypass
-    ? {
-        rule: 'channel-in-bypass',
-        severity: 'warning',
-        message: 'The channel is in bypass: it trips nothing until the bypass is taken out.',
-        table: 'settings',
-        column: 'bypass',
-      }
-    : undefined;
+export const inBypass: Rule = ({ channel }, say) => {
+  if (!channel.bypass) return;
+  say({
+    rule: 'channel-in-bypass',
+    severity: 'warning',
+    message: 'The channel is in bypass: it trips nothing until the bypass is taken out.',
+    table: 'settings',
+    column: 'bypass',
+  });
+};
 
 /** A chain so sensitive that its linear volts cover less displacement than it should. */
-export const shortLinearRange: Rule = ({ channel, policy }) => {
+export const shortLinearRange: Rule = ({ channel, policy }, say) => {
   const unit = parseUnit(policy.minimumLinearRange.unit);
-  if (!unit || channel.unit.dimension !== 'displacement' || channel.kind === 'loop') return undefined;
+  if (!unit || channel.unit.dimension !== 'displacement' || channel.kind === 'loop') return;
   const least = convert(policy.minimumLinearRange.value, unit, channel.unit);
   const span = policy.linearVolts.near - policy.linearVolts.far;
   const covered = (span * channel.unitsPerVolt) / channel.measured;
-  if (covered >= least * (1 - policy.tolerance)) return undefined;
+  if (covered >= least * (1 - policy.tolerance)) return;
   const text = channel.unit.text;
-  return {
+  say({
     rule: 'linear-range-short',
     severity: 'note',
     message: `At the measured sensitivity the linear ${amount(span, 'V')} cover ${amount(covered, text)}, less than the ${amount(least, text)} of the policy.`,
     table: 'channels',
     column: 'measured',
-  };
+  });
 };

@@ -1,7 +1,7 @@
 import type { Channel } from '../evaluate/channel.ts';
 import { amount, rounded } from '../report/wording.ts';
 import { ratedSensitivity } from './settingsRules.ts';
-import type { Rule, Statement } from './rule.ts';
+import type { Rule, Say, Statement } from './rule.ts';
 
 const milToMicrometre = 25.4;
 const voltToMillivolt = 1000;
@@ -15,61 +15,72 @@ function explains(ratio: number, factor: number, within: number): boolean {
  * Values that are wrong by just the factor between two units: mil and µm (25.4), V and mV (1000), peak-to-peak and
  * zero-to-peak (2). A suspicion with its reason; the numbers are used as they stand.
  */
-export const unitSlip: Rule = function* ({ channel, policy }) {
+export const unitSlip: Rule = ({ channel, policy }, say) => {
   const { configured, measured, sensitivityUnit } = channel;
   const rated = ratedSensitivity(channel, policy);
   const unit = sensitivityUnit.text;
   if (rated !== null) {
-    yield* sensitivitySlip('measured', measured, rated, unit);
-    yield* sensitivitySlip('configured', configured, rated, unit);
+    sensitivitySlip('measured', measured, rated, unit, say);
+    sensitivitySlip('configured', configured, rated, unit, say);
   } else if (explains(measured / configured, milToMicrometre, 0.25)) {
-    yield slip(
-      'channels',
-      'measured',
-      `The measured and the configured sensitivity differ by a factor of ${rounded(measured / configured)}, about the 25.4 µm of a mil`,
+    say(
+      slip(
+        'channels',
+        'measured',
+        `The measured and the configured sensitivity differ by a factor of ${rounded(measured / configured)}, about the 25.4 µm of a mil`,
+      ),
     );
   }
   if (explains(measured / configured, 2, 0.03)) {
-    yield slip(
-      'channels',
-      'measured',
-      `The measured sensitivity of ${amount(measured, unit)} is ${rounded(measured / configured)} times the configured ${amount(configured, unit)}: one may be peak-to-peak and the other zero-to-peak`,
+    say(
+      slip(
+        'channels',
+        'measured',
+        `The measured sensitivity of ${amount(measured, unit)} is ${rounded(measured / configured)} times the configured ${amount(configured, unit)}: one may be peak-to-peak and the other zero-to-peak`,
+      ),
     );
   }
-  yield* setpointSlip(channel);
-  yield* uncertaintySlip(channel);
+  setpointSlip(channel, say);
+  uncertaintySlip(channel, say);
 };
 
-function* sensitivitySlip(
+function sensitivitySlip(
   id: 'measured' | 'configured',
   value: number,
   rated: number,
   unit: string,
-): Generator<Statement> {
+  say: Say,
+): void {
   const table = id === 'measured' ? 'channels' : 'settings';
   const what = `The ${id} sensitivity of ${amount(value, unit)}`;
   if (explains(value / rated, milToMicrometre, 0.25)) {
-    yield slip(
-      table,
-      id,
-      `${what} is the rated ${amount(rated, unit)} off by a factor of about 25.4: it may be per µm where per mil is meant, or the other way`,
+    say(
+      slip(
+        table,
+        id,
+        `${what} is the rated ${amount(rated, unit)} off by a factor of about 25.4: it may be per µm where per mil is meant, or the other way`,
+      ),
     );
   } else if (explains(value / rated, voltToMillivolt, 0.25)) {
-    yield slip(
-      table,
-      id,
-      `${what} is the rated ${amount(rated, unit)} off by a factor of about 1000: it may be in V where mV is meant, or the other way`,
+    say(
+      slip(
+        table,
+        id,
+        `${what} is the rated ${amount(rated, unit)} off by a factor of about 1000: it may be in V where mV is meant, or the other way`,
+      ),
     );
   }
 }
 
-function* setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel): Generator<Statement> {
+function setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel, say: Say): void {
   if (unit.dimension !== 'displacement') return;
   if (alert !== null && danger !== null && explains(danger / alert, milToMicrometre, 0.5)) {
-    yield slip(
-      'settings',
-      'danger',
-      `Danger ${amount(danger, unit.text)} is ${rounded(danger / alert)} times the alert of ${amount(alert, unit.text)}: one may be in µm and the other in mil`,
+    say(
+      slip(
+        'settings',
+        'danger',
+        `Danger ${amount(danger, unit.text)} is ${rounded(danger / alert)} times the alert of ${amount(alert, unit.text)}: one may be in µm and the other in mil`,
+      ),
     );
   }
   const against = [
@@ -78,20 +89,24 @@ function* setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel)
   ] as const;
   for (const [name, value] of against) {
     if (danger === null || value === null || !explains(danger / value, milToMicrometre, 1)) continue;
-    yield slip(
-      'settings',
-      'danger',
-      `Danger ${amount(danger, unit.text)} against the ${name} of ${amount(value, unit.text)} is off by a factor of ${rounded(danger / value)}: one may be in µm and the other in mil`,
+    say(
+      slip(
+        'settings',
+        'danger',
+        `Danger ${amount(danger, unit.text)} against the ${name} of ${amount(value, unit.text)} is off by a factor of ${rounded(danger / value)}: one may be in µm and the other in mil`,
+      ),
     );
     return;
   }
   const micrometres = danger === null ? NaN : danger * unit.factor;
   if (kind === 'radial' && danger !== null && (micrometres < leastDanger || micrometres > greatestDanger)) {
     const other = micrometres < leastDanger ? 'mil written into a µm column' : 'µm written into a mil column';
-    yield slip(
-      'settings',
-      'danger',
-      `Danger ${amount(danger, unit.text)} is out of the ordinary for shaft vibration: it may be ${other}`,
+    say(
+      slip(
+        'settings',
+        'danger',
+        `Danger ${amount(danger, unit.text)} is out of the ordinary for shaft vibration: it may be ${other}`,
+      ),
     );
   }
 }
@@ -100,12 +115,14 @@ function* setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel)
 const leastDanger = 12;
 const greatestDanger = 1000;
 
-function* uncertaintySlip({ uncertainty }: Channel): Generator<Statement> {
+function uncertaintySlip({ uncertainty }: Channel, say: Say): void {
   if (uncertainty === null || uncertainty >= 0.001) return;
-  yield slip(
-    'channels',
-    'uncertainty',
-    `An uncertainty of ${rounded(100 * uncertainty)} % is smaller than a field calibration can reach: it may be a fraction where percent is meant`,
+  say(
+    slip(
+      'channels',
+      'uncertainty',
+      `An uncertainty of ${rounded(100 * uncertainty)} % is smaller than a field calibration can reach: it may be a fraction where percent is meant`,
+    ),
   );
 }
 

@@ -6,25 +6,25 @@ import type { Audited, Rule, Statement } from './rule.ts';
 import { columnOfThreshold, ruleName, subject, trips } from './thresholdCell.ts';
 
 /** One finding for each threshold that is late, early or undetermined, and one for each reason why one can't be reached. */
-export const verdictRules: Rule = function* (audited) {
+export const verdictRules: Rule = (audited, say) => {
   for (const threshold of audited.thresholds) {
     const { name, verdict } = threshold;
     const at = { table: 'settings', column: columnOfThreshold(name) } as const;
     if (verdict === 'late') {
       const severity = trips(name) ? 'critical' : 'warning';
-      yield { rule: ruleName(name, 'late'), severity, message: acts(threshold, audited, 'late'), ...at };
+      say({ rule: ruleName(name, 'late'), severity, message: acts(threshold, audited, 'late'), ...at });
     } else if (verdict === 'early') {
       const message = `${acts(threshold, audited, 'early')} Expect spurious ${trips(name) ? 'trips' : 'alarms'}.`;
-      yield { rule: ruleName(name, 'early'), severity: 'warning', message, ...at };
+      say({ rule: ruleName(name, 'early'), severity: 'warning', message, ...at });
     } else if (verdict === 'undetermined') {
-      yield {
+      say({
         rule: ruleName(name, 'undetermined'),
         severity: 'warning',
         message: undetermined(threshold, audited),
         ...at,
-      };
+      });
     }
-    for (const reason of threshold.unreachable) yield unreachable(threshold, reason, audited);
+    for (const reason of threshold.unreachable) say(unreachable(threshold, reason, audited));
   }
 };
 

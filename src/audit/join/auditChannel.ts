@@ -1,7 +1,7 @@
 import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
-import { statementsOn } from '../findings/rules.ts';
+import { applyRules } from '../findings/rules.ts';
 import { inputsOf, sensitivityOf } from '../report/inputs.ts';
 import { channelVerdict } from '../report/order.ts';
 import type { Finding } from '../report/types.ts';
@@ -28,9 +28,9 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
   const thresholds = evaluateThresholds(channel, policy);
-  for (const statement of statementsOn({ channel, thresholds, policy, today })) {
+  applyRules({ channel, thresholds, policy, today }, (statement) => {
     findings.push(placed(tables[statement.table], rows[statement.table], statement));
-  }
+  });
   const result: OpenResult = {
     tag: row.tag,
     machine: row.machine,
@@ -48,7 +48,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
       settings: { sheet: tables.settings.sheet.name, row: settings.row },
     },
   };
-  return { result, member: memberOf(result.tag, thresholds, channel) };
+  const seated = channel.group !== '' || channel.voting !== '';
+  return { result, member: seated ? memberOf(result.tag, thresholds, channel) : null };
 }
 
 /** A channel that can't be joined with settings: incomplete, for the reason given. */

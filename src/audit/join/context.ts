@@ -19,7 +19,7 @@ export interface Context {
 /** A channel's result, still open for the findings of its group. */
 export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: Finding[] };
 
-/** A channel's result and its seat in a voting group; `null` where it has no settings, and so no seat. */
+/** A channel's result and its seat in a voting group; `null` where its settings name none. */
 export interface AuditedChannel {
   readonly result: OpenResult;
   readonly member: Member | null;

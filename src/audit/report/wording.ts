@@ -1,5 +1,6 @@
 /** A number for people: four significant digits, without trailing zeros or an exponent in the usual range. */
 export function rounded(value: number): string {
+  if (Number.isInteger(value) && value >= 0 && value < 10_000) return String(value);
   if (!Number.isFinite(value)) return '∞';
   const digits = Number(value.toPrecision(4));
   return String(digits === 0 ? 0 : digits).replace('-', '−');

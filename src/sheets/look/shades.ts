@@ -1,0 +1,30 @@
+import type { Severity, ThresholdVerdict } from '../../audit/report/types.ts';
+import type { Area } from '../../cells/sheet.ts';
+import type { ShadeRule } from '../model.ts';
+import { palette, tones } from './palette.ts';
+
+type Shade = ShadeRule['style'];
+
+const grave: Shade = { fill: palette.blue, color: 'FFFFFF', bold: true };
+
+/** Shades second to the words: dark for what cannot act, orange for what acts late; `within` stays plain. */
+export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> = {
+  unreachable: grave,
+  late: { fill: palette.orange, color: '000000', bold: true },
+  undetermined: { fill: palette.paleOrange, color: tones.ink },
+  early: { fill: palette.skyBlue, color: '000000' },
+  incomplete: { fill: palette.grey, color: tones.ink },
+};
+
+/** Words of a group that fails its purpose. */
+export const groupShades = { 'cannot trip': grave, 'cannot act': grave } as const;
+
+export const severityShades: Readonly<Partial<Record<Severity, Shade>>> = {
+  critical: grave,
+  warning: { fill: palette.paleOrange, color: tones.ink },
+};
+
+/** Shades an area by its words. */
+export function shadesFor(area: Area, shades: Readonly<Record<string, Shade | undefined>>): ShadeRule[] {
+  return Object.entries(shades).flatMap(([equals, style]) => (style ? [{ area, equals, style }] : []));
+}

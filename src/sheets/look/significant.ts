@@ -1,0 +1,27 @@
+const most = 6;
+
+/**
+ * Decimals with which values near `size` show about four significant digits, 0 to 6: 5 → 3, 125 → 1, 0.35 → 4.
+ * 3 where there is no size to go by. Any sign and unit.
+ */
+export function decimalsFor(size: number | null): number {
+  if (size === null || size === 0 || !Number.isFinite(size)) return 3;
+  return Math.min(most, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(size)))));
+}
+
+/** Every number of decimals that `decimalsFor` gives. */
+export const decimalCounts: readonly number[] = Array.from({ length: most + 1 }, (_, count) => count);
+
+/** Ends a number format with the room of a digit, so that the text in the next column stands apart. */
+const gap = '_0';
+
+/** A number format with fixed decimals: 2 → `0.00`, with a gap after it. */
+export function fixedFormat(decimals: number): string {
+  return `0${decimals === 0 ? '' : `.${'0'.repeat(decimals)}`}${gap}`;
+}
+
+/** The same with the sign always shown. */
+export function signedFormat(decimals: number): string {
+  const plain = fixedFormat(decimals);
+  return `+${plain};-${plain};${plain}`;
+}

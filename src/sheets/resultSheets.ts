@@ -1,0 +1,15 @@
+import type { Report } from '../audit/report/types.ts';
+import { groupsSheet } from './groups/groupsSheet.ts';
+import type { SheetModel } from './model.ts';
+import { problemsSheet } from './problems/problemsSheet.ts';
+import { resultsSheet } from './results/resultsSheet.ts';
+import { summarySheet } from './summary/summarySheet.ts';
+
+/**
+ * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems.
+ * Numbers stand in full precision in the units that the report names and are rounded by their formats only; all text is
+ * plain text. Cell A1 of each begins with `Tripdrift audit`, so that a later audit reads none of them as input.
+ */
+export function resultSheets(report: Report): readonly SheetModel[] {
+  return [summarySheet(report), resultsSheet(report), groupsSheet(report), problemsSheet(report)];
+}

@@ -1,0 +1,71 @@
+import { columnLetters } from '../../cells/address.ts';
+import type { Band } from './column.ts';
+import { formulas, spelledOut } from './formulas.ts';
+import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
+import { decisionBand, effectBand, interimBand, limitBand, presentBand, verdictBand } from './resultBands.ts';
+
+const remarksBand: Band = {
+  caption: 'Findings and source',
+  columns: [
+    { id: 'findings', header: 'Findings', width: 90, style: 'wrapped', value: ({ findings }) => findings },
+    {
+      id: 'sheet',
+      header: 'Channel list',
+      width: 14,
+      style: 'text',
+      value: ({ channel }) => channel.source.channels.sheet,
+    },
+    {
+      id: 'row',
+      header: 'Row',
+      width: 7,
+      style: 'count',
+      value: ({ channel }) => channel.source.channels.row,
+    },
+    {
+      id: 'settingsSheet',
+      header: 'Monitor settings',
+      width: 14,
+      style: 'text',
+      value: ({ channel }) => channel.source.settings?.sheet ?? null,
+    },
+    {
+      id: 'settingsRow',
+      header: 'Row',
+      width: 7,
+      style: 'count',
+      value: ({ channel }) => channel.source.settings?.row ?? null,
+    },
+  ],
+};
+
+/** Columns of the results sheet from left to right. */
+export const bands: readonly Band[] = [
+  channelBand,
+  verdictBand,
+  settingBand,
+  effectBand,
+  chainBand,
+  reachBand,
+  positionBand,
+  decisionBand,
+  limitBand,
+  presentBand,
+  interimBand,
+  remarksBand,
+];
+
+export const columns = bands.flatMap((band) => band.columns);
+
+const letters = new Map(columns.map((column, index) => [column.id, columnLetters(index + 1)]));
+
+/** Formulas of the columns that have one, and the place of each column's own among them. */
+export const templates = columns.flatMap(({ formula }) =>
+  formula === undefined ? [] : [spelledOut(formulas[formula], letters)],
+);
+
+const calculated = columns.filter(({ formula }) => formula !== undefined);
+
+export const templateOf: ReadonlyMap<string, number> = new Map(
+  calculated.map((column, index) => [column.id, index]),
+);

@@ -1,0 +1,90 @@
+import type { Report } from '../../audit/report/types.ts';
+import { cell } from '../cells.ts';
+import { heightOf } from '../look/lines.ts';
+import { tones } from '../look/palette.ts';
+import { footer, leftOut, roomFor } from '../look/print.ts';
+import { shadesFor, verdictShades } from '../look/shades.ts';
+import { frameStyles, levelStyles } from '../look/styles.ts';
+import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
+import { sheetNames, titleOf } from '../titles.ts';
+import { bands, columns, templateOf, templates } from './columns.ts';
+import type { Column } from './column.ts';
+import { findingsText } from './findings.ts';
+import { lineOf, type Line } from './line.ts';
+import { policyRows } from './policyCells.ts';
+
+const headerRow = 6;
+const input = { fill: tones.input, underline: true } as const;
+/** Styles of columns of words, whose headers stand at the left. */
+const worded = new Set<Column['style']>(['text', 'strong', 'wrapped', 'verdict']);
+const wrapping = columns.map(({ id, width }) => (id === 'findings' || id === 'unreachable' ? width : 0));
+
+/** One row a threshold in the report's order, with native formulas from the inputs beside them. */
+export function resultsSheet(report: Report): SheetModel {
+  const total = report.channels.reduce((sum, channel) => sum + channel.thresholds.length, 0);
+  const shown = roomFor(total, headerRow);
+  const lastRow = headerRow + shown;
+  const verdict = columns.findIndex(({ id }) => id === 'verdict') + 1;
+  const area = {
+    top: headerRow + 1,
+    left: verdict,
+    bottom: Math.max(lastRow, headerRow + 1),
+    right: verdict,
+  };
+  return {
+    name: sheetNames.results,
+    widths: columns.map((column) => column.width),
+    styles: {
+      ...frameStyles,
+      ...levelStyles,
+      verdict: { bold: true, valign: 'top' },
+      input: { ...input },
+      inputPercent: { ...input, numberFormat: '0.0%' },
+      inputVolts: { ...input, numberFormat: '0.00' },
+    },
+    formulas: templates,
+    rowCount: lastRow,
+    *rows() {
+      yield { height: 24, cells: [cell(titleOf('results'), 'title')] };
+      yield { cells: [cell(report.caution + leftOut(total, shown), 'cautionLine')] };
+      yield* policyRows(report.policy);
+      yield { cells: captions() };
+      yield {
+        height: 45,
+        cells: columns.map(({ header, style }) =>
+          cell(header, worded.has(style) ? 'header' : 'headerCentred'),
+        ),
+      };
+      let left = shown;
+      for (const channel of report.channels) {
+        for (const threshold of channel.thresholds) {
+          if (left-- <= 0) return;
+          yield resultRow(lineOf(channel, threshold, report.policy, findingsText(channel, threshold)));
+        }
+      }
+    },
+    freeze: { rows: headerRow, columns: 1 },
+    filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+    shades: shadesFor(area, verdictShades),
+    print: { landscape: true, repeatRows: { from: headerRow - 1, to: headerRow }, footer },
+  };
+}
+
+function captions(): (ModelCell | undefined)[] {
+  return bands.flatMap(({ caption, columns: own }) =>
+    own.map((_, index) => cell(index === 0 ? caption : null, 'band')),
+  );
+}
+
+function resultRow(line: Line): ModelRow {
+  const texts: string[] = [];
+  const cells = columns.map(({ id, value, style, formula, applies }): ModelCell | undefined => {
+    const found = value(line);
+    texts.push(typeof found === 'string' ? found : '');
+    const look = typeof style === 'string' ? style : style(line);
+    const index = formula === undefined ? undefined : templateOf.get(id);
+    if (index === undefined || !line.worked || applies?.(line) === false) return cell(found, look);
+    return { value: found, style: look, formula: index };
+  });
+  return { height: heightOf(texts, wrapping, 6), cells };
+}

@@ -1,0 +1,25 @@
+import type { ColumnReading } from '../../audit/report/types.ts';
+import { cell } from '../cells.ts';
+import { heading, wide, type Entry } from './layout.ts';
+
+/** How each column was understood, for the reader to check before anything else is believed. */
+export function columnLines(columns: readonly ColumnReading[]): readonly (readonly Entry[])[] {
+  return [
+    heading('How the columns were understood'),
+    [
+      ...['Table', 'Sheet', 'Header row', 'Column'].map((text) => cell(text, 'header')),
+      wide('Header as it stands', 'header', 2),
+      wide('Unit', 'header', 2),
+      cell('Understood as', 'header'),
+    ],
+    ...columns.map(({ table, sheet, headerRow, column, header, unit, meaning }): readonly Entry[] => [
+      cell(table, 'text'),
+      cell(sheet, 'wrapped'),
+      cell(headerRow, 'countLeft'),
+      cell(column, 'text'),
+      wide(header, 'wrapped', 2),
+      wide(unit, 'wrapped', 2),
+      cell(meaning, 'wrapped'),
+    ]),
+  ];
+}

@@ -1,0 +1,73 @@
+import type { Summary, ThresholdVerdict } from '../../audit/report/types.ts';
+import { verdicts } from '../../audit/report/types.ts';
+import { cell } from '../cells.ts';
+import { heading, wide, type Entry } from './layout.ts';
+
+const meanings: Readonly<Record<ThresholdVerdict, string>> = {
+  unreachable:
+    'A threshold can’t be relied on to act: above full scale, out of the linear reach, or on the other side of zero.',
+  late: 'A threshold acts at a higher real level than it was set for: the unsafe side.',
+  undetermined:
+    'The uncertainty is too wide to tell on which side of the tolerance a threshold acts. Measure more accurately.',
+  early: 'A threshold acts at a lower real level than it was set for: expect spurious alarms and trips.',
+  incomplete:
+    'Could not be audited: a value is missing or can’t be used. Its protection is not known to be right.',
+  within: 'Every threshold acts where it was meant to, within the tolerance.',
+};
+
+/** One sentence that says how things stand. */
+export function headline(summary: Summary): string {
+  const { channels, groupsThatCannotTrip: groups } = summary;
+  const parts = verdicts.flatMap((verdict) =>
+    verdict === 'within' || summary[verdict] === 0 ? [] : [phrases[verdict](summary[verdict])],
+  );
+  const all = `${channels} ${channels === 1 ? 'channel' : 'channels'}`;
+  const stand =
+    channels === 0
+      ? 'No channel was audited.'
+      : parts.length === 0
+        ? `All thresholds of ${all} act within the tolerance.`
+        : `Of ${all}, ${listed(parts)}.`;
+  if (groups === 0) return stand;
+  return `${stand} ${groups} ${groups === 1 ? 'vote' : 'votes'} of voting groups can’t be reached.`;
+}
+
+const phrases: Readonly<Record<Exclude<ThresholdVerdict, 'within'>, (count: number) => string>> = {
+  unreachable: (count) => `${count} can’t be relied on to act`,
+  late: (count) => `${count} ${count === 1 ? 'acts' : 'act'} late`,
+  undetermined: (count) => `${count} can’t be told`,
+  early: (count) => `${count} ${count === 1 ? 'acts' : 'act'} early`,
+  incomplete: (count) => `${count} could not be audited`,
+};
+
+function listed(parts: readonly string[]): string {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/** Counts of channels by their worst threshold, and what each verdict means. */
+export function countLines(summary: Summary): readonly (readonly Entry[])[] {
+  return [
+    heading('How many'),
+    [cell('Verdict', 'header'), cell('Channels', 'headerCentred'), wide('Meaning', 'header', 7)],
+    ...verdicts.map((verdict): readonly Entry[] => [
+      cell(verdict, 'strong'),
+      cell(summary[verdict], 'count'),
+      wide(meanings[verdict], 'wrapped', 7),
+    ]),
+    [
+      cell('channels in all', 'strong'),
+      cell(summary.channels, 'count'),
+      wide('Each is counted once, by its worst threshold.', 'wrapped', 7),
+    ],
+    [
+      cell('cannot trip', 'strong'),
+      cell(summary.groupsThatCannotTrip, 'count'),
+      wide(
+        'Votes of groups, alert and danger each counted, that can’t be reached because too few members can act.',
+        'wrapped',
+        7,
+      ),
+    ],
+  ];
+}

@@ -1,0 +1,80 @@
+import type { Policy } from '../../audit/policy/policy.ts';
+import { amount, percent } from '../../audit/report/wording.ts';
+import { heading, wide, type Entry } from './layout.ts';
+
+type Statement = readonly [name: string, value: string, words: string];
+
+/** Each part of the policy: its name, its value, and what it does. */
+const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => readonly Statement[] } = {
+  tolerance: (value) => [
+    ['Tolerance', percent(value), 'Accepted departure of the measured from the configured sensitivity.'],
+  ],
+  rule: (value) => [
+    [
+      'Decision rule',
+      value,
+      value === 'guarded'
+        ? 'The whole interval of the uncertainty decides, where an uncertainty is given.'
+        : 'The measured value alone decides; its uncertainty is not looked at.',
+    ],
+  ],
+  coverage: (value) => [
+    ['Coverage factor', amount(value, ''), 'Of an uncertainty for which no column names one.'],
+  ],
+  calibrationIntervalDays: (value) => [
+    ['Calibration interval', amount(value, 'days'), 'An older calibration is reported.'],
+  ],
+  ratedSensitivity: (rated) =>
+    Object.entries(rated).map(([kind, value]): Statement => [
+      `Rated, ${kind}`,
+      value === null ? 'none' : amount(value.value, value.unit),
+      `Configured sensitivities of ${kind} channels are compared with it.`,
+    ]),
+  ratedTolerance: (value) => [
+    ['Rated tolerance', percent(value), 'Accepted departure of the configured from the rated sensitivity.'],
+  ],
+  minimumLinearRange: ({ value, unit }) => [
+    ['Least linear range', amount(value, unit), 'A displacement chain that covers less is reported.'],
+  ],
+  linearVolts: ({ near, far }) => [
+    [
+      'Linear, near end',
+      amount(near, 'V'),
+      'Gap voltage at the near end of the span in which a chain is taken as linear.',
+    ],
+    ['Linear, far end', amount(far, 'V'), 'Gap voltage at its far end.'],
+  ],
+  gapVoltageTolerance: (value) => [
+    [
+      'Gap tolerance',
+      amount(value, 'V'),
+      'Gap voltages closer than this count as the same when a cause is looked for.',
+    ],
+  ],
+  delays: ({ alert, danger }) => [
+    ['Longest alert delay', amount(alert, 's'), 'A longer delay of alert is reported.'],
+    ['Longest danger delay', amount(danger, 's'), 'A longer delay of danger is reported.'],
+  ],
+};
+
+/** The policy in full, in plain words. */
+export function policyLines(policy: Policy): readonly (readonly Entry[])[] {
+  return [
+    heading('Policy that was applied'),
+    [wide('Part', 'header', 2), wide('Value', 'header', 2), wide('What it does', 'header', 5)],
+    ...policyStatements(policy).map(([name, value, words]): readonly Entry[] => [
+      wide(name, 'strong', 2),
+      wide(value, 'wrapped', 2),
+      wide(words, 'wrapped', 5),
+    ]),
+  ];
+}
+
+function policyStatements(policy: Policy): readonly Statement[] {
+  const said: Statement[] = [];
+  const say = <Part extends keyof Policy>(part: Part, value: Policy[Part]): void => {
+    said.push(...statements[part](value));
+  };
+  for (const part of Object.keys(statements) as (keyof Policy)[]) say(part, policy[part]);
+  return said;
+}

@@ -1,0 +1,91 @@
+import type { Report } from '../../audit/report/types.ts';
+import { tones } from '../look/palette.ts';
+import { footer } from '../look/print.ts';
+import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
+import { frameStyles, levelStyles } from '../look/styles.ts';
+import type { SheetModel } from '../model.ts';
+import { sheetNames, titleOf } from '../titles.ts';
+import { actionLines } from './actionLines.ts';
+import { columnLines } from './columnLines.ts';
+import { countLines, headline } from './counts.ts';
+import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.ts';
+import { notAuditedLines } from './notAudited.ts';
+import { policyLines } from './policyLines.ts';
+
+/** The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. */
+export function summarySheet(report: Report): SheetModel {
+  const counts = countLines(report.summary);
+  const top: readonly (readonly Entry[])[] = [
+    [wide(titleOf('summary'), 'title', lastColumn)],
+    [
+      wide(
+        `${report.input} · audited ${time(report.generated)} · rules version ${report.version}`,
+        'remark',
+        lastColumn,
+      ),
+    ],
+    [],
+    [wide(report.caution, 'caution', lastColumn)],
+    [],
+    [wide(headline(report.summary), 'headline', lastColumn)],
+  ];
+  const action = actionLines(report);
+  const { rows, merges } = layOut([
+    ...top,
+    ...counts,
+    ...action,
+    ...notAuditedLines(report),
+    ...columnLines(report.columns),
+    ...policyLines(report.policy),
+    heading('Beside this sheet'),
+    ...guide.map(([name, words]): readonly Entry[] => [wide(name, 'strong', 2), wide(words, 'wrapped', 7)]),
+  ]);
+  const countsFrom = top.length + 1;
+  const actionFrom = top.length + counts.length + 1;
+  return {
+    name: sheetNames.summary,
+    widths,
+    styles: { ...frameStyles, ...levelStyles, ...ownStyles },
+    formulas: [],
+    rowCount: rows.length,
+    rows: () => rows,
+    merges,
+    shades: [
+      ...shadesFor(
+        { top: countsFrom, left: 1, bottom: countsFrom + counts.length - 1, right: 1 },
+        verdictShades,
+      ),
+      ...shadesFor(
+        { top: actionFrom, left: 5, bottom: actionFrom + action.length - 1, right: 5 },
+        { ...verdictShades, ...groupShades, 'beyond limit': verdictShades.late },
+      ),
+    ],
+    print: { landscape: true, footer },
+  };
+}
+
+const ownStyles = {
+  headline: { bold: true, size: 13, color: tones.ink, wrap: true, valign: 'center' },
+  section: { bold: true, size: 13, color: tones.ink, valign: 'center' },
+  remark: { color: tones.quiet, wrap: true, valign: 'top' },
+  headerRight: { ...frameStyles.header, align: 'right' },
+  name: { bold: true, wrap: true, valign: 'top' },
+  countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
+} as const;
+
+const guide = [
+  [
+    sheetNames.results,
+    'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
+  ],
+  [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
+  [
+    sheetNames.problems,
+    'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
+  ],
+] as const;
+
+/** `2025-03-14T08:05:00.000Z` as people write it. */
+function time(iso: string): string {
+  return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
+}

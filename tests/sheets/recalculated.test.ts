@@ -1,0 +1,168 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+import { audit } from '../../src/audit/audit.ts';
+import { parsePolicy, type Policy } from '../../src/audit/policy/policy.ts';
+import type { Report, ThresholdResult } from '../../src/audit/report/types.ts';
+import { cellAddress } from '../../src/cells/address.ts';
+import type { Workbook } from '../../src/cells/sheet.ts';
+import { resultSheets } from '../../src/sheets/resultSheets.ts';
+import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../../src/sheets/model.ts';
+import { describeWithLibreOffice } from '../libreoffice.ts';
+import { plant } from './plant.ts';
+import { sweep } from './sweep.ts';
+import { workbookOf, type Listed } from './tables.ts';
+import { plain, recalculated } from './workbookFiles.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'sheets-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+function auditOf(listed: readonly Listed[], policy?: Policy): Report {
+  const now = new Date('2025-03-14T08:05:00Z');
+  return audit(workbookOf(listed), policy ? { policy, now } : { now });
+}
+
+function cellsOf(book: Workbook, name: string) {
+  const sheet = book.sheets.find((entry) => entry.name === name);
+  if (!sheet) throw new Error(`no sheet ${name}`);
+  return sheet.rows;
+}
+
+/** Whether two numbers agree to 1e-12; differences of levels to 1e-14 of `largest`, the largest of them. */
+function agree(found: number, wanted: number, largest: number): boolean {
+  return Math.abs(found - wanted) <= Math.max(1e-12 * Math.abs(wanted), 1e-14 * largest);
+}
+
+/** Differences between what every formula cell gives in LibreOffice and what the audit stored beside it; counts them. */
+function compare(models: readonly SheetModel[], book: Workbook): { formulas: number; differences: string[] } {
+  let formulas = 0;
+  const differences: string[] = [];
+  for (const model of models) {
+    const rows = cellsOf(book, model.name);
+    [...model.rows()].forEach((row, rowIndex) => {
+      const largest = Math.max(
+        0,
+        ...row.cells.map((cell) =>
+          cell?.formula !== undefined && typeof cell.value === 'number' ? Math.abs(cell.value) : 0,
+        ),
+      );
+      row.cells.forEach((cell, column) => {
+        if (cell?.formula === undefined) return;
+        formulas++;
+        const found = plain(rows[rowIndex]?.[column]);
+        const wanted = cell.value === '' ? null : cell.value;
+        const same =
+          typeof found === 'number' && typeof wanted === 'number'
+            ? agree(found, wanted, largest)
+            : found === wanted;
+        if (!same) {
+          differences.push(
+            `${model.name} ${cellAddress(rowIndex + 1, column + 1)}: ${String(found)} instead of ${String(wanted)}`,
+          );
+        }
+      });
+    });
+  }
+  return { formulas, differences };
+}
+
+/** The sheet with some cells holding other values: what a reader would type over. */
+function typedOver(
+  model: SheetModel,
+  change: (cell: ModelCell, row: number, column: number) => ModelValue,
+): SheetModel {
+  return {
+    ...model,
+    *rows(): Generator<ModelRow> {
+      let number = 0;
+      for (const row of model.rows()) {
+        number++;
+        const at = number;
+        yield {
+          ...row,
+          cells: row.cells.map((cell, index) => cell && { ...cell, value: change(cell, at, index + 1) }),
+        };
+      }
+    },
+  };
+}
+
+// Source: LibreOffice calculates the formulas, which are those of the method, without any result to copy; that they agree
+// with the audit checks both. Grade: an independent peer.
+describeWithLibreOffice('formulas of the result sheets, calculated by LibreOffice', () => {
+  it.each([
+    ['an invented plant with one of everything', plant, undefined],
+    ['the plant by the simple rule', plant, parsePolicy({ rule: 'simple', tolerance: 0.03 })],
+    ['sensitivities on and about every limit', sweep, undefined],
+    ['the same by the simple rule', sweep, parsePolicy({ rule: 'simple' })],
+  ])('give what the audit says for %s', (_, listed, policy) => {
+    const models = resultSheets(auditOf(listed, policy));
+    const { formulas, differences } = compare(models, recalculated(models, folder));
+    expect(differences).toEqual([]);
+    expect(formulas).toBeGreaterThan(10 * listed.length);
+  });
+
+  it('and a wrong result beside a formula would be seen', () => {
+    const models = resultSheets(auditOf(plant));
+    const wrong = models.map((model) =>
+      typedOver(model, (cell) =>
+        cell.formula === undefined
+          ? cell.value
+          : typeof cell.value === 'number'
+            ? cell.value + 1e-9 * Math.max(1, Math.abs(cell.value))
+            : `${String(cell.value)}?`,
+      ),
+    );
+    const { formulas, differences } = compare(wrong, recalculated(models, folder));
+    expect(differences).toHaveLength(formulas);
+  });
+
+  it('follow the policy and the inputs when they are typed over', () => {
+    const policy = parsePolicy({ tolerance: 0.12, rule: 'simple', linearVolts: { near: -0.5, far: -19 } });
+    const changed = plant.map((one) =>
+      one.measured === 160 ? { ...one, measured: 185, uncertainty: 7 } : one,
+    );
+    // Sorting differs between the audits, and the linear reach is an input here: lines are found by tag, threshold and
+    // multiplier, and channels judged by their reach are left out.
+    const channels = auditOf(changed, policy).channels.filter(
+      (channel) => channel.inputs.linearReach === null || channel.sensitivity.measured === 185,
+    );
+    const wanted = new Map<string, ThresholdResult>(
+      channels.flatMap(({ tag, thresholds }) =>
+        thresholds.map(
+          (threshold) => [`${tag} ${threshold.name} ${threshold.multiplier}`, threshold] as const,
+        ),
+      ),
+    );
+    const [, results] = resultSheets(auditOf(plant));
+    const header = [...results!.rows()][5]!.cells.map((cell) => cell?.value);
+    const column = (name: string) => header.indexOf(name) + 1;
+    const typed = typedOver(results!, (cell, row, at) => {
+      if (row === 4 && at === 4) return 0.12;
+      if (row === 4 && at === 5) return 'simple';
+      if (row === 4 && at === 6) return -0.5;
+      if (row === 4 && at === 7) return -19;
+      if (cell.value === 160 && at === column('Measured sensitivity Km')) return 185;
+      return cell.value;
+    });
+    const book = recalculated([typed], folder);
+    let compared = 0;
+    for (const row of cellsOf(book, 'Audit results').slice(6)) {
+      const at = (name: string) => plain(row[column(name) - 1]);
+      const threshold = wanted.get(
+        `${String(at('Tag'))} ${String(at('Threshold'))} ${String(at('Multiplier m'))}`,
+      );
+      if (!threshold) continue;
+      compared++;
+      const place = `${String(at('Tag'))} ${threshold.name}`;
+      expect(at('Verdict'), place).toBe(threshold.verdict);
+      const effective = at('Acts at T');
+      if (threshold.effective === null) expect(effective, place).toBeNull();
+      else expect(Number(effective) / threshold.effective, place).toBeCloseTo(1, 12);
+    }
+    expect(compared).toBeGreaterThan(20);
+  });
+});

@@ -1,0 +1,125 @@
+import { PercentCell, type Cell } from '../../src/cells/cell.ts';
+import type { Sheet, Workbook } from '../../src/cells/sheet.ts';
+
+const channelHeaders = [
+  'Tag',
+  'Machine',
+  'Location',
+  'Kind',
+  'Measured sensitivity',
+  'Sensitivity unit',
+  'Uncertainty (%)',
+  'Coverage factor',
+  'Gap voltage (V)',
+  'Measured zero voltage (V)',
+  'Positive direction',
+  'Speed (r/min)',
+  'Limit',
+  'Present reading',
+  'Growth per day',
+  'Unit',
+] as const;
+
+const settingsHeaders = [
+  'Tag',
+  'Configured sensitivity',
+  'Sensitivity unit',
+  'Alert',
+  'Danger',
+  'Unit',
+  'Full scale',
+  'Set-point multiplier',
+  'Configured zero voltage (V)',
+  'Counter alert',
+  'Counter danger',
+  'Resolution',
+  'Detection',
+  'Voting group',
+  'Voting',
+  'Bypass',
+] as const;
+
+/** A channel with its settings, as someone would list them; what is left out stays an empty cell. */
+export interface Listed {
+  readonly tag: string;
+  readonly machine?: string;
+  readonly location?: string;
+  readonly kind?: string;
+  readonly measured?: Cell;
+  readonly sensitivityUnit?: string;
+  /** Percent. */
+  readonly uncertainty?: number;
+  readonly coverage?: number;
+  readonly gap?: number;
+  readonly zeroMeasured?: number;
+  readonly direction?: 'toward' | 'away';
+  readonly speed?: number;
+  readonly limit?: number;
+  readonly reading?: number;
+  readonly growth?: number;
+  readonly unit?: string;
+  readonly configured?: Cell;
+  readonly alert?: Cell;
+  readonly danger?: Cell;
+  readonly fullScale?: number;
+  readonly multiplier?: number;
+  readonly zeroConfigured?: number;
+  readonly counterAlert?: number;
+  readonly counterDanger?: number;
+  readonly resolution?: number;
+  readonly detection?: string;
+  readonly group?: string;
+  readonly voting?: string;
+  readonly bypass?: boolean;
+}
+
+/** A workbook with a channel list and the monitor settings on two sheets; units default to mil and mV/mil. */
+export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Workbook {
+  const channels = listed.map((one): Cell[] => [
+    one.tag,
+    one.machine ?? null,
+    one.location ?? null,
+    one.kind ?? null,
+    one.measured ?? null,
+    one.sensitivityUnit ?? 'mV/mil',
+    one.uncertainty === undefined ? null : new PercentCell(one.uncertainty),
+    one.coverage ?? null,
+    one.gap ?? null,
+    one.zeroMeasured ?? null,
+    one.direction ?? null,
+    one.speed ?? null,
+    one.limit ?? null,
+    one.reading ?? null,
+    one.growth ?? null,
+    one.unit ?? 'mil',
+  ]);
+  const settings = listed.map((one): Cell[] => [
+    one.tag,
+    one.configured ?? null,
+    one.sensitivityUnit ?? 'mV/mil',
+    one.alert ?? null,
+    one.danger ?? null,
+    one.unit ?? 'mil',
+    one.fullScale ?? null,
+    one.multiplier ?? null,
+    one.zeroConfigured ?? null,
+    one.counterAlert ?? null,
+    one.counterDanger ?? null,
+    one.resolution ?? null,
+    one.detection ?? null,
+    one.group ?? null,
+    one.voting ?? null,
+    one.bypass === undefined ? null : one.bypass ? 'yes' : 'no',
+  ]);
+  return {
+    name,
+    sheets: [
+      sheetOf('Channels', [[...channelHeaders], ...channels]),
+      sheetOf('Monitor', [[...settingsHeaders], ...settings]),
+    ],
+  };
+}
+
+export function sheetOf(name: string, rows: readonly (readonly Cell[])[]): Sheet {
+  return { name, hidden: false, rows, hiddenRows: new Set(), tables: [] };
+}

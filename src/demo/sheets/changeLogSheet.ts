@@ -15,12 +15,11 @@ const entries: readonly (readonly [date: string, machine: string, what: string])
 
 /** Area of the change log's table, header included. */
 export const changeLogArea = { top: 3, left: 1, bottom: 3 + entries.length, right: changeLogColumns.length };
-export const changeLogSheetName = 'Change log';
 
 /** What was done at the station, as a table of its own that no audit needs. */
 export function changeLogSheet(): SheetModel {
   return {
-    name: changeLogSheetName,
+    name: 'Change log',
     widths: [12, 12, 80],
     styles: handKept,
     formulas: [],

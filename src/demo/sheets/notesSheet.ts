@@ -32,7 +32,7 @@ export function notesSheet(): SheetModel {
 /** The sheet on which the chart of the gap voltages stands. */
 export function gapChartSheet(): SheetModel {
   return {
-    name: gapChartSheetName,
+    name: 'Gap chart',
     widths: [],
     styles: handKept,
     formulas: [],
@@ -43,5 +43,3 @@ export function gapChartSheet(): SheetModel {
     print: { landscape: true },
   };
 }
-
-export const gapChartSheetName = 'Gap chart';

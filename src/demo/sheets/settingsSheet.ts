@@ -28,7 +28,6 @@ const columns: readonly SheetColumn<SettingsRecord>[] = [
   { header: 'Remarks', width: 100, of: (settings) => settings.remarks },
 ];
 
-export const settingsSheetName = 'Monitor settings';
 const headerRow = 4;
 const headers: ModelRow = {
   height: 45,
@@ -53,7 +52,7 @@ export function settingsSheet(machines: readonly Machine[], secondRack: string):
     ...rows,
   ];
   return {
-    name: settingsSheetName,
+    name: 'Monitor settings',
     widths: columns.map(({ width }) => width),
     styles: handKept,
     formulas: [],

@@ -39,7 +39,7 @@ export function tableSheet(kind: TableKind): SheetModel {
   return {
     name: sheetNames[kind],
     widths: columns.map(({ header, spec }) =>
-      spec.holds === 'text' ? 18 : Math.max(11, header.length / 2 + 3),
+      spec.holds === 'text' ? 18 : Math.max(13, header.length / 2 + 3),
     ),
     styles: handKept,
     formulas: [],

@@ -23,7 +23,9 @@ export interface ExpectedChannel {
   readonly thresholds?: Readonly<Record<string, ExpectedThreshold>>;
   /** Every finding, in any order, as `rule @ Sheet!F14`; none where left out. */
   readonly findings?: readonly string[];
-  readonly is?: Partial<Pick<ChannelResult, 'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'source'>>;
+  readonly is?: Partial<
+    Pick<ChannelResult, 'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'source'>
+  >;
   readonly sensitivity?: Partial<ChannelResult['sensitivity']>;
   readonly inputs?: Partial<ChannelResult['inputs']>;
 }
@@ -40,7 +42,9 @@ export interface GoldenCase {
   readonly refused?: readonly string[];
   /** Every channel, worst first. */
   readonly channels?: readonly ExpectedChannel[];
-  readonly groups?: readonly (Partial<Omit<GroupResult, 'findings'>> & { readonly findings?: readonly string[] })[];
+  readonly groups?: readonly (Partial<Omit<GroupResult, 'findings'>> & {
+    readonly findings?: readonly string[];
+  })[];
   /** Every problem, in any order, as `rule @ Sheet!F14`. */
   readonly problems?: readonly string[];
   readonly summary?: Partial<Summary>;

@@ -115,7 +115,11 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
     ...times(c, own * effective, own * meant, real === null ? null : own * real, danger, own),
     probabilityBeyondLimit:
       danger && c.limit !== null && u !== null
-        ? cdf((Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / (c.coverage ?? policy.coverage)), 0, 1)
+        ? cdf(
+            (Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / (c.coverage ?? policy.coverage)),
+            0,
+            1,
+          )
         : null,
     zone: zones(c, effective),
     intendedZone: zones(c, meant),
@@ -162,7 +166,8 @@ function times(
 function zones(c: PlannedChannel, level: number): (string | null)[] {
   if (c.kind !== 'radial' || c.speed === null) return [null];
   const root = Math.sqrt(c.speed);
-  const at = (x: number) => (x * root <= 4800 ? 'A' : x * root <= 9000 ? 'B' : x * root <= 13_200 ? 'C' : 'D');
+  const at = (x: number) =>
+    x * root <= 4800 ? 'A' : x * root <= 9000 ? 'B' : x * root <= 13_200 ? 'C' : 'D';
   return [at(level * (1 - hair)), at(level * (1 + hair))];
 }
 

@@ -82,8 +82,8 @@ function channel(index: number, kind: PlannedChannel['kind']): fc.Arbitrary<Plan
         gapVoltage: r.gapVoltage,
         zeroConfigured: r.zero,
         zeroMeasured: r.zero === null ? null : r.zero + r.zeroShift,
-        direction: axial ? (r.direction as 'toward' | 'away') : null,
-        group: r.group === null ? null : `${kind} ${r.group}`,
+        direction: axial ? r.direction : null,
+        group: r.group === null || r.empty ? null : `${kind} ${r.group}`,
         voting: null,
         bypass: r.bypass,
       };
@@ -108,20 +108,22 @@ const policy: fc.Arbitrary<PlannedPolicy> = fc.record({
 });
 
 /** Random workbooks: up to eight channels with their settings, voting groups and policy. */
-export const plans: fc.Arbitrary<Plan> = fc.constantFrom('headers' as const, 'columns' as const).chain((unitsIn) => {
-  const kinds: PlannedChannel['kind'][] =
-    unitsIn === 'headers' ? ['radial', 'axial'] : ['radial', 'axial', 'velocity', 'acceleration'];
-  return fc.record({
-    channels: fc
-      .array(fc.constantFrom(...kinds), { minLength: 1, maxLength: 8 })
-      .chain((all) => fc.tuple(...all.map((kind, index) => channel(index, kind))))
-      .chain((all) =>
-        fc.constantFrom('1oo1', '1oo2', '2oo2', '2oo3', '3oo3').map((voting) =>
-          all.map((one) => ({ ...one, voting: one.group === null ? null : voting })),
+export const plans: fc.Arbitrary<Plan> = fc
+  .constantFrom('headers' as const, 'columns' as const)
+  .chain((unitsIn) => {
+    const kinds: PlannedChannel['kind'][] =
+      unitsIn === 'headers' ? ['radial', 'axial'] : ['radial', 'axial', 'velocity', 'acceleration'];
+    return fc.record({
+      channels: fc
+        .array(fc.constantFrom(...kinds), { minLength: 1, maxLength: 8 })
+        .chain((all) => fc.tuple(...all.map((kind, index) => channel(index, kind))))
+        .chain((all) =>
+          fc
+            .constantFrom('1oo1', '1oo2', '2oo2', '2oo3', '3oo3')
+            .map((voting) => all.map((one) => ({ ...one, voting: one.group === null ? null : voting }))),
         ),
-      ),
-    policy,
-    unitsIn: fc.constant(unitsIn),
-    layout: fc.integer({ min: 0, max: 2 ** 31 - 1 }),
+      policy,
+      unitsIn: fc.constant(unitsIn),
+      layout: fc.integer({ min: 0, max: 2 ** 31 - 1 }),
+    });
   });
-});

@@ -18,7 +18,15 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Configured zero voltage (V)', 'Counter alert (mil)', 'Counter danger (mil)'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Configured zero voltage (V)',
+          'Counter alert (mil)',
+          'Counter danger (mil)',
+        ],
         ['rest', 200, 15, 20, -10, null, null],
         ['volts', 200, 15, 45, -10, 15, 45],
       ],
@@ -32,7 +40,10 @@ export const golden: GoldenCase = {
         alert: { effective: -10, unreachable: ['on the other side of zero'], interimSetpoint: 40 },
         danger: { effective: -5, unreachable: ['on the other side of zero'], indicatedAtSetpoint: 45 },
       },
-      findings: ['alert-on-the-other-side-of-zero @ Monitor!C2', 'danger-on-the-other-side-of-zero @ Monitor!D2'],
+      findings: [
+        'alert-on-the-other-side-of-zero @ Monitor!C2',
+        'danger-on-the-other-side-of-zero @ Monitor!D2',
+      ],
     },
     {
       tag: 'volts',
@@ -43,7 +54,10 @@ export const golden: GoldenCase = {
         'counter alert': { verdict: 'within' },
         'counter danger': { effective: -45, unreachable: ['out of the linear reach'] },
       },
-      findings: ['danger-out-of-linear-reach @ Monitor!D3', 'counter-danger-out-of-linear-reach @ Monitor!G3'],
+      findings: [
+        'danger-out-of-linear-reach @ Monitor!D3',
+        'counter-danger-out-of-linear-reach @ Monitor!G3',
+      ],
     },
   ],
 };

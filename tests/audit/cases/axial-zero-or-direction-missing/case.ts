@@ -7,7 +7,18 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Kind', 'Measured sensitivity (mV/mil)', 'Measured zero voltage (V)', 'Positive direction', 'Gap voltage (V)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Configured zero voltage (V)'],
+      [
+        'Tag',
+        'Kind',
+        'Measured sensitivity (mV/mil)',
+        'Measured zero voltage (V)',
+        'Positive direction',
+        'Gap voltage (V)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+        'Configured zero voltage (V)',
+      ],
       ['measured', 'axial', 200, null, 'toward', null, 200, 15, 20, -10],
       ['configured', 'axial', 200, -10, 'away', null, 200, 15, 20, null],
       ['direction', 'axial', 200, -11, null, null, 200, 15, 20, -10],

@@ -1,7 +1,13 @@
 import type { GoldenCase } from '../../golden.ts';
 import { book } from '../../book.ts';
 
-const header = ['Tag', 'Kind', 'Measured sensitivity (mV/mil)', 'Measured zero voltage (V)', 'Positive direction'];
+const header = [
+  'Tag',
+  'Kind',
+  'Measured sensitivity (mV/mil)',
+  'Measured zero voltage (V)',
+  'Positive direction',
+];
 
 export const golden: GoldenCase = {
   because:
@@ -13,7 +19,15 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Configured zero voltage (V)', 'Counter alert (mil)', 'Counter danger (mil)'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Configured zero voltage (V)',
+          'Counter alert (mil)',
+          'Counter danger (mil)',
+        ],
         ['T', 200, 15, 20, -10, 15, 20],
         ['A', 200, 15, 20, -10, 15, 20],
       ],
@@ -24,7 +38,13 @@ export const golden: GoldenCase = {
       tag: 'T',
       verdict: 'late',
       is: { kind: 'axial', detection: null },
-      inputs: { zeroConfigured: -10, zeroMeasured: -11, direction: 'toward', unitsPerVolt: 1000, linearReach: null },
+      inputs: {
+        zeroConfigured: -10,
+        zeroMeasured: -11,
+        direction: 'toward',
+        unitsPerVolt: 1000,
+        linearReach: null,
+      },
       thresholds: {
         alert: { setpoint: 15, effective: 20, shift: 5, shiftFraction: 1 / 3, verdict: 'late' },
         danger: {
@@ -37,7 +57,13 @@ export const golden: GoldenCase = {
           interimSetpoint: 15,
         },
         'counter alert': { setpoint: -15, effective: -10, shift: -5, verdict: 'early', interimSetpoint: -20 },
-        'counter danger': { setpoint: -20, effective: -15, shift: -5, shiftFraction: -0.25, verdict: 'early' },
+        'counter danger': {
+          setpoint: -20,
+          effective: -15,
+          shift: -5,
+          shiftFraction: -0.25,
+          verdict: 'early',
+        },
       },
       findings: [
         'alert-late @ Monitor!C2',
@@ -51,7 +77,14 @@ export const golden: GoldenCase = {
       verdict: 'late',
       thresholds: {
         alert: { setpoint: 15, effective: 10, verdict: 'early' },
-        danger: { setpoint: 20, effective: 15, shift: -5, shiftFraction: -0.25, verdict: 'early', indicatedAtSetpoint: 25 },
+        danger: {
+          setpoint: 20,
+          effective: 15,
+          shift: -5,
+          shiftFraction: -0.25,
+          verdict: 'early',
+          indicatedAtSetpoint: 25,
+        },
         'counter alert': { setpoint: -15, effective: -20, verdict: 'late' },
         'counter danger': {
           setpoint: -20,

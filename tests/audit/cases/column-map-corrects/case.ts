@@ -5,7 +5,13 @@ export const golden: GoldenCase = {
   because:
     'The user says what the headers do not: the danger stands in the column High high, the measured sensitivity in column C and in mV/µm, and the full scale is to be left out. By hand: 160 mV/mil is 160/25.4 mV/µm.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)', 'New reading'], ['A', 200, 160 / 25.4]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)', 'New reading'],
+        ['A', 200, 160 / 25.4],
+      ],
+    ],
     [
       'Monitor',
       [
@@ -15,7 +21,11 @@ export const golden: GoldenCase = {
     ],
   ),
   map: {
-    channels: { sheet: 'channels', columns: { 'Measured Sensitivity': 'C' }, units: { 'measured sensitivity': 'mV/µm' } },
+    channels: {
+      sheet: 'channels',
+      columns: { 'Measured Sensitivity': 'C' },
+      units: { 'measured sensitivity': 'mV/µm' },
+    },
     settings: { sheet: 'Monitor', columns: { danger: 'High high (mil)', 'full scale': null } },
   },
   channels: [

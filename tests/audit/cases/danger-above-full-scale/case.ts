@@ -6,7 +6,15 @@ export const golden: GoldenCase = {
     'The monitor can show no more than its full scale: danger 6 mil on a full scale of 5 mil cannot act; danger 5 mil on 5 mil can. ' +
     'An alert above it cannot act either.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ['above', 200], ['on it', 200], ['both', 200]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ['above', 200],
+        ['on it', 200],
+        ['both', 200],
+      ],
+    ],
     [
       'Monitor',
       [

@@ -7,7 +7,12 @@ export const golden: GoldenCase = {
   book: book(
     [
       'Channels',
-      [['Tag', 'Measured sensitivity (mV/µm)'], ['comma', '7,5'], ['either', '1,234'], ['neither', '7,8,7']],
+      [
+        ['Tag', 'Measured sensitivity (mV/µm)'],
+        ['comma', '7,5'],
+        ['either', '1,234'],
+        ['neither', '7,8,7'],
+      ],
     ],
     [
       'Monitor',

@@ -36,10 +36,6 @@ export const golden: GoldenCase = {
       is: { source: { channels: { sheet: 'Channels', row: 5 }, settings: { sheet: 'Monitor', row: 5 } } },
     },
   ],
-  problems: [
-    'settings-not-joined @ Monitor!A2',
-    'duplicate-tag @ Monitor!A3',
-    'duplicate-tag @ Monitor!A4',
-  ],
+  problems: ['settings-not-joined @ Monitor!A2', 'duplicate-tag @ Monitor!A3', 'duplicate-tag @ Monitor!A4'],
   summary: { channels: 4, incomplete: 3, within: 1 },
 };

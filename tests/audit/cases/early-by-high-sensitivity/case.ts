@@ -7,7 +7,11 @@ export const golden: GoldenCase = {
     'mil, below 95 % of 80 mil (common practice, no source). Both readings high: too little cable (common practice, no source).',
   book: oneChannel({
     measured: 220,
-    channel: { 'Gap voltage (V)': -11.5, 'Reference gap voltage (V)': -10, 'Reference sensitivity (mV/mil)': 201 },
+    channel: {
+      'Gap voltage (V)': -11.5,
+      'Reference gap voltage (V)': -10,
+      'Reference sensitivity (mV/mil)': 201,
+    },
   }),
   channels: [
     {

@@ -26,7 +26,12 @@ export const golden: GoldenCase = {
       'Monitor',
       [
         ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
-        ...['exposed', 'order', 'good', 'on time', 'overdue', 'future', 'two days', 'no day'].map((tag) => [tag, 200, 3, 5]),
+        ...['exposed', 'order', 'good', 'on time', 'overdue', 'future', 'two days', 'no day'].map((tag) => [
+          tag,
+          200,
+          3,
+          5,
+        ]),
       ],
     ],
   ),

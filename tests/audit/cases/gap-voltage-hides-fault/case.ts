@@ -7,7 +7,15 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Measured sensitivity (mV/mil)', 'Gap voltage (V)', 'Reference gap voltage (V)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        'Gap voltage (V)',
+        'Reference gap voltage (V)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
       ['hidden', 160, -10.4, -10, 200, 3, 5],
       ['moved', 200, -12, -10, 200, 3, 5],
       ['odd', 160, -12, -10, 200, 3, 5],

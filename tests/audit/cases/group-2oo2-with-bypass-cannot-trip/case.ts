@@ -5,18 +5,37 @@ export const golden: GoldenCase = {
   because:
     'IEC 61511 voting: 2oo2 needs both channels, and the one in bypass gives no vote, so the group cannot trip, though each channel is right.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ['A', 200], ['B', 200]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ['A', 200],
+        ['B', 200],
+      ],
+    ],
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Voting group', 'Voting', 'Bypass'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Voting group',
+          'Voting',
+          'Bypass',
+        ],
         ['A', 200, 3, 5, 'G', '2oo2', 'no'],
         ['B', 200, 3, 5, 'g', '2oo2', 'Yes'],
       ],
     ],
   ),
   channels: [
-    { tag: 'A', verdict: 'within', findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'] },
+    {
+      tag: 'A',
+      verdict: 'within',
+      findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'],
+    },
     {
       tag: 'B',
       verdict: 'within',
@@ -39,7 +58,13 @@ export const golden: GoldenCase = {
       decidedBy: [],
       findings: ['group-cannot-trip @ Monitor!F2'],
     },
-    { name: 'G', threshold: 'alert', canTrip: false, effective: null, findings: ['group-cannot-act @ Monitor!F2'] },
+    {
+      name: 'G',
+      threshold: 'alert',
+      canTrip: false,
+      effective: null,
+      findings: ['group-cannot-act @ Monitor!F2'],
+    },
   ],
   summary: { within: 2, groupsThatCannotTrip: 2 },
 };

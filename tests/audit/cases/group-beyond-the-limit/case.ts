@@ -5,7 +5,14 @@ export const golden: GoldenCase = {
   because:
     'By hand: 2oo2 of 5 and 5 × 200/160 = 6.25 mil acts at 6.25 mil, later than 5/0.95 = 5.26 and beyond the limit of 6 mil of one member.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)', 'Limit (mil)'], ['A', 200, 6], ['B', 160, null]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)', 'Limit (mil)'],
+        ['A', 200, 6],
+        ['B', 160, null],
+      ],
+    ],
     [
       'Monitor',
       [

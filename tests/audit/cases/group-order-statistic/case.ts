@@ -1,11 +1,14 @@
 import type { GoldenCase } from '../../golden.ts';
 import { book } from '../../book.ts';
 
-const members = ['2oo3', '3oo3', '1oo3'].flatMap((voting) => [
-  [`${voting} a`, voting, 200],
-  [`${voting} b`, voting, 186],
-  [`${voting} c`, voting, 800 / 3.7],
-]) as [string, string, number][];
+const members = ['2oo3', '3oo3', '1oo3'].flatMap(
+  (voting) =>
+    [
+      [`${voting} a`, voting, 200],
+      [`${voting} b`, voting, 186],
+      [`${voting} c`, voting, 800 / 3.7],
+    ] as const,
+);
 
 const late = (row: number, group = false) => [
   `alert-late @ Monitor!C${row}`,
@@ -25,7 +28,10 @@ export const golden: GoldenCase = {
     'Derivation (no published source): channels see one motion, so M-out-of-N acts at the M-th smallest effective threshold. Of 4, ' +
     '800/186 = 4.301 and 3.7 mil: 2oo3 at 4, 3oo3 at 4.301 (beyond 4/0.95 = 4.21: late), 1oo3 at 3.7. Setpoints are 4 mil each.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ...members.map(([tag, , measured]) => [tag, measured])]],
+    [
+      'Channels',
+      [['Tag', 'Measured sensitivity (mV/mil)'], ...members.map(([tag, , measured]) => [tag, measured])],
+    ],
     [
       'Monitor',
       [

@@ -7,12 +7,25 @@ export const golden: GoldenCase = {
   book: book(
     [
       'Channels',
-      [['Tag', 'Measured sensitivity (mV/mil)', 'Machine'], ['ok', 160, 'M'], ['scale', 200, 'M'], ['blank', null, 'M']],
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)', 'Machine'],
+        ['ok', 160, 'M'],
+        ['scale', 200, 'M'],
+        ['blank', null, 'M'],
+      ],
     ],
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Full scale (mil)', 'Voting group', 'Voting'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Full scale (mil)',
+          'Voting group',
+          'Voting',
+        ],
         ['ok', 200, 3, 5, 10, 'X', '2oo4'],
         ['scale', 200, 3, 6, 5, 'X', '2oo4'],
         ['blank', 200, 3, 5.5, 10, 'X', '2oo4'],
@@ -24,7 +37,11 @@ export const golden: GoldenCase = {
     {
       tag: 'scale',
       verdict: 'unreachable',
-      findings: ['danger-above-full-scale @ Monitor!D3', 'group-cannot-trip @ Monitor!G3', 'group-late @ Monitor!G3'],
+      findings: [
+        'danger-above-full-scale @ Monitor!D3',
+        'group-cannot-trip @ Monitor!G3',
+        'group-late @ Monitor!G3',
+      ],
     },
     {
       tag: 'ok',
@@ -40,11 +57,7 @@ export const golden: GoldenCase = {
       tag: 'blank',
       verdict: 'incomplete',
       thresholds: { alert: { setpoint: 3, effective: null }, danger: { setpoint: 5.5, effective: null } },
-      findings: [
-        'value-missing @ Channels!B4',
-        'group-cannot-trip @ Monitor!G4',
-        'group-late @ Monitor!G4',
-      ],
+      findings: ['value-missing @ Channels!B4', 'group-cannot-trip @ Monitor!G4', 'group-late @ Monitor!G4'],
     },
   ],
   groups: [

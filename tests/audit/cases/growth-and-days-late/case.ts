@@ -21,7 +21,14 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Alert delay', 'Danger delay'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Alert delay',
+          'Danger delay',
+        ],
         ['linear', 200, 3, 5, 1, 3],
         ['doubling', 200, 3, 5, 1, 3],
         ['both', 200, 3, 5, 1, 3],
@@ -44,10 +51,10 @@ export const golden: GoldenCase = {
       tag: 'doubling',
       verdict: 'late',
       thresholds: {
-        alert: { daysLate: 9.657842846620869 },
+        alert: { daysLate: 9.65784284662087 },
         danger: {
-          daysLate: 9.657842846620869,
-          daysToGo: 39.657842846620869 + delay,
+          daysLate: 9.65784284662087,
+          daysToGo: 39.65784284662087 + delay,
           levelAtTrip: 6.25 * 2 ** (delay / 30),
         },
       },
@@ -56,7 +63,10 @@ export const golden: GoldenCase = {
     {
       tag: 'both',
       verdict: 'late',
-      thresholds: { alert: { daysLate: null }, danger: { daysLate: null, daysToGo: null, levelAtTrip: null } },
+      thresholds: {
+        alert: { daysLate: null },
+        danger: { daysLate: null, daysToGo: null, levelAtTrip: null },
+      },
       findings: ['alert-late @ Monitor!C4', 'danger-late @ Monitor!D4', 'growth-given-twice @ Channels!D4'],
     },
     {

@@ -2,7 +2,8 @@ import type { GoldenCase } from '../../golden.ts';
 import { book, sheet } from '../../book.ts';
 
 export const golden: GoldenCase = {
-  because: 'What is hidden or filtered away still protects a machine: it is audited all the same, and that is said.',
+  because:
+    'What is hidden or filtered away still protects a machine: it is audited all the same, and that is said.',
   book: book(
     sheet(
       'Channels',

@@ -6,12 +6,23 @@ const formula = '=HYPERLINK("http://example.invalid","ok")';
 const long = 'x'.repeat(40_000);
 
 export const golden: GoldenCase = {
-  because: 'Text from cells is data: it is quoted as it stands, never read as markup, formula, path or property name, and it does not crowd out the rest.',
+  because:
+    'Text from cells is data: it is quoted as it stands, never read as markup, formula, path or property name, and it does not crowd out the rest.',
   book: book(
     [
       'Channels',
       [
-        ['Tag', 'Machine', 'Location', 'Measured sensitivity (mV/mil)', html, '__proto__', long, '((((((((((((', '%s %d ${x}'],
+        [
+          'Tag',
+          'Machine',
+          'Location',
+          'Measured sensitivity (mV/mil)',
+          html,
+          '__proto__',
+          long,
+          '((((((((((((',
+          '%s %d ${x}',
+        ],
         [html, formula, '../../etc', 200],
         ['__proto__', 'constructor', long, 200],
         ['constructor', '\u202egnp', '\u0000', 200],

@@ -34,7 +34,8 @@ const bytes = zip(
 );
 
 export const golden: GoldenCase = {
-  because: 'A machine written once over the merged cells of its channels is the machine of each of them, as people see it.',
+  because:
+    'A machine written once over the merged cells of its channels is the machine of each of them, as people see it.',
   book: readWorkbook('merged.xlsx', bytes),
   channels: [
     { tag: 'A', verdict: 'within', is: { machine: 'Pump' } },

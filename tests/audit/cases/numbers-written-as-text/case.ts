@@ -3,7 +3,12 @@ import { oneChannel } from '../../book.ts';
 
 export const golden: GoldenCase = {
   because: 'A number written as text counts, and is noted: 5 × 200/160 = 6.25 mil as if it were a number.',
-  book: oneChannel({ measured: ' 160 ', configured: '200', danger: '+5.0', channel: { 'Gap voltage (V)': '−10' } }),
+  book: oneChannel({
+    measured: ' 160 ',
+    configured: '200',
+    danger: '+5.0',
+    channel: { 'Gap voltage (V)': '−10' },
+  }),
   channels: [
     {
       tag: 'V-1',

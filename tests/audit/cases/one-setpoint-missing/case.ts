@@ -7,7 +7,13 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Measured sensitivity (mV/mil)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
       ['no alert', 160, 200, null, 5],
       ['no danger', 200, 200, 3, null],
       ['no alert, right', 200, 200, null, 5],

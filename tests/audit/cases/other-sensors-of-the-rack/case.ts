@@ -7,7 +7,18 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Kind', 'Measured sensitivity', 'Measured sensitivity unit', 'Configured sensitivity', 'Configured sensitivity unit', 'Alert', 'Alert unit', 'Danger', 'Danger unit'],
+      [
+        'Tag',
+        'Kind',
+        'Measured sensitivity',
+        'Measured sensitivity unit',
+        'Configured sensitivity',
+        'Configured sensitivity unit',
+        'Alert',
+        'Alert unit',
+        'Danger',
+        'Danger unit',
+      ],
       ['v', 'velocity', 80 / 25.4, 'mV/(mm/s)', 100, 'mV/in/s', 0.3, 'in/s pk', 0.5, 'ips pk'],
       ['mm', 'velocity', 4.2, 'mV per mm/s', 4, 'mV/(mm/s)', 7, 'mm/s rms', 10, 'mm/s rms'],
       ['a', 'acceleration', 90, 'mV/g', 100, 'mV/g', 3, 'g pk', 5, 'g pk'],

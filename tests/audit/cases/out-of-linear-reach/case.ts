@@ -35,7 +35,10 @@ export const golden: GoldenCase = {
       tag: 'near',
       verdict: 'unreachable',
       inputs: { linearReach: 10 },
-      thresholds: { alert: { verdict: 'within' }, danger: { unreachable: ['out of the linear reach'], effective: 12 } },
+      thresholds: {
+        alert: { verdict: 'within' },
+        danger: { unreachable: ['out of the linear reach'], effective: 12 },
+      },
       findings: ['danger-out-of-linear-reach @ Monitor!D2'],
     },
     { tag: 'far', verdict: 'unreachable', findings: ['danger-out-of-linear-reach @ Monitor!D3'] },

@@ -6,7 +6,15 @@ export const golden: GoldenCase = {
   book: book([
     'Both',
     [
-      ['Tag', 'Measured sensitivity (mV/mil)', null, 'TAG', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        null,
+        'TAG',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
       ['A', 160, null, 'B', 200, 3, 5],
       ['B', 200, null, 'A', 200, 3, 5],
     ],

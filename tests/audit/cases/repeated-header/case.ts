@@ -4,9 +4,17 @@ import { book } from '../../book.ts';
 const header = ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'];
 
 export const golden: GoldenCase = {
-  because: 'A header repeated on each printed page is no channel, and the rows below it belong to the same table.',
+  because:
+    'A header repeated on each printed page is no channel, and the rows below it belong to the same table.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ['A', 200], ['B', 160]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ['A', 200],
+        ['B', 160],
+      ],
+    ],
     ['Monitor', [['Page 1'], header, ['A', 200, 3, 5], [], ['Page 2'], header, ['B', 200, 3, 5]]],
   ),
   channels: [

@@ -7,7 +7,19 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Kind', 'Measured sensitivity (mV/mil)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Counter alert (mil)', 'Counter danger (mil)', 'Measured zero voltage (V)', 'Configured zero voltage (V)', 'Positive direction'],
+      [
+        'Tag',
+        'Kind',
+        'Measured sensitivity (mV/mil)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+        'Counter alert (mil)',
+        'Counter danger (mil)',
+        'Measured zero voltage (V)',
+        'Configured zero voltage (V)',
+        'Positive direction',
+      ],
       ['equal', null, 200, 200, 5, 5, null, null, null, null, null],
       ['counter', 'axial', 200, 200, 15, 20, 20, 15, -10, -10, 'toward'],
       ['179', null, 179, 179, 3, 5, null, null, null, null, null],

@@ -8,7 +8,14 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Measured sensitivity (mV/mil)', 'Uncertainty (%)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        'Uncertainty (%)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
       ['in', 191, 4, 200, 3, 5],
       ['on', 190, 4, 200, 3, 5],
       ['out', 189, 4, 200, 3, 5],

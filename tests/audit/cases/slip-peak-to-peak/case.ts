@@ -2,7 +2,8 @@ import type { GoldenCase } from '../../golden.ts';
 import { oneChannel } from '../../book.ts';
 
 export const golden: GoldenCase = {
-  because: '100 measured against 200 configured is a factor of 2, that between peak-to-peak and zero-to-peak of a sinusoid.',
+  because:
+    '100 measured against 200 configured is a factor of 2, that between peak-to-peak and zero-to-peak of a sinusoid.',
   book: oneChannel({ measured: 100 }),
   channels: [
     {

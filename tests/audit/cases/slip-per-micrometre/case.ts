@@ -7,7 +7,13 @@ export const golden: GoldenCase = {
   book: book([
     'All',
     [
-      ['Tag', 'Measured sensitivity (mV/mil)', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
       ['measured', 7.87, 200, 3, 5],
       ['configured', 200, 7.87, 3, 5],
     ],

@@ -2,13 +2,21 @@ import type { GoldenCase } from '../../golden.ts';
 import { book, listObject, sheet } from '../../book.ts';
 
 export const golden: GoldenCase = {
-  because: 'Two spreadsheet tables beside each other, with totals rows, are two tables: the totals are no channels.',
+  because:
+    'Two spreadsheet tables beside each other, with totals rows, are two tables: the totals are no channels.',
   book: book(
     sheet(
       'Both',
       [
         ['Train 1', null, 'Settings'],
-        ['Tag', 'Measured sensitivity (mV/mil)', 'Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+        [
+          'Tag',
+          'Measured sensitivity (mV/mil)',
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+        ],
         ['A', 160, 'B', 200, 3, 5],
         ['B', 200, 'A', 200, 3, 5],
         ['Total', 360, 'Total', 400, 6, 10],

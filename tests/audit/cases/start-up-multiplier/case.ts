@@ -6,11 +6,25 @@ export const golden: GoldenCase = {
     'By hand: 3 × 5 mil × 200/160 = 18.75 mil and 3 × 3 × 1.25 = 11.25 mil, beside 6.25 and 3.75 without the multiplier. On a full ' +
     'scale of 10 mil the multiplied danger of 15 mil cannot act, the multiplied alert of 9 mil can.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ['wide', 160], ['narrow', 200]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ['wide', 160],
+        ['narrow', 200],
+      ],
+    ],
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Full scale (mil)', 'Set-point multiplier'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Full scale (mil)',
+          'Set-point multiplier',
+        ],
         ['wide', 200, 3, 5, 20, 3],
         ['narrow', 200, 3, 5, 10, 3],
       ],
@@ -24,7 +38,12 @@ export const golden: GoldenCase = {
         alert: { verdict: 'within' },
         danger: { verdict: 'within' },
         'alert ×3': { verdict: 'within', effective: 9 },
-        'danger ×3': { verdict: 'unreachable', setpoint: 5, effective: 15, unreachable: ['above full scale'] },
+        'danger ×3': {
+          verdict: 'unreachable',
+          setpoint: 5,
+          effective: 15,
+          unreachable: ['above full scale'],
+        },
       },
       findings: ['danger-multiplied-above-full-scale @ Monitor!F3'],
     },

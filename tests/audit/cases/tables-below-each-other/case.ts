@@ -15,8 +15,6 @@ export const golden: GoldenCase = {
       [null, 5, 3, 'A', 200],
     ],
   ]),
-  channels: [
-    { tag: 'A', verdict: 'late', findings: ['alert-late @ Sheet1!C7', 'danger-late @ Sheet1!B7'] },
-  ],
+  channels: [{ tag: 'A', verdict: 'late', findings: ['alert-late @ Sheet1!C7', 'danger-late @ Sheet1!B7'] }],
   problems: ['heading-or-remark @ Sheet1!A5'],
 };

@@ -5,5 +5,11 @@ export const golden: GoldenCase = {
   because: 'A column map names the list that is meant.',
   book: ambiguous.book,
   map: { channels: { sheet: '2025' } },
-  channels: [{ tag: 'A', verdict: 'within', is: { source: { channels: { sheet: '2025', row: 3 }, settings: { sheet: 'Monitor', row: 2 } } } }],
+  channels: [
+    {
+      tag: 'A',
+      verdict: 'within',
+      is: { source: { channels: { sheet: '2025', row: 3 }, settings: { sheet: 'Monitor', row: 2 } } },
+    },
+  ],
 };

@@ -11,7 +11,13 @@ export const golden: GoldenCase = {
   book: book(
     ['2024', rows(160)],
     ['2025', [[], ...rows(200)]],
-    ['Monitor', [['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'], ['A', 200, 3, 5]]],
+    [
+      'Monitor',
+      [
+        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
+        ['A', 200, 3, 5],
+      ],
+    ],
   ),
   refused: ["sheet '2024' row 1", "sheet '2025' row 2", 'column map'],
 };

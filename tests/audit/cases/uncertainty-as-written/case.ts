@@ -26,7 +26,12 @@ export const golden: GoldenCase = {
       'Monitor',
       [
         ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
-        ...['shown', 'text', 'number', 'absolute', 'fraction', 'all', 'none', 'more', 'volts'].map((tag) => [tag, 200, 3, 5]),
+        ...['shown', 'text', 'number', 'absolute', 'fraction', 'all', 'none', 'more', 'volts'].map((tag) => [
+          tag,
+          200,
+          3,
+          5,
+        ]),
       ],
     ],
   ),
@@ -45,11 +50,7 @@ export const golden: GoldenCase = {
       tag: 'fraction',
       verdict: 'late',
       sensitivity: { uncertainty: 0.0003 },
-      findings: [
-        'alert-late @ Monitor!C6',
-        'danger-late @ Monitor!D6',
-        'unit-slip-suspected @ Channels!C6',
-      ],
+      findings: ['alert-late @ Monitor!C6', 'danger-late @ Monitor!D6', 'unit-slip-suspected @ Channels!C6'],
     },
     { tag: 'all', verdict: 'incomplete', findings: ['value-out-of-range @ Channels!C7'] },
     { tag: 'none', verdict: 'incomplete', findings: ['value-out-of-range @ Channels!C8'] },

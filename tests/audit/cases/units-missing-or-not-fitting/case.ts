@@ -23,7 +23,16 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert', 'Alert unit', 'Danger', 'Danger unit', 'Full scale', 'Full scale unit'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert',
+          'Alert unit',
+          'Danger',
+          'Danger unit',
+          'Full scale',
+          'Full scale unit',
+        ],
         ...['none', 'other', 'unknown', 'kind'].map((tag) => [tag, 200, 3, 'mil', 5, 'mil', null, null]),
         ['good', 200, 3, 'mil', 5, 'mil', 10, null],
         ['levels', 200, 3, 'mm/s', 5, 'mm/s', null, null],
@@ -40,10 +49,12 @@ export const golden: GoldenCase = {
     { tag: 'levels', verdict: 'incomplete', findings: ['unit-does-not-fit @ Monitor!E7'] },
     { tag: 'bare', verdict: 'incomplete', findings: ['unit-missing @ Monitor!E9'] },
     { tag: 'good', verdict: 'within', inputs: { fullScale: 10 } },
-    { tag: 'wide', verdict: 'within', inputs: { fullScale: null }, findings: ['unit-does-not-fit @ Monitor!G8'] },
+    {
+      tag: 'wide',
+      verdict: 'within',
+      inputs: { fullScale: null },
+      findings: ['unit-does-not-fit @ Monitor!G8'],
+    },
   ],
-  problems: [
-    'header-remark @ Channels!C1',
-    'unit-assumed @ Monitor!G1',
-  ],
+  problems: ['header-remark @ Channels!C1', 'unit-assumed @ Monitor!G1'],
 };

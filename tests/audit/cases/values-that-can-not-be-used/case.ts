@@ -2,7 +2,19 @@ import type { GoldenCase } from '../../golden.ts';
 import { ErrorCell } from '../../../../src/cells/cell.ts';
 import { book } from '../../book.ts';
 
-const tags = ['error', 'formula', 'zero', 'negative', 'boolean', 'kind', 'limit', 'bypass', 'delay', 'huge', 'blank'];
+const tags = [
+  'error',
+  'formula',
+  'zero',
+  'negative',
+  'boolean',
+  'kind',
+  'limit',
+  'bypass',
+  'delay',
+  'huge',
+  'blank',
+];
 
 export const golden: GoldenCase = {
   because:
@@ -28,7 +40,14 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Bypass', 'Danger delay (s)'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil)',
+          'Danger (mil)',
+          'Bypass',
+          'Danger delay (s)',
+        ],
         ...tags.map((tag) => [
           tag,
           tag === 'blank' ? null : 200,
@@ -46,7 +65,12 @@ export const golden: GoldenCase = {
     { tag: 'zero', verdict: 'incomplete', findings: ['value-out-of-range @ Channels!C4'] },
     { tag: 'negative', verdict: 'incomplete', findings: ['value-out-of-range @ Monitor!D5'] },
     { tag: 'boolean', verdict: 'incomplete', findings: ['value-not-a-number @ Channels!C6'] },
-    { tag: 'kind', verdict: 'incomplete', is: { kind: null }, findings: ['value-not-understood @ Channels!B7'] },
+    {
+      tag: 'kind',
+      verdict: 'incomplete',
+      is: { kind: null },
+      findings: ['value-not-understood @ Channels!B7'],
+    },
     { tag: 'huge', verdict: 'incomplete', findings: ['value-not-a-number @ Channels!C11'] },
     {
       tag: 'blank',
@@ -58,7 +82,12 @@ export const golden: GoldenCase = {
         'value-missing @ Monitor!D12',
       ],
     },
-    { tag: 'limit', verdict: 'within', inputs: { limit: null }, findings: ['value-out-of-range @ Channels!D8'] },
+    {
+      tag: 'limit',
+      verdict: 'within',
+      inputs: { limit: null },
+      findings: ['value-out-of-range @ Channels!D8'],
+    },
     {
       tag: 'bypass',
       verdict: 'within',

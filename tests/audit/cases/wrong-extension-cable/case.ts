@@ -16,10 +16,24 @@ export const golden: GoldenCase = {
       tag: 'V-1',
       verdict: 'late',
       is: { kind: 'radial', unit: 'mil', detection: 'p-p' },
-      sensitivity: { configured: 200, measured: 160, unit: 'mV/mil', error: -0.2, uncertainty: 0.03, coverage: 2 },
+      sensitivity: {
+        configured: 200,
+        measured: 160,
+        unit: 'mV/mil',
+        error: -0.2,
+        uncertainty: 0.03,
+        coverage: 2,
+      },
       inputs: { linearReach: 75, gapVoltage: -8, resolution: 0.1 },
       thresholds: {
-        alert: { setpoint: 3, effective: 3.75, shift: 0.75, shiftFraction: 0.25, verdict: 'late', interimSetpoint: 2.4 },
+        alert: {
+          setpoint: 3,
+          effective: 3.75,
+          shift: 0.75,
+          shiftFraction: 0.25,
+          verdict: 'late',
+          interimSetpoint: 2.4,
+        },
         danger: {
           setpoint: 5,
           multiplier: 1,

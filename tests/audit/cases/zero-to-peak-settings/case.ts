@@ -17,7 +17,13 @@ export const golden: GoldenCase = {
     [
       'Monitor',
       [
-        ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil 0-p)', 'Danger [mil pk]', 'Full scale (mil p-p)'],
+        [
+          'Tag',
+          'Configured sensitivity (mV/mil)',
+          'Alert (mil 0-p)',
+          'Danger [mil pk]',
+          'Full scale (mil p-p)',
+        ],
         ['scale', 200, 3, 5, 8],
         ['zone', 200, 1.5, 2.5, 8],
       ],

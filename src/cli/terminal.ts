@@ -4,19 +4,20 @@ export function plain(text: string, longest = 400): string {
   return flat.length <= longest ? flat : `${flat.slice(0, longest - 1)}…`;
 }
 
-/** Breaks a text into lines of at most `width` characters, the later ones indented. */
+/** Breaks a text into lines of at most `width` characters: its own spaces before it stay, the later lines are indented. */
 export function wrapped(text: string, width: number, indent: string): string {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const room = lines.length === 0 ? width : width - indent.length;
+  const start = /^ */u.exec(text)?.[0] ?? '';
+  for (const word of text.trimStart().split(' ')) {
+    const room = width - (lines.length === 0 ? start : indent).length;
     if (line !== '' && line.length + 1 + word.length > room) {
       lines.push(line);
       line = word;
     } else line = line === '' ? word : `${line} ${word}`;
   }
   lines.push(line);
-  return lines.join(`\n${indent}`);
+  return start + lines.join(`\n${indent}`);
 }
 
 /** Shows progress on standard error while a terminal watches; silent otherwise. */

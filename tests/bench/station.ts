@@ -79,7 +79,7 @@ export function stationSheets(count: number): SheetModel[] {
       axial ? 'axial' : 'radial',
       sensitivity(random),
       random() < 0.8 ? 1 + Math.round(20 * random()) / 10 : null,
-      Math.round(100 * (-8 - 4 * random())) / 100,
+      Math.round(100 * (-9.6 - 0.8 * random())) / 100,
       200,
       -10,
       axial ? Math.round(100 * (-9.97 - 0.06 * random())) / 100 : null,

@@ -3,6 +3,7 @@ import { pointsTo } from '../../method/readings/pointsTo.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { amount, percent } from '../report/wording.ts';
 import type { Rule } from './rule.ts';
+import { ratedSensitivity } from './settingsRules.ts';
 import { ruleName, subject } from './thresholdCell.ts';
 
 /** A swing at the setpoint that crosses a circuit-fault limit may mark the channel faulty before it trips. */
@@ -94,7 +95,7 @@ const hints = {
 export const readingsPointTo: Rule = ({ channel, policy }, say) => {
   const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit } = channel;
   if ((kind !== 'radial' && kind !== 'axial') || gapVoltage === null || referenceGapVoltage === null) return;
-  const reference = channel.referenceSensitivity ?? channel.configured;
+  const reference = channel.referenceSensitivity ?? ratedSensitivity(channel, policy) ?? channel.configured;
   const cause = pointsTo(
     measured,
     reference,

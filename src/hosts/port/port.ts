@@ -58,7 +58,11 @@ export interface WorkbookPort {
    * Adds result sheets behind the workbook's own, under free names. All or none: where one can't be finished, or the
    * work is cancelled, those already added are taken away again.
    */
-  writeSheets(sheets: readonly SheetModel[], onProgress?: OnProgress, cancel?: Cancel): Promise<readonly WrittenSheet[]>;
+  writeSheets(
+    sheets: readonly SheetModel[],
+    onProgress?: OnProgress,
+    cancel?: Cancel,
+  ): Promise<readonly WrittenSheet[]>;
   /** A small document of the add-in's own that travels with the workbook; `null` where there is none. */
   readSetting(key: string): Promise<unknown>;
   writeSetting(key: string, value: unknown): Promise<void>;

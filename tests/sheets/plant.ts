@@ -149,7 +149,7 @@ export const plant: readonly Listed[] = [
     configured: 200,
     alert: 15,
     danger: 25,
-    reading: 3,
+    reading: -3,
   },
   {
     tag: '31-VS-4120',

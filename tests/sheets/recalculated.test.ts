@@ -105,6 +105,13 @@ describeWithLibreOffice('formulas of the result sheets, calculated by LibreOffic
     expect(formulas).toBeGreaterThan(10 * listed.length);
   });
 
+  it('for every verdict there is', () => {
+    const found = auditOf(sweep).channels.flatMap(({ thresholds }) =>
+      thresholds.map(({ verdict }) => verdict),
+    );
+    expect([...new Set(found)].sort()).toEqual(['early', 'late', 'undetermined', 'unreachable', 'within']);
+  });
+
   it('and a wrong result beside a formula would be seen', () => {
     const models = resultSheets(auditOf(plant));
     const wrong = models.map((model) =>

@@ -1,3 +1,4 @@
+import { finite } from '../cells.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
 import type { Line } from './line.ts';
@@ -41,4 +42,10 @@ export function isAxial({ channel }: Line): boolean {
 /** Whether the threshold trips, so that the machine's limit is checked. */
 export function trips({ threshold }: Line): boolean {
   return threshold.name.endsWith('danger');
+}
+
+/** Whether a real level follows from the reading, or would once one is typed in. */
+export function readingIsUsable({ channel }: Line): boolean {
+  const { reading, realReading } = channel.inputs;
+  return reading === null || finite(realReading) !== null;
 }

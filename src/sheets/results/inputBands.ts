@@ -10,7 +10,7 @@ export const channelBand: Band = {
     {
       id: 'location',
       header: 'Location',
-      width: 13,
+      width: 17,
       style: 'text',
       value: ({ channel }) => channel.location,
     },
@@ -28,12 +28,12 @@ export const channelBand: Band = {
 export const settingBand: Band = {
   caption: 'Setting',
   columns: [
-    { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
+    { id: 'unit', header: 'Unit', width: 8, style: 'centred', value: ({ channel }) => channel.unit },
     {
       id: 'detection',
       header: 'Detection',
       width: 10,
-      style: 'text',
+      style: 'centred',
       value: ({ channel }) => channel.detection,
     },
     {

@@ -1,5 +1,5 @@
 import { finite } from '../cells.ts';
-import { level, signed, trips, type Band } from './column.ts';
+import { level, readingIsUsable, signed, trips, type Band } from './column.ts';
 import { acceptedFrom, acceptedTo, judgedFrom, judgedTo } from './workings.ts';
 
 /** What the audit found, with the formulas that lead to it. */
@@ -9,7 +9,7 @@ export const verdictBand: Band = {
     {
       id: 'verdict',
       header: 'Verdict',
-      width: 13,
+      width: 14,
       style: 'verdict',
       value: ({ threshold }) => threshold.verdict,
       formula: 'verdict',
@@ -149,6 +149,7 @@ export const presentBand: Band = {
       style: level,
       value: ({ channel }) => finite(channel.inputs.realReading),
       formula: 'realReading',
+      applies: readingIsUsable,
     },
     {
       id: 'headroom',
@@ -157,6 +158,7 @@ export const presentBand: Band = {
       style: signed,
       value: ({ threshold }) => threshold.headroom,
       formula: 'headroom',
+      applies: readingIsUsable,
     },
     {
       id: 'daysLate',

@@ -30,6 +30,7 @@ export function notAuditedLines({ channels, problems, summary }: Report): readon
       : []),
     ...(problems.length > 0
       ? [
+          [],
           header(
             ['Problem', 'Severity', 'How many'],
             `The first of them; all stand on “${sheetNames.problems}”`,

@@ -104,7 +104,8 @@ export function* auditInSteps(
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
   problems.push(...lone.problems, ...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
-  const groups = joinGroups(audited, lone.members, tables.settings, policy);
+  const { groups, problems: ofGroups } = joinGroups(audited, lone.members, tables.settings, policy);
+  problems.push(...ofGroups);
   const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
   yield 1;
   return {

@@ -9,6 +9,7 @@ import { decideOnThreshold } from '../../method/decision/verdict.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { ThresholdName, ThresholdResult, UnreachableReason } from '../report/types.ts';
 import type { Channel } from './channel.ts';
+import { exceeds } from './exceeds.ts';
 import { timing } from './timing.ts';
 
 interface Zeros {
@@ -56,6 +57,7 @@ export function axialThreshold(
     zeros.direction,
     resolution,
   );
+  const times = timing(channel, name, intended, effective);
   const late = sign * (effective - intended);
   return {
     name,
@@ -92,19 +94,22 @@ export function axialThreshold(
         : null,
     zone: null,
     intendedZone: null,
-    ...timing(channel, name, intended, effective),
+    daysLate: times.daysLate,
+    daysToGo: times.daysToGo,
+    levelAtTrip: times.levelAtTrip,
+    headroom: times.headroom,
   };
 }
 
 function reasons(channel: Channel, policy: Policy, intended: number, effective: number): UnreachableReason[] {
   const { fullScale, zeroConfigured, direction, configured, unitsPerVolt } = channel;
   const found: UnreachableReason[] = [];
-  if (fullScale !== null && Math.abs(intended) > fullScale) found.push('above full scale');
+  if (fullScale !== null && exceeds(Math.abs(intended), fullScale)) found.push('above full scale');
   if (effective * intended <= 0) found.push('on the other side of zero');
   if (zeroConfigured !== null && direction !== null) {
     const volts = axialVoltageAt(intended, (1000 * configured) / unitsPerVolt, zeroConfigured, direction);
     const { near, far } = policy.linearVolts;
-    if (volts > near || volts < far) found.push('out of the linear reach');
+    if (exceeds(volts - far, near - far) || volts < far - 1e-9) found.push('out of the linear reach');
   }
   return found;
 }

@@ -1,5 +1,5 @@
 import type { Policy } from '../policy/policy.ts';
-import type { ThresholdName, ThresholdResult } from '../report/types.ts';
+import type { ThresholdName, ThresholdResult, UnreachableReason } from '../report/types.ts';
 import { axialThreshold } from './axial.ts';
 import type { Channel } from './channel.ts';
 import { vibrationThreshold } from './vibration.ts';
@@ -25,17 +25,23 @@ export function setpointOf(channel: Channel, name: ThresholdName): number | null
  * multiplier is above 1, each of them once more with it.
  */
 export function evaluateThresholds(channel: Channel, policy: Policy): ThresholdResult[] {
-  const multipliers = channel.multiplier > 1 ? [1, channel.multiplier] : [1];
   const evaluate = channel.kind === 'axial' ? axialThreshold : vibrationThreshold;
-  return multipliers.flatMap((multiplier) =>
-    inOrder.flatMap((name) => {
-      const setpoint = setpointOf(channel, name);
-      if (setpoint !== null) return [evaluate(channel, policy, name, setpoint, multiplier)];
-      const expected = multiplier === 1 && (name === 'alert' || name === 'danger');
-      return expected ? [incompleteThreshold(name, null)] : [];
-    }),
-  );
+  const found: ThresholdResult[] = [];
+  for (const name of inOrder) {
+    const setpoint = setpointOf(channel, name);
+    if (setpoint !== null) found.push(evaluate(channel, policy, name, setpoint, 1));
+    else if (name === 'alert' || name === 'danger') found.push(incompleteThreshold(name, null));
+  }
+  if (channel.multiplier <= 1) return found;
+  for (const name of inOrder) {
+    const setpoint = setpointOf(channel, name);
+    if (setpoint !== null) found.push(evaluate(channel, policy, name, setpoint, channel.multiplier));
+  }
+  return found;
 }
+
+/** The reasons of a threshold that can be reached: none. */
+export const reachable: readonly UnreachableReason[] = [];
 
 /** A threshold of which nothing can be worked out. */
 export function incompleteThreshold(name: ThresholdName, setpoint: number | null): ThresholdResult {
@@ -49,7 +55,7 @@ export function incompleteThreshold(name: ThresholdName, setpoint: number | null
     shift: null,
     shiftFraction: null,
     verdict: 'incomplete',
-    unreachable: [],
+    unreachable: reachable,
     indicatedAtSetpoint: null,
     interimSetpoint: null,
     probabilityBeyondLimit: null,

@@ -24,9 +24,9 @@ const secondsADay = 86_400;
 export function realReadingOf(channel: Channel): number | null {
   const { reading, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
   if (reading === null) return null;
-  if (channel.kind !== 'axial' || zeroConfigured === null || zeroMeasured === null || direction === null) {
-    return actual(reading, configured, measured);
-  }
+  if (channel.kind !== 'axial') return actual(reading, configured, measured);
+  if (zeroConfigured === null || zeroMeasured === null || direction === null)
+    return (reading * configured) / measured;
   const perUnit = 1000 / unitsPerVolt;
   return axialActual(
     reading,

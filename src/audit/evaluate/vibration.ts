@@ -9,6 +9,7 @@ import { shiftFraction } from '../../method/vibration/shiftFraction.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { ThresholdName, ThresholdResult, UnreachableReason } from '../report/types.ts';
 import type { Channel } from './channel.ts';
+import { exceeds } from './exceeds.ts';
 import { linearReachOf } from './reach.ts';
 import { timing } from './timing.ts';
 import { zonesOf } from './zones.ts';
@@ -27,6 +28,8 @@ export function vibrationThreshold(
   const interval =
     uncertainty === null ? null : band(setpoint, configured, measured, uncertainty, multiplier);
   const unreachable = reasons(channel, policy, intended, effective);
+  const zones = zonesOf(channel, intended, effective);
+  const times = timing(channel, name, intended, effective);
   const interim = interimSetpoint(setpoint, configured, measured, channel.resolution);
   return {
     name,
@@ -48,15 +51,19 @@ export function vibrationThreshold(
       name === 'danger' && limit !== null && uncertainty !== null
         ? probabilityLater(setpoint, limit, configured, measured, uncertainty, coverage, multiplier)
         : null,
-    ...zonesOf(channel, intended, effective),
-    ...timing(channel, name, intended, effective),
+    zone: zones.zone,
+    intendedZone: zones.intendedZone,
+    daysLate: times.daysLate,
+    daysToGo: times.daysToGo,
+    levelAtTrip: times.levelAtTrip,
+    headroom: times.headroom,
   };
 }
 
 function reasons(channel: Channel, policy: Policy, intended: number, effective: number): UnreachableReason[] {
   const found: UnreachableReason[] = [];
-  if (channel.fullScale !== null && intended > channel.fullScale) found.push('above full scale');
+  if (channel.fullScale !== null && exceeds(intended, channel.fullScale)) found.push('above full scale');
   const reach = linearReachOf(channel, policy);
-  if (reach !== null && effective > reach) found.push('out of the linear reach');
+  if (reach !== null && exceeds(effective, reach)) found.push('out of the linear reach');
   return found;
 }

@@ -2,8 +2,11 @@ import { votedThreshold } from '../../method/voting/voted.ts';
 import type { Voting } from '../../method/voting/voting.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { convert } from '../../units/convert.ts';
-import type { GroupMember, GroupResult, ThresholdName } from '../report/types.ts';
-import type { Member, MemberThreshold } from './members.ts';
+import type { Finding, GroupMember, GroupResult, ThresholdName, ThresholdResult } from '../report/types.ts';
+import type { Member } from './members.ts';
+
+/** A group's result, still open for its findings. */
+export type OpenGroup = Omit<GroupResult, 'findings'> & { readonly findings: Finding[] };
 
 /**
  * Where one threshold of an M-out-of-N group really acts: the M-th smallest of its members' effective thresholds, in the
@@ -15,7 +18,7 @@ export function evaluateGroup(
   voting: Voting,
   threshold: ThresholdName,
   members: readonly Member[],
-): Omit<GroupResult, 'findings'> | undefined {
+): OpenGroup | undefined {
   const first = members.find((member) => setpointOf(member, threshold) !== null);
   if (!first) return undefined;
   const sign = threshold.startsWith('counter') ? -1 : 1;
@@ -34,11 +37,15 @@ export function evaluateGroup(
     decidedBy: canTrip ? seats.filter((seat) => magnitude(seat) === effective).map((seat) => seat.tag) : [],
     limit: leastLimit(members, first),
     members: seats,
+    findings: [],
   };
 }
 
-function thresholdOf(member: Member, name: ThresholdName): MemberThreshold | undefined {
-  return member.thresholds.find((threshold) => threshold.name === name);
+function thresholdOf(member: Member, name: ThresholdName): ThresholdResult | undefined {
+  for (const threshold of member.thresholds) {
+    if (threshold.name === name && threshold.multiplier === 1) return threshold;
+  }
+  return undefined;
 }
 
 function setpointOf(member: Member, name: ThresholdName): number | null {
@@ -49,22 +56,26 @@ function setpointOf(member: Member, name: ThresholdName): number | null {
 function seatOf(member: Member, name: ThresholdName, first: Member): GroupMember {
   const own = thresholdOf(member, name);
   const setpoint = inUnitOf(first, member, own?.setpoint ?? null);
-  const effective = inUnitOf(first, member, own?.effective ?? null);
+  const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
   const why = whyIdle(member, own, effective, name);
   return { tag: member.tag, setpoint, effective: why === null ? effective : null, why };
 }
 
 function whyIdle(
   member: Member,
-  own: MemberThreshold | undefined,
+  own: ThresholdResult | undefined,
   effective: number | null,
   name: ThresholdName,
 ): string | null {
   if (member.bypass) return 'in bypass';
   if (member.notAudited !== null) return member.notAudited;
   if (!own || own.setpoint === null) return `no ${name} setpoint`;
-  if (effective === null) return own.why ?? 'cannot act';
+  if (effective === null) return own.unreachable[0] ?? 'not known';
   return Number.isNaN(effective) ? `its unit ${member.unit?.text ?? ''} does not fit the group` : null;
+}
+
+function acts({ verdict }: ThresholdResult): boolean {
+  return verdict !== 'unreachable' && verdict !== 'incomplete';
 }
 
 function magnitude({ effective }: GroupMember): number {

@@ -8,7 +8,7 @@ export interface GroupStatement {
 }
 
 /** What there is to say about a voting group as a whole. */
-export function groupFindings(group: Omit<GroupResult, 'findings'>, tolerance: number): GroupStatement[] {
+export function groupFindings(group: GroupResult, tolerance: number): GroupStatement[] {
   const { name, voting, threshold, effective, intended, limit } = group;
   const unit = group.unit ?? '';
   const trip = threshold.endsWith('danger');

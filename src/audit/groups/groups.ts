@@ -1,12 +1,12 @@
 import { parseVoting, type Voting } from '../../method/voting/voting.ts';
-import type { GroupResult, Severity } from '../report/types.ts';
+import type { Severity } from '../report/types.ts';
 import { thresholdNames } from '../report/types.ts';
-import { evaluateGroup } from './evaluateGroup.ts';
+import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
 import { groupFindings, type GroupStatement } from './groupFindings.ts';
 import type { Member } from './members.ts';
 
 export interface EvaluatedGroup {
-  readonly result: Omit<GroupResult, 'findings'>;
+  readonly result: OpenGroup;
   readonly statements: readonly GroupStatement[];
   readonly members: readonly Member[];
 }

@@ -49,7 +49,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     },
   };
   const seated = channel.group !== '' || channel.voting !== '';
-  return { result, member: seated ? memberOf(result.tag, thresholds, channel) : null };
+  return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
 }
 
 /** A channel that can't be joined with settings: incomplete, for the reason given. */

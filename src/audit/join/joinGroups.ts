@@ -2,10 +2,16 @@ import { evaluateGroups } from '../groups/groups.ts';
 import type { Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
 import type { Policy } from '../policy/policy.ts';
-import type { Finding, GroupResult } from '../report/types.ts';
+import type { Finding, GroupResult, Problem } from '../report/types.ts';
 import { placed } from '../rows/complaint.ts';
 import type { FoundTable } from '../tables/found.ts';
 import type { AuditedChannel } from './context.ts';
+
+export interface JoinedGroups {
+  readonly groups: readonly GroupResult[];
+  /** What there is to say about members that are no channels of the list. */
+  readonly problems: readonly Problem[];
+}
 
 /**
  * Works out the voting groups of all channels, and adds what there is to say about a group to the findings of each of
@@ -16,32 +22,23 @@ export function joinGroups(
   lone: readonly Member[],
   settings: FoundTable,
   policy: Policy,
-): GroupResult[] {
-  const owners = new Map<Member, AuditedChannel>();
-  for (const channel of audited) {
-    if (channel.member) owners.set(channel.member, channel);
-  }
-  const { groups, complaints } = evaluateGroups([...owners.keys(), ...lone], policy.tolerance);
-  const say = (
-    member: Member,
-    statement: Omit<Finding, 'sheet' | 'row' | 'column'>,
-    column: string,
-  ): Finding | undefined => {
-    const owner = owners.get(member);
-    const row = owner?.result.source.settings?.row;
-    if (!owner || row === undefined) return undefined;
-    const finding = placed(settings, row, { ...statement, column });
-    owner.result.findings.push(finding);
-    return finding;
-  };
+): JoinedGroups {
+  const findingsOf = new Map<Member, Finding[]>();
+  for (const { member, result } of audited) if (member) findingsOf.set(member, result.findings);
+  const { groups, complaints } = evaluateGroups([...findingsOf.keys(), ...lone], policy.tolerance);
+  const problems: Problem[] = [];
   for (const { member, column, rule, severity, message } of [...complaints, ...peerSlips(groups)]) {
-    say(member, { rule, severity, message }, column);
+    const finding = placed(settings, member.row, { rule, severity, message, column });
+    (findingsOf.get(member) ?? problems).push(finding);
   }
-  return groups.map(({ result, statements, members }): GroupResult => {
-    const findings = statements.flatMap((statement) => {
-      const said = members.map((member) => say(member, statement, 'voting'));
-      return said.find((finding) => finding !== undefined) ?? [];
-    });
-    return { ...result, findings };
-  });
+  for (const { result, statements, members } of groups) {
+    for (const statement of statements) {
+      for (const [index, member] of members.entries()) {
+        const finding = placed(settings, member.row, { ...statement, column: 'voting' });
+        if (index === 0) result.findings.push(finding);
+        findingsOf.get(member)?.push(finding);
+      }
+    }
+  }
+  return { groups: groups.map((group) => group.result), problems };
 }

@@ -17,6 +17,7 @@ export const golden: GoldenCase = {
       ['no alert', 160, 200, null, 5],
       ['no danger', 200, 200, 3, null],
       ['no alert, right', 200, 200, null, 5],
+      ['no danger, late', 160, 200, 3, null],
     ],
   ]),
   channels: [
@@ -31,6 +32,12 @@ export const golden: GoldenCase = {
       verdict: 'incomplete',
       thresholds: { alert: { effective: 3, verdict: 'within' }, danger: { verdict: 'incomplete' } },
       findings: ['value-missing @ All!E3'],
+    },
+    {
+      tag: 'no danger, late',
+      verdict: 'incomplete',
+      thresholds: { alert: { effective: 3.75, verdict: 'late' }, danger: { verdict: 'incomplete' } },
+      findings: ['alert-late @ All!D5', 'value-missing @ All!E5'],
     },
     { tag: 'no alert, right', verdict: 'incomplete', findings: ['value-missing @ All!D4'] },
   ],

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../cells/address.ts';
 import { transitional } from '../../hosts/file/write/package/namespaces.ts';
-import { quotedName } from '../../hosts/file/write/names.ts';
+import { quotedName } from '../../hosts/formats/sheetNames.ts';
 import { escapeXml } from '../../hosts/file/write/xml/text.ts';
 import { addPart, xmlDeclaration } from '../package/addPart.ts';
 import type { Parts } from '../package/parts.ts';

@@ -1,6 +1,6 @@
 import type { Area } from '../../cells/sheet.ts';
 import { transitional } from '../../hosts/file/write/package/namespaces.ts';
-import { reference as areaReference } from '../../hosts/file/write/sheet/frame.ts';
+import { reference as areaReference } from '../../hosts/formats/reference.ts';
 import { escapeXml } from '../../hosts/file/write/xml/text.ts';
 import { addPart, xmlDeclaration } from '../package/addPart.ts';
 import type { Parts } from '../package/parts.ts';

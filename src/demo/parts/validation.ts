@@ -1,5 +1,5 @@
 import type { Area } from '../../cells/sheet.ts';
-import { reference } from '../../hosts/file/write/sheet/frame.ts';
+import { reference } from '../../hosts/formats/reference.ts';
 import { escapeXml } from '../../hosts/file/write/xml/text.ts';
 import type { Parts } from '../package/parts.ts';
 import { addSheetElement } from '../package/sheetElement.ts';

@@ -1,7 +1,8 @@
-import { type Cell, DateCell, ErrorCell, PercentCell } from '../../../cells/cell.ts';
+import { type Cell, DateCell, ErrorCell } from '../../../cells/cell.ts';
 import { unescapeText } from './escapes.ts';
-import type { NumberKind } from './numberFormat.ts';
-import { dayOfIso, dayOfSerial } from './serialDate.ts';
+import { shownNumber } from '../../formats/shownNumber.ts';
+import type { NumberKind } from '../../formats/numberFormat.ts';
+import { dayOfIso } from '../../formats/serialDate.ts';
 
 /** A cell as its part stores it. */
 export interface StoredCell {
@@ -55,20 +56,12 @@ export function cellValue(stored: StoredCell, context: CellContext): Cell {
   }
 }
 
-/** `value` times 100 as the reader of the sheet sees it, rounded to 12 digits so that 0.07 is 7 and not 7.000000000000001. */
-export function percentOf(value: number): number {
-  return Number((value * 100).toPrecision(12));
-}
-
 function numberCell(text: string, kind: NumberKind, date1904: boolean): Cell {
   const value = Number(text);
   if (!decimalNumber.test(text) || !Number.isFinite(value)) {
     throw new BadValue(`holds “${text}” where a number should be`);
   }
-  if (kind === 'percent') return new PercentCell(percentOf(value));
-  if (kind === 'number') return value;
-  const day = dayOfSerial(value, date1904);
-  return day === undefined ? value : new DateCell(day);
+  return shownNumber(value, kind, date1904);
 }
 
 function sharedString(text: string, strings: readonly string[]): Cell {

@@ -6,7 +6,7 @@ import { lastColumn, lastRow, parseAddress, parseArea } from './area.ts';
 import type { SpendCells } from './cellBudget.ts';
 import { BadValue, type CellContext, cellValue } from './cellValue.ts';
 import { Grid } from './grid.ts';
-import type { NumberKind } from './numberFormat.ts';
+import type { NumberKind } from '../../formats/numberFormat.ts';
 import { RichText } from './richText.ts';
 import { type Attributes, booleanAttribute, type XmlHandler } from './xml.ts';
 

@@ -1,6 +1,6 @@
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
-import { kindOfBuiltIn, kindOfCode, type NumberKind } from './numberFormat.ts';
+import { kindOfBuiltIn, kindOfCode, type NumberKind } from '../../formats/numberFormat.ts';
 import { readXml } from './xml.ts';
 
 /** For each cell style, by the number cells give in `s`, what its number format makes of a number. Throws FileRefused where the part is broken. */

@@ -5,7 +5,7 @@ import { cellBudget } from './cellBudget.ts';
 import { refuseOpenDocument, refuseUnlessZip } from './container.ts';
 import { baseName } from './fileName.ts';
 import { interner } from './intern.ts';
-import { applyMerges } from './merges.ts';
+import { applyMerges } from '../../formats/merges.ts';
 import { readSharedStrings } from './sharedStrings.ts';
 import { SheetPart } from './sheetPart.ts';
 import { readNumberKinds } from './styles.ts';

@@ -1,14 +1,14 @@
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Deflater } from '../zip/deflater.ts';
 import { zipWriter } from '../zip/writer.ts';
-import { freeNames } from './names.ts';
+import { freeNames } from '../../formats/sheetNames.ts';
 import { editedParts } from './package/edits.ts';
 import { openWorkbook } from './package/openWorkbook.ts';
 import { plannedParts } from './package/plannedParts.ts';
 import { sheetNames } from './package/workbookPart.ts';
 import { sheetBody } from './sheet/body.ts';
 import { streamText } from './sheet/stream.ts';
-import { longestText } from './sheet/values.ts';
+import { longestText } from '../../formats/cellContent.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { rowFormula } from '../../../../src/hosts/file/write/sheet/formulas.ts';
+import { rowFormula } from '../../../../src/hosts/formats/rowFormula.ts';
 import { newWorkbook } from '../../../../src/hosts/file/write/newWorkbook.ts';
 import { sheetOf } from './model.ts';
 import { partText } from './parts.ts';

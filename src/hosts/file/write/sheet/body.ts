@@ -2,7 +2,7 @@ import type { SheetModel } from '../../../../sheets/model.ts';
 import type { OpenWorkbook } from '../package/openWorkbook.ts';
 import type { StyleNumbers } from '../styles/append.ts';
 import { looksOf } from '../styles/looks.ts';
-import { rowFormula } from './formulas.ts';
+import { rowFormula } from '../../../formats/rowFormula.ts';
 import { sheetFrame } from './frame.ts';
 import { rowMarkup } from './rows.ts';
 

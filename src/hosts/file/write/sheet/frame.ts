@@ -1,5 +1,6 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { Area } from '../../../../cells/sheet.ts';
+import { reference } from '../../../formats/reference.ts';
 import type { SheetModel, ShadeRule } from '../../../../sheets/model.ts';
 import type { Dialect } from '../package/namespaces.ts';
 import { escapeXml } from '../xml/text.ts';
@@ -39,12 +40,6 @@ export function sheetFrame(
       '</worksheet>',
     ].join(''),
   };
-}
-
-/** An area as the format writes it: `A1:C9`, a single cell as `A1`. */
-export function reference({ top, left, bottom, right }: Area): string {
-  const first = `${columnLetters(left)}${top}`;
-  return top === bottom && left === right ? first : `${first}:${columnLetters(right)}${bottom}`;
 }
 
 function view(freeze: SheetModel['freeze']): string {

@@ -1,17 +1,9 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import type { RowFormula } from './formulas.ts';
+import { fittedText, longestText, writable } from '../../../formats/cellContent.ts';
+import type { RowFormula } from '../../../formats/rowFormula.ts';
 import { formulaWriter } from './sharedFormulas.ts';
-import {
-  calculated,
-  fittedText,
-  inlineText,
-  longestText,
-  needsQuote,
-  plainNumber,
-  truth,
-  writable,
-} from './values.ts';
+import { calculated, inlineText, needsQuote, plainNumber, truth } from './values.ts';
 
 /** How cells of a style are written. */
 export interface CellLook {

@@ -1,6 +1,6 @@
 import type { SheetModel } from '../../../../sheets/model.ts';
 import { escapeXml } from '../xml/text.ts';
-import type { RowFormula } from './formulas.ts';
+import type { RowFormula } from '../../../formats/rowFormula.ts';
 
 /**
  * Formulas down a column are stored once (ECMA-376 part 1, 18.3.1.40): the first cell carries the text and the range

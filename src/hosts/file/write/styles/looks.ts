@@ -1,10 +1,8 @@
 import type { CellStyle, SheetModel } from '../../../../sheets/model.ts';
-import { kindOfCode } from '../../read/numberFormat.ts';
+import { kindOfCode } from '../../../formats/numberFormat.ts';
+import { daysTo1904 } from '../../../formats/serialDate.ts';
 import type { CellLook } from '../sheet/rows.ts';
 import type { StyleNumbers } from './append.ts';
-
-/** Days from 1900's first day number to the one 1904 begins with (ECMA-376 part 1, 18.17.4.1). */
-const daysTo1904 = 1462;
 
 /** The looks of a sheet's styles by name, and under `''` the workbook's default. */
 export function looksOf(

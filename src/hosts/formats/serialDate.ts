@@ -1,6 +1,8 @@
 /** 1970-01-01 as a serial number of the 1900 date system. */
 const epoch1900 = 25569;
-const epoch1904 = epoch1900 - 1462;
+/** Days from 1900's first day number to the one 1904 begins with (ECMA-376 part 1, section 18.17.4.1). */
+export const daysTo1904 = 1462;
+const epoch1904 = epoch1900 - daysTo1904;
 /** Serial number of 9999-12-31, the last date a spreadsheet shows. */
 const last1900 = 2958465;
 
@@ -11,7 +13,7 @@ const last1900 = 2958465;
  * Source: ECMA-376 part 1, section 18.17.4.1.
  */
 export function dayOfSerial(serial: number, date1904: boolean): number | undefined {
-  if (serial < 0 || serial >= (date1904 ? last1900 - 1462 : last1900) + 1) return undefined;
+  if (serial < 0 || serial >= (date1904 ? last1900 - daysTo1904 : last1900) + 1) return undefined;
   if (date1904) return serial - epoch1904;
   return serial - epoch1900 + (serial < 60 ? 1 : 0);
 }

@@ -1,4 +1,4 @@
-import { quotedName } from '../names.ts';
+import { quotedName } from './sheetNames.ts';
 
 /** A formula template ready to be written down the rows. */
 export interface RowFormula {

@@ -18,6 +18,7 @@ import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
 import { findTables } from './tables/findTables.ts';
+import { isSameTable } from './tables/found.ts';
 import { version } from './version.ts';
 
 export interface AuditOptions {
@@ -76,7 +77,7 @@ export function* auditInSteps(
     const tag = tagAt(tables.channels, row);
     const key = tagKey(tag);
     const settingsRows = settingsIndex.rowsOf(key);
-    if (settingsRows.length === 0 && isOnlyTag(tables.channels, row)) {
+    if (isOnlyTag(tables.channels, row) && settingsRows.every((other) => isOnlyTag(tables.settings, other))) {
       problems.push(onlyTag(tables.channels, row, tag));
       continue;
     }
@@ -94,9 +95,7 @@ export function* auditInSteps(
     audited.push(auditChannel(channelRow, settings, context));
   }
 
-  const apart =
-    tables.settings.sheet !== tables.channels.sheet ||
-    tables.settings.headerRow !== tables.channels.headerRow;
+  const apart = !isSameTable(tables.channels, tables.settings);
   const lone = apart
     ? loneSettings(tables, settingsIndex, channelIndex, joined, readSettings)
     : { problems: [], members: [] };

@@ -2,6 +2,7 @@ import { convert } from '../../units/convert.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { parseUnit, type Unit } from '../../units/parse.ts';
 import type { Amount } from '../rows/rowReader.ts';
+import type { Kind } from '../rows/words.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import type { CommonUnits } from './commonUnits.ts';
 import type { Complaints } from './complaints.ts';
@@ -82,4 +83,12 @@ export const fixed = {
 export function inUnit(amount: Amount | null, unit: Unit): number | null {
   if (!amount) return null;
   return amount.unit ? convert(amount.value, amount.unit, unit) : amount.value;
+}
+
+/** The present reading in the channel's unit: a size, which is never negative, but for a position or a loop. */
+export function readingOf(context: AmountContext, kind: Kind, amount: Amount | null): number | null {
+  const reading = level(context, 'channels', 'reading', amount);
+  if (reading === null || reading >= 0 || kind === 'axial' || kind === 'loop') return reading;
+  const message = `The present reading of ${reading} ${context.unit.text} is below 0, which a size of vibration never is. It was not used. Check the entry.`;
+  return context.complaints.add('channels', 'reading', 'value-out-of-range', message);
 }

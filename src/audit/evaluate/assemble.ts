@@ -8,6 +8,7 @@ import {
   growthPerDay,
   inUnit,
   level,
+  readingOf,
   type AmountContext,
   type AssumedUnit,
 } from './amounts.ts';
@@ -75,7 +76,7 @@ export function assemble(
     multiplier: settings.multiplier?.value ?? 1,
     resolution: level(context, 'settings', 'resolution', settings.resolution),
     limit: level(context, 'channels', 'limit', row.limit),
-    reading: level(context, 'channels', 'reading', row.reading),
+    reading: readingOf(context, kind, row.reading),
     growthPerDay: growthPerDay(context, row.growth),
     doublingDays: inUnit(row.doubling, fixed.day),
     alertDelay: inUnit(settings.alertDelay, fixed.second),

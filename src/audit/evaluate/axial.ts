@@ -58,7 +58,7 @@ export function axialThreshold(
     resolution,
   );
   const times = timing(channel, name, intended, effective);
-  const late = sign * (effective - intended);
+  const late = sign * (effective - intended) + 0;
   return {
     name,
     setpoint,

@@ -38,6 +38,11 @@ export function realReadingOf(channel: Channel): number | null {
   );
 }
 
+/** Days until a difference of levels is grown through evenly; 0 where it is passed already. */
+function daysUntil(difference: number, rate: number): number {
+  return difference > 0 ? timeToGoLinear(difference, 0, rate) : 0;
+}
+
 /**
  * Times and levels that follow from the present growth. Days; the channel's unit. Counted away from zero in the
  * setpoint's own direction. `null` where growth or reading is not given, where the vibration does not grow, or where a
@@ -55,7 +60,7 @@ export function timing(channel: Channel, name: ThresholdName, intended: number, 
   if (rate !== null && rate > 0 && doubling === null) {
     return {
       daysLate: known(lateByLinear(real, meant, rate)),
-      daysToGo: level === null ? null : known(timeToGoLinear(real, level, rate) + days),
+      daysToGo: level === null ? null : known(daysUntil(real - level, rate) + days),
       levelAtTrip: known(sign * levelAtTripLinear(real, rate, days)),
       headroom,
     };

@@ -58,7 +58,12 @@ function seatOf(member: Member, name: ThresholdName, first: Member): GroupMember
   const setpoint = inUnitOf(first, member, own?.setpoint ?? null);
   const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
   const why = whyIdle(member, own, effective, name);
-  return { tag: member.tag, setpoint, effective: why === null ? effective : null, why };
+  return {
+    tag: member.tag,
+    setpoint: Number.isNaN(setpoint) ? null : setpoint,
+    effective: why === null ? effective : null,
+    why,
+  };
 }
 
 function whyIdle(
@@ -90,7 +95,7 @@ function leastLimit(members: readonly Member[], first: Member): number | null {
   let least: number | null = null;
   for (const member of members) {
     const limit = inUnitOf(first, member, member.limit);
-    if (limit !== null && (least === null || limit < least)) least = limit;
+    if (limit !== null && !Number.isNaN(limit) && (least === null || limit < least)) least = limit;
   }
   return least;
 }

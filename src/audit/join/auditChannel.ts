@@ -8,7 +8,7 @@ import type { Finding } from '../report/types.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import { placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
-import type { FoundTable } from '../tables/found.ts';
+import { isSameTable, type FoundTable } from '../tables/found.ts';
 import type { AuditedChannel, Context, OpenResult, Tables } from './context.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
@@ -22,7 +22,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     placed(tables[complaint.table], rows[complaint.table], complaint),
   );
   hiddenRow(tables.channels, row.row, findings);
-  hiddenRow(tables.settings, settings.row, findings);
+  if (!isSameTable(tables.channels, tables.settings)) hiddenRow(tables.settings, settings.row, findings);
   if (!channel) {
     const result = incompleteChannel(row, settings, tables, findings);
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };

@@ -68,6 +68,14 @@ export function loneSettings(
     const problem = (rule: string, severity: 'warning' | 'note', message: string) => {
       problems.push(problemAt(tables.settings, row, 'tag', rule, severity, message));
     };
+    if (isOnlyTag(tables.settings, row)) {
+      problem(
+        'heading-or-remark',
+        'note',
+        `Row ${row} holds nothing but '${tag.slice(0, 80)}' in the tag column; it was taken for a heading or remark and not audited.`,
+      );
+      continue;
+    }
     if (same.length > 1) {
       problem(
         'duplicate-tag',
@@ -80,13 +88,6 @@ export function loneSettings(
         'warning',
         `Tag '${tag}' stands more than once in the channel list, so these settings were not used. Keep one row there.`,
       );
-    } else if (isOnlyTag(tables.settings, row)) {
-      problem(
-        'heading-or-remark',
-        'note',
-        `Row ${row} holds nothing but '${tag.slice(0, 80)}' in the tag column; it was taken for a heading or remark and not audited.`,
-      );
-      continue;
     } else {
       problem(
         'settings-without-channel',

@@ -2,7 +2,7 @@ import type { Workbook } from '../../cells/sheet.ts';
 import type { AssumedUnit } from '../evaluate/amounts.ts';
 import type { Problem, Severity } from '../report/types.ts';
 import { placeOf } from '../rows/complaint.ts';
-import type { FoundTable } from '../tables/found.ts';
+import { isSameTable, type FoundTable } from '../tables/found.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import type { Tables } from './context.ts';
@@ -43,7 +43,8 @@ export function onlyTag(table: FoundTable, row: number, text: string): Problem {
 /** What there is to say about the tables and sheets as a whole. */
 export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
   const problems: Problem[] = [];
-  for (const table of new Set(Object.values(tables))) {
+  const { channels, settings } = tables;
+  for (const table of isSameTable(channels, settings) ? [channels] : [channels, settings]) {
     for (const row of table.repeatedHeaders) {
       problems.push(
         problemAt(
@@ -68,8 +69,8 @@ export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
         ),
       );
     }
-    problems.push(...remarks(table), ...asLeft(table));
   }
+  problems.push(...remarks(channels), ...remarks(settings), ...asLeft(channels));
   for (const sheet of workbook.sheets) {
     if (!isResultSheet(sheet)) continue;
     const message = `Sheet '${sheet.name}' is the result of an earlier audit; it was not read as input.`;

@@ -41,7 +41,7 @@ const ranges = z.object({
   fullScale: above0,
   alertDelay: atLeast0,
   dangerDelay: atLeast0,
-  multiplier: above0,
+  multiplier: z.object({ value: z.number().gte(1, { error: 'must be 1 or more' }) }).nullable(),
   counterAlert: above0,
   counterDanger: above0,
   resolution: above0,

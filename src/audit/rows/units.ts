@@ -35,7 +35,10 @@ export function unitOfColumn(table: FoundTable, column: FoundColumn, spec: Colum
     if (own && (own.factor !== beside.factor || own.dimension !== beside.dimension)) {
       return { why: `its header says ${own.text} and its row says ${beside.text}` };
     }
-    return own ?? beside;
+    if (own?.detection && beside.detection && own.detection !== beside.detection) {
+      return { why: `its header says ${own.detection} and its row says ${beside.detection}` };
+    }
+    return own && beside.detection ? { ...own, detection: beside.detection } : (own ?? beside);
   };
 }
 
@@ -50,6 +53,12 @@ function unitColumnsFor(table: FoundTable, column: FoundColumn, spec: ColumnSpec
   return table.unitColumns.filter((unit) => unit.names.size === 0);
 }
 
+/** The unit column right beside a number speaks for it before any other. */
+function nearestFirst(sources: readonly UnitColumn[], column: FoundColumn): readonly UnitColumn[] {
+  const beside = sources.find((source) => source.column === column.column + 1);
+  return beside ? [beside, ...sources.filter((source) => source !== beside)] : sources;
+}
+
 function unitBeside(
   table: FoundTable,
   row: number,
@@ -59,7 +68,7 @@ function unitBeside(
 ): UnitRead {
   let found: Unit | undefined;
   let unknown: { why: string } | undefined;
-  for (const source of sources) {
+  for (const source of nearestFirst(sources, column)) {
     const cell = cellAt(table.sheet, row, source.column);
     if (isBlank(cell)) continue;
     const unit = typeof cell === 'string' ? parseUnit(cell) : undefined;

@@ -89,7 +89,9 @@ export function applyMap(match: HeaderMatch, map: TableMap | undefined): HeaderM
     ...match,
     columns,
     clashes: match.clashes.filter((clash) => !said.has(idOf(match.kind, clash.name))),
-    missing: match.missing.filter((name) => !columns.has(idOf(match.kind, name))),
+    missing: Object.entries(columnsOf(match.kind))
+      .filter(([id, spec]) => spec.required && !columns.has(id))
+      .map(([, spec]) => spec.name),
   };
 }
 

@@ -1,11 +1,12 @@
+import { columnLetters } from '../../cells/address.ts';
 import type { Sheet, SheetTable, Workbook } from '../../cells/sheet.ts';
 import { AuditRefused } from '../refused.ts';
-import { applyMap, type ColumnMap } from './columnMap.ts';
-import type { FoundTable } from './found.ts';
+import { applyMap, type ColumnMap, type TableMap } from './columnMap.ts';
+import { isSameTable, type FoundTable } from './found.ts';
 import { headersIn, isTagHeader, matchHeaders, quoteHeaders, type HeaderMatch } from './headerRows.ts';
 import { isResultSheet } from './resultSheet.ts';
 import { unitRowBelow } from './unitRow.ts';
-import type { TableKind } from './vocabulary.ts';
+import { columnsOf, type TableKind } from './vocabulary.ts';
 
 const titles: Readonly<Record<TableKind, string>> = {
   channels: 'channel list',
@@ -22,10 +23,28 @@ export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<Tabl
     .filter((sheet) => !isResultSheet(sheet))
     .flatMap(tagRows)
     .flatMap(matchesIn);
-  return {
-    channels: choose('channels', workbook, matches, map),
-    settings: choose('settings', workbook, matches, map),
-  };
+  const channels = choose('channels', workbook, matches, map);
+  const settings = choose('settings', workbook, matches, map);
+  refuseSharedColumn(channels, settings);
+  return { channels, settings };
+}
+
+/** A column of a table that is both can have one meaning only. */
+function refuseSharedColumn(channels: FoundTable, settings: FoundTable): void {
+  if (!isSameTable(channels, settings)) return;
+  for (const [id, column] of channels.columns) {
+    const other = [...settings.columns.values()].find((candidate) => candidate.column === column.column);
+    if (!other || id === 'tag') continue;
+    const names = `'${nameOf('channels', id)}' and '${nameOf('settings', other.id)}'`;
+    throw new AuditRefused(
+      `Sheet '${channels.sheet.name}', row ${channels.headerRow}: column ${columnLetters(column.column)} '${column.header}' could be both ${names}. ` +
+        `Rename it, or name the right one in a column map.`,
+    );
+  }
+}
+
+function nameOf(kind: TableKind, id: string): string {
+  return columnsOf(kind)[id]?.name ?? id;
 }
 
 interface TagRow {
@@ -91,7 +110,7 @@ function choose(
   const sheet = said?.sheet === undefined ? undefined : sheetNamed(workbook, said.sheet, kind);
   let candidates = all.filter((match) => match.kind === kind && (!sheet || match.sheet === sheet));
   if (said?.headerRow !== undefined) candidates = atRow(kind, workbook, sheet, said.headerRow, candidates);
-  const mapped = candidates.map((match) => applyMap(match, said));
+  const mapped = applyWherePossible(candidates, said);
   const complete = mapped.filter((match) => match.missing.length === 0);
   const [first, ...others] = complete;
   if (!first) throw new AuditRefused(nothingFits(kind, workbook, mapped));
@@ -106,6 +125,22 @@ function choose(
     );
   }
   return bounded(first, all, new Set(repeats.map((repeat) => repeat.row)));
+}
+
+/** The matches with the map put in; those it can't be applied to do not count while it fits another. */
+function applyWherePossible(candidates: readonly HeaderMatch[], map: TableMap | undefined): HeaderMatch[] {
+  const mapped: HeaderMatch[] = [];
+  let refusal: AuditRefused | undefined;
+  for (const match of candidates) {
+    try {
+      mapped.push(applyMap(match, map));
+    } catch (error) {
+      if (!(error instanceof AuditRefused)) throw error;
+      refusal ??= error;
+    }
+  }
+  if (refusal && mapped.length === 0) throw refusal;
+  return mapped;
 }
 
 function sheetNamed(workbook: Workbook, name: string, kind: TableKind): Sheet {

@@ -39,6 +39,15 @@ export interface FoundTable {
   readonly ignored: readonly string[];
 }
 
+/** Whether both tables are one: the same rows, told apart only by what their columns mean. */
+export function isSameTable(one: FoundTable, other: FoundTable): boolean {
+  return (
+    one.sheet === other.sheet &&
+    one.headerRow === other.headerRow &&
+    one.columns.get('tag')?.column === other.columns.get('tag')?.column
+  );
+}
+
 /** The cell of a sheet at a row and column counted from 1; `null` where nothing stands. */
 export function cellAt(sheet: Sheet, row: number, column: number): Cell {
   return sheet.rows[row - 1]?.[column - 1] ?? null;

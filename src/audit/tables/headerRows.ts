@@ -66,7 +66,7 @@ const mayBeTag = /tag|channel|point|instrument/iu;
 
 /** Whether a header text can head the tag column. */
 export function isTagHeader(text: string): boolean {
-  return text.length <= 60 && mayBeTag.test(text) && tagKeys.has(parseHeader(text, isName).key);
+  return text.length <= 60 && mayBeTag.test(headerKey(text)) && tagKeys.has(parseHeader(text, isName).key);
 }
 
 /** The headers in a row between two columns. */
@@ -112,13 +112,14 @@ export function matchHeaders(
     .filter((h) => !used.has(h.column) && unitWord.test(h.key))
     .map((h) => asUnitColumn(kind, h));
   const unitAt = new Set(unitColumns.map((unit) => unit.column));
-  const numbers = headers.map((header) => header.column);
+  const own = [...used, ...unitAt];
+  const span = own.length > 0 ? own : headers.map((header) => header.column);
   return {
     kind,
     sheet,
     row,
-    left: Math.min(...numbers),
-    right: Math.max(...numbers),
+    left: Math.min(...span),
+    right: Math.max(...span),
     columns,
     unitColumns,
     clashes,

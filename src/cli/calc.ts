@@ -1,0 +1,68 @@
+import type { Single } from '../functions/call/result.ts';
+import { NAMESPACE, catalogue } from '../functions/catalogue.ts';
+import { FunctionError } from '../functions/functionError.ts';
+import { signature } from '../functions/signature.ts';
+import { calculate } from './calcFormula.ts';
+import { UsageRefused } from './refused.ts';
+import { plain } from './terminal.ts';
+
+/** What the command prints and the exit code it ends with. */
+export interface Printed {
+  readonly out: string;
+  readonly error: string;
+  readonly exitCode: 0 | 2;
+}
+
+export const calcHelp = `Works out one formula of the worksheet functions.
+
+  npm run -s calc -- '=TRIPDRIFT.EFFECTIVE(5,200,160)'
+
+Numbers, "texts", arrays such as {1,2;3,4} (; begins a row), + - * / ^ % and functions within functions are understood;
+there are no cells. The value is printed in full precision, a result of several cells as lines of cells with tabs
+between. An error prints its code and reason on standard error, and the exit code is 2.
+
+  --list   the functions and their arguments
+  --help   this text
+`;
+
+/**
+ * The calc command.
+ * @throws UsageRefused where there is not exactly one formula, or it is none.
+ */
+export function calcCommand(args: readonly string[]): Printed {
+  const [formula, ...more] = args;
+  if (formula === '--help' || formula === '-h') return printed(calcHelp);
+  if (formula === '--list') return printed(list());
+  if (formula === undefined || formula.trim() === '') throw new UsageRefused('Give one formula. See --help.');
+  if (more.length > 0) throw new UsageRefused('Give one formula, in single quotes. See --help.');
+
+  const result = calculate(formula);
+  if (result instanceof FunctionError) return { out: '', error: `${reason(result)}\n`, exitCode: 2 };
+  if (typeof result !== 'object') return printed(`${text(result)}\n`);
+  const errors = result.flatMap((row, index) =>
+    row.flatMap((cell, column) =>
+      cell instanceof FunctionError ? [`row ${index + 1}, column ${column + 1}: ${reason(cell)}\n`] : [],
+    ),
+  );
+  const out = result.map((row) => `${row.map(text).join('\t')}\n`).join('');
+  return { out, error: errors.join(''), exitCode: errors.length === 0 ? 0 : 2 };
+}
+
+function printed(out: string): Printed {
+  return { out, error: '', exitCode: 0 };
+}
+
+function text(cell: Single): string {
+  if (cell instanceof FunctionError) return cell.code;
+  return typeof cell === 'number' ? String(cell) : plain(cell);
+}
+
+function reason({ code, message }: FunctionError): string {
+  return plain(`${code} ${message}`);
+}
+
+function list(): string {
+  return catalogue
+    .map((declared) => `${NAMESPACE}.${signature(declared)}\n    ${declared.description}\n`)
+    .join('');
+}

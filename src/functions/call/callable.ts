@@ -1,0 +1,39 @@
+import type { WorksheetFunction } from '../declare/declare.ts';
+import { FunctionError } from '../functionError.ts';
+import { planOf } from './plan.ts';
+import { type Result, pairCells, single } from './result.ts';
+import { isRange, reaches } from './shape.ts';
+import { spread } from './spread.ts';
+
+/** A worksheet function as it is called: cells or ranges in, a value or rows of values out. It never throws. */
+export type Callable = (...given: unknown[]) => Result;
+
+/**
+ * Makes a function callable. Its arguments are plain values or ranges (rows of cells) of numbers, text, booleans,
+ * errors and blanks; anything beyond its own arguments is ignored. A range of one cell counts as that cell; larger ones
+ * are spread, one result for each place. The first argument that can't be used decides the error.
+ */
+export function callable(worksheetFunction: WorksheetFunction): Callable {
+  const plan = planOf(worksheetFunction);
+  const { readers, together, run, pair } = plan;
+  const count = readers.length;
+
+  return (...given) => {
+    given.length = count;
+    for (let index = 0; index < count; index++) {
+      let cell = given[index];
+      if (isRange(cell) && together[index] !== true) {
+        if (reaches(cell)) return spread(given, plan);
+        cell = cell[0]?.[0];
+      }
+      given[index] = cell;
+    }
+    for (let index = 0; index < count; index++) {
+      const value = readers[index]?.(given[index], true);
+      if (value instanceof FunctionError) return value;
+      given[index] = value;
+    }
+    const answer = run(...given);
+    return pair && !(answer instanceof FunctionError) ? [pairCells(answer)] : single(answer);
+  };
+}

@@ -1,0 +1,48 @@
+import { ACTUAL } from './catalogue/actual.ts';
+import { AXIALEFFECTIVE } from './catalogue/axialEffective.ts';
+import { BAND } from './catalogue/band.ts';
+import { CONVERTUNIT } from './catalogue/convertUnit.ts';
+import { DISPLACEMENT } from './catalogue/displacement.ts';
+import { EFFECTIVE } from './catalogue/effective.ts';
+import { INDICATED } from './catalogue/indicated.ts';
+import { INTERIMSETPOINT } from './catalogue/interimSetpoint.ts';
+import { LATEBY } from './catalogue/lateBy.ts';
+import { LEVELATTRIP } from './catalogue/levelAtTrip.ts';
+import { LOOP } from './catalogue/loop.ts';
+import { PROBABILITYLATER } from './catalogue/probabilityLater.ts';
+import { REACH } from './catalogue/reach.ts';
+import { SENSITIVITYERROR } from './catalogue/sensitivityError.ts';
+import { SHIFT } from './catalogue/shift.ts';
+import { SHIFTFRACTION } from './catalogue/shiftFraction.ts';
+import { VERDICT } from './catalogue/verdict.ts';
+import { VOTED } from './catalogue/voted.ts';
+import { ZONE } from './catalogue/zone.ts';
+import { ZONELIMIT } from './catalogue/zoneLimit.ts';
+import type { WorksheetFunction } from './declare/declare.ts';
+
+/** What a user types before each name, with a dot between. */
+export const NAMESPACE = 'TRIPDRIFT';
+
+/** All worksheet functions, in the order in which a reader meets them. */
+export const catalogue: readonly WorksheetFunction[] = [
+  EFFECTIVE,
+  SHIFT,
+  SHIFTFRACTION,
+  SENSITIVITYERROR,
+  INDICATED,
+  ACTUAL,
+  INTERIMSETPOINT,
+  BAND,
+  VERDICT,
+  PROBABILITYLATER,
+  AXIALEFFECTIVE,
+  VOTED,
+  LATEBY,
+  LEVELATTRIP,
+  REACH,
+  ZONE,
+  ZONELIMIT,
+  CONVERTUNIT,
+  DISPLACEMENT,
+  LOOP,
+];

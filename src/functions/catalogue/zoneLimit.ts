@@ -1,0 +1,26 @@
+import { zoneLimit } from '../../method/zone/zone.ts';
+import { convert } from '../../units/convert.ts';
+import { declare } from '../declare/declare.ts';
+import { MICROMETRE, displacementUnit, notPeakToPeak } from './displacementUnit.ts';
+import { speed } from './shared.ts';
+
+export const ZONELIMIT = declare({
+  id: 'ZONELIMIT',
+  description:
+    'Boundary between two evaluation zones of shaft vibration relative to the bearing (ISO 7919-3 / ISO 20816-3).',
+  arguments: [
+    {
+      kind: 'choice',
+      name: 'boundary',
+      choices: ['A/B', 'B/C', 'C/D'],
+      description: '"A/B", "B/C" or "C/D".',
+    },
+    speed,
+    displacementUnit('unit', 'Unit of the result; "um" if left out.'),
+  ],
+  result: 'number',
+  resultDescription: 'Displacement, peak-to-peak.',
+  example: { formula: '=TRIPDRIFT.ZONELIMIT("B/C",3600)', result: '150' },
+  run: (boundary, n, unit) =>
+    notPeakToPeak('Unit', unit) ?? convert(zoneLimit(boundary, n), MICROMETRE, unit),
+});

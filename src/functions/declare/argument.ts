@@ -1,0 +1,76 @@
+import type { Dimension, Unit } from '../../units/unit.ts';
+import type { RangeName } from './numberRange.ts';
+
+interface Described {
+  readonly name: string;
+  readonly description: string;
+}
+
+/** A number; `otherwise` stands where it is left out, and its absence makes the argument required. */
+export interface NumberArgument<T extends number | null = number | null> extends Described {
+  readonly kind: 'number';
+  readonly range: RangeName;
+  readonly otherwise?: T;
+}
+
+/** One of a few texts, in any case. */
+export interface ChoiceArgument<T extends string = string> extends Described {
+  readonly kind: 'choice';
+  readonly choices: readonly T[];
+  readonly otherwise?: T;
+}
+
+/** A unit by its text. */
+export interface UnitArgument extends Described {
+  readonly kind: 'unit';
+  /** What the unit may measure; any where left out. */
+  readonly dimensions?: readonly Dimension[];
+  /** Units to name in messages. */
+  readonly such: string;
+  readonly otherwise?: string;
+}
+
+/** Effective thresholds of the members of a group, read together; text and errors are members that cannot act. */
+export interface MembersArgument extends Described {
+  readonly kind: 'members';
+}
+
+export type Argument = NumberArgument | ChoiceArgument | UnitArgument | MembersArgument;
+
+/** What the function receives for an argument. */
+export type Value<A> =
+  A extends NumberArgument<infer T>
+    ? number | T
+    : A extends ChoiceArgument<infer T>
+      ? T
+      : A extends UnitArgument
+        ? Unit
+        : A extends MembersArgument
+          ? readonly number[]
+          : never;
+
+export type Values<A extends readonly Argument[]> = { -readonly [I in keyof A]: Value<A[I]> };
+
+/** Whether the argument may be left out. */
+export function optional(argument: Argument): boolean {
+  return 'otherwise' in argument;
+}
+
+/** The name of an argument as it begins a message: `zeroConfigured` → `Zero configured`. */
+export function label({ name }: Argument): string {
+  const words = name.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+export function number(name: string, range: RangeName, description: string): NumberArgument<number> {
+  return { kind: 'number', name, range, description };
+}
+
+export function optionalNumber<T extends number | null>(
+  name: string,
+  range: RangeName,
+  otherwise: T,
+  description: string,
+): NumberArgument<T> {
+  return { kind: 'number', name, range, otherwise, description };
+}

@@ -1,0 +1,36 @@
+import type { Band } from '../../method/range.ts';
+import type { FunctionError } from '../functionError.ts';
+import type { Argument, Values } from './argument.ts';
+
+/** What the arithmetic of a function may give; a number that is not finite, or nothing, never leaves. */
+export type Answer = number | string | Band | FunctionError | undefined;
+
+/** A formula with the result worked out outside this project. */
+export interface Example {
+  /** With the namespace and a leading `=`. */
+  readonly formula: string;
+  readonly result: string;
+}
+
+interface Texts {
+  /** A–Z alone: the spreadsheet stores it in every formula, so it never changes. */
+  readonly id: string;
+  readonly description: string;
+  readonly result: 'number' | 'text' | 'pair';
+  readonly resultDescription: string;
+  readonly example: Example;
+}
+
+/** One worksheet function as data: its texts, its arguments in order, and the arithmetic behind it. */
+export interface WorksheetFunction extends Texts {
+  readonly arguments: readonly Argument[];
+  /** Takes one value for each argument, each already in its range. */
+  readonly run: (...values: never[]) => Answer;
+}
+
+/** Ties the arguments of a function to the parameters of its arithmetic. */
+export function declare<const A extends readonly Argument[]>(
+  declared: Texts & { readonly arguments: A; readonly run: (...values: Values<A>) => Answer },
+): WorksheetFunction {
+  return { ...declared, run: declared.run as WorksheetFunction['run'] };
+}

@@ -1,0 +1,24 @@
+import type { Argument } from '../declare/argument.ts';
+import { choiceReader } from './choice.ts';
+import { readMembers } from './members.ts';
+import { numberReader } from './number.ts';
+import type { Reader } from './reader.ts';
+import { unitReader } from './unit.ts';
+
+/** The reader of an argument, made once for all calls. Members are read from their whole range. */
+export function readerOf(argument: Argument): Reader<unknown> {
+  switch (argument.kind) {
+    case 'number':
+      return numberReader(argument);
+    case 'choice':
+      return choiceReader(argument);
+    case 'unit':
+      return unitReader(argument);
+    case 'members':
+      return (cell) => readMembers(argument, asRows(cell));
+  }
+}
+
+function asRows(cell: unknown): readonly (readonly unknown[])[] {
+  return Array.isArray(cell) ? (cell as readonly (readonly unknown[])[]) : [[cell]];
+}

@@ -4,13 +4,14 @@ import { needsAction } from '../audit/report/summary.ts';
 import type { Report } from '../audit/report/types.ts';
 import { parseColumnMap } from '../audit/tables/columnMap.ts';
 import type { Workbook } from '../cells/sheet.ts';
-import { addSheets } from '../hosts/file/write/addSheets.ts';
+import { addSheetsTo } from '../hosts/file/write/addSheets.ts';
 import { emptyWorkbook } from '../hosts/file/write/newWorkbook.ts';
 import { nodeDeflater } from '../hosts/file/zip/nodeDeflater.ts';
+import type { SheetModel } from '../sheets/model.ts';
 import { resultSheets } from '../sheets/resultSheets.ts';
 import { textTableSheet } from '../sheets/textTable.ts';
 import { checkWritable, isOwnReport, readJson, writeAll, type Output } from './files.ts';
-import { readInput, type Input } from './input.ts';
+import { readInput } from './input.ts';
 import { help, parseOptions, type Options } from './options.ts';
 import { UsageRefused } from './refused.ts';
 import { reportJson } from './reportJson.ts';
@@ -34,11 +35,8 @@ export function auditCommand(args: readonly string[]): number {
 
   const progress = progressOn(process.stderr);
   try {
-    const input = readInput(options.inputs, (part) => {
-      progress.show('reading', part);
-    });
-    const report = runAudit(input.workbook, { ...policy, ...map }, progress);
-    const said = writeOutputs(options, input, report, progress);
+    const { report, source } = readAndAudit(options, { ...policy, ...map }, progress);
+    const said = writeOutputs(options, source, report, progress);
     progress.clear();
     if (options.json !== '-') process.stdout.write(`${summaryText(report)}${said}`);
     return options.strict && needsAction(report.channels, report.groups) ? 1 : 0;
@@ -59,6 +57,26 @@ function checkOutputs({ inputs, out, json, force }: Options): void {
   if (json !== undefined && json !== '-') checkWritable(json, inputs, force || isOwnReport(json));
 }
 
+/** What a copy with results is made from: the file as it was, or text tables as sheets of their own. */
+interface CopySource {
+  readonly original: Uint8Array;
+  readonly ownSheets: readonly SheetModel[];
+}
+
+function readAndAudit(
+  { inputs, out }: Options,
+  options: Parameters<typeof auditInSteps>[1],
+  progress: Progress,
+): { report: Report; source: CopySource } {
+  const { workbook, original } = readInput(inputs, (part) => {
+    progress.show('reading', part);
+  });
+  const report = runAudit(workbook, options, progress);
+  if (original) return { report, source: { original, ownSheets: [] } };
+  const ownSheets = out === undefined ? [] : workbook.sheets.map(textTableSheet);
+  return { report, source: { original: emptyWorkbook(), ownSheets } };
+}
+
 function runAudit(
   workbook: Workbook,
   options: Parameters<typeof auditInSteps>[1],
@@ -72,39 +90,46 @@ function runAudit(
   }
 }
 
-function writeOutputs(
-  { out, json }: Options,
-  { workbook, original }: Input,
-  report: Report,
-  progress: Progress,
-): string {
+/** Writes what was asked for; what to say of it. The workbook's cells are no longer held while its copy is written. */
+function writeOutputs({ out, json }: Options, input: CopySource, report: Report, progress: Progress): string {
   const outputs: Output[] = [];
   const said: string[] = [];
   if (out !== undefined) {
-    const results = resultSheets(report);
-    const sheets = original ? results : [...workbook.sheets.map(textTableSheet), ...results];
-    const written = addSheets(original ?? emptyWorkbook(), sheets, {
-      deflater: nodeDeflater,
-      onProgress: (done, total) => {
-        progress.show('writing', done / total);
-      },
-    });
-    outputs.push({ given: out, content: written.bytes });
-    const names = written.sheetNames
-      .slice(-results.length)
-      .map(({ wanted, given }) =>
-        wanted === given ? `'${given}'` : `'${given}' (there is a '${wanted}' already)`,
-      );
-    said.push(
-      `Written: ${out}, with the sheets ${plain(names.join(', '))}.`,
-      ...written.notes.map((note) => plain(note)),
-    );
+    outputs.push({ given: out, write: (put) => said.push(...writeCopy(out, input, report, progress, put)) });
   }
   if (json !== undefined && json !== '-') {
-    outputs.push({ given: json, content: reportJson(report) });
-    said.push(`Written: ${json}.`);
+    const write: Output['write'] = (put) => {
+      for (const piece of reportJson(report)) put(piece);
+      said.push(`Written: ${json}.`);
+    };
+    outputs.push({ given: json, write });
   }
   writeAll(outputs);
   if (json === '-') for (const piece of reportJson(report)) process.stdout.write(piece);
   return said.length > 0 ? `\n${said.join('\n')}\n` : '';
+}
+
+function writeCopy(
+  out: string,
+  { original, ownSheets }: CopySource,
+  report: Report,
+  progress: Progress,
+  put: (piece: Uint8Array) => void,
+): string[] {
+  const results = resultSheets(report);
+  const { sheetNames, notes } = addSheetsTo(original, [...ownSheets, ...results], put, {
+    deflater: nodeDeflater,
+    onProgress: (done, total) => {
+      progress.show('writing', done / total);
+    },
+  });
+  const names = sheetNames
+    .slice(-results.length)
+    .map(({ wanted, given }) =>
+      wanted === given ? `'${given}'` : `'${given}' (there is a '${wanted}' already)`,
+    );
+  return [
+    `Written: ${out}, with the sheets ${plain(names.join(', '))}.`,
+    ...notes.map((note) => plain(note)),
+  ];
 }

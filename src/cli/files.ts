@@ -74,7 +74,8 @@ export function isOwnReport(given: string): boolean {
 
 export interface Output {
   readonly given: string;
-  readonly content: Uint8Array | Iterable<string>;
+  /** Writes the file piece by piece. */
+  readonly write: (put: (piece: Uint8Array | string) => void) => void;
 }
 
 /**
@@ -85,20 +86,30 @@ export function writeAll(outputs: readonly Output[]): void {
   const staged: { from: string; to: string }[] = [];
   let current = '';
   try {
-    for (const { given, content } of outputs) {
+    for (const { given, write } of outputs) {
       current = given;
       const to = pathOf(given);
       const from = `${to}.${process.pid}.part`;
       staged.push({ from, to });
-      writeFileSync(from, '', { flag: 'wx' });
-      if (content instanceof Uint8Array) writeFileSync(from, content);
-      else for (const piece of content) writeFileSync(from, piece, { flag: 'a' });
+      const file = openSync(from, 'wx');
+      try {
+        write((piece) => {
+          writeFileSync(file, piece);
+        });
+      } finally {
+        closeSync(file);
+      }
     }
     for (const { from, to } of staged) renameSync(from, to);
   } catch (error) {
     for (const { from } of staged) rmSync(from, { force: true });
+    if (!isSystemError(error)) throw error;
     throw new UsageRefused(`${current}: ${inWords(error, 'can not be written')}.`);
   }
+}
+
+function isSystemError(error: unknown): boolean {
+  return error instanceof Error && 'syscall' in error;
 }
 
 function inWords(error: unknown, otherwise: string): string {

@@ -1,8 +1,9 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { closeSync, openSync, readFileSync, writeFileSync } from 'node:fs';
 import { audit } from '../../src/audit/audit.ts';
+import type { Report } from '../../src/audit/report/types.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
-import { addSheets } from '../../src/hosts/file/write/addSheets.ts';
+import { addSheetsTo } from '../../src/hosts/file/write/addSheets.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { nodeDeflater } from '../../src/hosts/file/zip/nodeDeflater.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';
@@ -38,12 +39,30 @@ function asModel(sheet: Sheet): SheetModel {
 }
 
 const bytes = readFileSync(input);
-const workbook = timed('read', () => readWorkbook('bench.xlsx', bytes));
+
+function readAndAudit(): Report {
+  const workbook = timed('read', () => readWorkbook('bench.xlsx', bytes));
+  return timed('audit', () => audit(workbook));
+}
+
 if (mode === 'whole') {
-  const report = timed('audit', () => audit(workbook));
-  const written = timed('write', () => addSheets(bytes, resultSheets(report), { deflater: nodeDeflater }));
-  writeFileSync(output, written.bytes);
+  const report = readAndAudit();
+  timed('write', () => {
+    const file = openSync(output, 'w');
+    addSheetsTo(
+      bytes,
+      resultSheets(report),
+      (piece) => {
+        writeFileSync(file, piece);
+      },
+      {
+        deflater: nodeDeflater,
+      },
+    );
+    closeSync(file);
+  });
 } else {
+  const workbook = timed('read', () => readWorkbook('bench.xlsx', bytes));
   const written = timed('write', () => newWorkbook(workbook.sheets.map(asModel), { deflater: nodeDeflater }));
   writeFileSync(output, written);
 }

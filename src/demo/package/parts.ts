@@ -2,6 +2,7 @@ import { appendInside, splice } from '../../hosts/file/write/xml/splice.ts';
 import { outline } from '../../hosts/file/write/xml/outline.ts';
 import { openZip } from '../../hosts/file/zip/archive.ts';
 import { defaultLimits } from '../../hosts/file/zip/limits.ts';
+import { collect } from '../../hosts/file/zip/collect.ts';
 import { zipWriter } from '../../hosts/file/zip/writer.ts';
 
 /** The parts of a workbook as texts, by name without a leading slash, in the order of the file. */
@@ -16,9 +17,11 @@ export function unpackParts(bytes: Uint8Array): Parts {
 
 /** Puts a workbook together; equal parts give equal bytes. */
 export function packParts(parts: Parts): Uint8Array {
-  const zip = zipWriter();
+  const { sink, bytes } = collect();
+  const zip = zipWriter(sink);
   for (const [name, text] of parts) zip.add(name, new TextEncoder().encode(text));
-  return zip.finish();
+  zip.finish();
+  return bytes();
 }
 
 /** The text of a part. Throws an Error where the workbook lacks it. */

@@ -1,5 +1,6 @@
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Deflater } from '../zip/deflater.ts';
+import { collect } from '../zip/collect.ts';
 import { zipWriter } from '../zip/writer.ts';
 import { freeNames } from '../../formats/sheetNames.ts';
 import { editedParts } from './package/edits.ts';
@@ -19,25 +20,40 @@ export interface WriteOptions {
   readonly deflater?: Deflater;
 }
 
-export interface Written {
-  readonly bytes: Uint8Array;
+export interface WrittenSheets {
   /** The name each sheet asked for and the one it got, in order. */
   readonly sheetNames: readonly { readonly wanted: string; readonly given: string }[];
   /** What a person should know about the copy; each is one sentence. */
   readonly notes: readonly string[];
 }
 
-/**
- * A copy of an .xlsx or .xlsm workbook with result sheets behind its own. Only the list of parts, the workbook part,
- * its relationships and the style sheet are added to; every other part is taken over byte for byte. Names of the
- * workbook's own sheets are never reused. Throws FileRefused for a file that cannot be added to, and an Error where
- * a model contradicts itself.
- */
+export interface Written extends WrittenSheets {
+  readonly bytes: Uint8Array;
+}
+
+/** As `addSheetsTo`, with the copy in memory. */
 export function addSheets(
   original: Uint8Array,
   sheets: readonly SheetModel[],
   options: WriteOptions = {},
 ): Written {
+  const { sink, bytes } = collect();
+  const written = addSheetsTo(original, sheets, sink, options);
+  return { ...written, bytes: bytes() };
+}
+
+/**
+ * A copy of an .xlsx or .xlsm workbook with result sheets behind its own, handed to `sink` piece by piece. Only the list of parts, the workbook part,
+ * its relationships and the style sheet are added to; every other part is taken over byte for byte. Names of the
+ * workbook's own sheets are never reused. Throws FileRefused for a file that cannot be added to, and an Error where
+ * a model contradicts itself.
+ */
+export function addSheetsTo(
+  original: Uint8Array,
+  sheets: readonly SheetModel[],
+  sink: (piece: Uint8Array) => void,
+  options: WriteOptions = {},
+): WrittenSheets {
   const workbook = openWorkbook(original);
   const wanted = sheets.map((sheet) => sheet.name);
   const given = freeNames(wanted, sheetNames(workbook.workbook));
@@ -49,7 +65,7 @@ export function addSheets(
   const bodies = sheets.map((sheet) => sheetBody(sheet, workbook, numbers, renamed));
   const styles = numbers.text();
 
-  const zip = zipWriter(options.deflater);
+  const zip = zipWriter(sink, options.deflater);
   const edited = editedParts(workbook, sheets, given, parts, styles);
   for (const entry of workbook.archive.entries) {
     const bytes = edited.get(entry);
@@ -68,8 +84,8 @@ export function addSheets(
     );
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
   });
+  zip.finish();
   return {
-    bytes: zip.finish(),
     sheetNames: wanted.map((name, index) => ({ wanted: name, given: given[index] ?? name })),
     notes,
   };

@@ -1,4 +1,5 @@
 import type { SheetModel } from '../../../sheets/model.ts';
+import { collect } from '../zip/collect.ts';
 import { zipWriter } from '../zip/writer.ts';
 import { addSheets, type WriteOptions } from './addSheets.ts';
 import {
@@ -19,7 +20,8 @@ export function newWorkbook(sheets: readonly SheetModel[], options: WriteOptions
 
 /** A package that lacks nothing but its sheets; a workbook only once some are added. */
 export function emptyWorkbook(): Uint8Array {
-  const zip = zipWriter();
+  const { sink, bytes } = collect();
+  const zip = zipWriter(sink);
   const add = (name: string, markup: string): void => {
     zip.add(
       name,
@@ -45,7 +47,8 @@ export function emptyWorkbook(): Uint8Array {
   );
   add('xl/_rels/workbook.xml.rels', relationshipsPart(`${relationships}/styles`, 'styles.xml'));
   zip.add('xl/styles.xml', new TextEncoder().encode(emptyStyleSheet(transitional)));
-  return zip.finish();
+  zip.finish();
+  return bytes();
 }
 
 function relationshipsPart(type: string, target: string): string {

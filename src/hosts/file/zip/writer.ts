@@ -22,7 +22,8 @@ export interface ZipWriter {
   copy(entry: PackedEntry): void;
   add(name: string, bytes: Uint8Array): void;
   begin(name: string): EntrySink;
-  finish(): Uint8Array;
+  /** Writes the directory of the archive; nothing may follow. */
+  finish(): void;
 }
 
 const utf8Name = 0x0800;
@@ -31,18 +32,20 @@ const sizesFollow = 0x0008;
 const fixedDate = 0x00210000;
 
 /**
- * A writer of zip archives (PKWARE APPNOTE 6.3.10, without zip64). Every local header carries the sizes and the
+ * A writer of zip archives that hands its bytes to `sink` as they come (PKWARE APPNOTE 6.3.10, without zip64). Every local header carries the sizes and the
  * check sum: fflate's own `Zip` puts them behind the data, which readers that stream cannot follow for stored
  * entries, and it has no way to pass packed bytes through. The packed entry stands in memory, the unpacked never.
  * Throws FileRefused past 65,535 entries or 4 GiB.
  */
-export function zipWriter(deflater: Deflater = fflateDeflater()): ZipWriter {
-  const pieces: Uint8Array[] = [];
+export function zipWriter(
+  sink: (piece: Uint8Array) => void,
+  deflater: Deflater = fflateDeflater(),
+): ZipWriter {
   const directory: Uint8Array[] = [];
   let length = 0;
 
   const put = (piece: Uint8Array): void => {
-    pieces.push(piece);
+    sink(piece);
     length += piece.length;
   };
   const entry = (facts: EntryFacts, packed: readonly Uint8Array[]): void => {
@@ -87,19 +90,8 @@ export function zipWriter(deflater: Deflater = fflateDeflater()): ZipWriter {
       const start = length;
       directory.forEach(put);
       put(endRecord(directory.length, start, length - start));
-      return joined(pieces, length);
     },
   };
-}
-
-function joined(pieces: readonly Uint8Array[], length: number): Uint8Array {
-  const whole = new Uint8Array(length);
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
-  }
-  return whole;
 }
 
 function tooLarge(): FileRefused {

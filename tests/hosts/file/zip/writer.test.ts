@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
@@ -8,6 +8,8 @@ import { openZip } from '../../../../src/hosts/file/zip/archive.ts';
 import { fflateDeflater } from '../../../../src/hosts/file/zip/deflater.ts';
 import { defaultLimits } from '../../../../src/hosts/file/zip/limits.ts';
 import { nodeDeflater } from '../../../../src/hosts/file/zip/nodeDeflater.ts';
+import { testWithTool } from '../../../tool.ts';
+import { collect } from '../../../../src/hosts/file/zip/collect.ts';
 import { zipWriter } from '../../../../src/hosts/file/zip/writer.ts';
 
 const text = Array.from(
@@ -17,13 +19,15 @@ const text = Array.from(
 const content = new TextEncoder().encode(text);
 
 function archive(deflater = fflateDeflater()): Uint8Array {
-  const zip = zipWriter(deflater);
+  const file = collect();
+  const zip = zipWriter(file.sink, deflater);
   const sink = zip.begin('big.xml');
   for (let at = 0; at < content.length; at += 100_000) sink.push(content.subarray(at, at + 100_000));
   sink.end();
   zip.add('empty.xml', new Uint8Array(0));
   zip.add('größe.xml', new TextEncoder().encode('x'));
-  return zip.finish();
+  zip.finish();
+  return file.bytes();
 }
 
 describe.each([
@@ -38,7 +42,7 @@ describe.each([
     expect(parts['empty.xml']).toHaveLength(0);
   });
 
-  it('is found without fault, check sums included, by another unzip', () => {
+  testWithTool('unzip', 'is found without fault, check sums included, by another unzip', () => {
     const folder = mkdtempSync(join(tmpdir(), 'zip-'));
     try {
       const path = join(folder, 'a.zip');
@@ -51,28 +55,34 @@ describe.each([
   });
 });
 
-it('a copied entry keeps packed bytes, name bytes and date, and carries its sizes in front', () => {
-  // An archive in the streaming way: sizes behind the data (general purpose bit 3), as a pipe would write it.
-  const folder = mkdtempSync(join(tmpdir(), 'zip-'));
-  try {
-    const script =
-      "import sys,zipfile\nclass Pipe:\n  def __init__(s,f): s.f=f\n  def write(s,b): return s.f.write(b)\n  def flush(s): s.f.flush()\nwith zipfile.ZipFile(Pipe(open(sys.argv[1],'wb')),'w',8) as z: z.writestr('a.txt','hello '*99)";
-    const path = join(folder, 'piped.zip');
-    execFileSync('python3', ['-c', script, path]);
-    const piped = new Uint8Array(execFileSync('cat', [path]));
-    const [entry] = openZip(piped, defaultLimits).entries;
-    expect(entry!.flags & 8).toBe(8);
-    const zip = zipWriter();
-    zip.copy(entry!);
-    const [copied] = openZip(zip.finish(), defaultLimits).entries;
-    expect(copied).toMatchObject({
-      name: 'a.txt',
-      modified: entry!.modified,
-      crc: entry!.crc,
-      flags: entry!.flags & ~8,
-    });
-    expect(Buffer.compare(copied!.raw, entry!.raw)).toBe(0);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
-});
+testWithTool(
+  'python3',
+  'a copied entry keeps packed bytes, name and date, and carries its sizes in front',
+  () => {
+    // An archive in the streaming way: sizes behind the data (general purpose bit 3), as a pipe would write it.
+    const folder = mkdtempSync(join(tmpdir(), 'zip-'));
+    try {
+      const script =
+        "import sys,zipfile\nclass Pipe:\n  def __init__(s,f): s.f=f\n  def write(s,b): return s.f.write(b)\n  def flush(s): s.f.flush()\nwith zipfile.ZipFile(Pipe(open(sys.argv[1],'wb')),'w',8) as z: z.writestr('a.txt','hello '*99)";
+      const path = join(folder, 'piped.zip');
+      execFileSync('python3', ['-c', script, path]);
+      const piped = new Uint8Array(readFileSync(path));
+      const [entry] = openZip(piped, defaultLimits).entries;
+      expect(entry!.flags & 8).toBe(8);
+      const { sink, bytes } = collect();
+      const zip = zipWriter(sink);
+      zip.copy(entry!);
+      zip.finish();
+      const [copied] = openZip(bytes(), defaultLimits).entries;
+      expect(copied).toMatchObject({
+        name: 'a.txt',
+        modified: entry!.modified,
+        crc: entry!.crc,
+        flags: entry!.flags & ~8,
+      });
+      expect(Buffer.compare(copied!.raw, entry!.raw)).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  },
+);

@@ -1,3 +1,5 @@
+import { NAMESPACE } from '../../functions/catalogue.ts';
+
 /** What Excel shows of the add-in outside its own pages. */
 export const NAME = 'Tripdrift';
 
@@ -6,9 +8,6 @@ export const DESCRIPTION =
 
 /** Identifies the add-in to Office for good: a random UUID (RFC 9562, version 4), never to be changed. */
 export const ID = '2bc4a934-2456-4d63-ae55-0f644f8c2b9b';
-
-/** In front of every worksheet function. */
-export const NAMESPACE = 'TRIPDRIFT';
 
 /** The command that the pane registers for the ribbon button of that name. */
 export const AUDIT_COMMAND = 'auditNow';

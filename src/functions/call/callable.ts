@@ -1,6 +1,6 @@
 import type { WorksheetFunction } from '../declare/declare.ts';
 import { FunctionError } from '../functionError.ts';
-import { planOf } from './plan.ts';
+import { planOf, valueOf } from './plan.ts';
 import { type Result, pairCells, single } from './result.ts';
 import { isRange, reaches } from './shape.ts';
 import { spread } from './spread.ts';
@@ -15,25 +15,27 @@ export type Callable = (...given: unknown[]) => Result;
  */
 export function callable(worksheetFunction: WorksheetFunction): Callable {
   const plan = planOf(worksheetFunction);
-  const { readers, together, run, pair } = plan;
-  const count = readers.length;
+  const { together, run, pair } = plan;
+  const count = together.length;
+  // Filled anew by each call; nothing that it passes to calls back, so calls cannot overlap.
+  const values: unknown[] = Array.from({ length: count }, () => undefined);
+
+  function larger(given: readonly unknown[]): boolean {
+    return given.some((value, index) => together[index] === false && isRange(value) && reaches(value));
+  }
 
   return (...given) => {
-    given.length = count;
     for (let index = 0; index < count; index++) {
       let cell = given[index];
-      if (isRange(cell) && together[index] !== true) {
+      if (typeof cell === 'object' && isRange(cell) && together[index] !== true) {
         if (reaches(cell)) return spread(given, plan);
         cell = cell[0]?.[0];
       }
-      given[index] = cell;
+      const value = valueOf(plan, index, cell, true);
+      if (value instanceof FunctionError) return larger(given) ? spread(given, plan) : value;
+      values[index] = value;
     }
-    for (let index = 0; index < count; index++) {
-      const value = readers[index]?.(given[index], true);
-      if (value instanceof FunctionError) return value;
-      given[index] = value;
-    }
-    const answer = run(...given);
+    const answer = run(...values);
     return pair && !(answer instanceof FunctionError) ? [pairCells(answer)] : single(answer);
   };
 }

@@ -1,5 +1,7 @@
-import { label, optional } from '../declare/argument.ts';
+import { type Argument, label, optional } from '../declare/argument.ts';
 import type { Answer, WorksheetFunction } from '../declare/declare.ts';
+import { type NumberRange, ranges } from '../declare/numberRange.ts';
+import { FunctionError } from '../functionError.ts';
 import type { Reader } from '../read/reader.ts';
 import { readerOf } from '../read/readerOf.ts';
 
@@ -7,6 +9,9 @@ import { readerOf } from '../read/readerOf.ts';
 export interface Plan {
   readonly labels: readonly string[];
   readonly readers: readonly Reader<unknown>[];
+  /** Numbers strictly between these two need no reader; none do where `above` is infinite. */
+  readonly above: readonly number[];
+  readonly below: readonly number[];
   /** Arguments that are read with their whole range, never spread. */
   readonly together: readonly boolean[];
   readonly required: readonly boolean[];
@@ -16,12 +21,35 @@ export interface Plan {
 }
 
 export function planOf({ arguments: declared, run, result }: WorksheetFunction): Plan {
+  const plain = declared.map(plainRange);
   return {
     labels: declared.map(label),
     readers: declared.map(readerOf),
+    above: plain.map((range) => range?.above ?? Infinity),
+    below: plain.map((range) => range?.below ?? Infinity),
     together: declared.map(({ kind }) => kind === 'members'),
     required: declared.map((argument) => !optional(argument)),
     run: run as (...values: unknown[]) => Answer,
     pair: result === 'pair',
   };
+}
+
+/** The range of an argument where its two ends say everything. */
+function plainRange(argument: Argument): NumberRange | undefined {
+  if (argument.kind !== 'number') return undefined;
+  const range: NumberRange = ranges[argument.range];
+  return !range.whole && (range.zero || range.above >= 0) ? range : undefined;
+}
+
+/** The value of one argument from one cell, or why it can't be used; a number in its plain range takes the short way. */
+export function valueOf(plan: Plan, index: number, cell: unknown, single: boolean): unknown {
+  if (
+    typeof cell === 'number' &&
+    cell > (plan.above[index] ?? Infinity) &&
+    cell < (plan.below[index] ?? Infinity)
+  ) {
+    return cell;
+  }
+  const read = plan.readers[index];
+  return read ? read(cell, single) : new FunctionError('#VALUE!', 'There are too many arguments.');
 }

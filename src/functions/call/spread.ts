@@ -1,7 +1,7 @@
 import type { Answer } from '../declare/declare.ts';
 import { FunctionError, notAvailable, refused } from '../functionError.ts';
 import { blank } from '../read/cellKind.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, valueOf } from './plan.ts';
 import { type Matrix, type Result, type Single, pairCells, single } from './result.ts';
 import { BEYOND, type Range, type Shape, cellAt, isRange, reaches, shapeOf } from './shape.ts';
 
@@ -18,7 +18,7 @@ interface Spread {
  */
 export function spread(given: readonly unknown[], plan: Plan): Result {
   const spreads = given.flatMap((range, index): Spread[] =>
-    isRange(range) && plan.together[index] !== true && reaches(range)
+    isRange(range) && plan.together[index] === false && reaches(range)
       ? [{ index, range, shape: shapeOf(range) }]
       : [],
   );
@@ -27,10 +27,10 @@ export function spread(given: readonly unknown[], plan: Plan): Result {
   if (plan.pair && rows > 1 && columns > 1)
     return refused('Give columns, one row a result, or a single row.');
 
-  const values = given.slice();
-  for (let index = 0; index < values.length; index++) {
+  const values = given.slice(0, plan.readers.length);
+  for (let index = 0; index < plan.readers.length; index++) {
     if (spreads.some((one) => one.index === index)) continue;
-    const value = plan.readers[index]?.(given[index], true);
+    const value = valueOf(plan, index, given[index], true);
     if (value instanceof FunctionError) return value;
     values[index] = value;
   }
@@ -44,15 +44,19 @@ type AnswerAt = (row: number, column: number) => Answer;
 function answers(spreads: readonly Spread[], values: unknown[], plan: Plan): AnswerAt {
   const mayStayBlank = spreads.some(({ index }) => plan.required[index]);
 
+  function allBlank(row: number, column: number): boolean {
+    return spreads.every(({ range, shape }) => blank(cellAt(range, shape, row, column)));
+  }
+
   return (row, column) => {
-    const cellOf = ({ range, shape }: Spread) => cellAt(range, shape, row, column);
-    for (const one of spreads) {
-      const cell = cellOf(one);
-      if (cell === BEYOND) return tooShort(plan.labels[one.index]);
-      if (mayStayBlank && blank(cell) && spreads.every((other) => blank(cellOf(other)))) return '';
-      const value = plan.readers[one.index]?.(cell, false);
-      if (value instanceof FunctionError) return value;
-      values[one.index] = value;
+    for (const { index, range, shape } of spreads) {
+      const cell = cellAt(range, shape, row, column);
+      if (cell === BEYOND) return tooShort(plan.labels[index]);
+      const value = valueOf(plan, index, cell, false);
+      if (value instanceof FunctionError) {
+        return mayStayBlank && blank(cell) && allBlank(row, column) ? '' : value;
+      }
+      values[index] = value;
     }
     return plan.run(...values);
   };

@@ -1,6 +1,8 @@
 /** Identifies our catalog in the registry, so that trusting it twice leaves one entry: a random UUID (RFC 9562). */
 const CATALOG_ID = '{bbdec7a7-db6a-4de4-ac2a-94b1a2a66f4b}';
 
+const CATALOGS = 'HKEY_CURRENT_USER\\Software\\Microsoft\\Office\\16.0\\WEF\\TrustedCatalogs\\';
+
 /** A share for the help page. */
 export const EXAMPLE_SHARE = String.raw`\\files\addins`;
 
@@ -12,7 +14,7 @@ export function registryFile(share: string): string {
   return [
     'Windows Registry Editor Version 5.00',
     '',
-    String.raw`[HKEY_CURRENT_USER\Software\Microsoft\Office\16.0\WEF\TrustedCatalogs\${CATALOG_ID}]`,
+    `[${CATALOGS}${CATALOG_ID}]`,
     `"Id"="${CATALOG_ID}"`,
     `"Url"="${share.replaceAll('\\', '\\\\')}"`,
     '"Flags"=dword:00000001',

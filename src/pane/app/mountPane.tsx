@@ -1,0 +1,26 @@
+import { render } from 'preact';
+import * as z from 'zod';
+import type { WorkbookPort } from '../../hosts/port/port.ts';
+import { App, viewIds, type ViewId } from './App.tsx';
+import { followTheme } from './theme.ts';
+
+export interface MountOptions {
+  readonly view?: ViewId;
+  readonly remark?: string;
+}
+
+/**
+ * Shows the pane in an element, over the program behind `port`. Checks of JSON run without generated code from here on,
+ * as a strict content policy demands.
+ */
+export function mountPane(root: HTMLElement, port: WorkbookPort, options: MountOptions = {}): void {
+  z.config({ jitless: true });
+  followTheme(port, root.ownerDocument.documentElement);
+  root.replaceChildren();
+  render(<App port={port} view={options.view ?? 'quick'} remark={options.remark ?? null} />, root);
+}
+
+/** The view that an address asks for by its part behind `#`; `quick` where it asks for none. */
+export function viewOf(hash: string): ViewId {
+  return viewIds.find((id) => `#${id}` === hash) ?? 'quick';
+}

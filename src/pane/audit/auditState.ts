@@ -1,0 +1,96 @@
+import type { Workbook } from '../../cells/sheet.ts';
+import { defaultPolicy, type Policy } from '../../audit/policy/policy.ts';
+import type { Report } from '../../audit/report/types.ts';
+import type { ColumnMap } from '../../audit/tables/columnMap.ts';
+import { understand, type Understood } from './columns/understood.ts';
+
+export type Work = { readonly step: 'reading' | 'auditing'; readonly part: number };
+
+export interface AuditState {
+  /** What the user said about the columns, as it is kept in the workbook. */
+  readonly map: ColumnMap;
+  readonly policy: Policy;
+  /** Both were looked up in the workbook. */
+  readonly known: boolean;
+  /** The workbook as it was last read. */
+  readonly workbook: Workbook | null;
+  readonly understood: Understood | null;
+  readonly work: Work | null;
+  readonly report: Report | null;
+  /** Columns or policy are no longer those of `report`. */
+  readonly unsettled: boolean;
+  /** The workbook changed after it was read for `report`. */
+  readonly stale: boolean;
+  /** It changed after it was read for the audit that is under way. */
+  readonly changed: boolean;
+  readonly cancelled: boolean;
+  /** Why the audit can't be done. */
+  readonly refusal: string | null;
+}
+
+export type AuditAction =
+  | { readonly type: 'kept'; readonly map: ColumnMap; readonly policy: Policy }
+  | { readonly type: 'map'; readonly map: ColumnMap }
+  | { readonly type: 'policy'; readonly policy: Policy }
+  | { readonly type: 'started' }
+  | { readonly type: 'progress'; readonly work: Work }
+  | { readonly type: 'read'; readonly workbook: Workbook }
+  | { readonly type: 'audited'; readonly report: Report }
+  | { readonly type: 'shown' }
+  | { readonly type: 'refused'; readonly message: string }
+  | { readonly type: 'cancelled' }
+  | { readonly type: 'workbook changed' };
+
+export const firstAuditState: AuditState = {
+  map: {},
+  policy: defaultPolicy,
+  known: false,
+  workbook: null,
+  understood: null,
+  work: null,
+  report: null,
+  unsettled: false,
+  stale: false,
+  changed: false,
+  cancelled: false,
+  refusal: null,
+};
+
+/** The next state of the audit view. A run that fails or is cancelled leaves the result of the last one. */
+export function auditReducer(state: AuditState, action: AuditAction): AuditState {
+  switch (action.type) {
+    case 'kept':
+      return { ...state, map: action.map, policy: action.policy, known: true };
+    case 'map': {
+      const understood = state.workbook && understand(state.workbook, action.map);
+      const refusal = understood ? understood.refusal : state.refusal;
+      return { ...state, map: action.map, understood, refusal, unsettled: state.report !== null };
+    }
+    case 'policy':
+      return { ...state, policy: action.policy, unsettled: state.report !== null };
+    case 'started':
+      return {
+        ...state,
+        work: { step: 'reading', part: 0 },
+        changed: false,
+        cancelled: false,
+        refusal: null,
+      };
+    case 'progress':
+      return { ...state, work: state.work && action.work };
+    case 'read': {
+      const understood = understand(action.workbook, state.map);
+      return { ...state, workbook: action.workbook, understood, refusal: understood.refusal };
+    }
+    case 'audited':
+      return { ...state, work: null, report: action.report, unsettled: false, stale: state.changed };
+    case 'shown':
+      return { ...state, work: null };
+    case 'refused':
+      return { ...state, work: null, refusal: action.message };
+    case 'cancelled':
+      return { ...state, work: null, cancelled: true };
+    case 'workbook changed':
+      return { ...state, changed: true, stale: state.report !== null };
+  }
+}

@@ -1,0 +1,84 @@
+import type { Severity, ThresholdVerdict } from '../../audit/report/types.ts';
+import type { TableKind } from '../../audit/tables/vocabulary.ts';
+
+/** Texts of the audit view, but for its columns and policy. */
+export const auditWords = {
+  title: 'Audit this workbook',
+  intro:
+    'Finds the channel list and the monitor settings by their headers. Nothing in the workbook is changed.',
+  run: 'Run audit',
+  runAgain: 'Run audit again',
+  show: 'Show columns only',
+  cancel: 'Cancel',
+  reading: 'Reading the workbook',
+  auditing: 'Auditing',
+  cancelled: 'Cancelled. Nothing was changed.',
+  stale: 'The workbook changed since this audit. What stands below may no longer hold.',
+  unsettled: 'Columns or policy were changed after this audit. Run it again to use them.',
+  results: 'Result',
+  resultFrom: (version: string) => `Rules version ${version}, audited`,
+  list: 'Channels, worst first',
+  search: 'Search tag, machine or location',
+  all: 'All',
+  clearFilter: 'Show all',
+  nothingListed: 'No channel fits this filter and search.',
+  listed: (shown: number, all: number) => `${shown} of ${all} channels`,
+  listHint: 'Arrow keys move, Enter chooses. Choosing selects the row in the workbook.',
+  chooseOne: 'Choose a channel to see where its thresholds act.',
+  next: 'Next thing to check',
+  findings: 'Findings',
+  noFindings: 'No findings.',
+  thresholds: 'Thresholds',
+  rows: 'In the workbook',
+  channelRow: 'channel list',
+  settingsRow: 'monitor settings',
+  groups: 'Voting groups',
+  decidedBy: 'decided by',
+  problems: 'Problems in the tables',
+  more: (count: number) => `Show ${count} more`,
+  write: 'Write result sheets',
+  writeHint: 'Adds four sheets behind your own. None of yours is touched.',
+  writing: 'Writing the result sheets',
+  writeCancelled: 'Cancelled. The workbook is as it was.',
+  written: 'Written:',
+  renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,
+  noDrawing: 'No threshold of this channel can be drawn.',
+} as const;
+
+export const verdictNames: Readonly<Record<ThresholdVerdict, string>> = {
+  unreachable: 'unreachable',
+  late: 'late',
+  undetermined: 'undetermined',
+  early: 'early',
+  incomplete: 'incomplete',
+  within: 'within',
+};
+
+/** Shapes that tell verdicts apart without their colours. */
+export const verdictMarks: Readonly<Record<ThresholdVerdict, string>> = {
+  unreachable: '✕',
+  late: '▶',
+  undetermined: '?',
+  early: '◀',
+  incomplete: '–',
+  within: '✓',
+};
+
+export const severityNames: Readonly<Record<Severity, string>> = {
+  critical: 'Critical',
+  warning: 'Warning',
+  note: 'Note',
+};
+
+export const tableNames: Readonly<Record<TableKind, string>> = {
+  channels: 'Channel list',
+  settings: 'Monitor settings',
+};
+
+/** A time of the audit as the user's own clock shows it. */
+export function clockTime(iso: string): string {
+  const time = new Date(iso);
+  return Number.isNaN(time.getTime())
+    ? iso
+    : time.toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+}

@@ -1,0 +1,59 @@
+import type { JSX } from 'preact';
+import type { ChannelResult } from '../../../audit/report/types.ts';
+import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
+import { channelScene } from '../../drawing/channelScene.ts';
+import { SceneDrawing } from '../../drawing/SceneDrawing.tsx';
+import { capital } from '../../../audit/report/wording.ts';
+import { CellLink } from '../../parts/CellLink.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { auditWords } from '../auditWords.ts';
+import { FindingList } from '../results/FindingList.tsx';
+import { Badge } from './Badge.tsx';
+import { interimLine } from './interimLine.ts';
+import { nextCheck } from './nextCheck.ts';
+
+/** One channel: drawing, what each threshold does, what to check next, findings, and its rows in the workbook. */
+export function ChannelDetail({ channel }: { channel: ChannelResult }): JSX.Element {
+  const scene = channelScene(channel);
+  const { channels, settings } = channel.source;
+  const where = [channel.machine, channel.location, channel.kind ?? ''].filter((text) => text !== '');
+  return (
+    <article class="channel-detail" aria-label={auditWords.thresholds}>
+      <h3>
+        <Said text={channel.tag} most={60} /> <Badge verdict={channel.verdict} />
+      </h3>
+      <p class="quiet">
+        <Said text={where.join(', ')} most={160} />
+      </p>
+      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
+      <h4>{auditWords.next}</h4>
+      <p>
+        <Said text={nextCheck(channel)} />
+      </p>
+      <h4>{auditWords.thresholds}</h4>
+      <ul class="plain-list">
+        {channel.thresholds
+          .filter((threshold) => threshold.setpoint !== null)
+          .map((threshold) => (
+            <li key={`${threshold.name} ${threshold.multiplier}`}>
+              <b>{capital(threshold.name)}</b>: {thresholdSentence(channel, threshold)}
+              {interimLine(channel, threshold) !== null && (
+                <span class="quiet block">{interimLine(channel, threshold)}</span>
+              )}
+            </li>
+          ))}
+      </ul>
+      <h4>{auditWords.findings}</h4>
+      <FindingList findings={channel.findings} none={auditWords.noFindings} />
+      <h4>{auditWords.rows}</h4>
+      <p>
+        {auditWords.channelRow}: <CellLink sheet={channels.sheet} row={channels.row} column="" />
+        {settings && (
+          <>
+            , {auditWords.settingsRow}: <CellLink sheet={settings.sheet} row={settings.row} column="" />
+          </>
+        )}
+      </p>
+    </article>
+  );
+}

@@ -1,0 +1,77 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
+import { columnsOf } from '../../../audit/tables/vocabulary.ts';
+import { parseUnit } from '../../../units/parse.ts';
+import { ChoiceField } from '../../parts/ChoiceField.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { withMeaning, withUnit } from './corrections.ts';
+import { columnWords } from './columnWords.ts';
+import type { ColumnUnderstood, TableUnderstood } from './understood.ts';
+
+interface ColumnLineProps {
+  readonly table: TableUnderstood;
+  readonly column: ColumnUnderstood;
+  readonly map: ColumnMap;
+  readonly onMap: (map: ColumnMap) => void;
+}
+
+/** One column: its letters and header, what it means, and its unit. */
+export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.Element {
+  const { letters, header, meaning, takesUnit, unit } = column;
+  const names = Object.values(columnsOf(table.kind)).map((spec) => spec.name);
+  return (
+    <li>
+      <span class="column-head">
+        <b>{letters}</b> <Said text={header} most={80} />
+      </span>
+      <span class="column-fields">
+        <ChoiceField
+          label={columnWords.meaningOf(letters)}
+          labelHidden
+          value={meaning ?? ''}
+          choices={[
+            { value: '', text: columnWords.notUsed },
+            ...names.map((name) => ({ value: name, text: name })),
+          ]}
+          onChoice={(chosen) => {
+            onMap(withMeaning(map, table, column, chosen === '' ? null : chosen));
+          }}
+        />
+        {meaning !== null && takesUnit && (
+          <UnitField
+            key={`${meaning} ${unit ?? ''}`}
+            letters={letters}
+            unit={unit ?? ''}
+            onUnit={(text) => {
+              onMap(withUnit(map, table.kind, meaning, text));
+            }}
+          />
+        )}
+      </span>
+    </li>
+  );
+}
+
+interface UnitFieldProps {
+  readonly letters: string;
+  readonly unit: string;
+  readonly onUnit: (text: string) => void;
+}
+
+function UnitField({ letters, unit, onUnit }: UnitFieldProps): JSX.Element {
+  const [text, setText] = useState(unit);
+  const unknown = text.trim() !== '' && text !== unit && parseUnit(text) === undefined;
+  return (
+    <TextField
+      label={<span class="unseen">{columnWords.unitOf(letters)}</span>}
+      value={text}
+      onText={setText}
+      complaint={unknown ? columnWords.unitUnknown : undefined}
+      onCommit={() => {
+        if (!unknown && text !== unit) onUnit(text);
+      }}
+    />
+  );
+}

@@ -1,0 +1,45 @@
+import type { JSX } from 'preact';
+import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
+import { saysSomething } from './corrections.ts';
+import { columnWords } from './columnWords.ts';
+import { TableColumns } from './TableColumns.tsx';
+import type { Understood } from './understood.ts';
+
+interface ColumnsPartProps {
+  readonly understood: Understood;
+  readonly sheetNames: readonly string[];
+  readonly map: ColumnMap;
+  readonly onMap: (map: ColumnMap) => void;
+}
+
+/** How both tables were understood, and what the user can say about it. Open by itself while a table is not clear. */
+export function ColumnsPart({ understood, sheetNames, map, onMap }: ColumnsPartProps): JSX.Element {
+  const corrected = saysSomething(map);
+  return (
+    <details class="part" open={understood.refusal !== null}>
+      <summary>{columnWords.title}</summary>
+      <p class="quiet">{columnWords.intro}</p>
+      {(['channels', 'settings'] as const).map((kind) => (
+        <TableColumns
+          key={kind}
+          kind={kind}
+          table={understood[kind]}
+          sheetNames={sheetNames}
+          map={map}
+          onMap={onMap}
+        />
+      ))}
+      {corrected && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            onMap({});
+          }}
+        >
+          {columnWords.reset}
+        </button>
+      )}
+    </details>
+  );
+}

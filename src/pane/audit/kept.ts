@@ -1,0 +1,44 @@
+import { parsePolicy, defaultPolicy, type Policy } from '../../audit/policy/policy.ts';
+import { parseColumnMap, type ColumnMap } from '../../audit/tables/columnMap.ts';
+import { AuditRefused } from '../../audit/refused.ts';
+import type { WorkbookPort } from '../../hosts/port/port.ts';
+
+/** Keys of the documents that travel with the workbook. */
+const keys = { map: 'tripdrift.columns', policy: 'tripdrift.policy' } as const;
+
+export interface Kept {
+  readonly map: ColumnMap;
+  readonly policy: Policy;
+  /** What was kept but can't be used, in words. */
+  readonly remarks: readonly string[];
+}
+
+/** Column corrections and policy kept in the workbook; what can't be used is left out and said. */
+export async function readKept(port: WorkbookPort): Promise<Kept> {
+  const remarks: string[] = [];
+  const use = <T>(what: string, value: unknown, parse: (json: unknown) => T, otherwise: T): T => {
+    if (value === null || value === undefined) return otherwise;
+    try {
+      return parse(value);
+    } catch (error) {
+      if (!(error instanceof AuditRefused)) throw error;
+      remarks.push(`The ${what} kept in this workbook can’t be used and is left out. ${error.message}`);
+      return otherwise;
+    }
+  };
+  return {
+    map: use('column corrections', await port.readSetting(keys.map), parseColumnMap, {}),
+    policy: use('policy', await port.readSetting(keys.policy), parsePolicy, defaultPolicy),
+    remarks,
+  };
+}
+
+/** Keeps the column corrections in the workbook. */
+export async function keepMap(port: WorkbookPort, map: ColumnMap): Promise<void> {
+  await port.writeSetting(keys.map, map);
+}
+
+/** Keeps the policy in the workbook. */
+export async function keepPolicy(port: WorkbookPort, policy: Policy): Promise<void> {
+  await port.writeSetting(keys.policy, policy);
+}

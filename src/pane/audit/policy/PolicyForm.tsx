@@ -1,0 +1,93 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { defaultPolicy, type Policy } from '../../../audit/policy/policy.ts';
+import { ChoiceField } from '../../parts/ChoiceField.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { policyParts } from './policyFields.ts';
+import { policyTexts, readPolicy, type PolicyTexts } from './policyForm.ts';
+import { policyWords } from './policyWords.ts';
+
+interface PolicyFormProps {
+  readonly policy: Policy;
+  readonly onPolicy: (policy: Policy) => void;
+}
+
+/** The policy as a form: defaults filled in, wrong entries said beside them, nothing used before it is all right. */
+export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
+  const [texts, setTexts] = useState<PolicyTexts>(() => policyTexts(policy));
+  const [tried, setTried] = useState<'no' | 'wrong' | 'applied'>('no');
+  const { policy: read, complaints } = readPolicy(texts);
+  const standard = policyTexts(defaultPolicy);
+  const held = policyTexts(policy);
+  const differing = Object.keys(standard).filter((path) => held[path] !== standard[path]).length;
+  const set = (path: string, text: string): void => {
+    setTexts({ ...texts, [path]: text });
+    setTried('no');
+  };
+  const use = (next: Policy | null): void => {
+    setTried(next ? 'applied' : 'wrong');
+    if (next) onPolicy(next);
+  };
+  return (
+    <details class="part">
+      <summary>
+        {policyWords.title}{' '}
+        <span class="quiet">{differing === 0 ? policyWords.defaults : policyWords.changed(differing)}</span>
+      </summary>
+      <p class="quiet">{policyWords.intro}</p>
+      <ChoiceField
+        label={policyWords.rule}
+        value={texts['rule'] ?? ''}
+        choices={[
+          { value: 'guarded', text: policyWords.guarded },
+          { value: 'simple', text: policyWords.simple },
+        ]}
+        onChoice={(rule) => {
+          set('rule', rule);
+        }}
+      />
+      {policyParts.map(({ title, fields }) => (
+        <fieldset key={title}>
+          <legend>{title}</legend>
+          {fields.map(({ path, label, unit, holds }) => (
+            <TextField
+              key={path}
+              label={label}
+              value={texts[path] ?? ''}
+              numeric={holds === 'number'}
+              {...(unit === undefined ? {} : { unit })}
+              complaint={complaints[path]}
+              onText={(text) => {
+                set(path, text);
+              }}
+            />
+          ))}
+        </fieldset>
+      ))}
+      {tried === 'wrong' && <Notice tone="problem">{policyWords.wrong}</Notice>}
+      {tried === 'applied' && <Notice tone="done">{policyWords.applied}</Notice>}
+      <div class="button-row">
+        <button
+          type="button"
+          class="button button-first"
+          onClick={() => {
+            use(read);
+          }}
+        >
+          {policyWords.apply}
+        </button>
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            setTexts(standard);
+            use(defaultPolicy);
+          }}
+        >
+          {policyWords.reset}
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,79 @@
+import type { JSX } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import type { ChannelResult, Report } from '../../../audit/report/types.ts';
+import { usePort } from '../../app/paneContext.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { useDeed } from '../../parts/useDeed.ts';
+import { auditWords, clockTime } from '../auditWords.ts';
+import { ChannelDetail } from '../channels/ChannelDetail.tsx';
+import { everything, filterChannels } from '../channels/channelFilter.ts';
+import { ChannelList } from '../channels/ChannelList.tsx';
+import { rowExtent } from '../channels/rowExtent.ts';
+import { Counts } from './Counts.tsx';
+import { FindingList } from './FindingList.tsx';
+import { Groups } from './Groups.tsx';
+
+/** The result of an audit: counts, channels worst first, the chosen one, groups and problems. */
+export function Results({ report }: { report: Report }): JSX.Element {
+  const port = usePort();
+  const selecting = useDeed();
+  const [filter, setFilter] = useState(everything);
+  const [chosen, setChosen] = useState<ChannelResult | null>(null);
+  const listed = useMemo(() => filterChannels(report.channels, filter), [report, filter]);
+  const choose = (channel: ChannelResult): void => {
+    setChosen(channel);
+    const { sheet, row } = channel.source.channels;
+    const { from, to } = rowExtent(report, channel);
+    selecting.run(() => port.selectRow(sheet, row, from, to));
+  };
+  return (
+    <>
+      <h3>{auditWords.results}</h3>
+      <p class="quiet">
+        {auditWords.resultFrom(report.version)}{' '}
+        <time dateTime={report.generated}>{clockTime(report.generated)}</time>
+      </p>
+      <Counts
+        summary={report.summary}
+        verdict={filter.verdict}
+        onVerdict={(verdict) => {
+          setFilter({ ...filter, verdict });
+        }}
+      />
+      <TextField
+        label={auditWords.search}
+        value={filter.search}
+        onText={(search) => {
+          setFilter({ ...filter, search });
+        }}
+      />
+      <p class="quiet" role="status">
+        {listed.length === 0
+          ? auditWords.nothingListed
+          : auditWords.listed(listed.length, report.channels.length)}
+      </p>
+      {listed.length > 0 && <ChannelList channels={listed} chosen={chosen} onChoose={choose} />}
+      {selecting.refusal !== null && (
+        <Notice tone="problem">
+          <Said text={selecting.refusal} />
+        </Notice>
+      )}
+      {chosen ? (
+        <ChannelDetail key={chosen.tag} channel={chosen} />
+      ) : (
+        listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
+      )}
+      {report.groups.length > 0 && <Groups groups={report.groups} />}
+      {report.problems.length > 0 && (
+        <details class="part">
+          <summary>
+            {auditWords.problems} <span class="quiet">{report.problems.length}</span>
+          </summary>
+          <FindingList findings={report.problems} none="" />
+        </details>
+      )}
+    </>
+  );
+}

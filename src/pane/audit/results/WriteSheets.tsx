@@ -1,0 +1,112 @@
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import type { Report } from '../../../audit/report/types.ts';
+import { resultSheets } from '../../../sheets/resultSheets.ts';
+import type { WrittenSheet } from '../../../hosts/port/port.ts';
+import { usePort } from '../../app/paneContext.ts';
+import { Notice } from '../../parts/Notice.tsx';
+import { Progress } from '../../parts/Progress.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { useDeed } from '../../parts/useDeed.ts';
+import { auditWords } from '../auditWords.ts';
+
+interface WriteSheetsProps {
+  readonly report: Report;
+  /** Hears when the pane itself begins and ends to write, so that its own sheets are no change of the workbook. */
+  readonly onWriting: (under: boolean) => void;
+}
+
+/** Adds the result sheets to the workbook, all or none, and says under which names. */
+export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Element {
+  const port = usePort();
+  const deed = useDeed();
+  const cancel = useRef({ cancelled: false });
+  const [part, setPart] = useState(0);
+  const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
+  const [cancelled, setCancelled] = useState(false);
+
+  const write = async (): Promise<void> => {
+    const own = { cancelled: false };
+    cancel.current = own;
+    setPart(0);
+    setWritten([]);
+    setCancelled(false);
+    onWriting(true);
+    try {
+      setWritten(await port.writeSheets(resultSheets(report), setPart, own));
+    } catch (error) {
+      if (!own.cancelled) throw error;
+      setCancelled(true);
+    } finally {
+      onWriting(false);
+    }
+  };
+
+  return (
+    <div class="deed">
+      {deed.busy ? (
+        <Progress
+          label={auditWords.writing}
+          part={part}
+          cancelText={auditWords.cancel}
+          onCancel={() => {
+            cancel.current.cancelled = true;
+          }}
+        />
+      ) : (
+        <button
+          type="button"
+          class="button button-first"
+          onClick={() => {
+            deed.run(write);
+          }}
+        >
+          {auditWords.write}
+        </button>
+      )}
+      <span class="quiet">{auditWords.writeHint}</span>
+      {deed.refusal !== null && (
+        <Notice tone="problem">
+          <Said text={deed.refusal} />
+        </Notice>
+      )}
+      {cancelled && <Notice tone="note">{auditWords.writeCancelled}</Notice>}
+      {written.length > 0 && (
+        <Notice tone="done">
+          {auditWords.written}
+          <ul class="plain-list">
+            {written.map(({ wanted, given }) => (
+              <li key={given}>
+                <CellOfSheet given={given} />
+                {given !== wanted && <Said text={auditWords.renamed(wanted)} />}
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+    </div>
+  );
+}
+
+function CellOfSheet({ given }: { given: string }): JSX.Element {
+  const port = usePort();
+  const deed = useDeed();
+  return (
+    <>
+      <button
+        type="button"
+        class="cell-link"
+        onClick={() => {
+          deed.run(() => port.selectCell({ sheet: given, row: 1, column: 1 }));
+        }}
+      >
+        <Said text={given} most={40} />
+      </button>
+      {deed.refusal !== null && (
+        <span class="field-complaint" role="alert">
+          <Said text={deed.refusal} />
+        </span>
+      )}
+    </>
+  );
+}

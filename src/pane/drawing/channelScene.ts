@@ -1,0 +1,24 @@
+import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import { sceneOf, type Lane, type Scene } from './scene.ts';
+
+/** The drawing of a channel: its thresholds with danger first, limit, linear reach, present real reading. */
+export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {
+  return sceneOf({
+    unit: unit ?? '',
+    lanes: thresholds.filter(({ setpoint }) => setpoint !== null).map(laneOf),
+    limit: inputs.limit,
+    reach: inputs.linearReach,
+    reading: inputs.realReading,
+  });
+}
+
+function laneOf({ name, setpoint, multiplier, effective, low, high, verdict }: ThresholdResult): Lane {
+  return {
+    name: multiplier === 1 ? name : `${name} × ${multiplier}`,
+    intended: setpoint === null ? null : multiplier * setpoint,
+    effective,
+    low,
+    high,
+    verdict,
+  };
+}

@@ -1,0 +1,40 @@
+import { appWords } from './app/appWords.ts';
+import { mountPane, viewOf } from './app/mountPane.tsx';
+import { surroundings, type OfficeLike } from './app/startup.ts';
+import { plainMessage } from './parts/plainMessage.ts';
+
+/** What Office.js puts into the page, where it is loaded. */
+declare const Office: OfficeLike | undefined;
+
+const root = document.getElementById('pane');
+
+function say(text: string): void {
+  if (!root) return;
+  const line = document.createElement('p');
+  line.className = 'starting';
+  line.setAttribute('role', 'status');
+  line.textContent = text;
+  root.replaceChildren(line);
+}
+
+async function start(): Promise<void> {
+  if (!root) return;
+  say(appWords.starting);
+  const office = typeof Office === 'undefined' ? undefined : Office;
+  const where = await surroundings(office, () => {
+    say(appWords.noAnswer);
+  });
+  const view = viewOf(window.location.hash);
+  const [{ memoryPort }, { exampleWorkbook }] = await Promise.all([
+    import('./example/memoryPort.ts'),
+    import('./example/exampleWorkbook.ts'),
+  ]);
+  mountPane(root, memoryPort(exampleWorkbook), {
+    view,
+    remark: where === 'browser' ? appWords.example : appWords.outsideExcel,
+  });
+}
+
+start().catch((error: unknown) => {
+  say(`${appWords.failed} ${plainMessage(error)}`);
+});

@@ -1,0 +1,54 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { useId } from 'preact/hooks';
+
+interface TextFieldProps {
+  readonly label: ComponentChildren;
+  readonly value: string;
+  readonly onText: (text: string) => void;
+  readonly unit?: string;
+  readonly hint?: ComponentChildren;
+  readonly complaint?: string | undefined;
+  readonly numeric?: boolean;
+  readonly onCommit?: () => void;
+}
+
+/** A labelled text field with its unit, a hint, and what is wrong with what was entered. */
+export function TextField(props: TextFieldProps): JSX.Element {
+  const { label, value, onText, unit, hint, complaint, numeric = false, onCommit } = props;
+  const id = useId();
+  const described = [hint ? `${id}-hint` : '', complaint ? `${id}-complaint` : ''].filter(
+    (part) => part !== '',
+  );
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <span class="field-box">
+        <input
+          id={id}
+          type="text"
+          inputMode={numeric ? 'decimal' : 'text'}
+          autocomplete="off"
+          spellcheck={false}
+          value={value}
+          aria-invalid={complaint ? true : undefined}
+          aria-describedby={described.length > 0 ? described.join(' ') : undefined}
+          onInput={(event) => {
+            onText(event.currentTarget.value);
+          }}
+          onChange={onCommit}
+        />
+        {unit !== undefined && <span class="field-unit">{unit}</span>}
+      </span>
+      {hint !== undefined && hint !== '' && (
+        <span class="field-hint" id={`${id}-hint`}>
+          {hint}
+        </span>
+      )}
+      {complaint !== undefined && (
+        <span class="field-complaint" id={`${id}-complaint`} role="alert">
+          {complaint}
+        </span>
+      )}
+    </div>
+  );
+}

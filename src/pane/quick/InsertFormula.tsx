@@ -1,0 +1,107 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import type { CellPlace, Selection } from '../../hosts/port/port.ts';
+import { usePort } from '../app/paneContext.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { Said } from '../parts/Said.tsx';
+import { useDeed } from '../parts/useDeed.ts';
+import { addressOf, effectiveFormula, sameCell } from './formula.ts';
+import type { QuickValues } from './quickAnswer.ts';
+import type { QuickState } from './quickState.ts';
+import { quickWords } from './quickWords.ts';
+
+interface InsertFormulaProps {
+  readonly values: QuickValues;
+  readonly sources: QuickState['sources'];
+}
+
+type Outcome =
+  | { readonly kind: 'inserted' | 'itself'; readonly at: CellPlace }
+  | { readonly kind: 'filled'; readonly at: CellPlace; readonly moved: boolean };
+
+/** Puts the formula into the selected cell. A filled cell is overwritten only after the user said so, and only that one. */
+export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Element {
+  const port = usePort();
+  const deed = useDeed();
+  const [said, setSaid] = useState<Outcome | null>(null);
+
+  const insert = async (agreed: CellPlace | null): Promise<void> => {
+    const selection = await port.readSelection();
+    const at = firstCell(selection);
+    if (Object.values(sources).some((source) => sameCell(source, at))) {
+      setSaid({ kind: 'itself', at });
+      return;
+    }
+    const overwrite = agreed !== null && sameCell(agreed, at);
+    if ((selection.cells[0]?.[0] ?? null) !== null && !overwrite) {
+      setSaid({ kind: 'filled', at, moved: agreed !== null });
+      return;
+    }
+    setSaid(null);
+    const target = await port.insertFormula(effectiveFormula(values, sources, at), overwrite);
+    setSaid({ kind: 'inserted', at: target });
+  };
+  const start = (agreed: CellPlace | null): void => {
+    deed.run(() => insert(agreed));
+  };
+
+  return (
+    <div class="deed">
+      <button
+        type="button"
+        class="button button-first"
+        onClick={() => {
+          start(null);
+        }}
+      >
+        {quickWords.insert}
+      </button>
+      <span class="quiet">{quickWords.insertHint}</span>
+      {deed.refusal !== null && (
+        <Notice tone="problem">
+          <Said text={deed.refusal} />
+        </Notice>
+      )}
+      {said?.kind === 'inserted' && (
+        <Notice tone="done">
+          <Said text={quickWords.inserted(addressOf(said.at))} />
+        </Notice>
+      )}
+      {said?.kind === 'itself' && (
+        <Notice tone="problem">
+          <Said text={quickWords.readsItself(addressOf(said.at))} />
+        </Notice>
+      )}
+      {said?.kind === 'filled' && (
+        <Notice tone="warning">
+          {said.moved && <Said text={quickWords.moved(addressOf(said.at))} />}{' '}
+          <Said text={quickWords.filled(addressOf(said.at))} />
+          <span class="button-row">
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                start(said.at);
+              }}
+            >
+              {quickWords.overwrite}
+            </button>
+            <button
+              type="button"
+              class="button"
+              onClick={() => {
+                setSaid(null);
+              }}
+            >
+              {quickWords.keep}
+            </button>
+          </span>
+        </Notice>
+      )}
+    </div>
+  );
+}
+
+function firstCell({ sheet, area }: Selection): CellPlace {
+  return { sheet, row: area.top, column: area.left };
+}

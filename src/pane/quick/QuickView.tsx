@@ -1,0 +1,41 @@
+import type { JSX } from 'preact';
+import { useReducer } from 'preact/hooks';
+import { SceneDrawing } from '../drawing/SceneDrawing.tsx';
+import { quickScene } from '../drawing/quickScene.ts';
+import { InsertFormula } from './InsertFormula.tsx';
+import { QuickFields } from './QuickFields.tsx';
+import { readQuick } from './quickAnswer.ts';
+import { emptyQuick, quickReducer } from './quickState.ts';
+import { quickWords } from './quickWords.ts';
+import { TakeFromSelection } from './TakeFromSelection.tsx';
+
+/** One setpoint in, one sentence and one drawing out. */
+export function QuickView(): JSX.Element {
+  const [state, dispatch] = useReducer(quickReducer, emptyQuick);
+  const { complaints, answer } = readQuick(state);
+  const scene = answer && quickScene(state, answer);
+  return (
+    <>
+      <h2>{quickWords.title}</h2>
+      <p class="quiet">{quickWords.intro}</p>
+      <TakeFromSelection dispatch={dispatch} />
+      <QuickFields state={state} complaints={complaints} dispatch={dispatch} />
+      <div class="answer" aria-live="polite">
+        {answer ? (
+          <>
+            <p class={`answer-sentence verdict-${answer.verdict}`}>{answer.sentence}</p>
+            {answer.details.map((text) => (
+              <p key={text} class="quiet">
+                {text}
+              </p>
+            ))}
+          </>
+        ) : (
+          <p class="quiet">{quickWords.waiting}</p>
+        )}
+      </div>
+      {scene && <SceneDrawing scene={scene} />}
+      {answer && <InsertFormula values={answer.values} sources={state.sources} />}
+    </>
+  );
+}

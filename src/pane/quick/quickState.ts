@@ -1,0 +1,61 @@
+import type { CellPlace } from '../../hosts/port/port.ts';
+
+export const cellFields = ['setpoint', 'configured', 'measured'] as const;
+/** Fields that can be taken from cells, in the order in which they are taken. */
+export type CellField = (typeof cellFields)[number];
+export type QuickField = CellField | 'uncertainty';
+export type SetpointKind = 'alert' | 'danger';
+
+export const displacementUnits = ['mil', 'µm', 'mm'] as const;
+
+export interface QuickState {
+  /** What stands in each field, as it was typed or taken. */
+  readonly texts: Readonly<Record<QuickField, string>>;
+  readonly kind: SetpointKind;
+  readonly unit: string;
+  /** Cells from which fields were taken and that still stand as taken. */
+  readonly sources: Readonly<Partial<Record<CellField, CellPlace>>>;
+}
+
+export interface TakenCell {
+  readonly field: CellField;
+  readonly place: CellPlace;
+  readonly value: number;
+}
+
+export type QuickAction =
+  | { readonly type: 'typed'; readonly field: QuickField; readonly text: string }
+  | { readonly type: 'kind'; readonly kind: SetpointKind }
+  | { readonly type: 'unit'; readonly unit: string }
+  | { readonly type: 'took'; readonly cells: readonly TakenCell[] };
+
+export const emptyQuick: QuickState = {
+  texts: { setpoint: '', configured: '', measured: '', uncertainty: '' },
+  kind: 'danger',
+  unit: 'mil',
+  sources: {},
+};
+
+/** The next state of the quick answer. A field that is typed over is no longer that of its cell. */
+export function quickReducer(state: QuickState, action: QuickAction): QuickState {
+  switch (action.type) {
+    case 'typed': {
+      const sources = { ...state.sources };
+      if (action.field !== 'uncertainty') Reflect.deleteProperty(sources, action.field);
+      return { ...state, texts: { ...state.texts, [action.field]: action.text }, sources };
+    }
+    case 'kind':
+      return { ...state, kind: action.kind };
+    case 'unit':
+      return { ...state, unit: action.unit };
+    case 'took':
+      return {
+        ...state,
+        texts: {
+          ...state.texts,
+          ...Object.fromEntries(action.cells.map(({ field, value }) => [field, String(value)])),
+        },
+        sources: Object.fromEntries(action.cells.map(({ field, place }) => [field, place])),
+      };
+  }
+}

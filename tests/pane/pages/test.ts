@@ -1,0 +1,84 @@
+/// <reference lib="dom" />
+import { HostRefused, type CellPlace, type WorkbookPort } from '../../../src/hosts/port/port.ts';
+import { mountPane, viewOf } from '../../../src/pane/app/mountPane.tsx';
+import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
+import { memoryPort, type MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
+import { hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
+
+const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
+  example: () => exampleWorkbook,
+  hostile: hostileWorkbook,
+  large: largeWorkbook,
+  unclear: unclearWorkbook,
+};
+
+/** What a test asks of the port and what the pane asked of it. */
+export interface PortLog {
+  readonly calls: [string, ...unknown[]][];
+  change(sheet: string): void;
+  /** Called before each part of long work; a test may hold it up. */
+  hold: Promise<void> | null;
+  refuse: string | null;
+  settings: Record<string, unknown>;
+}
+
+declare global {
+  interface Window {
+    portLog: PortLog;
+  }
+}
+
+const asked = new URLSearchParams(window.location.search);
+const name = asked.get('workbook') ?? 'example';
+const inner = memoryPort((workbooks[name] ?? workbooks['example']!)());
+
+let listener: ((sheet: string) => void) | null = null;
+const log: PortLog = {
+  calls: [],
+  change: (sheet) => listener?.(sheet),
+  hold: null,
+  refuse: null,
+  settings: {},
+};
+window.portLog = log;
+
+let broken: CellPlace[] = [
+  { sheet: 'Channels', row: 4, column: 5 },
+  { sheet: 'Monitor', row: 2, column: 28 },
+];
+
+const noted =
+  <Given extends unknown[], Out>(call: string, run: (...given: Given) => Promise<Out>) =>
+  async (...given: Given): Promise<Out> => {
+    log.calls.push([call, ...given.filter((one) => typeof one !== 'function')]);
+    if (log.hold) await log.hold;
+    if (log.refuse !== null) throw new HostRefused(log.refuse);
+    return run(...given);
+  };
+
+/** The example's port, with what it is asked written down, and with formulas to care for. */
+const port: WorkbookPort = {
+  ...inner,
+  readWorkbook: noted('readWorkbook', inner.readWorkbook),
+  selectRow: noted('selectRow', inner.selectRow),
+  selectCell: noted('selectCell', inner.selectCell),
+  insertFormula: noted('insertFormula', inner.insertFormula),
+  writeSheets: noted('writeSheets', inner.writeSheets),
+  writeSetting: noted('writeSetting', async (key, value) => {
+    log.settings[key] = value;
+    await inner.writeSetting(key, value);
+  }),
+  onChange: (heard) => {
+    listener = heard;
+    return inner.onChange(heard);
+  },
+  findBrokenFormulas: () => Promise.resolve(broken),
+  repairFormulas: (places) => {
+    broken = [];
+    return Promise.resolve(places.length);
+  },
+  recalculate: () => Promise.resolve(7),
+  functionsReady: () => Promise.resolve(asked.get('functions') !== 'missing'),
+};
+
+mountPane(document.getElementById('pane')!, port, { view: viewOf(window.location.hash) });

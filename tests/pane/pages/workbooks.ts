@@ -1,0 +1,66 @@
+import type { Cell } from '../../../src/cells/cell.ts';
+import type { MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
+
+type Rows = readonly (readonly Cell[])[];
+
+function twoTables(channels: Rows, settings: Rows, names = ['Channels', 'Monitor'] as const): MemoryWorkbook {
+  const [first, second] = names;
+  return {
+    workbook: {
+      name: 'test.xlsx',
+      sheets: [
+        { name: first, rows: channels, hidden: false, hiddenRows: new Set(), tables: [] },
+        { name: second, rows: settings, hidden: false, hiddenRows: new Set(), tables: [] },
+      ],
+    },
+    selection: { sheet: second, area: { top: 2, left: 2, bottom: 2, right: 2 } },
+  };
+}
+
+const channelHeader = ['Tag', 'Machine', 'Measured sensitivity (mV/mil)', 'Present reading (mil)'];
+const settingsHeader = ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'];
+
+/** The longest text that a cell of a workbook can hold. Source: ECMA-376 Part 1, limits as Excel documents them. */
+export const longest = 'W'.repeat(32_767);
+export const hostileTags = [
+  '<img src=x onerror="document.title=1">',
+  '<script>document.title="owned"</script>',
+  '=HYPERLINK("http://example.invalid","x")',
+  '\u202Egnp.exe\u202C right to left',
+  'وسم القناة',
+  '"><b>bold</b>&amp;',
+] as const;
+
+/** Tags, machines and a sheet's name made to break out of being text. */
+export function hostileWorkbook(): MemoryWorkbook {
+  return twoTables(
+    [
+      [...channelHeader, '<i>Header</i>'],
+      ...hostileTags.map((tag) => [tag, '<b>machine</b>', 160, 1, '<u>x</u>']),
+      ['T-long', longest, 160, 1],
+      ['T-text', '<b>machine</b>', '<svg onload=alert(1)>', 1],
+    ],
+    [settingsHeader, ...[...hostileTags, 'T-long', 'T-text'].map((tag) => [tag, 200, 3, 5])],
+    ['<b>Ch</b>', "Mon'itor"],
+  );
+}
+
+/** 20,000 channels, every third 20 % low. */
+export function largeWorkbook(): MemoryWorkbook {
+  const tags = Array.from({ length: 20_000 }, (_, index) => `V-${String(index + 1).padStart(5, '0')}`);
+  return twoTables(
+    [channelHeader, ...tags.map((tag, index) => [tag, `M-${index % 40}`, index % 3 === 0 ? 160 : 200, 1.5])],
+    [settingsHeader, ...tags.map((tag) => [tag, 200, 3, 5])],
+  );
+}
+
+/** A channel list whose measured sensitivity has a header that says nothing. */
+export function unclearWorkbook(): MemoryWorkbook {
+  return twoTables(
+    [
+      ['Tag', 'Machine', 'Column7', 'Present reading (mil)'],
+      ['V-1', 'M-1', 160, 1.5],
+    ],
+    [settingsHeader, ['V-1', 200, 3, 5]],
+  );
+}

@@ -1,10 +1,10 @@
 /** A cell holds this many UTF-16 units of text (common practice of spreadsheet programs, no source). */
 export const longestText = 32_767;
 
-/** Text no longer than a cell holds; a longer one ends in an ellipsis. */
-export function fittedText(text: string): string {
-  if (text.length <= longestText) return text;
-  return `${text.slice(0, longestText - 1).replace(/[\uD800-\uDBFF]$/, '')}…`;
+/** Text of at most `longest` UTF-16 units, by default what a cell holds; a longer one ends in an ellipsis. */
+export function fittedText(text: string, longest = longestText): string {
+  if (text.length <= longest) return text;
+  return `${text.slice(0, longest - 1).replace(/[\uD800-\uDBFF]$/, '')}…`;
 }
 
 /** Numbers that a cell cannot hold, as text: `∞`, `−∞`; not-a-number is an empty text. */

@@ -1,0 +1,29 @@
+/** Namespace of the worksheet functions. */
+const namespace = 'TRIPDRIFT';
+
+/** How files store a function's name; Excel shows it where the function is not registered. */
+const storedName = new RegExp(`_xldudf_${namespace}_(?=\\w)`, 'gi');
+const shownName = new RegExp(`(?<![\\w.])${namespace}\\.\\w`, 'i');
+
+/** Texts and quoted sheet names, in which a name means nothing. */
+const quoted = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
+
+/** Whether a cell's formula calls a worksheet function of ours, by either form of its name. */
+export function isOurs(formula: unknown): formula is string {
+  if (typeof formula !== 'string' || !formula.startsWith('=')) return false;
+  const bare = formula.replace(quoted, '""');
+  return shownName.test(bare) || bare.search(storedName) >= 0;
+}
+
+/** Whether a formula of ours has the name in its stored form. */
+export function hasStoredName(formula: string): boolean {
+  return formula.replace(quoted, '""').search(storedName) >= 0;
+}
+
+/** The formula with our functions' names as they are typed; texts and sheet names stay as they are. */
+export function withShownNames(formula: string): string {
+  const parts = formula.split(new RegExp(`(${quoted.source})`, 'g'));
+  return parts
+    .map((part, index) => (index % 2 === 0 ? part.replace(storedName, `${namespace}.`) : part))
+    .join('');
+}

@@ -1,0 +1,20 @@
+import type { SheetModel } from '../../../sheets/model.ts';
+import { footerText, pageNumbers } from '../../formats/footer.ts';
+
+/** Sets how a sheet is printed: one page wide, header rows on each page, margins in points as in files. */
+export function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
+  const { pageLayout } = sheet;
+  pageLayout.orientation = print.landscape ? 'Landscape' : 'Portrait';
+  pageLayout.zoom = { horizontalFitToPages: 1 };
+  pageLayout.leftMargin = 28.8;
+  pageLayout.rightMargin = 28.8;
+  pageLayout.topMargin = 43.2;
+  pageLayout.bottomMargin = 43.2;
+  pageLayout.footerMargin = 21.6;
+  if (print.repeatRows !== undefined) {
+    pageLayout.setPrintTitleRows(`$${print.repeatRows.from}:$${print.repeatRows.to}`);
+  }
+  const footer = pageLayout.headersFooters.defaultForAllPages;
+  footer.leftFooter = footerText(print.footer ?? '');
+  footer.rightFooter = pageNumbers;
+}

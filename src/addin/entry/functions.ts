@@ -1,8 +1,14 @@
 import { type CustomFunctionsLike, associateAll } from '../../functions/excel/associate.ts';
+import { type OfficeCommands, type PanePage, registerCommands } from './commands.ts';
 
-declare global {
-  var CustomFunctions: CustomFunctionsLike | undefined;
+/** What Office.js, loaded just before, leaves in the page. */
+interface OfficePage {
+  readonly CustomFunctions?: CustomFunctionsLike;
+  readonly Office?: OfficeCommands;
+  readonly document?: PanePage;
 }
 
 // Runs right behind Office.js and before anything of the pane, so that functions calculate even where the pane fails.
-if (globalThis.CustomFunctions !== undefined) associateAll(globalThis.CustomFunctions);
+const { CustomFunctions, Office, document } = globalThis as OfficePage;
+if (CustomFunctions !== undefined) associateAll(CustomFunctions);
+if (Office !== undefined && document !== undefined) registerCommands(Office, document);

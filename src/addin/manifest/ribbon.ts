@@ -1,5 +1,5 @@
+import { AUDIT_COMMAND } from '../entry/commands.ts';
 import { ICON_SIZES } from '../files.ts';
-import { AUDIT_COMMAND } from './texts.ts';
 
 /** A reference to a text, an image or an address among the resources. */
 export interface Reference {

@@ -9,9 +9,6 @@ export const DESCRIPTION =
 /** Identifies the add-in to Office for good: a random UUID (RFC 9562, version 4), never to be changed. */
 export const ID = '2bc4a934-2456-4d63-ae55-0f644f8c2b9b';
 
-/** The command that the pane registers for the ribbon button of that name. */
-export const AUDIT_COMMAND = 'auditNow';
-
 /** Texts of up to 125 characters, by resource id. */
 export const SHORT_TEXTS = {
   'Functions.Namespace': NAMESPACE,

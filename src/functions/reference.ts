@@ -12,9 +12,9 @@ Sensitivities are in one unit, whichever it is; displacements likewise. A number
 and is refused in a range. \`#VALUE!\` and \`#N/A\` carry a reason: point at the cell to read it. A blank cell reaches a
 function as 0 in some versions of Excel, so 0 is refused wherever it has no meaning of its own.`;
 
-/** The function reference as Markdown, without a heading of its own: one section a function, made from the catalogue. */
+/** The function reference as Markdown, with its heading: one section a function, made from the catalogue. */
 export function referenceMarkdown(): string {
-  return [INTRODUCTION, ...catalogue.map(section)].join('\n\n');
+  return ['## Worksheet functions', INTRODUCTION, ...catalogue.map(section)].join('\n\n');
 }
 
 function section(declared: WorksheetFunction): string {
@@ -24,7 +24,7 @@ function section(declared: WorksheetFunction): string {
   );
   const shown = declared.example.result.replaceAll('\t', '` and `');
   return [
-    `#### ${declared.id}`,
+    `### ${declared.id}`,
     '',
     `\`${NAMESPACE}.${signature(declared)}\``,
     '',

@@ -11,10 +11,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: [],
   units: [],
   method: ['units'],
+  functions: ['units', 'method'],
   audit: ['cells', 'units', 'method'],
   sheets: ['cells', 'units', 'method', 'audit'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
-  cli: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
+  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
 };
 
@@ -65,6 +66,8 @@ describe('structure of the source', () => {
     expect(wrong('method/zone/a.ts', '../../audit/b.ts')).toHaveLength(1);
     expect(wrong('sheets/a.ts', '../hosts/b.ts')).toHaveLength(1);
     expect(wrong('hosts/file/a.ts', '../../cli/b.ts')).toHaveLength(1);
+    expect(wrong('hosts/file/a.ts', '../../functions/b.ts')).toHaveLength(1);
+    expect(wrong('functions/a.ts', '../audit/b.ts')).toHaveLength(1);
     expect(wrong('cells/a.ts', '../../tests/b.ts')).toHaveLength(1);
     expect(wrong('audit/a.ts', '../method/b.ts')).toEqual([]);
     expect(against({ path: 'units/a.ts', text: "export * from '../audit/b.ts';" })).toHaveLength(1);

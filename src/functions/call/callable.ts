@@ -2,7 +2,7 @@ import type { WorksheetFunction } from '../declare/declare.ts';
 import { FunctionError } from '../functionError.ts';
 import { planOf, valueOf } from './plan.ts';
 import { type Result, pairCells, single } from './result.ts';
-import { isRange, reaches } from './shape.ts';
+import { isRange, loneCell, reaches } from '../range.ts';
 import { spread } from './spread.ts';
 
 /** A worksheet function as it is called: cells or ranges in, a value or rows of values out. It never throws. */
@@ -29,7 +29,7 @@ export function callable(worksheetFunction: WorksheetFunction): Callable {
       let cell = given[index];
       if (typeof cell === 'object' && isRange(cell) && together[index] !== true) {
         if (reaches(cell)) return spread(given, plan);
-        cell = cell[0]?.[0];
+        cell = loneCell(cell);
       }
       const value = valueOf(plan, index, cell, true);
       if (value instanceof FunctionError) return larger(given) ? spread(given, plan) : value;

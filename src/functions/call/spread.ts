@@ -3,7 +3,7 @@ import { FunctionError, notAvailable, refused } from '../functionError.ts';
 import { blank } from '../read/cellKind.ts';
 import { type Plan, valueOf } from './plan.ts';
 import { type Matrix, type Result, type Single, pairCells, single } from './result.ts';
-import { BEYOND, type Range, type Shape, cellAt, isRange, reaches, shapeOf } from './shape.ts';
+import { BEYOND, type Range, type Shape, cellAt, isRange, loneCell, reaches, shapeOf } from '../range.ts';
 
 interface Spread {
   readonly index: number;
@@ -30,7 +30,8 @@ export function spread(given: readonly unknown[], plan: Plan): Result {
   const values = given.slice(0, plan.readers.length);
   for (let index = 0; index < plan.readers.length; index++) {
     if (spreads.some((one) => one.index === index)) continue;
-    const value = valueOf(plan, index, given[index], true);
+    const cell = plan.together[index] === true ? given[index] : loneCell(given[index]);
+    const value = valueOf(plan, index, cell, true);
     if (value instanceof FunctionError) return value;
     values[index] = value;
   }

@@ -33,7 +33,7 @@ export const DISPLACEMENT = declare({
   ],
   result: 'number',
   resultDescription: 'Displacement, peak-to-peak. It holds for a sinusoid alone.',
-  example: { formula: '=TRIPDRIFT.DISPLACEMENT(4.7877872,"mm/s",60)', result: '25.39999997840466' },
+  example: { formula: '=TRIPDRIFT.DISPLACEMENT(4.7877872,"mm/s",60)', result: '25.3999999784035' },
   run: (amplitude, unit, frequency, frequencyUnit, to) => {
     const peak = convertDetection(amplitude * unit.factor, unit.detection ?? '0-p', '0-p');
     const hertz = frequency * frequencyUnit.factor;

@@ -3,6 +3,7 @@ import { choiceReader } from './choice.ts';
 import { readMembers } from './members.ts';
 import { numberReader } from './number.ts';
 import type { Reader } from './reader.ts';
+import { isRange } from '../range.ts';
 import { unitReader } from './unit.ts';
 
 /** The reader of an argument, made once for all calls. Members are read from their whole range. */
@@ -20,5 +21,5 @@ export function readerOf(argument: Argument): Reader<unknown> {
 }
 
 function asRows(cell: unknown): readonly (readonly unknown[])[] {
-  return Array.isArray(cell) ? (cell as readonly (readonly unknown[])[]) : [[cell]];
+  return isRange(cell) ? cell : [[cell]];
 }

@@ -1,14 +1,20 @@
 /** A range as it arrives: rows of cells, perhaps of unequal length. */
 export type Range = readonly (readonly unknown[])[];
 
+/** The value itself, or the cell of a range that has one or none. */
+export function loneCell(value: unknown): unknown {
+  return isRange(value) ? value[0]?.[0] : value;
+}
+
 /** Rows and columns of a range. */
 export interface Shape {
   readonly rows: number;
   readonly columns: number;
 }
 
+/** Whether a value is rows of cells; a flat list is none. */
 export function isRange(value: unknown): value is Range {
-  return Array.isArray(value);
+  return Array.isArray(value) && (value.length === 0 || Array.isArray(value[0]));
 }
 
 /** Whether a range has more than one cell. */
@@ -18,7 +24,7 @@ export function reaches(range: Range): boolean {
 
 export function shapeOf(range: Range): Shape {
   let columns = 0;
-  for (const row of range) if (row.length > columns) columns = row.length;
+  for (const row of range) if (Array.isArray(row) && row.length > columns) columns = row.length;
   return { rows: range.length, columns };
 }
 

@@ -1,0 +1,19 @@
+import { callable, type Callable } from '../../src/functions/call/callable.ts';
+import type { Result } from '../../src/functions/call/result.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
+import { FunctionError } from '../../src/functions/functionError.ts';
+
+export const calls: ReadonlyMap<string, Callable> = new Map(
+  catalogue.map((declared) => [declared.id, callable(declared)]),
+);
+
+export function call(id: string, ...given: unknown[]): Result {
+  const found = calls.get(id);
+  if (found === undefined) throw new Error(`no function ${id}`);
+  return found(...given);
+}
+
+/** `#VALUE! why` of an error, for comparison. */
+export function why(result: unknown): string {
+  return result instanceof FunctionError ? `${result.code} ${result.message}` : `no error: ${String(result)}`;
+}

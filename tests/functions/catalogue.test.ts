@@ -1,0 +1,146 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { withSection } from '../../src/cli/referenceSection.ts';
+import { NAMESPACE, catalogue } from '../../src/functions/catalogue.ts';
+import { optional } from '../../src/functions/declare/argument.ts';
+import { associateAll } from '../../src/functions/excel/associate.ts';
+import { functionsJson } from '../../src/functions/excel/metadata.ts';
+import { referenceMarkdown } from '../../src/functions/reference.ts';
+import { signature } from '../../src/functions/signature.ts';
+
+const HELP = 'https://host.example/tripdrift/help.html';
+
+/** Frozen: workbooks hold these names and orders, and Excel caches them; nothing here may change once published. */
+const SIGNATURES = [
+  'EFFECTIVE(setpoint, configured, measured, [multiplier])',
+  'SHIFT(setpoint, configured, measured, [multiplier])',
+  'SHIFTFRACTION(configured, measured)',
+  'SENSITIVITYERROR(configured, measured)',
+  'INDICATED(real, configured, measured)',
+  'ACTUAL(indicated, configured, measured)',
+  'INTERIMSETPOINT(setpoint, configured, measured, [resolution])',
+  'BAND(setpoint, configured, measured, uncertainty, [multiplier])',
+  'VERDICT(configured, measured, [tolerance], [uncertainty])',
+  'PROBABILITYLATER(setpoint, limit, configured, measured, uncertainty, [coverage], [multiplier])',
+  'AXIALEFFECTIVE(setpoint, configured, measured, zeroConfigured, zeroMeasured, direction)',
+  'VOTED(thresholds, m)',
+  'LATEBY(setpoint, effective, growth, [law])',
+  'LEVELATTRIP(effective, delay, growth, [law])',
+  'REACH(gap, from, to)',
+  'ZONE(displacement, speed, [unit])',
+  'ZONELIMIT(boundary, speed, [unit])',
+  'CONVERTUNIT(value, from, to)',
+  'DISPLACEMENT(amplitude, unit, frequency, [frequencyUnit], [to])',
+  'LOOP(current, span, [at0], [at100])',
+];
+
+/**
+ * `functions.json` as Microsoft's page "Manually create JSON metadata for custom functions in Excel" describes it
+ * (OfficeDev/office-js-docs-pr, docs/excel/custom-functions-json.md, 27 Oct 2025); names from its naming guidelines.
+ */
+const METADATA = z.strictObject({
+  allowErrorForDataTypeAny: z.literal(true),
+  functions: z.array(
+    z.strictObject({
+      id: z.string().regex(/^[A-Za-z][A-Za-z0-9_.]{2,127}$/),
+      name: z.string().regex(/^[A-Za-z][A-Za-z0-9_.]{2,127}$/),
+      description: z.string().min(1).max(255),
+      helpUrl: z.url({ protocol: /^https$/ }),
+      parameters: z.array(
+        z.strictObject({
+          name: z.string().regex(/^[a-z][A-Za-z0-9]*$/),
+          description: z.string().min(1).max(255),
+          type: z.enum(['string', 'number', 'boolean', 'any']),
+          dimensionality: z.enum(['scalar', 'matrix']),
+          optional: z.boolean().optional(),
+        }),
+      ),
+      result: z.strictObject({
+        type: z.enum(['string', 'number', 'boolean', 'any']),
+        dimensionality: z.enum(['scalar', 'matrix']),
+      }),
+    }),
+  ),
+});
+
+const metadata = METADATA.parse(JSON.parse(functionsJson(HELP)));
+
+describe('the catalogue', () => {
+  it('keeps names, order and optional arguments', () => {
+    expect(NAMESPACE).toBe('TRIPDRIFT');
+    expect(catalogue.map(signature)).toEqual(SIGNATURES);
+  });
+
+  it('has no name twice, capital letters alone, none that reads as a cell', () => {
+    const ids = catalogue.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.filter((id) => !/^[A-Z]{4,}$/.test(id))).toEqual([]);
+  });
+
+  it('puts optional arguments last, and names no argument of a function twice', () => {
+    for (const { arguments: declared } of catalogue) {
+      const kinds = declared.map((argument) => (optional(argument) ? 'o' : 'r')).join('');
+      expect(kinds).toMatch(/^r+o*$/);
+      expect(new Set(declared.map(({ name }) => name)).size).toBe(declared.length);
+    }
+  });
+});
+
+describe('what Excel is told', () => {
+  it('follows the published form, and says the same as the catalogue', () => {
+    expect(metadata.functions.map(({ id }) => id)).toEqual(catalogue.map(({ id }) => id));
+    for (const [index, { id, name, helpUrl, parameters }] of metadata.functions.entries()) {
+      const called = parameters.map((one) => (one.optional ? `[${one.name}]` : one.name)).join(', ');
+      expect(`${name}(${called})`).toBe(SIGNATURES[index]);
+      expect(helpUrl).toBe(`${HELP}#${id.toLowerCase()}`);
+    }
+  });
+
+  it('lets ranges, text and errors through to our own checks', () => {
+    for (const { parameters, result } of metadata.functions) {
+      for (const one of [...parameters, result])
+        expect(one).toMatchObject({ type: 'any', dimensionality: 'matrix' });
+    }
+    expect(functionsJson(HELP)).not.toContain('allowCustomDataForDataTypeAny');
+  });
+
+  it('each function is associated, none more', () => {
+    const ids: string[] = [];
+    associateAll({
+      associate: (id: string) => ids.push(id),
+      Error: Error,
+      ErrorCode: {
+        invalidValue: 1,
+        invalidNumber: 2,
+        notAvailable: 3,
+        divisionByZero: 4,
+        nullReference: 5,
+      },
+    });
+    expect(ids).toEqual(metadata.functions.map(({ id }) => id));
+  });
+});
+
+describe('the reference', () => {
+  const markdown = referenceMarkdown();
+
+  it('has a heading that each help address points to, and each argument', () => {
+    const headings = [...markdown.matchAll(/^### (.+)$/gm)].map(([, heading = '']) => heading.toLowerCase());
+    expect(metadata.functions.map(({ helpUrl }) => new URL(helpUrl).hash.slice(1))).toEqual(headings);
+    for (const one of SIGNATURES) expect(markdown).toContain(`\`TRIPDRIFT.${one}\``);
+  });
+
+  it('in the README is current (npm run reference writes it)', () => {
+    const readme = readFileSync(join(import.meta.dirname, '..', '..', 'README.md'), 'utf8');
+    expect(withSection(readme, markdown)).toBe(readme);
+  });
+
+  it('needs both markers', () => {
+    expect(() => withSection('# A page\n<!-- functions:end -->', 'x')).toThrow('functions:begin');
+    expect(withSection('a <!-- functions:begin -->old<!-- functions:end --> b', 'new')).toBe(
+      'a <!-- functions:begin -->\n\nnew\n\n<!-- functions:end --> b',
+    );
+  });
+});

@@ -1,0 +1,182 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { catalogue } from '../../src/functions/catalogue.ts';
+import { label } from '../../src/functions/declare/argument.ts';
+import { FunctionError } from '../../src/functions/functionError.ts';
+import { call, calls, why } from './call.ts';
+
+/** Sound arguments of each function: those of its example, read by hand. */
+const SOUND: Readonly<Record<string, readonly unknown[]>> = {
+  EFFECTIVE: [5, 200, 160, 1],
+  SHIFT: [5, 200, 160, 1],
+  SHIFTFRACTION: [200, 160],
+  SENSITIVITYERROR: [200, 160],
+  INDICATED: [5, 200, 160],
+  ACTUAL: [4, 200, 160],
+  INTERIMSETPOINT: [5, 200, 157, 0.1],
+  BAND: [5, 200, 160, 0.25, 1],
+  VERDICT: [200, 160, 0.05, 0.03],
+  PROBABILITYLATER: [5, 6.25, 200, 160, 0.03, 2, 1],
+  AXIALEFFECTIVE: [20, 200, 160, -10, -10, 'toward'],
+  VOTED: [[[4, 4.3, 3.7]], 2],
+  LATEBY: [5, 6.25, 0.5, 'linear'],
+  LEVELATTRIP: [6.25, 3, 0.5, 'linear'],
+  REACH: [50, 10, 80],
+  ZONE: [5, 3600, 'mil'],
+  ZONELIMIT: ['B/C', 3600, 'um'],
+  CONVERTUNIT: [5, 'mil', 'um'],
+  DISPLACEMENT: [4.7, 'mm/s', 60, 'Hz', 'um'],
+  LOOP: [12, 20, 4, 20],
+};
+
+class Invocation {
+  get functionName(): string {
+    return 'EFFECTIVE';
+  }
+}
+
+const ARGUMENTS = catalogue.flatMap(({ id, arguments: declared }) =>
+  declared.map((argument, index) => ({ id, argument, index, name: `${id} ${argument.name}` })),
+);
+
+function withValue(id: string, index: number, value: unknown): unknown {
+  return call(id, ...SOUND[id]!.with(index, value));
+}
+
+describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
+  const numeric = argument.kind === 'number';
+
+  it('is refused by name where its cell can’t be used', () => {
+    const bad: unknown[] = [true, { type: 'Entity', text: 'x' }, Symbol('x'), 12n, () => 0];
+    if (argument.kind !== 'members') bad.push('no such thing', '=1+1', '<b>5</b>', 'x'.repeat(40_000), '5,2');
+    if (numeric) bad.push(NaN, Infinity, -Infinity, '0x10', '1_000', '٥');
+    for (const value of bad) {
+      const result = withValue(id, index, value);
+      expect(result).toBeInstanceOf(FunctionError);
+      const { code, message } = result as FunctionError;
+      expect(['#VALUE!', '#NUM!']).toContain(code);
+      expect(message.startsWith(label(argument)), message).toBe(true);
+      expect(message.length, message).toBeLessThan(100);
+    }
+  });
+
+  it('passes an error on as itself, or counts it as a member that cannot act', () => {
+    for (const code of ['#N/A', '#DIV/0!', '#REF!']) {
+      const result = withValue(id, index, { code, message: 'why' });
+      expect(why(result)).toMatch(argument.kind === 'members' ? /cannot trip/ : new RegExp(`^${code} why$`));
+    }
+    if (argument.kind !== 'members')
+      expect(why(withValue(id, index, { code: '#SPILL!' }))).toContain('#SPILL!');
+  });
+
+  it('left out, blank or replaced by the call itself, takes its default or is asked for', () => {
+    const results = [undefined, null, '', '  ', [[null]], [['']], new Invocation()].map((value) =>
+      withValue(id, index, value),
+    );
+    for (const result of results) expect(result).toEqual(results[0]);
+    const optional = 'otherwise' in argument;
+    if (optional) expect(results[0]).not.toBeInstanceOf(FunctionError);
+    else expect(why(results[0])).toMatch(new RegExp(`^#VALUE! ${label(argument)} is blank: (enter|select)`));
+    expect(call(id, ...SOUND[id]!.slice(0, index), new Invocation())).toEqual(
+      call(id, ...SOUND[id]!.slice(0, index)),
+    );
+  });
+
+  it('refuses a 0 that may be a blank cell, where 0 has no meaning', () => {
+    const meaning = ['real', 'indicated', 'delay', 'value', 'amplitude'];
+    const zeroHasMeaning =
+      meaning.includes(argument.name) || (id === 'VERDICT' && argument.name === 'uncertainty');
+    const result = withValue(id, index, argument.kind === 'members' ? [[0, 4]] : 0);
+    if (zeroHasMeaning) expect(result).not.toBeInstanceOf(FunctionError);
+    else expect(why(result)).toMatch(/^#VALUE! .* zero or blank/);
+  });
+
+  it('never lets a number leave that is not finite', () => {
+    if (!numeric) return;
+    for (const value of [5e-324, 1e-300, 1e300, Number.MAX_VALUE, -Number.MAX_VALUE, 0.5, -1]) {
+      const cells = [withValue(id, index, value)].flat(2);
+      for (const cell of cells) {
+        if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+        else
+          expect(
+            typeof cell === 'string' || (cell instanceof FunctionError && cell.message.length < 100),
+          ).toBe(true);
+      }
+    }
+  });
+
+  it('counts a text that is a number in a single cell', () => {
+    if (!numeric) return;
+    const sound = SOUND[id]![index];
+    expect(withValue(id, index, ` ${String(sound)} `)).toEqual(call(id, ...SOUND[id]!));
+  });
+});
+
+describe('any call', () => {
+  const scalar = fc.oneof(
+    fc.double(),
+    fc.constantFrom<unknown>(
+      5,
+      200,
+      0.03,
+      'mil',
+      'um',
+      'Hz',
+      'toward',
+      'linear',
+      'A/B',
+      '',
+      null,
+      undefined,
+      true,
+      '5',
+    ),
+    fc.anything(),
+  );
+  const given = fc.oneof(scalar, fc.array(fc.array(scalar, { maxLength: 3 }), { maxLength: 3 }));
+
+  it('answers with finite numbers, texts, and errors that say why; it never throws', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...calls.keys()), fc.array(given, { maxLength: 9 }), (id, values) => {
+        const result = call(id, ...values);
+        const rows = typeof result === 'object' && !(result instanceof FunctionError) ? result : [[result]];
+        expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+        for (const cell of rows.flat()) {
+          if (typeof cell === 'number') expect(Number.isFinite(cell)).toBe(true);
+          else if (typeof cell === 'object') expect(cell.code).toMatch(/^#/);
+          else expect(typeof cell).toBe('string');
+        }
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  it('shows nothing of a cell but short, plain text', () => {
+    const message = why(call('EFFECTIVE', 'ab\u202Ecd\u0000\n<script>alert(1)</script>', 200, 160));
+    expect(message).toBe('#VALUE! Setpoint is text "ab cd <script>…": enter a number above 0.');
+  });
+});
+
+describe('detections', () => {
+  it('are not mixed up silently', () => {
+    expect(why(call('CONVERTUNIT', 5, 'mm/s rms', 'in/s pk'))).toContain('name the same one in both');
+    expect(why(call('CONVERTUNIT', 5, 'mm/s', 'in/s pk'))).toContain('name the same one in both');
+    expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s rms')).toBe(1);
+    expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s')).toBe(1);
+    expect(why(call('CONVERTUNIT', 5, 'mil', 'mV'))).toContain('units of one kind');
+    expect(why(call('ZONE', 5, 3600, 'mil 0-p'))).toContain('peak-to-peak');
+    expect(call('ZONE', 5, 3600, 'mil p-p')).toBe('B');
+    expect(why(call('ZONE', 5, 3600, 'mm/s'))).toContain('velocity');
+    expect(why(call('DISPLACEMENT', 5, 'mm/s', 60, 'Hz', 'mil rms'))).toContain('peak-to-peak');
+  });
+});
+
+describe('contradictions', () => {
+  it('are named', () => {
+    expect(why(call('REACH', 50, 90, 10))).toBe('#VALUE! From is not below To: enter the smaller end first.');
+    expect(why(call('LOOP', 12, 20, 4, 4))).toContain('At100 equals At0');
+    expect(why(call('INTERIMSETPOINT', 0.4, 200, 160, 0.5))).toMatch(/^#N\/A Resolution is too coarse/);
+    expect(why(call('VOTED', [[4, 5]], 1.5))).toContain('M is 1.5');
+    expect(call('REACH', 95, 10, 90)).toBe(0);
+  });
+});

@@ -11,6 +11,7 @@ import { AUDIT_COMMAND } from '../../src/addin/entry/commands.ts';
 import { checkManifest } from '../../src/addin/manifest/check.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { loadOffice } from '../office/load.ts';
+import { LIMITS, packedSizes } from './packedSizes.ts';
 
 const ADDRESS = 'https://host.example/tools/tripdrift';
 const OFFICE = join(dirname(createRequire(import.meta.url).resolve('@microsoft/office-js/package.json')));
@@ -127,6 +128,12 @@ describe('the built add-in', () => {
         : builtFiles(own, ADDRESS)(new URL(link, `${ADDRESS}/`).href) === undefined,
     );
     expect(dead).toEqual([]);
+  });
+
+  it('is small', () => {
+    const { functions, pane } = packedSizes(own);
+    expect(functions).toBeLessThan(LIMITS.functions);
+    expect(pane).toBeLessThan(LIMITS.pane);
   });
 
   it('explains every function at the address that its description gives to Excel', () => {

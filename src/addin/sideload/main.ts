@@ -33,8 +33,13 @@ function trustShare(share: string): void {
 }
 
 function copyTo(folder: string): void {
-  mkdirSync(folder, { recursive: true });
-  copyFileSync(MANIFEST, join(folder, 'tripdrift-manifest.xml'));
+  try {
+    mkdirSync(folder, { recursive: true });
+    copyFileSync(MANIFEST, join(folder, 'tripdrift-manifest.xml'));
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new SideloadRefused(`The manifest could not be copied to ${folder}: ${why}`);
+  }
   say(`Copied the manifest to ${folder}`);
 }
 

@@ -17,6 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
   cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
+  addin: ['functions', 'audit'],
 };
 
 interface SourceFile {

@@ -22,8 +22,9 @@ const folder = mkdtempSync(join(tmpdir(), 'tripdrift-bench-'));
 type Phases = Record<string, number>;
 
 function run(mode: string, input: string, output: string): Phases {
-  const script = join(import.meta.dirname, 'run.ts');
-  const done = spawnSync(process.execPath, ['--import', 'tsx', script, mode, input, output], {
+  const root = join(import.meta.dirname, '../..');
+  const program = [join(root, 'src/run.mjs'), 'tests/bench/run.ts'];
+  const done = spawnSync(process.execPath, [...program, mode, input, output], {
     encoding: 'utf8',
     maxBuffer: 1 << 26,
   });

@@ -1,7 +1,8 @@
 import type { ZipEntry } from './archive.ts';
+import { collect } from './collect.ts';
 import { crc32 } from './crc32.ts';
 import { fflateDeflater, type Deflater } from './deflater.ts';
-import { endRecord, entryHeaders, type EntryFacts } from './headers.ts';
+import { centralRecord, dataDescriptor, endRecord, localHeader, type EntryFacts } from './headers.ts';
 import { FileRefused } from './refused.ts';
 
 /** What `copy` needs to know of an entry of an existing archive. */
@@ -28,13 +29,14 @@ export interface ZipWriter {
 
 const utf8Name = 0x0800;
 const sizesFollow = 0x0008;
+const largest = 0xffffffff;
 /** 1980-01-01 00:00, the earliest date the format knows: a fixed one makes equal content equal bytes. */
 const fixedDate = 0x00210000;
 
 /**
- * A writer of zip archives that hands its bytes to `sink` as they come (PKWARE APPNOTE 6.3.10, without zip64). Every local header carries the sizes and the
- * check sum: fflate's own `Zip` puts them behind the data, which readers that stream cannot follow for stored
- * entries, and it has no way to pass packed bytes through. The packed entry stands in memory, the unpacked never.
+ * A writer of zip archives that hands its bytes to `sink` as they come (PKWARE APPNOTE 6.3.10, without zip64). An entry
+ * given in one piece, or taken over, carries its sizes in front; one given bit by bit carries them behind its data, so
+ * that nothing of it has to stand in memory. fflate's own `Zip` has no way to pass packed bytes through.
  * Throws FileRefused past 65,535 entries or 4 GiB.
  */
 export function zipWriter(
@@ -48,42 +50,47 @@ export function zipWriter(
     sink(piece);
     length += piece.length;
   };
-  const entry = (facts: EntryFacts, packed: readonly Uint8Array[]): void => {
-    const { local, central } = entryHeaders(facts, length);
-    directory.push(central);
-    put(local);
-    packed.forEach(put);
-    if (length > 0xffffffff || facts.size > 0xffffffff) throw tooLarge();
-  };
-  const begin = (name: string): EntrySink => {
-    const packed: Uint8Array[] = [];
-    let crc = 0;
-    let size = 0;
-    const nameBytes = new TextEncoder().encode(name);
-    const flags = nameBytes.length === name.length ? 0 : utf8Name;
-    const deflate = deflater((chunk) => packed.push(chunk));
-    return {
-      push(chunk) {
-        crc = crc32(chunk, crc);
-        size += chunk.length;
-        deflate(chunk, false);
-      },
-      end() {
-        deflate(new Uint8Array(0), true);
-        const packedSize = packed.reduce((sum, chunk) => sum + chunk.length, 0);
-        entry({ nameBytes, flags, modified: fixedDate, method: 8, crc, size, packedSize }, packed);
-      },
-    };
+  const entry = (facts: EntryFacts, packed: Uint8Array): void => {
+    directory.push(centralRecord(facts, length));
+    put(localHeader(facts));
+    put(packed);
+    if (length > largest || facts.size > largest) throw tooLarge();
   };
   return {
-    begin,
+    begin(name) {
+      const start = length;
+      const unknown = { ...newEntry(name), crc: 0, size: 0, packedSize: 0 };
+      const facts = { ...unknown, flags: unknown.flags | sizesFollow };
+      put(localHeader(facts));
+      const deflate = deflater((chunk) => {
+        facts.packedSize += chunk.length;
+        put(chunk);
+      });
+      return {
+        push(chunk) {
+          facts.crc = crc32(chunk, facts.crc);
+          facts.size += chunk.length;
+          deflate(chunk, false);
+        },
+        end() {
+          deflate(new Uint8Array(0), true);
+          put(dataDescriptor(facts));
+          directory.push(centralRecord(facts, start));
+          if (length > largest || facts.size > largest) throw tooLarge();
+        },
+      };
+    },
     add(name, bytes) {
-      const sink = begin(name);
-      sink.push(bytes);
-      sink.end();
+      const packed = collect();
+      const deflate = deflater(packed.sink);
+      deflate(bytes, false);
+      deflate(new Uint8Array(0), true);
+      const content = packed.bytes();
+      const facts = { crc: crc32(bytes, 0), size: bytes.length, packedSize: content.length };
+      entry({ ...newEntry(name), ...facts }, content);
     },
     copy({ raw, ...facts }) {
-      entry({ ...facts, flags: facts.flags & ~sizesFollow, packedSize: raw.length }, [raw]);
+      entry({ ...facts, flags: facts.flags & ~sizesFollow, packedSize: raw.length }, raw);
     },
     finish() {
       if (directory.length > 0xffff) throw tooLarge();
@@ -92,6 +99,13 @@ export function zipWriter(
       put(endRecord(directory.length, start, length - start));
     },
   };
+}
+
+/** What is known of a new entry before its content: names beyond ASCII are marked as UTF-8. */
+function newEntry(name: string): Pick<EntryFacts, 'nameBytes' | 'flags' | 'modified' | 'method'> {
+  const nameBytes = new TextEncoder().encode(name);
+  const flags = nameBytes.length === name.length ? 0 : utf8Name;
+  return { nameBytes, flags, modified: fixedDate, method: 8 };
 }
 
 function tooLarge(): FileRefused {

@@ -48,7 +48,9 @@ describe('published figures through the functions', () => {
     const column = [['A/B'], ['B/C'], ['C/D']];
     expect(call('ZONELIMIT', column, 3600)).toEqual([[80], [150], [220]]);
     expect(call('ZONELIMIT', column, 10_000)).toEqual([[48], [90], [132]]);
-    expect(call('ZONE', [[80, 80.01, 150, 150.01, 220, 220.01]], 3600)).toEqual([['A', 'B', 'B', 'C', 'C', 'D']]);
+    expect(call('ZONE', [[80, 80.01, 150, 150.01, 220, 220.01]], 3600)).toEqual([
+      ['A', 'B', 'B', 'C', 'C', 'D'],
+    ]);
   });
 
   it('1 mil p-p at 60 Hz is 0.18850 in/s pk and 0.18405 g pk (sinusoid, handbook constants agree within 0.5 %)', () => {

@@ -1,0 +1,98 @@
+import type { Area } from '../../../src/cells/sheet.ts';
+import { type Content, entered, ErrorValue, FormulaCell } from './entry.ts';
+import { accessDenied, HostError, invalidArgument } from './hostError.ts';
+import { FakeSheet } from './sheet.ts';
+
+/** A workbook as the fake Excel holds it. Tests build it and look into it directly. */
+export class FakeBook {
+  name = 'Harbour.xlsx';
+  date1904 = false;
+  calculationMode: 'Automatic' | 'Manual' = 'Automatic';
+  structureProtected = false;
+  /** Whether Excel knows the add-in's worksheet functions. */
+  functionsRegistered = true;
+  /** Chart sheets: their names are taken, but the interface does not list them. */
+  readonly chartSheets: string[] = [];
+  readonly sheets: FakeSheet[] = [];
+  readonly settings = new Map<string, unknown>();
+  selection: { sheet: FakeSheet; areas: readonly Area[] } | null = null;
+  active: FakeSheet | null = null;
+  #nextId = 1;
+
+  /** Adds a sheet with contents from A1 on; texts are texts, `null` is an empty cell. */
+  add(name: string, rows: readonly (readonly (Content | null)[])[] = []): FakeSheet {
+    const sheet = new FakeSheet(`{${String(this.#nextId++).padStart(8, '0')}}`, name);
+    rows.forEach((row, rowIndex) => {
+      row.forEach((content, column) => {
+        if (content !== null) sheet.setContent(rowIndex + 1, column + 1, content);
+      });
+    });
+    this.sheets.push(sheet);
+    this.active ??= sheet;
+    return sheet;
+  }
+
+  /** By name, in any case, or by id, as `getItem` takes both. */
+  find(key: unknown): FakeSheet | undefined {
+    const wanted = String(key).toLowerCase();
+    return this.sheets.find((sheet) => sheet.name.toLowerCase() === wanted || sheet.id === key);
+  }
+
+  addByProgram(name: unknown): FakeSheet {
+    if (this.structureProtected) throw accessDenied();
+    if (typeof name !== 'string' || !isLegalName(name)) throw invalidArgument();
+    const taken = [...this.chartSheets, ...this.sheets.map((sheet) => sheet.name)];
+    if (taken.some((other) => other.toLowerCase() === name.toLowerCase())) {
+      throw new HostError('ItemAlreadyExists', 'A resource with the same name or identifier already exists.');
+    }
+    return this.add(name);
+  }
+
+  delete(sheet: FakeSheet): void {
+    if (this.structureProtected) throw accessDenied();
+    const index = this.sheets.indexOf(sheet);
+    const isLastVisible = this.sheets.every((other) => other === sheet || other.visibility !== 'Visible');
+    if (index < 0 || isLastVisible) throw new HostError('InvalidOperation');
+    this.sheets.splice(index, 1);
+  }
+
+  /** Enters something into a cell as a program or a person does. */
+  enter(sheet: FakeSheet, row: number, column: number, entry: unknown): void {
+    const result = entered(entry, sheet.format(row, column), (formula) => this.evaluate(formula));
+    sheet.setContent(row, column, result.content);
+    if (result.format !== undefined && sheet.format(row, column) === 'General') {
+      sheet.setFormat(row, column, result.format);
+    }
+  }
+
+  /** Results are not what is tested here: a function of ours gives 1 where it is registered, everything else 0. */
+  evaluate(formula: string): FormulaCell['result'] {
+    if (/_xldudf_/i.test(formula)) return new ErrorValue('#NAME?');
+    if (!/tripdrift\./i.test(formula)) return 0;
+    return this.functionsRegistered ? 1 : new ErrorValue('#NAME?');
+  }
+
+  /** Calculates every formula of a sheet anew. */
+  calculate(sheet: FakeSheet): void {
+    sheet.calculations++;
+    const used = sheet.used();
+    if (used === null) return;
+    for (let row = used.top; row <= used.bottom; row++) {
+      for (let column = used.left; column <= used.right; column++) {
+        const content = sheet.content(row, column);
+        if (!(content instanceof FormulaCell)) continue;
+        sheet.setContent(row, column, new FormulaCell(content.formula, this.evaluate(content.formula)));
+      }
+    }
+  }
+}
+
+/** Common practice of spreadsheet programs, no public source. */
+function isLegalName(name: string): boolean {
+  return (
+    name.length >= 1 &&
+    name.length <= 31 &&
+    !/[:\\/?*[\]]|^'|'$/.test(name) &&
+    name.toLowerCase() !== 'history'
+  );
+}

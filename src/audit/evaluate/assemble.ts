@@ -58,6 +58,7 @@ export function assemble(
     detectionColumn: settings.detection !== null,
   };
   const axial = kind === 'axial';
+  if (!axial) noteCounter(settings, complaints);
   const channel: Channel = {
     kind,
     unit,
@@ -95,4 +96,12 @@ export function assemble(
     bypass: settings.bypass,
   };
   return { channel: complaints.spoilt() ? null : channel, complaints: complaints.all };
+}
+
+function noteCounter(settings: SettingsRow, complaints: Complaints): void {
+  const column = settings.counterDanger ? 'counterDanger' : settings.counterAlert ? 'counterAlert' : null;
+  if (column === null) return;
+  const message =
+    'Counter setpoints belong to axial channels; this one is of another kind, so they were not audited.';
+  complaints.note('settings', column, 'counter-setpoint-not-axial', message);
 }

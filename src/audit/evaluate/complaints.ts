@@ -36,6 +36,11 @@ export class Complaints {
     return null;
   }
 
+  /** Adds something worth knowing that spoils nothing. */
+  note(table: TableKind, column: string, rule: string, message: string): void {
+    this.all.push({ table, column, rule, severity: 'note', message });
+  }
+
   /** Adds that a value is missing, unless something is said about its cell already. Does not spoil the row by itself. */
   missing(table: TableKind, column: string, what: string): void {
     const said = this.all.some((c) => c.table === table && c.column === column && c.severity !== 'note');

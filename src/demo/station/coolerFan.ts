@@ -53,7 +53,15 @@ export const coolerFan: Machine = {
     },
   ],
   settings: [
-    { ...monitor, slot: '13/1', tag: 'F401-S1', group: 'F401 fan', voting: '2oo3' },
+    {
+      ...monitor,
+      slot: '13/1',
+      tag: 'F401-S1',
+      group: 'F401 fan',
+      voting: '2oo3',
+      counterDanger: 20,
+      remarks: 'Counter danger left over from a thrust channel that had this slot before.',
+    },
     {
       ...monitor,
       slot: '13/2',

@@ -6,7 +6,7 @@ export default defineConfig({
     outDir: 'dist',
     emptyOutDir: true,
     target: 'node20',
-    rollupOptions: { output: { entryFileNames: 'audit.js' } },
+    rolldownOptions: { output: { entryFileNames: 'audit.js' } },
   },
   ssr: { noExternal: true },
 });

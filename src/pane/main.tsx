@@ -25,6 +25,11 @@ async function start(): Promise<void> {
     say(appWords.noAnswer);
   });
   const view = viewOf(window.location.hash);
+  if (where === 'excel') {
+    const { excelPort } = await import('../hosts/excel/excelPort.ts');
+    mountPane(root, excelPort(), { view });
+    return;
+  }
   const [{ memoryPort }, { exampleWorkbook }] = await Promise.all([
     import('./example/memoryPort.ts'),
     import('./example/exampleWorkbook.ts'),

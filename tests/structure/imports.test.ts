@@ -16,6 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sheets: ['cells', 'units', 'method', 'audit'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
   cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts'],
+  pane: ['cells', 'units', 'method', 'audit', 'sheets', 'functions', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],
 };
@@ -39,12 +40,20 @@ function importsOf({ path, text }: SourceFile): string[] {
     .map((name) => posix.join(posix.dirname(path), name));
 }
 
+/** The pane knows hosts by their port alone; only its entry chooses Excel. */
+function reachesHost(path: string, target: string): boolean {
+  if (!target.startsWith('hosts/') || target.startsWith('hosts/port/')) return false;
+  return !(path === 'pane/main.tsx' && target.startsWith('hosts/excel/'));
+}
+
 /** Complaints about imports that leave `src` or go against the layers. */
 function against(file: SourceFile): string[] {
   const layer = file.path.split('/')[0] ?? '';
   return importsOf(file).flatMap((target) => {
     const targetLayer = target.split('/')[0] ?? '';
-    const allowed = targetLayer === layer || (MAY_IMPORT[layer] ?? []).includes(targetLayer);
+    const allowed =
+      (targetLayer === layer || (MAY_IMPORT[layer] ?? []).includes(targetLayer)) &&
+      !(layer === 'pane' && reachesHost(file.path, target));
     return allowed ? [] : [`${file.path} imports ${target}`];
   });
 }
@@ -70,6 +79,10 @@ describe('structure of the source', () => {
     expect(wrong('hosts/file/a.ts', '../../functions/b.ts')).toHaveLength(1);
     expect(wrong('functions/a.ts', '../audit/b.ts')).toHaveLength(1);
     expect(wrong('cells/a.ts', '../../tests/b.ts')).toHaveLength(1);
+    expect(wrong('pane/audit/a.tsx', '../../hosts/excel/b.ts')).toHaveLength(1);
+    expect(wrong('pane/main.tsx', '../hosts/file/b.ts')).toHaveLength(1);
+    expect(wrong('pane/main.tsx', '../hosts/excel/b.ts')).toEqual([]);
+    expect(wrong('pane/audit/a.tsx', '../../hosts/port/port.ts')).toEqual([]);
     expect(wrong('audit/a.ts', '../method/b.ts')).toEqual([]);
     expect(against({ path: 'units/a.ts', text: "export * from '../audit/b.ts';" })).toHaveLength(1);
     expect(against({ path: 'units/a.ts', text: "void import('../audit/b.ts');" })).toHaveLength(1);

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { caution } from '../../audit/report/caution.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
 import { AuditView } from '../audit/AuditView.tsx';
@@ -7,6 +7,7 @@ import { CareView } from '../care/CareView.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { QuickView } from '../quick/QuickView.tsx';
 import { appWords } from './appWords.ts';
+import { onAuditAsked } from './asked.ts';
 import { PortContext } from './paneContext.ts';
 import { Tabs } from './Tabs.tsx';
 
@@ -24,6 +25,15 @@ interface AppProps {
 /** The pane: its name, three views, and the caution that is always in sight. */
 export function App({ port, view, remark }: AppProps): JSX.Element {
   const [chosen, setChosen] = useState<ViewId>(view);
+  const [asked, setAsked] = useState(0);
+  useEffect(
+    () =>
+      onAuditAsked(document, () => {
+        setChosen('audit');
+        setAsked((times) => times + 1);
+      }),
+    [],
+  );
   return (
     <PortContext.Provider value={port}>
       <header class="masthead">
@@ -37,8 +47,8 @@ export function App({ port, view, remark }: AppProps): JSX.Element {
           onChoose={setChosen}
           tabs={[
             { id: 'quick', name: appWords.quick, content: <QuickView /> },
-            { id: 'audit', name: appWords.audit, content: <AuditView /> },
-            { id: 'care', name: appWords.care, content: <CareView /> },
+            { id: 'audit', name: appWords.audit, content: <AuditView asked={asked} /> },
+            { id: 'care', name: appWords.care, content: <CareView shown={chosen === 'care'} /> },
           ]}
         />
       </main>

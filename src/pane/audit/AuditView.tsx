@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { Notice } from '../parts/Notice.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { Said } from '../parts/Said.tsx';
@@ -6,12 +7,14 @@ import { auditWords } from './auditWords.ts';
 import { ColumnsPart } from './columns/ColumnsPart.tsx';
 import { PolicyForm } from './policy/PolicyForm.tsx';
 import { Results } from './results/Results.tsx';
-import { WriteSheets } from './results/WriteSheets.tsx';
 import { useAudit } from './useAudit.ts';
 
-/** The audit of the whole workbook. */
-export function AuditView(): JSX.Element {
+/** The audit of the whole workbook. `asked`: how often a button outside the pane has asked for one. */
+export function AuditView({ asked }: { asked: number }): JSX.Element {
   const { state, remarks, start, cancel, setMap, setPolicy, setWriting } = useAudit();
+  useEffect(() => {
+    if (asked > 0) start('report');
+  }, [asked]);
   const { work, report, understood, workbook, refusal, stale, unsettled, cancelled } = state;
   return (
     <>
@@ -68,12 +71,7 @@ export function AuditView(): JSX.Element {
         />
       )}
       <PolicyForm key={String(state.known)} policy={state.policy} onPolicy={setPolicy} />
-      {report && (
-        <>
-          <Results key={report.generated} report={report} />
-          <WriteSheets key={`write ${report.generated}`} report={report} onWriting={setWriting} />
-        </>
-      )}
+      {report && <Results key={report.generated} report={report} onWriting={setWriting} />}
     </>
   );
 }

@@ -39,7 +39,6 @@ export const auditWords = {
   write: 'Write result sheets',
   writeHint: 'Adds four sheets behind your own. None of yours is touched.',
   writing: 'Writing the result sheets',
-  writeCancelled: 'Cancelled. The workbook is as it was.',
   written: 'Written:',
   renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,
   noDrawing: 'No threshold of this channel can be drawn.',

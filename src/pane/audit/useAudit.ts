@@ -28,7 +28,7 @@ export function useAudit(): Audit {
   const cancel = useRef({ cancelled: false });
   const writing = useRef(false);
   const asked = useRef({ map: state.map, policy: state.policy });
-  asked.current = { map: state.map, policy: state.policy };
+  const kept = useRef<Promise<void>>(Promise.resolve());
 
   useEffect(() => {
     let stop: (() => void) | null = null;
@@ -36,9 +36,10 @@ export function useAudit(): Audit {
     const remark = (error: unknown): void => {
       setRemarks((before) => [...before, plainMessage(error)]);
     };
-    readKept(port).then((kept) => {
-      dispatch({ type: 'kept', map: kept.map, policy: kept.policy });
-      setRemarks(kept.remarks);
+    kept.current = readKept(port).then(({ map, policy, remarks: left }) => {
+      asked.current = { map, policy };
+      dispatch({ type: 'kept', map, policy });
+      setRemarks(left);
     }, remark);
     port
       .onChange(() => {
@@ -56,7 +57,9 @@ export function useAudit(): Audit {
 
   const run = async (upTo: 'columns' | 'report', own: { cancelled: boolean }): Promise<void> => {
     dispatch({ type: 'started' });
+    let done = false;
     try {
+      await kept.current;
       const workbook = await port.readWorkbook((part) => {
         dispatch({ type: 'progress', work: { step: 'reading', part } });
       }, own);
@@ -64,17 +67,20 @@ export function useAudit(): Audit {
       dispatch({ type: 'read', workbook });
       if (upTo === 'columns') {
         dispatch({ type: 'shown' });
+        done = true;
         return;
       }
       const onProgress = (part: number): void => {
         dispatch({ type: 'progress', work: { step: 'auditing', part } });
       };
       const report = await auditRun(workbook, asked.current, onProgress, own);
-      if (report) dispatch({ type: 'audited', report });
+      if (!report) return;
+      dispatch({ type: 'audited', report });
+      done = true;
     } catch (error) {
       if (!own.cancelled) dispatch({ type: 'refused', message: plainMessage(error) });
     } finally {
-      if (own.cancelled) dispatch({ type: 'cancelled' });
+      if (own.cancelled && !done) dispatch({ type: 'cancelled' });
     }
   };
   const keep = (saved: Promise<void>): void => {
@@ -95,10 +101,12 @@ export function useAudit(): Audit {
       cancel.current.cancelled = true;
     },
     setMap(map) {
+      asked.current = { ...asked.current, map };
       dispatch({ type: 'map', map });
       keep(keepMap(port, map));
     },
     setPolicy(policy) {
+      asked.current = { ...asked.current, policy };
       dispatch({ type: 'policy', policy });
       keep(keepPolicy(port, policy));
     },

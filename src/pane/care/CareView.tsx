@@ -8,12 +8,12 @@ import { careWords, helpAddress } from './careWords.ts';
 import { Recalculate } from './Recalculate.tsx';
 
 /** Whether the functions work, what to do when they don't, and what the results rest on. */
-export function CareView(): JSX.Element {
+export function CareView({ shown }: { shown: boolean }): JSX.Element {
   return (
     <>
       <h2>{careWords.title}</h2>
       <h3>{careWords.functions}</h3>
-      <FunctionsLine />
+      <FunctionsLine shown={shown} />
       <h3>{careWords.broken}</h3>
       <BrokenFormulas />
       <h3>{careWords.recalculation}</h3>
@@ -33,14 +33,17 @@ export function CareView(): JSX.Element {
   );
 }
 
-function FunctionsLine(): JSX.Element {
+/** Looks anew whenever the view is opened: the answer changes with the cells of the workbook. */
+function FunctionsLine({ shown }: { shown: boolean }): JSX.Element {
   const port = usePort();
   const [ready, setReady] = useState<boolean | null | 'looking'>('looking');
   useEffect(() => {
+    if (!shown) return;
+    setReady('looking');
     port.functionsReady().then(setReady, () => {
       setReady(null);
     });
-  }, [port]);
+  }, [port, shown]);
   if (ready === 'looking') return <p role="status">{careWords.looking}</p>;
   const said = ready === null ? careWords.unknown : ready ? careWords.ready : careWords.notReady;
   return <p role="status">{said}</p>;

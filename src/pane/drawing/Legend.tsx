@@ -35,7 +35,7 @@ export function Legend({ scene }: { scene: Scene }): JSX.Element {
       {scene.reading !== null && (
         <Entry name={drawingWords.reading}>
           <g class="mark mark-reading">
-            <path d="M8,3l-6,10h12z" />
+            <path d="M8,13l-5,-9h10z" />
           </g>
         </Entry>
       )}

@@ -66,7 +66,7 @@ function Mark({ name, at, from, to, labelAt, children }: MarkProps): JSX.Element
   return (
     <g class={`mark mark-${name}`}>
       <line x1={at} x2={at} y1={from} y2={to} />
-      {name === 'reading' && <path d={`M${at},${to}l-6,10h12z`} />}
+      {name === 'reading' && <path d={`M${at},${to}l-5,-9h10z`} />}
       <text x={at} y={labelAt} text-anchor={anchor}>
         {children}
       </text>

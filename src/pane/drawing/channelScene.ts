@@ -1,7 +1,7 @@
 import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
 import { sceneOf, type Lane, type Scene } from './scene.ts';
 
-/** The drawing of a channel: its thresholds with danger first, limit, linear reach, present real reading. */
+/** The drawing of a channel: its thresholds in the report's order, limit, linear reach, present real reading. */
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {
   return sceneOf({
     unit: unit ?? '',

@@ -25,7 +25,7 @@ const channels: readonly (readonly Cell[])[] = [
   ['K1-1Y', 'Compressor', 'drive end Y', 'radial', 198, 3, -9.9, -10, null, null, 9600, 6, 1.6],
   ['K1-2X', 'Compressor', 'free end X', 'radial', 231, 3, -10.1, -10, null, null, 9600, 6, 1.4],
   ['K1-2Y', 'Compressor', 'free end Y', 'radial', 192, 4, -10.2, -10, null, null, 9600, 6, 1.5],
-  ['K1-TA', 'Compressor', 'thrust A', 'axial', 176, 3, -10.4, -10, -10.6, 'toward', null, 32, 6],
+  ['K1-TA', 'Compressor', 'thrust A', 'axial', 176, 3, -10.3, -10, -10.4, 'toward', null, 32, 6],
   ['K1-TB', 'Compressor', 'thrust B', 'axial', 201, 3, -10, -10, -10, 'toward', null, 32, 7],
   ['P7-1X', 'Pump', 'drive end X', 'radial', 200, 3, -9.8, -10, null, null, 2980, null, 2.2],
   ['P7-1Y', 'Pump', 'drive end Y', 'radial', 'not measured', null, null, null, null, null, 2980, null, 2],

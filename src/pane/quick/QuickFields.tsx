@@ -64,11 +64,11 @@ export function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): 
             dispatch({ type: 'unit', unit });
           }}
         />
+        {field('setpoint', state.unit)}
+        {field('uncertainty', quickWords.uncertaintyUnit)}
+        {field('configured')}
+        {field('measured')}
       </div>
-      {field('setpoint', state.unit)}
-      {field('configured')}
-      {field('measured')}
-      {field('uncertainty', quickWords.uncertaintyUnit)}
     </div>
   );
 }

@@ -4,26 +4,25 @@ import { usePort } from '../app/paneContext.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
 import { useDeed } from '../parts/useDeed.ts';
-import { addressOf } from './formula.ts';
 import { takeThree } from './fromSelection.ts';
-import type { QuickAction, TakenCell } from './quickState.ts';
+import type { QuickAction } from './quickState.ts';
 import { quickWords } from './quickWords.ts';
 
 /** Takes the three numbers from the cells that are selected in the workbook, and says which it took. */
 export function TakeFromSelection({ dispatch }: { dispatch: (action: QuickAction) => void }): JSX.Element {
   const port = usePort();
   const deed = useDeed();
-  const [taken, setTaken] = useState<readonly TakenCell[]>([]);
+  const [taken, setTaken] = useState(false);
   const [refusal, setRefusal] = useState<string | null>(null);
   const take = async (): Promise<void> => {
-    setTaken([]);
+    setTaken(false);
     setRefusal(null);
     const result = takeThree(await port.readSelection());
     if ('refusal' in result) {
       setRefusal(result.refusal);
       return;
     }
-    setTaken(result.cells);
+    setTaken(true);
     dispatch({ type: 'took', cells: result.cells });
   };
   const problem = deed.refusal ?? refusal;
@@ -44,16 +43,7 @@ export function TakeFromSelection({ dispatch }: { dispatch: (action: QuickAction
           <Said text={problem} />
         </Notice>
       )}
-      {taken.length > 0 && (
-        <Notice tone="done">
-          {taken.map(({ field, place, value }) => (
-            <span key={field} class="taken">
-              {quickWords[field]} {value} {quickWords.from} <Said text={addressOf(place)} most={60} />.{' '}
-            </span>
-          ))}
-          {quickWords.tookOrder}
-        </Notice>
-      )}
+      {taken && <Notice tone="done">{quickWords.took}</Notice>}
     </div>
   );
 }

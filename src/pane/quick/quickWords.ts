@@ -1,12 +1,12 @@
 /** Texts of the quick answer. */
 export const quickWords = {
   title: 'Where does one setpoint really act?',
-  intro: 'The setpoint as configured, and both sensitivities in one unit, such as mV/mil.',
+  intro: 'Both sensitivities in one unit, such as mV/mil.',
   setpoint: 'Setpoint',
   configured: 'Configured sensitivity',
   measured: 'Measured sensitivity',
-  uncertainty: 'Uncertainty of the measured (optional)',
-  uncertaintyUnit: '% of value',
+  uncertainty: 'Uncertainty (optional)',
+  uncertaintyUnit: '%',
   kind: 'Kind',
   unit: 'Unit',
   alert: 'Alert',
@@ -31,5 +31,5 @@ export const quickWords = {
   filled: (cell: string) => `Cell ${cell} is not empty. Overwrite it with the formula?`,
   moved: (cell: string) => `Another cell is selected by now: ${cell}.`,
   inserted: (cell: string) => `The formula is in ${cell}.`,
-  tookOrder: 'Taken in the order in which they stand: setpoint, configured, measured.',
+  took: 'Taken in the order in which the cells stand. Check the fields below.',
 } as const;

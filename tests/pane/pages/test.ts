@@ -19,6 +19,8 @@ export interface PortLog {
   /** Called before each part of long work; a test may hold it up. */
   hold: Promise<void> | null;
   refuse: string | null;
+  release?: (() => void) | undefined;
+  select(place: CellPlace): Promise<void>;
   settings: Record<string, unknown>;
 }
 
@@ -38,6 +40,7 @@ const log: PortLog = {
   change: (sheet) => listener?.(sheet),
   hold: null,
   refuse: null,
+  select: (place) => inner.selectCell(place),
   settings: {},
 };
 window.portLog = log;
@@ -59,11 +62,11 @@ const noted =
 /** The example's port, with what it is asked written down, and with formulas to care for. */
 const port: WorkbookPort = {
   ...inner,
-  readWorkbook: noted('readWorkbook', inner.readWorkbook),
-  selectRow: noted('selectRow', inner.selectRow),
-  selectCell: noted('selectCell', inner.selectCell),
-  insertFormula: noted('insertFormula', inner.insertFormula),
-  writeSheets: noted('writeSheets', inner.writeSheets),
+  readWorkbook: noted('readWorkbook', inner.readWorkbook.bind(inner)),
+  selectRow: noted('selectRow', inner.selectRow.bind(inner)),
+  selectCell: noted('selectCell', inner.selectCell.bind(inner)),
+  insertFormula: noted('insertFormula', inner.insertFormula.bind(inner)),
+  writeSheets: noted('writeSheets', inner.writeSheets.bind(inner)),
   writeSetting: noted('writeSetting', async (key, value) => {
     log.settings[key] = value;
     await inner.writeSetting(key, value);
@@ -78,6 +81,7 @@ const port: WorkbookPort = {
     return Promise.resolve(places.length);
   },
   recalculate: () => Promise.resolve(7),
+  theme: () => (asked.get('theme') === 'dark' ? { dark: true, background: '#000', text: '#fff' } : null),
   functionsReady: () => Promise.resolve(asked.get('functions') !== 'missing'),
 };
 

@@ -3,8 +3,11 @@ import type { MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
 
 type Rows = readonly (readonly Cell[])[];
 
-function twoTables(channels: Rows, settings: Rows, names = ['Channels', 'Monitor'] as const): MemoryWorkbook {
-  const [first, second] = names;
+function twoTables(
+  channels: Rows,
+  settings: Rows,
+  [first, second]: readonly [string, string] = ['Channels', 'Monitor'],
+): MemoryWorkbook {
   return {
     workbook: {
       name: 'test.xlsx',

@@ -21,5 +21,5 @@ export function interimLine({ unit, inputs }: ChannelResult, threshold: Threshol
       : room > 0
         ? `${level(room)} above the present reading`
         : 'at or below the present reading: it would act on entry';
-  return `Interim setpoint ${level(interimSetpoint)} (${step}; ${headroom}). Correct the chain first; an interim setpoint needs the site’s management of change.`;
+  return `Interim setpoint ${level(interimSetpoint)} (${step}; ${headroom}). An interim measure, under the site’s management of change.`;
 }

@@ -14,9 +14,16 @@ import { rowExtent } from '../channels/rowExtent.ts';
 import { Counts } from './Counts.tsx';
 import { FindingList } from './FindingList.tsx';
 import { Groups } from './Groups.tsx';
+import { WriteSheets } from './WriteSheets.tsx';
+
+interface ResultsProps {
+  readonly report: Report;
+  /** Hears when the pane itself begins and ends to write. */
+  readonly onWriting: (under: boolean) => void;
+}
 
 /** The result of an audit: counts, channels worst first, the chosen one, groups and problems. */
-export function Results({ report }: { report: Report }): JSX.Element {
+export function Results({ report, onWriting }: ResultsProps): JSX.Element {
   const port = usePort();
   const selecting = useDeed();
   const [filter, setFilter] = useState(everything);
@@ -42,6 +49,7 @@ export function Results({ report }: { report: Report }): JSX.Element {
           setFilter({ ...filter, verdict });
         }}
       />
+      <WriteSheets report={report} onWriting={onWriting} />
       <TextField
         label={auditWords.search}
         value={filter.search}

@@ -5,6 +5,7 @@ import { resultSheets } from '../../../sheets/resultSheets.ts';
 import type { WrittenSheet } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
+import { plainMessage } from '../../parts/plainMessage.ts';
 import { Progress } from '../../parts/Progress.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { useDeed } from '../../parts/useDeed.ts';
@@ -23,20 +24,20 @@ export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Elemen
   const cancel = useRef({ cancelled: false });
   const [part, setPart] = useState(0);
   const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
-  const [cancelled, setCancelled] = useState(false);
+  const [cancelled, setCancelled] = useState<string | null>(null);
 
   const write = async (): Promise<void> => {
     const own = { cancelled: false };
     cancel.current = own;
     setPart(0);
     setWritten([]);
-    setCancelled(false);
+    setCancelled(null);
     onWriting(true);
     try {
       setWritten(await port.writeSheets(resultSheets(report), setPart, own));
     } catch (error) {
       if (!own.cancelled) throw error;
-      setCancelled(true);
+      setCancelled(plainMessage(error));
     } finally {
       onWriting(false);
     }
@@ -70,11 +71,15 @@ export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Elemen
           <Said text={deed.refusal} />
         </Notice>
       )}
-      {cancelled && <Notice tone="note">{auditWords.writeCancelled}</Notice>}
+      {cancelled !== null && (
+        <Notice tone="note">
+          <Said text={cancelled} />
+        </Notice>
+      )}
       {written.length > 0 && (
         <Notice tone="done">
           {auditWords.written}
-          <ul class="plain-list">
+          <ul class="inline-list">
             {written.map(({ wanted, given }) => (
               <li key={given}>
                 <CellOfSheet given={given} />

@@ -11,6 +11,8 @@ const reasons: Readonly<Record<string, string>> = {
   Conflict: 'Someone else changed the same cells at the same time. Look at the sheet, then try again.',
   FilteredRangeConflict: 'A filter lies across the cells. Clear the filter, then try again.',
   FormulaLengthExceedsLimit: 'A formula is longer than the 8,192 characters a cell takes.',
+  GeneralException:
+    'Excel broke off and gave no reason. Save the workbook, try again, and restart Excel if it stays.',
   InactiveWorkbook: 'Another workbook is in front. Click into this workbook, then try again.',
   InsertDeleteConflict: 'Another change to rows or columns is under way. Wait a moment, then try again.',
   InvalidArgument:
@@ -63,7 +65,7 @@ export function refusalOf(error: unknown, failed: string): unknown {
   if (code === undefined) return error;
   const reason =
     reasons[code] ??
-    `Excel gave no reason that helps (“${code}”). Save the workbook, try again, and restart Excel if it stays.`;
+    `Excel gave a reason that this add-in does not know (“${code}”). Save the workbook, try again, and restart Excel if it stays.`;
   return new HostRefused(`${failed}. ${reason}`, { cause: error });
 }
 
@@ -74,6 +76,7 @@ export function isTooLarge(error: unknown): boolean {
 
 /** The code of an error that Excel or its library gave; undefined for any other. */
 export function codeOf(error: unknown): string | undefined {
-  if (!(error instanceof Object) || !('code' in error) || !('debugInfo' in error)) return undefined;
+  if (typeof error !== 'object' || error === null || !('code' in error) || !('debugInfo' in error))
+    return undefined;
   return typeof error.code === 'string' ? error.code : undefined;
 }

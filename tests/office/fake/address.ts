@@ -1,6 +1,7 @@
 import { columnLetters, columnNumber } from '../../../src/cells/address.ts';
 import type { Area } from '../../../src/cells/sheet.ts';
 import { invalidArgument } from './hostError.ts';
+import { isHostObject } from './hostObject.ts';
 
 export const wholeSheet: Area = { top: 1, left: 1, bottom: 1_048_576, right: 16_384 };
 
@@ -44,4 +45,11 @@ function checked(area: Area): Area {
     right <= wholeSheet.right;
   if (!isOnSheet || !Object.values(area).every(Number.isInteger)) throw invalidArgument();
   return area;
+}
+
+/** The area of a range that was given as an argument. */
+export function areaOf(range: unknown): Area {
+  if (!isHostObject(range)) throw invalidArgument();
+  const { RowIndex, ColumnIndex, RowCount, ColumnCount } = range.get ?? {};
+  return areaByIndexes(RowIndex?.(), ColumnIndex?.(), RowCount?.(), ColumnCount?.());
 }

@@ -67,8 +67,9 @@ export class FakeBook {
 
   /** Results are not what is tested here: a function of ours gives 1 where it is registered, everything else 0. */
   evaluate(formula: string): FormulaCell['result'] {
-    if (/_xldudf_/i.test(formula)) return new ErrorValue('#NAME?');
-    if (!/tripdrift\./i.test(formula)) return 0;
+    const bare = formula.replace(/"(?:[^"]|"")*"/g, '');
+    if (/_xldudf_/i.test(bare)) return new ErrorValue('#NAME?');
+    if (!/tripdrift\./i.test(bare)) return 0;
     return this.functionsRegistered ? 1 : new ErrorValue('#NAME?');
   }
 

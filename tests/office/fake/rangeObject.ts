@@ -1,5 +1,5 @@
 import type { Area } from '../../../src/cells/sheet.ts';
-import { addressOf } from './address.ts';
+import { addressOf, areaOf } from './address.ts';
 import type { FakeBook } from './book.ts';
 import { type Content, ErrorValue, FormulaCell } from './entry.ts';
 import { formatObject } from './formatObject.ts';
@@ -75,6 +75,23 @@ export function rangeObject(book: FakeBook, sheet: FakeSheet, area: Area): HostO
           bottom: top + Number(row),
           right: left + Number(column),
         }),
+      // The library writes tables of more than 1,500 cells by slices of some rows, all in the same request.
+      _ValidateArraySize: (rows, columns) => {
+        if (rows !== size.rows || columns !== size.columns) throw invalidArgument();
+      },
+      GetRow: (index) => {
+        if (Number(index) < 0 || Number(index) >= size.rows) throw invalidArgument();
+        return rangeObject(book, sheet, { ...area, top: top + Number(index), bottom: top + Number(index) });
+      },
+      GetBoundingRect: (other) => {
+        const last = areaOf(other);
+        return rangeObject(book, sheet, {
+          top: Math.min(top, last.top),
+          left: Math.min(left, last.left),
+          bottom: Math.max(bottom, last.bottom),
+          right: Math.max(right, last.right),
+        });
+      },
       GetRowProperties: () =>
         Array.from({ length: size.rows }, (_, index) => ({ rowHidden: sheet.hiddenRows.has(top + index) })),
       GetMergedAreasOrNullObject: () => {

@@ -2,7 +2,7 @@ import type { FakeBook } from './book.ts';
 import { HostError, invalidArgument, itemNotFound } from './hostError.ts';
 import type { HostObject } from './hostObject.ts';
 import { rangeObject } from './rangeObject.ts';
-import { worksheetObject } from './worksheetObject.ts';
+import { tableObject, worksheetObject } from './worksheetObject.ts';
 
 /** What requests change of the host besides the workbook. */
 export interface HostCalls {
@@ -15,6 +15,7 @@ export function workbookObject(book: FakeBook, calls: HostCalls): HostObject {
     get: { Name: () => book.name },
     parts: {
       Worksheets: () => worksheetsObject(book, calls),
+      Tables: () => tablesObject(book),
       Settings: () => settingsObject(book),
       Protection: () => ({ get: { Protected: () => book.structureProtected } }),
       Application: () => ({
@@ -63,6 +64,20 @@ function worksheetsObject(book: FakeBook, calls: HostCalls): HostObject {
       _UnregisterDataChangedEvent: () => {
         calls.listen(false);
       },
+    },
+  };
+}
+
+/** The library reaches tables by their ids through the workbook, wherever they were first found. */
+function tablesObject(book: FakeBook): HostObject {
+  const tables = (): HostObject[] =>
+    book.sheets.flatMap((sheet) => sheet.tables.map((table) => tableObject(book, sheet, table)));
+  return {
+    items: tables,
+    item: (key) => {
+      const table = tables().find(({ id }) => id === key);
+      if (!table) throw itemNotFound();
+      return table;
     },
   };
 }

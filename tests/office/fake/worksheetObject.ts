@@ -1,4 +1,4 @@
-import { areaAt, areaByIndexes, wholeSheet } from './address.ts';
+import { areaAt, areaByIndexes, areaOf, wholeSheet } from './address.ts';
 import type { FakeBook } from './book.ts';
 import { accessDenied, HostError, invalidArgument } from './hostError.ts';
 import type { HostObject } from './hostObject.ts';
@@ -61,7 +61,7 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
   };
 }
 
-function tableObject(book: FakeBook, sheet: FakeSheet, table: FakeTable): HostObject {
+export function tableObject(book: FakeBook, sheet: FakeSheet, table: FakeTable): HostObject {
   return {
     id: `${sheet.id}${table.name}`,
     get: {
@@ -90,10 +90,4 @@ function freezeObject(sheet: FakeSheet, write: () => void): HostObject {
       },
     },
   };
-}
-
-function areaOf(range: unknown) {
-  if (!(range instanceof Object) || !('get' in range)) throw invalidArgument();
-  const { RowIndex, ColumnIndex, RowCount, ColumnCount } = range.get as Record<string, () => unknown>;
-  return areaByIndexes(RowIndex?.(), ColumnIndex?.(), RowCount?.(), ColumnCount?.());
 }

@@ -1,0 +1,36 @@
+/**
+ * Texts that a spreadsheet program takes for something else when they are typed, or that break what is built from them.
+ * Source: ASVS 5.0 and the list of formula injection (CWE-1236) for the first signs, common practice for the rest.
+ */
+export const hostileTexts: readonly string[] = [
+  '=1+1',
+  '=HYPERLINK("http://example.invalid","x")',
+  '+1',
+  '-2+3',
+  '@SUM(A1)',
+  "'quoted",
+  "''",
+  '\t=1+1',
+  '\r=1+1',
+  ' =1+1',
+  '1E5',
+  '0012',
+  '3-4',
+  '1/2',
+  '5%',
+  'TRUE',
+  'false',
+  '#N/A',
+  '2026-03-01',
+  'May 5',
+  '$5',
+  '(5)',
+  '<b>bold</b><script>alert(1)</script>',
+  '\u202Egnp.exe',
+  'line\nbreak "quote" \\ back',
+  '👩‍🔧 déjà Ω',
+  '{Audit summary}!$A$1',
+  'x'.repeat(32_767),
+  `=${'y'.repeat(300)}`,
+  'é'.repeat(32_767),
+];

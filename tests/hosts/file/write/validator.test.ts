@@ -23,14 +23,14 @@ describe('the Open XML SDK accepts', () => {
     ['names in front of a calculation setting', smallParts({ workbookTail: '<calcPr calcId="191029"/>' })],
   ];
 
-  it.each<[string, Parts, string?]>(books)('%s, before and after', async (_, parts, extension = 'xlsx') => {
+  it.each<[string, Parts, string?]>(books)('%s, before and after', (_, parts, extension = 'xlsx') => {
     const original = zipParts(parts);
-    expect(await objections(original, extension)).toEqual([]);
+    expect(objections(original, extension)).toEqual([]);
     const copy = addSheets(original, [resultSheet(), resultSheet('Audit summary')]).bytes;
-    expect(await objections(copy, extension)).toEqual([]);
+    expect(objections(copy, extension)).toEqual([]);
   });
 
-  it('a style sheet that lacks most lists', async () => {
+  it('a style sheet that lacks most lists', () => {
     const parts = smallParts();
     const namespace = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
     for (const styles of [
@@ -39,17 +39,17 @@ describe('the Open XML SDK accepts', () => {
       `<styleSheet xmlns="${namespace}"><fonts count="1"><font/></fonts><dxfs count="0"/></styleSheet>`,
     ]) {
       const copy = addSheets(zipParts({ ...parts, 'xl/styles.xml': styles }), [resultSheet()]).bytes;
-      expect(await objections(copy)).toEqual([]);
+      expect(objections(copy)).toEqual([]);
     }
   });
 
-  it('a new workbook', async () => {
-    expect(await objections(newWorkbook([resultSheet(), sheetOf('Empty', [])]))).toEqual([]);
+  it('a new workbook', () => {
+    expect(objections(newWorkbook([resultSheet(), sheetOf('Empty', [])]))).toEqual([]);
   });
 
-  it('not everything: a sheet listed under an id already taken is objected to', async () => {
+  it('not everything: a sheet listed under an id already taken is objected to', () => {
     const parts = smallParts({ sheetNames: ['One', 'Two'] });
     const workbook = (parts['xl/workbook.xml'] as string).replace('sheetId="2"', 'sheetId="1"');
-    expect(await objections(zipParts({ ...parts, 'xl/workbook.xml': workbook }))).not.toEqual([]);
+    expect(objections(zipParts({ ...parts, 'xl/workbook.xml': workbook }))).not.toEqual([]);
   });
 });

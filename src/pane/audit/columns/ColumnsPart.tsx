@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
+import { Fold } from '../../parts/Fold.tsx';
 import { saysSomething } from './corrections.ts';
 import { columnWords } from './columnWords.ts';
 import { TableColumns } from './TableColumns.tsx';
@@ -16,8 +17,7 @@ interface ColumnsPartProps {
 export function ColumnsPart({ understood, sheetNames, map, onMap }: ColumnsPartProps): JSX.Element {
   const corrected = saysSomething(map);
   return (
-    <details class="part" open={understood.refusal !== null}>
-      <summary>{columnWords.title}</summary>
+    <Fold part title={columnWords.title} needed={understood.refusal !== null}>
       <p class="quiet">{columnWords.intro}</p>
       {(['channels', 'settings'] as const).map((kind) => (
         <TableColumns
@@ -40,6 +40,6 @@ export function ColumnsPart({ understood, sheetNames, map, onMap }: ColumnsPartP
           {columnWords.reset}
         </button>
       )}
-    </details>
+    </Fold>
   );
 }

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
 import type { TableKind } from '../../../audit/tables/vocabulary.ts';
+import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { tableNames } from '../auditWords.ts';
@@ -23,7 +24,7 @@ export function TableColumns({ kind, table, sheetNames, map, onMap }: TableColum
   if (!table) {
     return (
       <section>
-        <h4>{tableNames[kind]}</h4>
+        <h3>{tableNames[kind]}</h3>
         <Notice tone="warning">{columnWords.none}</Notice>
         {place}
       </section>
@@ -40,7 +41,7 @@ export function TableColumns({ kind, table, sheetNames, map, onMap }: TableColum
   );
   return (
     <section>
-      <h4>{tableNames[kind]}</h4>
+      <h3>{tableNames[kind]}</h3>
       <p class="quiet">
         <Said text={columnWords.at(table.sheet, table.headerRow)} />
       </p>
@@ -48,10 +49,12 @@ export function TableColumns({ kind, table, sheetNames, map, onMap }: TableColum
       {table.clashes.length > 0 && <Notice tone="warning">{columnWords.clash(table.clashes)}</Notice>}
       {lines(used)}
       {rest.length > 0 && (
-        <details open={table.missing.length > 0 || table.clashes.length > 0}>
-          <summary>{columnWords.rest(rest.length)}</summary>
+        <Fold
+          title={columnWords.rest(rest.length)}
+          needed={table.missing.length > 0 || table.clashes.length > 0}
+        >
           {lines(rest)}
-        </details>
+        </Fold>
       )}
       {place}
     </section>

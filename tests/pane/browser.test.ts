@@ -1,0 +1,359 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { describeWithChromium, startChromium } from '../chromium.ts';
+import { hostileTags } from './pages/workbooks.ts';
+import { servePane, type ServedPages } from './serve.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const themes: Readonly<Record<string, BrowserContextOptions>> = {
+  light: { colorScheme: 'light' },
+  dark: { colorScheme: 'dark' },
+  'high contrast': { colorScheme: 'dark', forcedColors: 'active' },
+};
+const narrow = { width: 320, height: 720 };
+
+describeWithChromium('task pane', () => {
+  let served: ServedPages;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  /** Requests that would have left the origin, faults of scripts, and what the content policy refused. */
+  let faults: string[];
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([servePane(), startChromium()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+
+  async function open(options: BrowserContextOptions = {}): Promise<void> {
+    context = await browser.newContext({ viewport: narrow, ...options });
+    await context.route('**', (route) => {
+      if (route.request().url().startsWith(`${served.origin}/`)) return route.continue();
+      faults.push(`request to ${route.request().url()}`);
+      return route.abort();
+    });
+    page = await context.newPage();
+    page.setDefaultTimeout(20_000);
+    page.on('pageerror', (error) => faults.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error' && !message.location().url.endsWith('/favicon.ico')) {
+        faults.push(message.text());
+      }
+    });
+  }
+  beforeEach(() => {
+    faults = [];
+  });
+  afterEach(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+
+  let visits = 0;
+  /** Each visit has an address of its own, so that the page is always loaded anew. */
+  const visit = (query: string, view = ''): Promise<unknown> =>
+    page.goto(`${served.origin}/tests/pane/pages/test.html?${query}&visit=${++visits}${view}`);
+  const press = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).click();
+  const calls = (name: string): Promise<unknown[][]> =>
+    page.evaluate((wanted) => window.portLog.calls.filter(([call]) => call === wanted), name);
+  async function audited(workbook: string): Promise<void> {
+    await visit(`workbook=${workbook}`, '#audit');
+    await press('Run audit');
+    await page.getByRole('listbox').waitFor();
+  }
+
+  async function violations(): Promise<string[]> {
+    const { violations: found } = await page.evaluate(async (script) => {
+      if (!('axe' in window)) (0, eval)(script);
+      return (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run();
+    }, axe);
+    return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  }
+  const overflow = (): Promise<number> =>
+    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+  it('works in a plain browser, and says that nothing is saved there', async () => {
+    await open();
+    await page.goto(`${served.origin}/src/pane/taskpane.html`);
+    await page.getByText('nothing you do here is saved').waitFor();
+    await press('Take from selection');
+    // 5·200/160 = 6.25 mil, 25 % late: by hand.
+    await page.getByText('Danger 5 mil acts at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
+    expect(await page.getByRole('img').getAttribute('aria-labelledby')).not.toBeNull();
+    await page.getByRole('tab', { name: 'Care' }).click();
+    await page.getByText('can’t be told').waitFor();
+  });
+
+  it.each(Object.entries(themes))(
+    'has no accessibility violation and no sideways scroll, %s',
+    async (_, theme) => {
+      // Rules: axe-core, which checks WCAG 2.x A and AA. The policy of the page forbids no script of a test.
+      await open({ ...theme, bypassCSP: true });
+      await visit('workbook=example');
+      for (const [label, text] of [
+        ['Setpoint', '5'],
+        ['Configured sensitivity', '200'],
+        ['Measured sensitivity', '0'],
+      ] as const) {
+        await page.getByLabel(label).fill(text);
+      }
+      expect(await violations()).toEqual([]);
+      await page.getByLabel('Measured sensitivity').fill('160');
+      await page.getByLabel(/Uncertainty/).fill('3');
+      expect(await violations()).toEqual([]);
+      expect(await overflow()).toBe(0);
+
+      await audited('example');
+      for (const name of ['Columns, as understood', 'Policy', 'Voting groups']) {
+        await page.locator('summary', { hasText: name }).click();
+      }
+      await page.locator('.channel-line').nth(1).click();
+      await press('Write result sheets');
+      await page.getByText('Written:').waitFor();
+      await page.evaluate(() => {
+        window.portLog.change('Channels');
+      });
+      await page.getByText('changed since this audit').waitFor();
+      expect(await violations()).toEqual([]);
+      expect(await overflow()).toBe(0);
+
+      await page.getByRole('tab', { name: 'Care' }).click();
+      await press('Find them');
+      await page.getByText('2 cells found').waitFor();
+      expect(await violations()).toEqual([]);
+      expect(await overflow()).toBe(0);
+    },
+  );
+
+  it('can be used by keyboard alone', async () => {
+    await open();
+    await visit('workbook=example');
+    await page.getByRole('tab', { name: 'Quick answer' }).focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Audit');
+    const focused = (): Promise<string> =>
+      page.evaluate(() => {
+        const at = document.activeElement;
+        return at?.getAttribute('role') === 'listbox' ? 'channels' : (at?.textContent ?? '');
+      });
+    const tabTo = async (wanted: string): Promise<void> => {
+      for (let step = 0; step < 60; step++) {
+        await page.keyboard.press('Tab');
+        if ((await focused()).startsWith(wanted)) return;
+      }
+      expect.fail(`The Tab key never came to ${wanted}`);
+    };
+    await tabTo('Run audit');
+    await page.keyboard.press('Enter');
+    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tab', { name: 'Audit' }).focus();
+    await tabTo('channels');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    const tag = await page.locator('.channel-line').nth(2).locator('b').textContent();
+    expect(await page.locator('.channel-detail h3 bdi').textContent()).toBe(tag);
+    expect(await page.getByRole('option', { selected: true }).locator('b').textContent()).toBe(tag);
+    await tabTo('Channels!');
+    await page.keyboard.press('Enter');
+    expect(await calls('selectCell')).toHaveLength(1);
+    await page.keyboard.press('Shift+Tab');
+    await page.getByRole('tab', { name: 'Audit' }).focus();
+    await page.keyboard.press('End');
+    expect(await focused()).toBe('Care');
+    await tabTo('Find them');
+    await page.keyboard.press('Enter');
+    await tabTo('Repair these 2 cells');
+    await page.keyboard.press('Space');
+    await page.getByText('2 formulas were entered anew').waitFor();
+  });
+
+  it('takes three cells, and asks before it overwrites a filled one', async () => {
+    await open();
+    await visit('workbook=example');
+    await press('Take from selection');
+    await press('Insert formula');
+    await page.getByText('is one of the three that the formula reads').waitFor();
+    await page.evaluate(() => window.portLog.select({ sheet: 'One setpoint', row: 1, column: 4 }));
+    await press('Insert formula');
+    await page.getByText('D1 is not empty').waitFor();
+    expect(await calls('insertFormula')).toEqual([]);
+    await press('Leave it');
+    await press('Insert formula');
+    await page.evaluate(() => window.portLog.select({ sheet: 'One setpoint', row: 1, column: 1 }));
+    await press('Overwrite it');
+    await page.getByText('Another cell is selected by now').waitFor();
+    expect(await calls('insertFormula')).toEqual([]);
+    await page.evaluate(() => window.portLog.select({ sheet: 'One setpoint', row: 2, column: 4 }));
+    await press('Insert formula');
+    await page.getByText('The formula is in One setpoint!D2').waitFor();
+    expect(await calls('insertFormula')).toEqual([
+      ['insertFormula', '=TRIPDRIFT.EFFECTIVE(A2,B2,C2)', false],
+    ]);
+  });
+
+  it('shows hostile text of cells as text', async () => {
+    await open();
+    await audited('hostile');
+    const shown = await page.locator('.channel-line b').allTextContents();
+    const marked = hostileTags.map((tag) => tag.replace('\u202E', '[RLO]').replace('\u202C', '[PDF]'));
+    for (const tag of marked) expect(shown).toContain(tag);
+    for (let index = 0; index < 8; index++) await page.locator('.channel-line').nth(index).click();
+    await page.locator('summary', { hasText: 'Columns, as understood' }).click();
+    await page.getByText('column is left alone').first().click();
+    await page.getByText('<i>Header</i>').first().waitFor();
+    expect(await page.title()).toBe('Tripdrift');
+    expect(await page.locator('main img, main script, main bdi *, main bdi b').count()).toBe(0);
+    expect(await page.getByText('32767 characters').count()).toBeGreaterThan(0);
+    expect(await overflow()).toBe(0);
+  });
+
+  it('holds only the lines in view of a list of 20,000', async () => {
+    await open();
+    await audited('large');
+    expect(await page.getByText('20000 of 20000 channels').count()).toBe(1);
+    const lines = page.locator('.channel-line');
+    expect(await lines.count()).toBeLessThan(40);
+    await page.getByRole('listbox').focus();
+    await page.keyboard.press('End');
+    await page.locator('[aria-posinset="20000"]').waitFor();
+    expect(await lines.count()).toBeLessThan(40);
+    await page.getByLabel('Search').fill('V-00004');
+    await page.getByText('1 of 20000 channels').waitFor();
+    await lines.first().click();
+    // V-00004 is the fourth channel, in row 5; the list has columns A to D.
+    expect(await calls('selectRow')).toEqual([['selectRow', 'Channels', 5, 1, 4]]);
+    await page.getByLabel('Search').fill('');
+    await press(/6667 late/);
+    await page.getByText('6667 of 20000 channels').waitFor();
+  });
+
+  it('lets the user say what a column means, keeps it, and audits with it', async () => {
+    await open();
+    await visit('workbook=unclear', '#audit');
+    await press('Run audit');
+    await page.getByText("no column 'measured sensitivity'").waitFor();
+    await page.getByLabel('Meaning of column C').first().selectOption('measured sensitivity');
+    await page.getByLabel('Unit of column C').first().fill('mV per nonsense');
+    await page.getByText('No unit known here').waitFor();
+    await page.getByLabel('Unit of column C').first().fill('mV/mil');
+    await page.getByLabel('Unit of column C').first().blur();
+    await press('Run audit');
+    await page.getByText('Danger 5 mil acts at 6.25 mil').first().waitFor();
+    expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({
+      channels: {
+        columns: { 'measured sensitivity': 'Column7' },
+        units: { 'measured sensitivity': 'mV/mil' },
+      },
+    });
+    await press('Forget all corrections');
+    await page.getByText('Run it again to use them').waitFor();
+    expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({});
+  });
+
+  it('uses a policy only when all of it is right', async () => {
+    await open();
+    await audited('example');
+    await page.locator('summary', { hasText: 'Policy' }).click();
+    await page.getByLabel('Tolerance on sensitivity').fill('0');
+    await press('Use this policy');
+    await page.getByText('Correct the marked fields first').waitFor();
+    expect(await calls('writeSetting')).toEqual([]);
+    await page.getByLabel('Tolerance on sensitivity').fill('30');
+    await press('Use this policy');
+    await press('Run audit again');
+    // 160 and 231 of 200 mV/mil lie within ±30 %: only the danger above full scale and the unmeasured row remain.
+    await page.getByRole('button', { name: '0 late' }).waitFor();
+    await page.getByText('1 entry differs').waitFor();
+    await press('Back to defaults');
+    await page.getByText('All as by default').waitFor();
+  });
+
+  it('names the sheets it wrote, and says when the workbook changed, but not by its own writing', async () => {
+    await open();
+    await audited('example');
+    await press('Write result sheets');
+    await page.getByText('Written:').waitFor();
+    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual([
+      'Audit summary',
+      'Audit results',
+      'Audit groups',
+      'Audit problems',
+    ]);
+    expect(await page.getByText('changed since this audit').count()).toBe(0);
+    await press('Write result sheets');
+    await page.getByText('because there is a sheet “Audit summary” already').waitFor();
+    await page.evaluate(() => {
+      window.portLog.change('Monitor');
+    });
+    await page.getByText('changed since this audit').waitFor();
+    await press('Run audit again');
+    await page.getByText('changed since this audit').waitFor({ state: 'detached' });
+  });
+
+  it('keeps the last result when a run is cancelled or refused', async () => {
+    await open();
+    await audited('example');
+    await page.evaluate(() => {
+      window.portLog.hold = new Promise((resolve) => {
+        window.portLog.release = resolve;
+      });
+    });
+    await press('Run audit again');
+    await page.getByRole('progressbar').waitFor();
+    await press('Cancel');
+    await page.evaluate(() => {
+      window.portLog.hold = null;
+      window.portLog.release?.();
+    });
+    await page.getByText('Cancelled. Nothing was changed.').waitFor();
+    expect(await page.getByRole('listbox').count()).toBe(1);
+    await page.evaluate(() => {
+      window.portLog.refuse = 'A cell is being edited. Press Enter in the sheet, then run the audit again.';
+    });
+    await press('Run audit again');
+    await page.getByRole('alert').filter({ hasText: 'A cell is being edited' }).waitFor();
+    expect(await page.getByRole('listbox').count()).toBe(1);
+    await page.locator('.channel-line').first().click();
+    expect(await page.getByRole('alert').filter({ hasText: 'A cell is being edited' }).count()).toBe(2);
+    expect(await page.locator('.channel-detail').count()).toBe(1);
+  });
+
+  it('audits when the ribbon asks for it, before the pane is there or after', async () => {
+    await open();
+    await context.addInitScript(() => {
+      document.addEventListener('DOMContentLoaded', () => {
+        document.documentElement.dataset['asked'] = 'audit';
+      });
+    });
+    await visit('workbook=example');
+    await page.getByRole('listbox').waitFor();
+    expect(await calls('readWorkbook')).toHaveLength(1);
+    await page.getByRole('tab', { name: 'Care' }).click();
+    await page.evaluate(() => {
+      document.documentElement.dataset['asked'] = 'audit';
+      document.dispatchEvent(new Event('tripdrift-asked'));
+    });
+    await page.getByRole('tab', { name: 'Audit', selected: true }).waitFor();
+    await expect.poll(() => calls('readWorkbook').then((made) => made.length)).toBe(2);
+  });
+
+  it('follows the theme of the host before that of the system', async () => {
+    await open({ colorScheme: 'light' });
+    await visit('theme=dark');
+    const ground = (): Promise<string> =>
+      page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    const dark = await ground();
+    await visit('workbook=example');
+    expect(await ground()).not.toBe(dark);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await ground()).toBe(dark);
+  });
+});

@@ -18,7 +18,7 @@ const emptyRow: readonly Cell[] = Object.freeze([]);
 
 /**
  * Reads every sheet that holds something: values, dates and percentages by their number formats, tables, hidden rows and
- * sheets, merged cells (from ExcelApi 1.13 on) as they look. About one round trip for 80,000 cells, and three or four besides.
+ * sheets, merged cells (from ExcelApi 1.13 on) as they look. About one round trip for 120,000 cells, and three or four besides.
  */
 export function readWorkbook(session: Session, onProgress?: OnProgress, cancel?: Cancel): Promise<Workbook> {
   return session.run(failed, async (context) => {

@@ -6,8 +6,8 @@ import type { Job } from './requests.ts';
 import type { EntryRow } from './rows.ts';
 import { setLook } from './styles.ts';
 
-/** Bytes of a block: with few blocks of a megabyte or so, requests fill well. */
-const bytesPerBlock = 1_000_000;
+/** Bytes of a block; several make up a request, which they fill the better the smaller they are. */
+const bytesPerBlock = 400_000;
 
 /** Gathers rows into blocks that are each written by a few calls. `written` hears of the rows of a block when it stands. */
 export function* blockJobs(

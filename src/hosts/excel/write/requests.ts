@@ -17,7 +17,7 @@ export interface Job {
  * Bytes of a request as jobs count them. Excel on the web accepts 5 MB; what is left over is for what the library adds. Where
  * that was too much after all, less is sent.
  */
-const bytesPerRequest = 3_000_000;
+const bytesPerRequest = 3_500_000;
 
 /** Does jobs in order in as few requests as they fit into, without calculating in between. Throws HostRefused between two requests once cancelled. */
 export async function doJobs(

@@ -13,7 +13,7 @@ import { preparedStyles } from './styles.ts';
 const failed = 'The sheets were not written';
 
 /**
- * Adds result sheets behind the workbook's own, about one request for 3 MB of cells and four besides. All or none: where one
+ * Adds result sheets behind the workbook's own, about one request for 3.5 MB of cells and four besides. All or none: where one
  * can't be finished, or the work is cancelled, those already added are deleted. Print layout is set last and on its own: a
  * computer without a printer may refuse it, and the sheets stay all the same.
  */

@@ -235,6 +235,10 @@ describe('channels of the list', () => {
     for (const channel of report.channels) expect(nextCheck(channel)).not.toBe('');
     const slip = audit(oneChannel({ measured: 0.2 })).channels[0]!;
     expect(nextCheck(slip)).toContain('slip of units');
+    const low = audit(
+      oneChannel({ measured: 160, channel: { 'Gap voltage (V)': -8, 'Reference gap voltage (V)': -10 } }),
+    );
+    expect(nextCheck(low.channels[0]!)).toContain('Check the extension cable length next');
     const above = audit(oneChannel({ settings: { 'Full scale (mil)': 4 } })).channels[0]!;
     expect(nextCheck(above)).toContain('full scale');
   });

@@ -345,6 +345,25 @@ describeWithChromium('task pane', () => {
     await expect.poll(() => calls('readWorkbook').then((made) => made.length)).toBe(2);
   });
 
+  it('says so when Excel does not answer, and names another program', async () => {
+    await open();
+    await page.clock.install();
+    await page.addInitScript(() => {
+      Object.assign(window, { Office: { onReady: () => new Promise(() => undefined) } });
+    });
+    await page.goto(`${served.origin}/src/pane/taskpane.html?silent`);
+    await page.getByText('Starting').waitFor();
+    await page.clock.fastForward(11_000);
+    await page.getByText('Excel has not answered').waitFor();
+    await context.close();
+    await open();
+    await page.addInitScript(() => {
+      Object.assign(window, { Office: { onReady: () => Promise.resolve({ host: 'Word' }) } });
+    });
+    await page.goto(`${served.origin}/src/pane/taskpane.html?other`);
+    await page.getByText('This add-in works in Excel').waitFor();
+  });
+
   it('follows the theme of the host before that of the system', async () => {
     await open({ colorScheme: 'light' });
     await visit('theme=dark');

@@ -3,6 +3,7 @@ import type { Policy } from '../../audit/policy/policy.ts';
 import type { ColumnMap } from '../../audit/tables/columnMap.ts';
 import { usePort } from '../app/paneContext.ts';
 import { plainMessage } from '../parts/plainMessage.ts';
+import { auditWords } from './auditWords.ts';
 import { auditReducer, firstAuditState, type AuditState } from './auditState.ts';
 import { keepMap, keepPolicy, readKept } from './kept.ts';
 import { auditRun } from './run/auditRun.ts';
@@ -85,7 +86,7 @@ export function useAudit(): Audit {
   };
   const keep = (saved: Promise<void>): void => {
     saved.catch((error: unknown) => {
-      setRemarks([plainMessage(error)]);
+      setRemarks([`${auditWords.notKept} ${plainMessage(error)}`]);
     });
   };
 

@@ -1,8 +1,8 @@
 import type { ChannelResult } from '../../../audit/report/types.ts';
 import { leadingFinding } from './headline.ts';
 
-/** What to check first, by the rule that was found; the first that fits counts. */
-const byRule: readonly { readonly rule: RegExp; readonly check: string }[] = [
+/** What to check first, by the rule that was found; the first that fits counts. Without words of its own, the finding says it. */
+const byRule: readonly { readonly rule: RegExp; readonly check?: string }[] = [
   {
     rule: /^unit-slip-suspected$/u,
     check:
@@ -25,10 +25,7 @@ const byRule: readonly { readonly rule: RegExp; readonly check: string }[] = [
     check:
       'Check the extension cable, the driver and the target material, though the gap voltage looks right.',
   },
-  {
-    rule: /^readings-point-to-a-cause$/u,
-    check: 'Follow the hint of the readings below, then measure the sensitivity again.',
-  },
+  { rule: /^readings-point-to-a-cause$/u },
   {
     rule: /-late$/u,
     check:
@@ -55,7 +52,8 @@ export function nextCheck(channel: ChannelResult): string {
     return why ? `Complete its row first: ${why.message}` : 'Complete its row first.';
   }
   for (const { rule, check } of byRule) {
-    if (channel.findings.some((finding) => rule.test(finding.rule))) return check;
+    const found = channel.findings.find((finding) => rule.test(finding.rule));
+    if (found) return check ?? found.message;
   }
   const warned = channel.findings.find((finding) => finding.severity !== 'note');
   if (warned) return warned.message;

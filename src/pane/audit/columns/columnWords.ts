@@ -21,5 +21,4 @@ export const columnWords = {
     `More than one column could be: ${names.join(', ')}. Choose the right one below.`,
   none: 'No row with a header “tag” was found. Name the sheet and row below.',
   reset: 'Forget all corrections',
-  notKept: 'Corrections could not be kept in the workbook and hold only until the pane closes.',
 } as const;

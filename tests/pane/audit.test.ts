@@ -151,6 +151,7 @@ describe('columns as understood', () => {
     expect(before.clashes).toEqual(['present reading']);
     const second = before.columns.find(({ letters }) => letters === 'D')!;
     expect(second.meaning).toBeNull();
+    expect(before.columns.find(({ letters }) => letters === 'C')?.meaning).toBeNull();
     const map = withMeaning({}, before, second, 'present reading');
     expect(understand(clashing, map).refusal).toBeNull();
   });

@@ -43,7 +43,9 @@ export async function servePane(): Promise<ServedPages> {
   );
   const policy = `${contentPolicy(false)}; frame-ancestors ${FRAMING_PAGES}`;
   const server = createServer((request, response) => {
-    const path = normalize(join(folder, decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname)));
+    const path = normalize(
+      join(folder, decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname)),
+    );
     const type = types[extname(path)];
     try {
       if (!path.startsWith(folder + sep) || type === undefined) throw new Error('not served');

@@ -2,9 +2,17 @@ import type { GoldenCase } from '../../golden.ts';
 import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
-  because: '76.2 µm are 3 mil: the intended alert of the group is 3 mil, also where a member lacks its sensitivity.',
+  because:
+    '76.2 µm are 3 mil: the intended alert of the group is 3 mil, also where a member lacks its sensitivity.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)', 'Machine'], ['A', 200, 'M'], ['B', null, 'M']]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)', 'Machine'],
+        ['A', 200, 'M'],
+        ['B', null, 'M'],
+      ],
+    ],
     [
       'Monitor',
       [
@@ -15,8 +23,20 @@ export const golden: GoldenCase = {
     ],
   ),
   channels: [
-    { tag: 'B', verdict: 'incomplete', findings: ['group-cannot-act @ Monitor!F3', 'group-cannot-trip @ Monitor!F3', 'value-missing @ Channels!B3'] },
-    { tag: 'A', verdict: 'within', findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'] },
+    {
+      tag: 'B',
+      verdict: 'incomplete',
+      findings: [
+        'group-cannot-act @ Monitor!F3',
+        'group-cannot-trip @ Monitor!F3',
+        'value-missing @ Channels!B3',
+      ],
+    },
+    {
+      tag: 'A',
+      verdict: 'within',
+      findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'],
+    },
   ],
   groups: [
     { name: 'X', threshold: 'danger', intended: 5, findings: ['group-cannot-trip @ Monitor!F2'] },

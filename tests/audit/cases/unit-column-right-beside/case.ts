@@ -2,9 +2,16 @@ import type { GoldenCase } from '../../golden.ts';
 import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
-  because: 'The unit right beside a number is its own, whatever the units of the other columns: 76.2 µm and 5 mil.',
+  because:
+    'The unit right beside a number is its own, whatever the units of the other columns: 76.2 µm and 5 mil.',
   book: book(
-    ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ['A', 200]]],
+    [
+      'Channels',
+      [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ['A', 200],
+      ],
+    ],
     [
       'Monitor',
       [
@@ -13,6 +20,8 @@ export const golden: GoldenCase = {
       ],
     ],
   ),
-  channels: [{ tag: 'A', verdict: 'within', thresholds: { alert: { setpoint: 3 }, danger: { setpoint: 5 } } }],
+  channels: [
+    { tag: 'A', verdict: 'within', thresholds: { alert: { setpoint: 3 }, danger: { setpoint: 5 } } },
+  ],
   problems: ['units-mixed @ Monitor!G2'],
 };

@@ -205,7 +205,10 @@ describeWithChromium('task pane', () => {
     const shown = await page.locator('.channel-line b').allTextContents();
     const marked = hostileTags.map((tag) => tag.replace('\u202E', '[RLO]').replace('\u202C', '[PDF]'));
     for (const tag of marked) expect(shown).toContain(tag);
-    for (let index = 0; index < 8; index++) await page.locator('.channel-line').nth(index).click();
+    for (let index = 0; index < 8; index++) {
+      await page.locator('.channel-line').nth(index).click();
+      expect(await overflow()).toBe(0);
+    }
     await page.locator('summary', { hasText: 'Columns, as understood' }).click();
     await page.getByText('column is left alone').first().click();
     await page.getByText('<i>Header</i>').first().waitFor();

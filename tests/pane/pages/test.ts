@@ -66,7 +66,11 @@ const port: WorkbookPort = {
   selectRow: noted('selectRow', inner.selectRow.bind(inner)),
   selectCell: noted('selectCell', inner.selectCell.bind(inner)),
   insertFormula: noted('insertFormula', inner.insertFormula.bind(inner)),
-  writeSheets: noted('writeSheets', inner.writeSheets.bind(inner)),
+  // A host may tell of the cells that the pane itself writes, too.
+  writeSheets: noted('writeSheets', (models, ...more) => {
+    for (const { name: written } of models) listener?.(written);
+    return inner.writeSheets(models, ...more);
+  }),
   writeSetting: noted('writeSetting', async (key, value) => {
     log.settings[key] = value;
     await inner.writeSetting(key, value);

@@ -31,6 +31,7 @@ const results: SheetModel = {
         { value: 1.5, style: 'level' },
         { value: 46_082, style: 'date' },
         { value: 3, formula: 0, style: 'level' },
+        { value: 3, formula: 0 },
       ],
     };
     yield { cells: [undefined, { value: Infinity }, { value: null }, { value: 'x', formula: 1 }] };
@@ -93,10 +94,18 @@ describe('a result sheet in Excel', () => {
       undefined,
       undefined,
     ]);
-    expect([sheet.format(2, 2), sheet.format(2, 3), sheet.format(2, 4), sheet.format(3, 4)]).toEqual([
+    const formats = [
+      [2, 2],
+      [2, 3],
+      [2, 4],
+      [2, 5],
+      [3, 4],
+    ] as const;
+    expect(formats.map(([row, column]) => sheet.format(row, column))).toEqual([
       '0.000_0',
       'yyyy-mm-dd',
       '0.000_0',
+      'General',
       'General',
     ]);
     // 10 digits of 7 pixels and 5 of padding are 75 pixels (ECMA-376 part 1, section 18.3.1.13), at 96 to the inch 56.25 points.
@@ -243,6 +252,26 @@ describe('names', () => {
     expect(excel.roundTrips).toHaveLength(1);
     expect(book.structureProtected).toBe(true);
   });
+});
+
+it('many areas of one look are named in parts that Excel takes', async () => {
+  const book = station();
+  const rows = Array.from({ length: 4_000 }, (_, row) => [
+    { value: row, style: row % 2 === 0 ? 'strong' : 'plain' },
+  ]);
+  const styles = { strong: { bold: true, underline: true }, plain: {} };
+  await openInExcel(book).port.writeSheets([sheetOf('Striped', rows, { styles })]);
+  const sheet = book.find('Striped')!;
+  const bold = (row: number) => [
+    sheet.painted(row, 1, 'Font.Bold'),
+    sheet.painted(row, 1, 'EdgeBottom.Style'),
+  ];
+  expect([bold(1), bold(2), bold(3_999), bold(4_000)]).toEqual([
+    [true, 'Continuous'],
+    [undefined, undefined],
+    [true, 'Continuous'],
+    [undefined, undefined],
+  ]);
 });
 
 it('a text longer than a request is sent in parts', async () => {

@@ -1,4 +1,5 @@
 import type { Area } from '../../../src/cells/sheet.ts';
+import { areaAt } from './address.ts';
 import { type Content, entered, ErrorValue, FormulaCell } from './entry.ts';
 import { accessDenied, HostError, invalidArgument } from './hostError.ts';
 import { FakeSheet } from './sheet.ts';
@@ -60,8 +61,9 @@ export class FakeBook {
   enter(sheet: FakeSheet, row: number, column: number, entry: unknown): void {
     const result = entered(entry, sheet.format(row, column), (formula) => this.evaluate(formula));
     sheet.setContent(row, column, result.content);
-    if (result.format !== undefined && sheet.format(row, column) === 'General') {
-      sheet.setFormat(row, column, result.format);
+    const format = result.format ?? formatOfFirst(result.content, sheet);
+    if (format !== undefined && sheet.format(row, column) === 'General') {
+      sheet.setFormat(row, column, format);
     }
   }
 
@@ -86,6 +88,15 @@ export class FakeBook {
       }
     }
   }
+}
+
+/** A formula takes over the format of the first cell it refers to (common practice of spreadsheet programs, no source). */
+function formatOfFirst(content: Content | undefined, sheet: FakeSheet): string | undefined {
+  const [address] =
+    content instanceof FormulaCell ? (/(?<![\w!'])[A-Z]{1,3}\d+/.exec(content.formula) ?? []) : [];
+  if (address === undefined) return undefined;
+  const { top, left } = areaAt(address);
+  return sheet.format(top, left);
 }
 
 /** Common practice of spreadsheet programs, no public source. */

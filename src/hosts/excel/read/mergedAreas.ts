@@ -8,7 +8,8 @@ const blockHeights = [512, 64, 8];
 const smallestBlock = 2;
 
 /**
- * Merged areas of each sheet's used area, by sheet name; one round trip unless a sheet has very many. Needs ExcelApi 1.13.
+ * Merged areas of each sheet's used area, by sheet name and from top to bottom; one round trip unless a sheet has very many.
+ * A merge may come in parts that share a row. Needs ExcelApi 1.13.
  */
 export async function readMergedAreas(
   context: Excel.RequestContext,
@@ -26,10 +27,10 @@ export async function readMergedAreas(
 async function mergesOfSheet(context: Excel.RequestContext, sheet: SheetOutline): Promise<Area[]> {
   for (const height of blockHeights) {
     const merges = await mergesOrTooMany(context, blocks(sheet, height));
-    if (merges !== null) return joined(merges.map(({ area }) => area));
+    if (merges !== null) return merges.map(({ area }) => area);
   }
   const merges = await mergesOf(context, blocks(sheet, smallestBlock));
-  return joined(merges.map(({ area }) => area));
+  return merges.map(({ area }) => area);
 }
 
 interface Merge {
@@ -70,7 +71,7 @@ function whole(sheet: SheetOutline): Piece<SheetOutline> {
   return { sheet, top: sheet.used.top, bottom: sheet.used.bottom };
 }
 
-/** Blocks share a row with the next one, by which a merge across their border is known from two that only touch there. */
+/** Blocks share a row with the next one, so that the value of a merge across their border is handed on from part to part. */
 function blocks(sheet: SheetOutline, height: number): Piece<SheetOutline>[] {
   const { top: first, bottom: last } = sheet.used;
   const pieces: Piece<SheetOutline>[] = [];
@@ -78,19 +79,6 @@ function blocks(sheet: SheetOutline, height: number): Piece<SheetOutline>[] {
     pieces.push({ sheet, top, bottom: Math.min(last, top + height - 1) });
   }
   return pieces;
-}
-
-/** Merged areas never overlap, so those that do are parts of one. */
-function joined(areas: readonly Area[]): Area[] {
-  const sorted = areas.toSorted((one, other) => one.left - other.left || one.top - other.top);
-  const merges: Area[] = [];
-  for (const area of sorted) {
-    const last = merges.at(-1);
-    if (last?.left === area.left && area.top <= last.bottom) {
-      merges[merges.length - 1] = { ...last, bottom: Math.max(last.bottom, area.bottom) };
-    } else merges.push(area);
-  }
-  return merges;
 }
 
 function grouped(merges: readonly Merge[]): Map<string, Area[]> {

@@ -162,6 +162,18 @@ describe('a result sheet in Excel', () => {
   });
 });
 
+it('a formula has the format of its style, not the one of the cell it leads to', async () => {
+  const book = station();
+  const percent = sheetOf('Policy', [[{ value: 0.07, style: 'percent' }]], {
+    styles: { percent: { numberFormat: '0.0%' } },
+  });
+  const formulas = sheetOf('Formulas', [[{ value: 0.07, formula: 0 }]], { formulas: ['{Policy}!$A$1'] });
+  await openInExcel(book).port.writeSheets([percent, formulas]);
+  expect(book.find('Policy')!.format(1, 1)).toBe('0.0%');
+  expect(book.find('Formulas')!.content(1, 1)).toMatchObject({ formula: "='Policy'!$A$1" });
+  expect(book.find('Formulas')!.format(1, 1)).toBe('General');
+});
+
 describe('all or none', () => {
   const contents = (book: FakeBook) => book.sheets.map((sheet) => [sheet.name, sheet.content(1, 1)]);
 

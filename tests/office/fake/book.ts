@@ -4,6 +4,8 @@ import { type Content, entered, ErrorValue, FormulaCell } from './entry.ts';
 import { accessDenied, HostError, invalidArgument } from './hostError.ts';
 import { FakeSheet } from './sheet.ts';
 
+const firstReference = /(?:'((?:[^']|'')+)'!)?(?<!\w)(\$?[A-Z]{1,3}\$?\d+)/;
+
 /** A workbook as the fake Excel holds it. Tests build it and look into it directly. */
 export class FakeBook {
   name = 'Harbour.xlsx';
@@ -61,10 +63,20 @@ export class FakeBook {
   enter(sheet: FakeSheet, row: number, column: number, entry: unknown): void {
     const result = entered(entry, sheet.format(row, column), (formula) => this.evaluate(formula));
     sheet.setContent(row, column, result.content);
-    const format = result.format ?? formatOfFirst(result.content, sheet);
+    const format = result.format ?? this.#formatOfFirst(result.content, sheet);
     if (format !== undefined && sheet.format(row, column) === 'General') {
       sheet.setFormat(row, column, format);
     }
+  }
+
+  /** A formula takes over the format of the first cell it refers to (common practice of spreadsheet programs, no source). */
+  #formatOfFirst(content: Content | undefined, sheet: FakeSheet): string | undefined {
+    const reference = content instanceof FormulaCell ? firstReference.exec(content.formula) : null;
+    const [, name, address = 'A1'] = reference ?? [];
+    const referred = name === undefined ? sheet : this.find(name.replaceAll("''", "'"));
+    if (!reference || !referred) return undefined;
+    const { top, left } = areaAt(address);
+    return referred.format(top, left);
   }
 
   /** Results are not what is tested here: a function of ours gives 1 where it is registered, everything else 0. */
@@ -88,15 +100,6 @@ export class FakeBook {
       }
     }
   }
-}
-
-/** A formula takes over the format of the first cell it refers to (common practice of spreadsheet programs, no source). */
-function formatOfFirst(content: Content | undefined, sheet: FakeSheet): string | undefined {
-  const [address] =
-    content instanceof FormulaCell ? (/(?<![\w!'])[A-Z]{1,3}\d+/.exec(content.formula) ?? []) : [];
-  if (address === undefined) return undefined;
-  const { top, left } = areaAt(address);
-  return sheet.format(top, left);
 }
 
 /** Common practice of spreadsheet programs, no public source. */

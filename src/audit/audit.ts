@@ -1,12 +1,12 @@
 import type { Workbook } from '../cells/sheet.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
 import { auditChannel, unjoined } from './join/auditChannel.ts';
-import type { AuditedChannel, Context } from './join/context.ts';
+import type { AuditedChannel, Context, Tables } from './join/context.ts';
 import { joinGroups } from './join/joinGroups.ts';
 import { joinTrouble, loneSettings } from './join/loneRows.ts';
 import { unitWatch } from './join/mixedUnits.ts';
 import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './join/problems.ts';
-import { indexTags, isOnlyTag, tagAt, tagKey } from './join/tagIndex.ts';
+import { indexTags, isOnlyTag, looksLikeHeading, tagAt, tagKey } from './join/tagIndex.ts';
 import { watchChannelRow, watchSettingsRow } from './join/watchUnits.ts';
 import { defaultPolicy, type Policy } from './policy/policy.ts';
 import { caution } from './report/caution.ts';
@@ -65,6 +65,7 @@ export function* auditInSteps(
       if (!assumed.has(key)) assumed.set(key, unit);
     },
   };
+  const apart = !isSameTable(tables.channels, tables.settings);
   const problems: Problem[] = [...tableProblems(workbook, tables)];
   const watches = { channels: unitWatch(tables.channels), settings: unitWatch(tables.settings) };
   const readChannel = channelRowReader(tables.channels);
@@ -77,7 +78,7 @@ export function* auditInSteps(
     const tag = tagAt(tables.channels, row);
     const key = tagKey(tag);
     const settingsRows = settingsIndex.rowsOf(key);
-    if (isOnlyTag(tables.channels, row) && settingsRows.every((other) => isOnlyTag(tables.settings, other))) {
+    if (isHeading(tables, row, tag, settingsRows)) {
       problems.push(onlyTag(tables.channels, row, tag));
       continue;
     }
@@ -95,13 +96,11 @@ export function* auditInSteps(
     audited.push(auditChannel(channelRow, settings, context));
   }
 
-  const apart = !isSameTable(tables.channels, tables.settings);
-  const lone = apart
-    ? loneSettings(tables, settingsIndex, channelIndex, joined, readSettings)
-    : { problems: [], members: [] };
+  const lone = loneSettings(tables, settingsIndex, channelIndex, joined, readSettings);
   problems.push(...untaggedRows(tables.channels, channelIndex));
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
-  problems.push(...lone.problems, ...watches.channels.problems(), ...watches.settings.problems());
+  if (apart) problems.push(...lone.problems);
+  problems.push(...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
   const { groups, problems: ofGroups } = joinGroups(audited, lone.members, tables.settings, policy);
   problems.push(...ofGroups);
@@ -120,4 +119,12 @@ export function* auditInSteps(
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
     caution,
   };
+}
+
+/** Whether a row of the channel list is a heading or remark: nothing but a text in the tag column, and no settings for it. */
+function isHeading(tables: Tables, row: number, tag: string, settingsRows: readonly number[]): boolean {
+  if (!isOnlyTag(tables.channels, row)) return false;
+  if (!settingsRows.every((other) => isOnlyTag(tables.settings, other))) return false;
+  const inOther = settingsRows.length > 0 && !isSameTable(tables.channels, tables.settings);
+  return looksLikeHeading(tag, inOther);
 }

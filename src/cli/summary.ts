@@ -1,4 +1,5 @@
 import { worstThreshold } from '../audit/report/order.ts';
+import { groupsThatCannotTrip } from '../audit/report/summary.ts';
 import type { ChannelResult, Finding, Report, Severity } from '../audit/report/types.ts';
 import { plain, wrapped } from './terminal.ts';
 
@@ -29,9 +30,7 @@ export function summaryText(report: Report): string {
 
 function counts({ summary, groups }: Report): string[] {
   const { channels, unreachable, late, undetermined, early, incomplete, within } = summary;
-  const idle = groups
-    .filter((group) => !group.canTrip)
-    .map((group) => `${plain(group.name)} (${group.voting}, ${group.threshold})`);
+  const idle = groupsThatCannotTrip(groups).map((name) => plain(name));
   return [
     `${channels} channels: ${unreachable} unreachable, ${late} late, ${undetermined} undetermined, ${early} early, ${incomplete} incomplete, ${within} within tolerance.`,
     ...(idle.length > 0

@@ -1,3 +1,5 @@
+export {};
+
 /** All measurements, one after another: whole audits, calls of the worksheet functions, sizes of the add-in. */
 await import('./workbooks.ts');
 await import('./functions.ts');

@@ -42,7 +42,7 @@ export function assemble(
   const common = commonUnits(row, settings, complaints);
   const { kind, measured, referenceSensitivity } = row;
   const { configured } = settings;
-  if (!common || !kind || !measured?.unit || !configured || complaints.spoilt()) {
+  if (!common || !kind || !measured?.unit || !configured || complaints.spoilt(kind === 'axial')) {
     return { channel: null, complaints: complaints.all };
   }
 
@@ -86,7 +86,7 @@ export function assemble(
     gapVoltage: gapVoltageOf(row, policy, complaints),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(row, settings, complaints),
+    ...zeroVoltages(row, settings, policy, complaints),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -95,7 +95,7 @@ export function assemble(
     voting: settings.voting,
     bypass: settings.bypass,
   };
-  return { channel: complaints.spoilt() ? null : channel, complaints: complaints.all };
+  return { channel: complaints.spoilt(kind === 'axial') ? null : channel, complaints: complaints.all };
 }
 
 function noteCounter(settings: SettingsRow, complaints: Complaints): void {

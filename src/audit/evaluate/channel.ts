@@ -48,5 +48,6 @@ export interface Channel {
   readonly lastGoodOn: number | null;
   readonly group: string;
   readonly voting: string;
-  readonly bypass: boolean;
+  /** `null`: it can't be told. */
+  readonly bypass: boolean | null;
 }

@@ -20,6 +20,9 @@ const decisive = new Set([
   'counterDanger',
 ]);
 
+/** Columns on which an axial channel depends as well. */
+const decisiveForAxial = new Set(['zeroMeasured', 'zeroConfigured']);
+
 /** The complaints about one channel and its settings, gathered while they are brought together. */
 export class Complaints {
   readonly all: TableComplaint[] = [];
@@ -48,12 +51,13 @@ export class Complaints {
   }
 
   /** Whether something unusable stands where the whole row depends on it. */
-  spoilt(): boolean {
-    return this.all.length > 0 && this.all.some(spoils);
+  spoilt(axial: boolean): boolean {
+    return this.all.length > 0 && this.all.some((one) => spoils(one, axial));
   }
 }
 
-function spoils({ column, rule, severity }: TableComplaint): boolean {
+function spoils({ column, rule, severity }: TableComplaint, axial: boolean): boolean {
   if (rule === 'direction-missing') return true;
-  return severity !== 'note' && rule !== 'value-missing' && decisive.has(column);
+  if (severity === 'note' || rule === 'value-missing' || rule === 'zero-voltage-missing') return false;
+  return decisive.has(column) || (axial && decisiveForAxial.has(column));
 }

@@ -1,6 +1,7 @@
 import type { Policy } from '../policy/policy.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
+import type { TableKind } from '../tables/vocabulary.ts';
 import { fixed, inUnit } from './amounts.ts';
 import type { Complaints } from './complaints.ts';
 
@@ -10,10 +11,19 @@ export interface ZeroVoltages {
 }
 
 /** Zero voltages of an axial channel, V; a complaint where one is missing or the direction is needed and missing. */
-export function zeroVoltages(row: ChannelRow, settings: SettingsRow, complaints: Complaints): ZeroVoltages {
+export function zeroVoltages(
+  row: ChannelRow,
+  settings: SettingsRow,
+  policy: Policy,
+  complaints: Complaints,
+): ZeroVoltages {
   if (row.kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
   const zeroConfigured = inUnit(settings.zeroConfigured, fixed.volt);
   const zeroMeasured = inUnit(row.zeroMeasured, fixed.volt);
+  if (policy.linearVolts.near <= 0) {
+    refusePositive('channels', 'zeroMeasured', 'measured', zeroMeasured, complaints);
+    refusePositive('settings', 'zeroConfigured', 'configured', zeroConfigured, complaints);
+  }
   if (zeroMeasured === null || zeroConfigured === null) {
     const [table, column, which] =
       zeroMeasured === null
@@ -34,6 +44,18 @@ export function zeroVoltages(row: ChannelRow, settings: SettingsRow, complaints:
     );
   }
   return { zeroConfigured, zeroMeasured };
+}
+
+function refusePositive(
+  table: TableKind,
+  column: string,
+  which: string,
+  volts: number | null,
+  complaints: Complaints,
+): void {
+  if (volts === null || volts <= 0) return;
+  const message = `The ${which} zero voltage ${volts} V is positive; gap voltages of these probes are negative. Correct the sign.`;
+  complaints.add(table, column, 'zero-voltage-positive', message);
 }
 
 /** The gap voltage, V; not used, with a complaint, where its sign can't be right for the policy's linear span. */

@@ -42,6 +42,7 @@ export const unitSlip: Rule = ({ channel, policy }, say) => {
   }
   setpointSlip(channel, say);
   uncertaintySlip(channel, say);
+  speedSlip(channel, say);
 };
 
 function sensitivitySlip(
@@ -114,6 +115,20 @@ function setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel, 
 /** Danger setpoints of shaft vibration lie well inside this span, µm; common practice, no source. */
 const leastDanger = 12;
 const greatestDanger = 1000;
+
+/** Shafts with displacement probes turn faster than this, r/min; common practice, no source. */
+const leastSpeed = 60;
+
+function speedSlip({ speed, kind }: Channel, say: Say): void {
+  if (speed === null || speed >= leastSpeed || kind !== 'radial') return;
+  say(
+    slip(
+      'channels',
+      'speed',
+      `A speed of ${amount(speed, 'r/min')} is very slow for a shaft with displacement probes: it may be in thousands, or per second`,
+    ),
+  );
+}
 
 function uncertaintySlip({ uncertainty }: Channel, say: Say): void {
   if (uncertainty === null || uncertainty >= 0.001) return;

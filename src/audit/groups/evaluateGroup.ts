@@ -72,6 +72,7 @@ function whyIdle(
   effective: number | null,
   name: ThresholdName,
 ): string | null {
+  if (member.bypass === null) return 'its bypass mark is not understood';
   if (member.bypass) return 'in bypass';
   if (member.notAudited !== null) return member.notAudited;
   if (!own || own.setpoint === null) return `no ${name} setpoint`;

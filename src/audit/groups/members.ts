@@ -8,7 +8,7 @@ export interface Member {
   readonly row: number;
   readonly group: string;
   readonly voting: string;
-  readonly bypass: boolean;
+  readonly bypass: boolean | null;
   readonly limit: number | null;
   readonly unit: Unit | null;
   readonly detection: Detection | null;

@@ -1,4 +1,5 @@
 import { convert } from '../../units/convert.ts';
+import { convertDetection } from '../../units/detection.ts';
 import { amount } from '../report/wording.ts';
 import type { EvaluatedGroup, GroupComplaint } from './groups.ts';
 import type { Member } from './members.ts';
@@ -28,7 +29,9 @@ function dangerOf(member: Member): number | null {
 function compare(first: Member, other: Member): GroupComplaint[] {
   const [a, b] = [dangerOf(first), dangerOf(other)];
   if (a === null || b === null || !first.unit || !other.unit) return [];
-  const ratio = convert(b, other.unit, first.unit) / a;
+  const level = convert(b, other.unit, first.unit);
+  const known = first.detection && other.detection;
+  const ratio = (known ? convertDetection(level, other.detection, first.detection) : level) / a;
   const found = factors.find(({ factor }) => Math.abs(Math.abs(Math.log(ratio)) - Math.log(factor)) < 0.01);
   if (!found) return [];
   const message =

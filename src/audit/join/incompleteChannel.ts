@@ -5,6 +5,7 @@ import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import type { OpenResult, Tables } from './context.ts';
+import { writtenSetpoints } from './writtenSetpoints.ts';
 
 /** The result of a channel of which nothing can be worked out: what is known of it, and why. */
 export function incompleteChannel(
@@ -13,26 +14,24 @@ export function incompleteChannel(
   tables: Tables,
   findings: Finding[],
 ): OpenResult {
-  const unit = settings?.danger?.unit?.text ?? settings?.alert?.unit?.text ?? null;
-  const setpoint = (given: Amount | null | undefined) =>
-    given?.unit && given.unit.text === unit ? given.value : null;
+  const written = settings && writtenSetpoints(settings);
   return {
     tag: row.tag,
     machine: row.machine,
     location: row.location,
     kind: row.kind,
-    unit,
+    unit: written?.unit?.text ?? null,
     detection: null,
     sensitivity: sensitivityAsWritten(row.measured, settings?.configured ?? null),
     inputs: {
       ...noInputs,
       group: settings?.group || null,
       voting: settings?.voting || null,
-      bypass: settings?.bypass ?? false,
+      bypass: settings ? settings.bypass : false,
     },
     thresholds: [
-      incompleteThreshold('alert', setpoint(settings?.alert)),
-      incompleteThreshold('danger', setpoint(settings?.danger)),
+      incompleteThreshold('alert', written && written.level(settings.alert)),
+      incompleteThreshold('danger', written && written.level(settings.danger)),
     ],
     verdict: 'incomplete',
     findings,

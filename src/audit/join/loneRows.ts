@@ -5,7 +5,7 @@ import type { SettingsRow } from '../rows/settingsRow.ts';
 import { unaudited } from './groupMembers.ts';
 import type { Tables } from './context.ts';
 import { problemAt } from './problems.ts';
-import { isOnlyTag, tagAt, tagKey, type TagIndex } from './tagIndex.ts';
+import { isOnlyTag, looksLikeHeading, tagAt, tagKey, type TagIndex } from './tagIndex.ts';
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
 export function joinTrouble(
@@ -68,7 +68,7 @@ export function loneSettings(
     const problem = (rule: string, severity: 'warning' | 'note', message: string) => {
       problems.push(problemAt(tables.settings, row, 'tag', rule, severity, message));
     };
-    if (isOnlyTag(tables.settings, row)) {
+    if (isOnlyTag(tables.settings, row) && looksLikeHeading(tag, inChannels)) {
       problem(
         'heading-or-remark',
         'note',

@@ -3,10 +3,11 @@ import type { AssumedUnit } from '../evaluate/amounts.ts';
 import type { Problem, Severity } from '../report/types.ts';
 import { placeOf } from '../rows/complaint.ts';
 import { isSameTable, type FoundTable } from '../tables/found.ts';
+import { looksLikeUnit } from '../tables/header.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import type { Tables } from './context.ts';
-import type { TagIndex } from './tagIndex.ts';
+import { isOnlyTag, tagAt, type TagIndex } from './tagIndex.ts';
 
 /** A problem at a cell of a table. */
 export function problemAt(
@@ -45,7 +46,8 @@ export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
   const problems: Problem[] = [];
   const { channels, settings } = tables;
   for (const table of isSameTable(channels, settings) ? [channels] : [channels, settings]) {
-    for (const row of table.repeatedHeaders) {
+    for (const [row, what] of table.skipped) {
+      if (what !== 'header repeated') continue;
       problems.push(
         problemAt(
           table,
@@ -70,6 +72,7 @@ export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
       );
     }
   }
+  problems.push(...belowTable(channels), ...belowTable(settings));
   problems.push(...remarks(channels), ...remarks(settings), ...asLeft(channels));
   for (const sheet of workbook.sheets) {
     if (!isResultSheet(sheet)) continue;
@@ -86,10 +89,23 @@ export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
   return problems;
 }
 
+/** Rows typed right below a spreadsheet table, which it has not taken in. */
+function belowTable(table: FoundTable): Problem[] {
+  const { areaEnd, lastRow } = table;
+  if (areaEnd === null) return [];
+  for (let row = areaEnd + 1; row <= lastRow; row++) {
+    if (tagAt(table, row) === '' || isOnlyTag(table, row)) continue;
+    const message = `Row ${row} and what follows it stand below the spreadsheet table, which ends in row ${areaEnd}; they were audited all the same. Extend the table over them.`;
+    return [problemAt(table, row, 'tag', 'row-below-table', 'note', message)];
+  }
+  return [];
+}
+
 function remarks(table: FoundTable): Problem[] {
   return [...table.columns.values()].flatMap((column) => {
     const spec = columnsOf(table.kind)[column.id];
     if (!spec?.dimensions || column.unit || column.remarks.length === 0) return [];
+    if (column.remarks.some(looksLikeUnit)) return [];
     const message = `'${column.header}': what stands in brackets is no unit known here and was not used as one.`;
     return [problemAt(table, table.headerRow, column.id, 'header-remark', 'note', message)];
   });

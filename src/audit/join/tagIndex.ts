@@ -9,15 +9,23 @@ export interface TagIndex {
   rowsOf(key: string): readonly number[];
 }
 
-/** What a tag is compared by. */
+/** What a tag is compared by: spaces of any kind that look the same count as the same. */
 export function tagKey(tag: string): string {
-  return tag.trim().toLowerCase();
+  return tag.trim().replace(/\s+/gu, ' ').toLowerCase();
 }
 
 /** The tag in a row, as it is written, without the spaces around it. */
 export function tagAt(table: FoundTable, row: number): string {
   const column = table.columns.get('tag');
   return column ? cellText(cellAt(table.sheet, row, column.column)) : '';
+}
+
+/**
+ * Whether a text alone in its row is a heading or remark rather than a tag without values: more than one word, or a word
+ * without a digit that stands in no other table.
+ */
+export function looksLikeHeading(text: string, inOtherTable: boolean): boolean {
+  return /\s/u.test(text) || (!inOtherTable && !/\d/u.test(text));
 }
 
 /** Whether every column of ours but the tag is empty in a row. */
@@ -35,7 +43,7 @@ export function indexTags(table: FoundTable): TagIndex {
   const first = new Map<string, number>();
   const more = new Map<string, number[]>();
   for (let row = table.firstRow; row <= table.lastRow; row++) {
-    if (table.repeatedHeaders.has(row)) continue;
+    if (table.skipped.has(row)) continue;
     const key = tagKey(tagAt(table, row));
     if (key === '') {
       if (!isOnlyTag(table, row)) untagged.push(row);

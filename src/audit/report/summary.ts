@@ -1,13 +1,19 @@
 import type { ChannelResult, GroupResult, Summary } from './types.ts';
 
-/** Counts of a report: channels by their own verdict, and entries of `groups` that cannot trip. */
+/** Names of the voting groups that cannot trip: on danger, in either direction. An alert trips nothing. */
+export function groupsThatCannotTrip(groups: readonly GroupResult[]): string[] {
+  const idle = groups.filter((group) => !group.canTrip && group.threshold.endsWith('danger'));
+  return [...new Set(idle.map((group) => group.name))];
+}
+
+/** Counts of a report: channels by their own verdict, and voting groups that cannot trip. */
 export function summarise(channels: readonly ChannelResult[], groups: readonly GroupResult[]): Summary {
   const counts = { late: 0, early: 0, within: 0, undetermined: 0, unreachable: 0, incomplete: 0 };
   for (const channel of channels) counts[channel.verdict]++;
   return {
     channels: channels.length,
     ...counts,
-    groupsThatCannotTrip: groups.filter((group) => !group.canTrip).length,
+    groupsThatCannotTrip: groupsThatCannotTrip(groups).length,
   };
 }
 
@@ -15,7 +21,7 @@ export function summarise(channels: readonly ChannelResult[], groups: readonly G
 export function needsAction(channels: readonly ChannelResult[], groups: readonly GroupResult[]): boolean {
   const bad = new Set(['late', 'unreachable', 'undetermined']);
   return (
-    groups.some((group) => !group.canTrip) ||
+    groupsThatCannotTrip(groups).length > 0 ||
     channels.some((channel) =>
       channel.thresholds.some((threshold) => threshold.name.endsWith('danger') && bad.has(threshold.verdict)),
     )

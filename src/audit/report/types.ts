@@ -86,7 +86,8 @@ export interface ChannelInputs {
   readonly dangerDelay: number | null;
   readonly group: string | null;
   readonly voting: string | null;
-  readonly bypass: boolean;
+  /** `null`: what stands there is not understood. */
+  readonly bypass: boolean | null;
 }
 
 export interface ChannelResult {

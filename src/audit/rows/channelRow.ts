@@ -53,6 +53,8 @@ const ranges = z.object({
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
   const read = rowReader(table);
+  const named = table.columns.get('uncertainty')?.coverage;
+  const headerCoverage = named === undefined ? null : { value: named, unit: null };
   return (row) => {
     read.open(row);
     const kindText = read.text('kind');
@@ -64,7 +66,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       kind: kindText === '' ? 'radial' : read.word('kind', kindWords),
       measured: read.amount('measured'),
       uncertainty: read.amount('uncertainty'),
-      coverage: read.amount('coverage'),
+      coverage: read.amount('coverage') ?? headerCoverage,
       gapVoltage: read.amount('gapVoltage'),
       referenceSensitivity: read.amount('referenceSensitivity'),
       referenceGapVoltage: read.amount('referenceGapVoltage'),

@@ -4,6 +4,7 @@ export type DateRead = { readonly day: number } | { readonly why: string };
 
 const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/u;
 const namedMonth = /^(\d{1,2})[ -]([a-z]{3})[a-z]*[ -](\d{4})$/iu;
+const dayFirst = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/u;
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 /** Day 0 of the usual spreadsheet calendar, counted from 1970-01-01. */
 const spreadsheetEpoch = -25_569;
@@ -28,6 +29,10 @@ export function readDate(cell: Exclude<Cell, null>): DateRead {
       months.indexOf((named[2] ?? '').toLowerCase()) + 1,
       Number(named[1]),
     );
+  }
+  const dotted = dayFirst.exec(text);
+  if (dotted && Number(dotted[1]) > 12) {
+    return calendarDay(Number(dotted[3]), Number(dotted[2]), Number(dotted[1]));
   }
   if (/^\d{1,2}[-/.]\d{1,2}[-/.]\d{2,4}$/u.test(text)) return { why: 'could be two different days' };
   return { why: 'is not a date' };

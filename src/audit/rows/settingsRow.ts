@@ -27,7 +27,8 @@ export interface SettingsRow {
   readonly detection: Detection | null;
   readonly group: string;
   readonly voting: string;
-  readonly bypass: boolean;
+  /** `null`: what stands there is not understood, so it can't be told. */
+  readonly bypass: boolean | null;
   readonly complaints: readonly Complaint[];
 }
 
@@ -71,7 +72,7 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       detection: read.word('detection', detectionWords),
       group: read.text('group'),
       voting: read.text('voting'),
-      bypass: read.word('bypass', flagWords) ?? false,
+      bypass: read.text('bypass') === '' ? false : read.word('bypass', flagWords),
       complaints: read.complaints(),
     } as const;
     return checkRanges(ranges, table, found);

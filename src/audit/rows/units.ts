@@ -8,6 +8,7 @@ import {
   type FoundTable,
   type UnitColumn,
 } from '../tables/found.ts';
+import { looksLikeUnit } from '../tables/header.ts';
 import type { ColumnSpec } from '../tables/vocabulary.ts';
 
 /** The unit of one cell; `null` where nothing names one; or why it can't be told. */
@@ -27,6 +28,9 @@ export function unitOfColumn(table: FoundTable, column: FoundColumn, spec: Colum
       why: `the unit '${own.text}' in the header '${column.header}' does not fit ${spec.name}`,
     });
   }
+  const strange = own ? undefined : column.remarks.find(looksLikeUnit);
+  if (strange !== undefined)
+    return always({ why: `the unit '${strange.slice(0, 40)}' in its header is not known` });
   const sources = unitColumnsFor(table, column, spec);
   if (sources.length === 0) return always(own ?? usual);
   return (row) => {

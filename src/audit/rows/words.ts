@@ -15,7 +15,7 @@ export interface Words<T> {
 function words<T>(expected: string, meanings: Readonly<Record<string, T>>): Words<T> {
   return {
     expected,
-    meaning: new Map(Object.entries(meanings).map(([word, value]) => [headerKey(word), value])),
+    meaning: new Map(Object.entries(meanings).map(([word, value]) => [headerKey(word) || word, value])),
   };
 }
 
@@ -57,6 +57,13 @@ export const detectionWords = words<Detection>('p-p or 0-p', {
 });
 
 export const flagWords = words<boolean>('yes or no', {
+  '✓': true,
+  '✔': true,
+  '☑': true,
+  '-': false,
+  '–': false,
+  '☐': false,
+  bypassed: true,
   yes: true,
   y: true,
   true: true,
@@ -68,10 +75,9 @@ export const flagWords = words<boolean>('yes or no', {
   false: false,
   0: false,
   off: false,
-  '-': false,
 });
 
 /** What a text means in a list of words; `undefined` where it is none of them. */
 export function meaningOf<T>(list: Words<T>, text: string): T | undefined {
-  return list.meaning.get(headerKey(text));
+  return list.meaning.get(headerKey(text) || text);
 }

@@ -9,7 +9,7 @@ export const channelColumns = {
   location: { name: 'location', also: ['position', 'probe location', 'bearing'], holds: 'text' },
   kind: {
     name: 'kind',
-    also: ['channel kind', 'sensor kind', 'type', 'channel type', 'sensor type'],
+    also: ['channel kind', 'channel type', 'measurement kind'],
     holds: 'choice',
   },
   measured: {
@@ -33,6 +33,11 @@ export const channelColumns = {
     name: 'uncertainty',
     also: [
       'expanded uncertainty',
+      'expanded uncertainty U',
+      'uncertainty U',
+      'U',
+      'uncertainty of measured sensitivity',
+      'measured sensitivity uncertainty',
       'measurement uncertainty',
       'uncertainty of sensitivity',
       'sensitivity uncertainty',

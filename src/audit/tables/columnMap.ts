@@ -53,7 +53,7 @@ function headerFor(match: HeaderMatch, wanted: string): HeaderCell | undefined {
   if (byText.length === 1) return byText[0];
   const column = columnNumber(wanted);
   if (Number.isNaN(column)) return undefined;
-  return match.headers.find((h) => h.column === column) ?? { column, text: wanted, key: '', remarks: [] };
+  return match.headers.find((h) => h.column === column);
 }
 
 /**
@@ -81,6 +81,7 @@ export function applyMap(match: HeaderMatch, map: TableMap | undefined): HeaderM
       column: header.column,
       header: header.text,
       remarks: header.remarks,
+      ...(header.coverage === undefined ? {} : { coverage: header.coverage }),
       ...(header.unit ? { unit: header.unit } : {}),
     });
   }

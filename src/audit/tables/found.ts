@@ -12,6 +12,8 @@ export interface FoundColumn {
   readonly header: string;
   /** Unit of every cell, from the header, the row of units below it, or the column map. */
   readonly unit?: Unit;
+  /** Coverage factor that the header of an uncertainty names, as in `(%, k=3)`. */
+  readonly coverage?: number;
   /** Texts in the header's brackets that are no unit. */
   readonly remarks: readonly string[];
 }
@@ -24,6 +26,9 @@ export interface UnitColumn {
   readonly names: ReadonlySet<string>;
 }
 
+/** What a row inside a table is that is no channel. */
+export type SkippedRow = 'header repeated' | 'totals';
+
 /** A channel list or a table of monitor settings, found on a sheet. Rows and columns count from 1. */
 export interface FoundTable {
   readonly kind: TableKind;
@@ -33,8 +38,10 @@ export interface FoundTable {
   readonly lastRow: number;
   readonly columns: ReadonlyMap<string, FoundColumn>;
   readonly unitColumns: readonly UnitColumn[];
-  /** Rows inside that only repeat the header. */
-  readonly repeatedHeaders: ReadonlySet<number>;
+  /** Rows inside that are no channels, with what they are. */
+  readonly skipped: ReadonlyMap<number, SkippedRow>;
+  /** Last row of the spreadsheet table, where it is one; rows right below it count all the same. */
+  readonly areaEnd: number | null;
   /** Headers of the table that have no meaning here, and are left alone. */
   readonly ignored: readonly string[];
 }

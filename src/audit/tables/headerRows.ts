@@ -105,6 +105,7 @@ export function matchHeaders(
       column: only.column,
       header: only.text,
       remarks: only.remarks,
+      ...(only.coverage === undefined ? {} : { coverage: only.coverage }),
       ...(only.unit ? { unit: only.unit } : {}),
     });
   }

@@ -7,7 +7,7 @@ import { handKept } from './writtenCell.ts';
 const columns: readonly SheetColumn<ChannelRecord>[] = [
   { header: 'Tag no.', width: 11, of: (channel) => channel.tag },
   { header: 'Location', width: 26, of: (channel) => channel.location },
-  { header: 'Type', width: 12, of: (channel) => channel.type },
+  { header: 'Channel type', width: 12, of: (channel) => channel.type },
   { header: 'Speed (r/min)', width: 9, of: (channel) => channel.speed },
   { header: 'Calibrated on', width: 13, of: (channel) => channel.calibrated },
   { header: 'Sensitivity, as found', width: 11, of: (channel) => channel.measured },

@@ -75,12 +75,12 @@ export const recycleCompressor: Machine = {
       tag: 'K201-A2',
       location: 'thrust collar, probe 2',
       measured: 7.9,
-      zero: -9.4,
+      zero: 9.4,
       direction: '',
       gap: -9.1,
       reading: 70,
       remarks:
-        'Side of the collar on which this probe sits not noted, so its positive direction is not known.',
+        'Side of the collar on which this probe sits not noted, so its positive direction is not known; the sign of its zero was lost on the way to the office as well.',
     },
   ],
   settings: [

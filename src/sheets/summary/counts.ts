@@ -29,7 +29,7 @@ export function headline(summary: Summary): string {
         ? `All thresholds of ${all} act within the tolerance.`
         : `Of ${all}, ${listed(parts)}.`;
   if (groups === 0) return stand;
-  return `${stand} ${groups} ${groups === 1 ? 'vote' : 'votes'} of voting groups can’t be reached.`;
+  return `${stand} ${groups} voting ${groups === 1 ? 'group' : 'groups'} cannot trip.`;
 }
 
 const phrases: Readonly<Record<Exclude<ThresholdVerdict, 'within'>, (count: number) => string>> = {
@@ -64,7 +64,7 @@ export function countLines(summary: Summary): readonly (readonly Entry[])[] {
       cell('cannot trip', 'strong'),
       cell(summary.groupsThatCannotTrip, 'count'),
       wide(
-        'Votes of groups, alert and danger each counted, that can’t be reached because too few members can act.',
+        'Voting groups that cannot trip the machine, because too few of their members can act.',
         'wrapped',
         7,
       ),

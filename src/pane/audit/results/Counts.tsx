@@ -41,7 +41,7 @@ export function Counts({ summary, verdict, onVerdict }: CountsProps): JSX.Elemen
       {groupsThatCannotTrip > 0 && (
         <p class="groups-idle">
           <b>{groupsThatCannotTrip}</b>{' '}
-          {groupsThatCannotTrip === 1 ? 'voting group cannot act.' : 'voting groups cannot act.'}
+          {groupsThatCannotTrip === 1 ? 'voting group cannot trip.' : 'voting groups cannot trip.'}
         </p>
       )}
     </>

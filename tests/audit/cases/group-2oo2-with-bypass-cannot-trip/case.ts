@@ -66,5 +66,5 @@ export const golden: GoldenCase = {
       findings: ['group-cannot-act @ Monitor!F2'],
     },
   ],
-  summary: { within: 2, groupsThatCannotTrip: 2 },
+  summary: { within: 2, groupsThatCannotTrip: 1 },
 };

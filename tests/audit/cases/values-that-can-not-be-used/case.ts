@@ -91,7 +91,7 @@ export const golden: GoldenCase = {
     {
       tag: 'bypass',
       verdict: 'within',
-      inputs: { bypass: false },
+      inputs: { bypass: null },
       findings: ['value-not-a-number @ Channels!D9', 'value-not-understood @ Monitor!E9'],
     },
     {

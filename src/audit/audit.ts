@@ -29,7 +29,7 @@ export interface AuditOptions {
 }
 
 /** Rows between two reports of progress. */
-const stride = 1000;
+const stride = 250;
 
 /**
  * Audits a workbook: finds both tables, joins their rows by tag, works out every threshold and group, and applies every

@@ -17,6 +17,11 @@ function say(text: string): void {
   root.replaceChildren(line);
 }
 
+/** Left in the page by the functions' own script, once Excel has called one of them. */
+function functionWasCalled(): boolean {
+  return 'functionCalled' in document.documentElement.dataset;
+}
+
 async function start(): Promise<void> {
   if (!root) return;
   say(appWords.starting);
@@ -27,7 +32,7 @@ async function start(): Promise<void> {
   const view = viewOf(window.location.hash);
   if (where === 'excel') {
     const { excelPort } = await import('../hosts/excel/excelPort.ts');
-    mountPane(root, excelPort(), { view });
+    mountPane(root, excelPort({ functionWasCalled }), { view });
     return;
   }
   const [{ memoryPort }, { exampleWorkbook }] = await Promise.all([

@@ -40,6 +40,7 @@ function emptyPage(): Record<string, unknown> {
     appendChild: nothing,
     addEventListener: nothing,
     style: {},
+    dataset: {},
   });
   const script = { src: 'http://localhost/office-js/office.js', getAttribute: () => null };
   const search = `?_host_Info=${encodeURIComponent('Excel$Win32$16.01$en-US$$$$3')}`;

@@ -19,6 +19,9 @@ export const AUDIT_COMMAND = 'auditNow';
 /** Tells the pane on its document that something was asked of it; what, stands in `data-asked` of the page. */
 export const ASKED = 'tripdrift-asked';
 
+/** Name of the page's data attribute that stands once Excel has called a worksheet function. */
+export const CALLED = 'functionCalled';
+
 /**
  * Registers the ribbon's commands. Excel calls a command as soon as the page is loaded, which may be before the pane
  * listens: the wish stays in `data-asked` until the pane takes it from there.

@@ -1,5 +1,5 @@
 import { type CustomFunctionsLike, associateAll } from '../../functions/excel/associate.ts';
-import { type OfficeCommands, type PanePage, registerCommands } from './commands.ts';
+import { CALLED, type OfficeCommands, type PanePage, registerCommands } from './commands.ts';
 
 /** What Office.js, loaded just before, leaves in the page. */
 interface OfficePage {
@@ -10,5 +10,9 @@ interface OfficePage {
 
 // Runs right behind Office.js and before anything of the pane, so that functions calculate even where the pane fails.
 const { CustomFunctions, Office, document } = globalThis as OfficePage;
-if (CustomFunctions !== undefined) associateAll(CustomFunctions);
+if (CustomFunctions !== undefined) {
+  associateAll(CustomFunctions, () => {
+    if (document !== undefined) document.documentElement.dataset[CALLED] = 'yes';
+  });
+}
 if (Office !== undefined && document !== undefined) registerCommands(Office, document);

@@ -24,9 +24,22 @@ const EXCEL_CODES: Readonly<Record<ErrorCode, ExcelErrorCode>> = {
   '#REF!': 'invalidValue',
 };
 
-/** Registers every worksheet function with Excel. To be called once, as soon as `CustomFunctions` exists. */
-export function associateAll(excel: CustomFunctionsLike): void {
-  for (const declared of catalogue) excel.associate(declared.id, bound(callable(declared), excel));
+/**
+ * Registers every worksheet function with Excel. To be called once, as soon as `CustomFunctions` exists. `onFirstCall`
+ * hears when Excel calls one for the first time: a sign that they are registered.
+ */
+export function associateAll(excel: CustomFunctionsLike, onFirstCall: () => void = () => undefined): void {
+  let called = false;
+  for (const declared of catalogue) {
+    const run = bound(callable(declared), excel);
+    excel.associate(declared.id, (...given) => {
+      if (!called) {
+        called = true;
+        onFirstCall();
+      }
+      return run(...given);
+    });
+  }
 }
 
 /** Results are always rows of cells, as declared; an error for the whole call is thrown, since only then its text stays. */

@@ -6,7 +6,9 @@ import type { Finding, GroupMember, GroupResult, ThresholdName, ThresholdResult 
 import type { Member } from './members.ts';
 
 /** A group's result, still open for its findings. */
-export type OpenGroup = Omit<GroupResult, 'findings'> & { readonly findings: Finding[] };
+export type OpenGroup = Omit<GroupResult, 'findings'> & { findings: readonly Finding[] };
+
+const none: readonly Finding[] = [];
 
 /**
  * Where one threshold of an M-out-of-N group really acts: the M-th smallest of its members' effective thresholds, in the
@@ -22,9 +24,17 @@ export function evaluateGroup(
   const first = members.find((member) => setpointOf(member, threshold) !== null);
   if (!first) return undefined;
   const sign = threshold.startsWith('counter') ? -1 : 1;
-  const seats = members.map((member) => seatOf(member, threshold, first));
-  const effective = votedThreshold(seats.map(magnitude), voting.m);
-  const intended = votedThreshold(seats.map(intendedMagnitude), voting.m);
+  const seats: GroupMember[] = [];
+  const acting: number[] = [];
+  const meant: number[] = [];
+  for (const member of members) {
+    const seat = seatOf(member, threshold, first);
+    seats.push(seat);
+    acting.push(magnitude(seat.effective));
+    meant.push(magnitude(seat.setpoint));
+  }
+  const effective = votedThreshold(acting, voting.m);
+  const intended = votedThreshold(meant, voting.m);
   const canTrip = Number.isFinite(effective);
   return {
     name,
@@ -34,10 +44,12 @@ export function evaluateGroup(
     intended: Number.isFinite(intended) ? sign * intended : null,
     effective: canTrip ? sign * effective : null,
     canTrip,
-    decidedBy: canTrip ? seats.filter((seat) => magnitude(seat) === effective).map((seat) => seat.tag) : [],
+    decidedBy: canTrip
+      ? seats.filter((seat) => magnitude(seat.effective) === effective).map((seat) => seat.tag)
+      : [],
     limit: leastLimit(members, first),
     members: seats,
-    findings: [],
+    findings: none,
   };
 }
 
@@ -84,12 +96,9 @@ function acts({ verdict }: ThresholdResult): boolean {
   return verdict !== 'unreachable' && verdict !== 'incomplete';
 }
 
-function magnitude({ effective }: GroupMember): number {
-  return effective === null ? Infinity : Math.abs(effective);
-}
-
-function intendedMagnitude({ setpoint }: GroupMember): number {
-  return setpoint === null || Number.isNaN(setpoint) ? Infinity : Math.abs(setpoint);
+/** A level away from zero; infinite where there is none. */
+function magnitude(level: number | null): number {
+  return level === null ? Infinity : Math.abs(level);
 }
 
 function leastLimit(members: readonly Member[], first: Member): number | null {

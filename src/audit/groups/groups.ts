@@ -1,9 +1,10 @@
-import { parseVoting, type Voting } from '../../method/voting/voting.ts';
+import type { Voting } from '../../method/voting/voting.ts';
 import type { Severity } from '../report/types.ts';
 import { thresholdNames } from '../report/types.ts';
 import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
 import { groupFindings, type GroupStatement } from './groupFindings.ts';
 import type { Member } from './members.ts';
+import { votingReader, type ReadVoting } from './votingReader.ts';
 
 export interface EvaluatedGroup {
   readonly result: OpenGroup;
@@ -26,10 +27,11 @@ export function evaluateGroups(
   tolerance: number,
 ): { groups: EvaluatedGroup[]; complaints: GroupComplaint[] } {
   const complaints: GroupComplaint[] = [];
+  const read = votingReader();
   const byName = new Map<string, Member[]>();
   for (const member of members) {
     if (member.group === '') {
-      const alone = member.voting === '' || parseVoting(member.voting)?.n === 1;
+      const alone = member.voting === '' || read(member.voting)?.n === 1;
       if (!alone) complaints.push(groupMissing(member));
       continue;
     }
@@ -39,11 +41,10 @@ export function evaluateGroups(
     else byName.set(key, [member]);
   }
   const groups: EvaluatedGroup[] = [];
-  for (const [first, ...rest] of byName.values()) {
-    if (!first) continue;
-    const all = [first, ...rest];
-    const voting = votingOf(all, complaints);
-    if (!voting) continue;
+  for (const all of byName.values()) {
+    const [first] = all;
+    const voting = votingOf(all, read, complaints);
+    if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
       const result = evaluateGroup(first.group, voting, threshold, all);
       if (result) groups.push({ result, statements: groupFindings(result, tolerance), members: all });
@@ -54,12 +55,16 @@ export function evaluateGroups(
   return { groups, complaints };
 }
 
-function votingOf(members: readonly Member[], complaints: GroupComplaint[]): Voting | undefined {
+function votingOf(
+  members: readonly Member[],
+  read: ReadVoting,
+  complaints: GroupComplaint[],
+): Voting | undefined {
   let strictest: Voting | undefined;
   const said = new Set<string>();
   for (const member of members) {
     if (member.voting === '') continue;
-    const voting = parseVoting(member.voting);
+    const voting = read(member.voting);
     if (!voting) {
       const message = `The voting '${member.voting.slice(0, 40)}' is not understood; write it like 1oo2 or 2oo3.`;
       complaints.push({

@@ -35,7 +35,7 @@ export function joinGroups(
     for (const statement of statements) {
       for (const [index, member] of members.entries()) {
         const finding = placed(settings, member.row, { ...statement, column: 'voting' });
-        if (index === 0) result.findings.push(finding);
+        if (index === 0) result.findings = [...result.findings, finding];
         findingsOf.get(member)?.push(finding);
       }
     }

@@ -62,11 +62,15 @@ const tagKeys = new Set(
     .filter(([, id]) => id === 'tag')
     .map(([key]) => key),
 );
+/** Accents, or letters with marks between them, that a plain look would miss: `Tág`, `T.A.G.`. */
+const spelledOut = /[^ -~]|\p{L}[^\p{L}\p{N} ]\p{L}/u;
 const mayBeTag = /tag|channel|point|instrument/iu;
 
 /** Whether a header text can head the tag column. */
 export function isTagHeader(text: string): boolean {
-  return text.length <= 60 && mayBeTag.test(headerKey(text)) && tagKeys.has(parseHeader(text, isName).key);
+  if (text.length > 60 || !(mayBeTag.test(text) || (spelledOut.test(text) && mayBeTag.test(headerKey(text)))))
+    return false;
+  return tagKeys.has(parseHeader(text, isName).key);
 }
 
 /** The headers in a row between two columns. */

@@ -1,3 +1,7 @@
+function ascending(a: number, b: number): number {
+  return a < b ? -1 : Number(a > b);
+}
+
 /**
  * Threshold at which an M-out-of-N group acts when its channels see the same real motion: the M-th smallest of the
  * effective thresholds of its members, in their unit. `Infinity` is a member that cannot act; the result is `Infinity`
@@ -6,5 +10,5 @@
  */
 export function votedThreshold(thresholds: readonly number[], m: number): number {
   if (!Number.isInteger(m) || m < 1 || thresholds.some((threshold) => Number.isNaN(threshold))) return NaN;
-  return Float64Array.from(thresholds).sort()[m - 1] ?? Infinity;
+  return thresholds.toSorted(ascending)[m - 1] ?? Infinity;
 }

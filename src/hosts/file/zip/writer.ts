@@ -13,6 +13,7 @@ export type PackedEntry = Pick<
 
 /** Bytes handed on as they come; `end` must be called once, before the next entry begins. */
 export interface EntrySink {
+  /** The chunk is used up when the call returns. */
   push(chunk: Uint8Array): void;
   end(): void;
 }

@@ -62,6 +62,8 @@ export interface SheetModel {
     /** Rows repeated on each page, both ends counted from 1. */
     readonly repeatRows?: { readonly from: number; readonly to: number };
     readonly footer?: string;
+    /** The part of the sheet that is printed; all of it where left out. */
+    readonly area?: Area;
   };
 }
 

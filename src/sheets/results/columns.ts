@@ -7,7 +7,13 @@ import { decisionBand, effectBand, interimBand, limitBand, presentBand, verdictB
 const remarksBand: Band = {
   caption: 'Findings and source',
   columns: [
-    { id: 'findings', header: 'Findings', width: 90, style: 'wrapped', value: ({ findings }) => findings },
+    {
+      id: 'findings',
+      header: 'Findings (in full on “Audit problems”)',
+      width: 90,
+      style: 'text',
+      value: ({ findings }) => findings,
+    },
     {
       id: 'sheet',
       header: 'Channel list',
@@ -69,3 +75,8 @@ const calculated = columns.filter(({ formula }) => formula !== undefined);
 export const templateOf: ReadonlyMap<string, number> = new Map(
   calculated.map((column, index) => [column.id, index]),
 );
+
+/** Columns that go on paper: the verdict with its setting, effect and chain. The workings to their right are for the screen. */
+export const printedColumns = [channelBand, verdictBand, settingBand, effectBand, chainBand].flatMap(
+  (band) => band.columns,
+).length;

@@ -6,11 +6,11 @@ export const channelBand: Band = {
   caption: 'Channel',
   columns: [
     { id: 'tag', header: 'Tag', width: 16, style: 'strong', value: ({ channel }) => channel.tag },
-    { id: 'machine', header: 'Machine', width: 15, style: 'text', value: ({ channel }) => channel.machine },
+    { id: 'machine', header: 'Machine', width: 24, style: 'text', value: ({ channel }) => channel.machine },
     {
       id: 'location',
       header: 'Location',
-      width: 17,
+      width: 24,
       style: 'text',
       value: ({ channel }) => channel.location,
     },

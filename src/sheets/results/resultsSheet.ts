@@ -1,13 +1,12 @@
 import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
-import { heightOf } from '../look/lines.ts';
 import { tones } from '../look/palette.ts';
 import { footer, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
-import { bands, columns, templateOf, templates } from './columns.ts';
+import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
 import { findingsText } from './findings.ts';
 import { lineOf, type Line } from './line.ts';
@@ -17,7 +16,6 @@ const headerRow = 6;
 const input = { fill: tones.input, underline: true } as const;
 /** Styles of columns of words, whose headers stand at the left. */
 const worded = new Set<Column['style']>(['text', 'strong', 'wrapped', 'verdict']);
-const wrapping = columns.map(({ id, width }) => (id === 'findings' || id === 'unreachable' ? width : 0));
 
 /** One row a threshold in the report's order, with native formulas from the inputs beside them. */
 export function resultsSheet(report: Report): SheetModel {
@@ -66,7 +64,12 @@ export function resultsSheet(report: Report): SheetModel {
     freeze: { rows: headerRow, columns: 1 },
     filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
     shades: shadesFor(area, verdictShades),
-    print: { landscape: true, repeatRows: { from: headerRow - 1, to: headerRow }, footer },
+    print: {
+      landscape: true,
+      repeatRows: { from: headerRow - 1, to: headerRow },
+      footer,
+      area: { top: 1, left: 1, bottom: lastRow, right: printedColumns },
+    },
   };
 }
 
@@ -77,14 +80,12 @@ function captions(): (ModelCell | undefined)[] {
 }
 
 function resultRow(line: Line): ModelRow {
-  const texts: string[] = [];
   const cells = columns.map(({ id, value, style, formula, applies }): ModelCell | undefined => {
     const found = value(line);
-    texts.push(typeof found === 'string' ? found : '');
     const look = typeof style === 'string' ? style : style(line);
     const index = formula === undefined ? undefined : templateOf.get(id);
     if (index === undefined || !line.worked || applies?.(line) === false) return cell(found, look);
     return { value: found, style: look, formula: index };
   });
-  return { height: heightOf(texts, wrapping, 6), cells };
+  return { cells };
 }

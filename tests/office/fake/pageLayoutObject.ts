@@ -13,7 +13,7 @@ export function pageLayoutObject(sheet: FakeSheet, write: () => void): HostObjec
   ];
   return {
     set: Object.fromEntries(['Orientation', 'Zoom', ...margins].map(keep)),
-    methods: Object.fromEntries([keep('SetPrintTitleRows')]),
+    methods: Object.fromEntries([keep('SetPrintTitleRows'), keep('SetPrintArea')]),
     parts: {
       HeadersFooters: () => ({
         parts: {

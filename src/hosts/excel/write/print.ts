@@ -1,4 +1,5 @@
 import type { SheetModel } from '../../../sheets/model.ts';
+import { reference } from '../../formats/reference.ts';
 import { footerText, pageNumbers } from '../../formats/footer.ts';
 
 /** Sets how a sheet is printed: one page wide, header rows on each page, margins in points as in files. */
@@ -11,6 +12,7 @@ export function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
   pageLayout.topMargin = 43.2;
   pageLayout.bottomMargin = 43.2;
   pageLayout.footerMargin = 21.6;
+  if (print.area !== undefined) pageLayout.setPrintArea(reference(print.area));
   if (print.repeatRows !== undefined) {
     pageLayout.setPrintTitleRows(`$${print.repeatRows.from}:$${print.repeatRows.to}`);
   }

@@ -41,6 +41,15 @@ describe('the workbook part', () => {
     expect(workbook.match(/<definedName /g)).toHaveLength(2);
   });
 
+  it('prints the part of a sheet that its model names', () => {
+    const model = resultSheet();
+    const area = { top: 1, left: 1, bottom: 4, right: 3 };
+    const { bytes } = addSheets(zipParts(smallParts()), [{ ...model, print: { ...model.print, area } }]);
+    expect(partText(bytes, 'xl/workbook.xml')).toContain(
+      `<definedName name="_xlnm.Print_Area" localSheetId="1">'Audit results'!$A$1:$C$4</definedName>`,
+    );
+  });
+
   it('binds the relationship prefix where the workbook does not', () => {
     const parts = smallParts();
     parts['xl/workbook.xml'] = (parts['xl/workbook.xml'] as string)

@@ -34,6 +34,7 @@ export function editedParts(
     relationshipId: ids[index] ?? '',
     filter: sheet.filter,
     repeatRows: sheet.print.repeatRows,
+    printArea: sheet.print.area,
   }));
   const edited = new Map([
     [

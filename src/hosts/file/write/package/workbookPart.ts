@@ -14,6 +14,7 @@ export interface ListedSheet {
   readonly relationshipId: string;
   readonly filter: Area | undefined;
   readonly repeatRows: { readonly from: number; readonly to: number } | undefined;
+  readonly printArea: Area | undefined;
 }
 
 /** The names of the workbook's sheets of every kind, in order. */
@@ -62,7 +63,7 @@ function relationshipPrefix(list: Element, dialect: Dialect): { prefix: string; 
 }
 
 function definedNames(sheet: ListedSheet, index: number, prefix: string): readonly string[] {
-  const { filter, repeatRows } = sheet;
+  const { filter, repeatRows, printArea } = sheet;
   const names: string[] = [];
   const define = (name: string, attributes: string, range: string): void => {
     const refersTo = escapeXml(`${quotedName(sheet.name)}!${range}`);
@@ -71,6 +72,7 @@ function definedNames(sheet: ListedSheet, index: number, prefix: string): readon
     );
   };
   if (filter) define('_xlnm._FilterDatabase', ' hidden="1"', absolute(filter));
+  if (printArea) define('_xlnm.Print_Area', '', absolute(printArea));
   if (repeatRows) define('_xlnm.Print_Titles', '', `$${repeatRows.from}:$${repeatRows.to}`);
   return names;
 }

@@ -43,7 +43,12 @@ const results: SheetModel = {
     { area: { top: 2, left: 1, bottom: 3, right: 1 }, equals: 'late', style: { fill: 'E69F00', bold: true } },
     { area: { top: 2, left: 1, bottom: 3, right: 1 }, equals: 'a "b"', style: { color: '000000' } },
   ],
-  print: { landscape: true, repeatRows: { from: 1, to: 1 }, footer: 'Pumps & fans' },
+  print: {
+    landscape: true,
+    repeatRows: { from: 1, to: 1 },
+    footer: 'Pumps & fans',
+    area: { top: 1, left: 1, bottom: 4, right: 3 },
+  },
 };
 
 const summary = sheetOf('Audit summary', [['a']]);
@@ -128,6 +133,7 @@ describe('a result sheet in Excel', () => {
       Orientation: 'Landscape',
       Zoom: { horizontalFitToPages: 1 },
       SetPrintTitleRows: '$1:$1',
+      SetPrintArea: 'A1:C4',
       LeftFooter: 'Pumps && fans',
       RightFooter: 'Page &P of &N',
     });

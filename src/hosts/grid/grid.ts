@@ -1,0 +1,35 @@
+import type { ICellData, IDisposable, IStyleData, Nullable, Workbook, Worksheet } from '@univerjs/core';
+import type { FUniver } from '@univerjs/core/facade';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import { HostRefused } from '../port/port.ts';
+
+/** The spreadsheet grid in the page, with the workbook that is open in it. */
+export interface Grid {
+  readonly api: FUniver;
+  /** Until it is disposed, everything that is done to the workbook is one step for Undo. */
+  readonly oneStep: (unitId: string) => IDisposable;
+}
+
+/** The open workbook as the grid's own interface shows it; refused where none is open. */
+export function openBook({ api }: Grid): FWorkbook {
+  const book = api.getActiveWorkbook();
+  if (!book) throw new HostRefused('No workbook is open. Open one, then try again.');
+  return book;
+}
+
+/** The open workbook as it is stored. */
+export function storedBook(grid: Grid): Workbook {
+  return openBook(grid).getWorkbook();
+}
+
+/** How a stored cell looks; `undefined` for the default. */
+export function styleOf(book: Workbook, cell: Nullable<ICellData>): IStyleData | undefined {
+  const s = cell ? cell.s : undefined;
+  if (s === null || s === undefined) return undefined;
+  return typeof s === 'string' ? (book.getStyles().get(s) ?? undefined) : s;
+}
+
+/** The sheet of that name; `undefined` where it is gone. */
+export function sheetNamed(book: Workbook, name: string): Worksheet | undefined {
+  return book.getSheets().find((sheet) => sheet.getName() === name);
+}

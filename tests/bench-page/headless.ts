@@ -1,0 +1,93 @@
+import { createRequire } from 'node:module';
+import type { IWorkbookData } from '@univerjs/core';
+import type { FUniver } from '@univerjs/core/facade';
+import { BooleanNumber, CellValueType, type ICellData } from '@univerjs/core';
+import { type Cell, DateCell, ErrorCell, PercentCell } from '../../src/cells/cell.ts';
+import type { Workbook } from '../../src/cells/sheet.ts';
+import type { Grid } from '../../src/hosts/grid/grid.ts';
+import { markOfText } from '../../src/hosts/grid/storedText.ts';
+import { lacksIteratorHelpers } from './iteratorHelpers.ts';
+
+const require = createRequire(import.meta.url);
+
+type Engine = typeof import('@univerjs/engine-formula');
+
+export interface HeadlessGrid extends Grid {
+  readonly engine: Engine;
+  dispose(): void;
+}
+
+/** The grid's engine in Node, without a screen; its packages load as CommonJS alone. */
+export function headlessGrid(
+  functions: (engine: Engine) => [ReturnType<typeof Object>, string][] = () => [],
+): HeadlessGrid {
+  lacksIteratorHelpers();
+  const core = require('@univerjs/core') as typeof import('@univerjs/core');
+  const { FUniver: Facade } = require('@univerjs/core/facade') as typeof import('@univerjs/core/facade');
+  const node =
+    require('@univerjs/preset-sheets-node-core') as typeof import('@univerjs/preset-sheets-node-core');
+  const engine = require('@univerjs/engine-formula') as Engine;
+  const locales = require('@univerjs/preset-sheets-node-core/locales/en-US') as { default: object };
+  const univer = new core.Univer({
+    locale: core.LocaleType.EN_US,
+    locales: { [core.LocaleType.EN_US]: locales.default as never },
+    logLevel: core.LogLevel.SILENT,
+  });
+  const { plugins } = node.UniverSheetsNodeCorePreset({ formula: { function: functions(engine) as never } });
+  for (const plugin of plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api: FUniver = Facade.newAPI(univer);
+  const undo = univer.__getInjector().get(core.IUndoRedoService);
+  return {
+    api,
+    engine,
+    oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
+    dispose: () => {
+      univer.dispose();
+    },
+  };
+}
+
+/** A workbook as the grid stores it, for tests of the host alone. */
+export function storedWorkbook({ name, sheets }: Workbook): Partial<IWorkbookData> {
+  const ids = sheets.map((_, index) => `sheet-${index}`);
+  return {
+    id: 'book',
+    name,
+    sheetOrder: ids,
+    sheets: Object.fromEntries(
+      sheets.map(({ name: sheetName, rows, hidden, hiddenRows, tables }, index) => [
+        ids[index]!,
+        {
+          id: ids[index]!,
+          name: sheetName,
+          hidden: hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+          rowCount: 1_048_576,
+          columnCount: 40,
+          cellData: Object.fromEntries(
+            rows.map((row, at) => [
+              at,
+              Object.fromEntries(row.map((cell, column) => [column, stored(cell)])),
+            ]),
+          ),
+          rowData: Object.fromEntries([...hiddenRows].map((row) => [row - 1, { hd: BooleanNumber.TRUE }])),
+          custom: { tables },
+        },
+      ]),
+    ),
+  };
+}
+
+function stored(cell: Cell): ICellData {
+  const format = (pattern: string) => ({ n: { pattern } });
+  if (cell === null) return {};
+  if (cell instanceof DateCell)
+    return { v: cell.day + 25_569, t: CellValueType.NUMBER, s: format('yyyy-mm-dd hh:mm') };
+  if (cell instanceof PercentCell)
+    return { v: cell.percent / 100, t: CellValueType.NUMBER, s: format('0.0%') };
+  if (cell instanceof ErrorCell) return { v: cell.code, t: CellValueType.STRING };
+  if (typeof cell === 'boolean') return { v: cell ? 1 : 0, t: CellValueType.BOOLEAN };
+  return typeof cell === 'number' ? { v: cell, t: CellValueType.NUMBER } : { v: cell, t: markOfText(cell) };
+}

@@ -1,0 +1,52 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+import type { WorkbookView } from '../../../../src/hosts/file/view/types.ts';
+import { viewWorkbook } from '../../../../src/hosts/file/view/viewWorkbook.ts';
+import { convert, describeWithLibreOffice } from '../../../libreoffice.ts';
+import { styledWorkbook } from './styled.ts';
+
+/** Cells of the first sheet by place, with what LibreOffice writes out in full: formulas, and colours without themes. */
+function told(view: WorkbookView): Record<string, unknown> {
+  const cells = view.sheets[0]?.rows.flatMap(({ row, cells: inRow }) =>
+    inRow
+      .filter(({ value }) => value !== null)
+      .map(({ column, value, error, formula: stored, style }): [string, unknown] => {
+        // LibreOffice writes errors and truth values as formulas.
+        const formula = error === true || typeof value === 'boolean' ? undefined : stored;
+        const { fill, color, bold, italic, underline, size, align, wrap, numberFormat } =
+          view.styles[style] ?? {};
+        const looks = {
+          fill,
+          color: color ?? '000000',
+          bold,
+          italic,
+          underline,
+          size,
+          align,
+          wrap,
+          numberFormat,
+        };
+        return [`${row},${column}`, { formula, ...looks }];
+      }),
+  );
+  return Object.fromEntries(cells ?? []);
+}
+
+describeWithLibreOffice('a workbook saved by LibreOffice', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'view-'));
+  afterAll(() => {
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  it('has the formulas and looks that were seen in the original', () => {
+    const path = join(folder, 'styled.xlsx');
+    writeFileSync(path, styledWorkbook());
+    const saved = viewWorkbook('saved.xlsx', readFileSync(convert(path, 'xlsx', join(folder, 'out'))));
+    const original = viewWorkbook('styled.xlsx', styledWorkbook());
+    expect(told(saved)).toEqual(told(original));
+    expect(saved.sheets[0]?.frozen).toEqual(original.sheets[0]?.frozen);
+    expect(saved.sheets[0]?.merges).toEqual(original.sheets[0]?.merges);
+  });
+});

@@ -89,7 +89,7 @@ describe('a workbook as a grid shows it', () => {
   });
 
   it('has formulas in full', () => {
-    expect(cellOf(looks, 4, 3)?.formula).toBe('$A4*2+B$1&"A1"');
+    expect(cellOf(looks, 4, 3)?.formula).toBe('$A4*2+B$8&"A1"');
     expect(cellOf(looks, 6, 1)).toMatchObject({
       formula: 'A2:B2*1',
       array: { top: 6, left: 1, bottom: 6, right: 2 },

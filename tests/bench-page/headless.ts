@@ -1,16 +1,20 @@
 import { createRequire } from 'node:module';
 import type { IWorkbookData } from '@univerjs/core';
+import type * as univerCore from '@univerjs/core';
+import type * as univerFacade from '@univerjs/core/facade';
+import type * as engineFormula from '@univerjs/engine-formula';
+import type * as nodePreset from '@univerjs/preset-sheets-node-core';
 import type { FUniver } from '@univerjs/core/facade';
 import { BooleanNumber, CellValueType, type ICellData } from '@univerjs/core';
 import { type Cell, DateCell, ErrorCell, PercentCell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { markOfText } from '../../src/hosts/grid/storedText.ts';
-import { lacksIteratorHelpers } from './iteratorHelpers.ts';
+import { addIteratorHelpers } from '../../src/bench/grid/iteratorHelpers.ts';
 
 const require = createRequire(import.meta.url);
 
-type Engine = typeof import('@univerjs/engine-formula');
+type Engine = typeof engineFormula;
 
 export interface HeadlessGrid extends Grid {
   readonly engine: Engine;
@@ -21,11 +25,10 @@ export interface HeadlessGrid extends Grid {
 export function headlessGrid(
   functions: (engine: Engine) => [ReturnType<typeof Object>, string][] = () => [],
 ): HeadlessGrid {
-  lacksIteratorHelpers();
-  const core = require('@univerjs/core') as typeof import('@univerjs/core');
-  const { FUniver: Facade } = require('@univerjs/core/facade') as typeof import('@univerjs/core/facade');
-  const node =
-    require('@univerjs/preset-sheets-node-core') as typeof import('@univerjs/preset-sheets-node-core');
+  addIteratorHelpers();
+  const core = require('@univerjs/core') as typeof univerCore;
+  const { FUniver: Facade } = require('@univerjs/core/facade') as typeof univerFacade;
+  const node = require('@univerjs/preset-sheets-node-core') as typeof nodePreset;
   const engine = require('@univerjs/engine-formula') as Engine;
   const locales = require('@univerjs/preset-sheets-node-core/locales/en-US') as { default: object };
   const univer = new core.Univer({
@@ -40,10 +43,14 @@ export function headlessGrid(
   }
   const api: FUniver = Facade.newAPI(univer);
   const undo = univer.__getInjector().get(core.IUndoRedoService);
+  const formulas = univer.__getInjector().get(engine.FormulaDataModel);
   return {
     api,
     engine,
+    // The library has no other way to make one step of several.
+    // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
+    spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
     dispose: () => {
       univer.dispose();
     },

@@ -34,3 +34,13 @@ export function onCellsChanged(
     heard.dispose();
   };
 }
+
+/** Mutations beside those of cells that make the workbook another than its file. */
+const bookKeeping = /^sheet\.mutation\.(insert-sheet|remove-sheet|set-worksheet-(name|order|hidden))$/;
+
+/** Calls back after anything changes that a saved copy would show. */
+export function onBookChanged(grid: Grid, listener: () => void): void {
+  grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id }) => {
+    if (changing.has(id) || bookKeeping.test(id)) listener();
+  });
+}

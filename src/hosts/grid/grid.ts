@@ -1,4 +1,12 @@
-import type { ICellData, IDisposable, IStyleData, Nullable, Workbook, Worksheet } from '@univerjs/core';
+import type {
+  ICellData,
+  IDisposable,
+  IObjectMatrixPrimitiveType,
+  IStyleData,
+  Nullable,
+  Workbook,
+  Worksheet,
+} from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { HostRefused } from '../port/port.ts';
@@ -8,6 +16,8 @@ export interface Grid {
   readonly api: FUniver;
   /** Until it is disposed, everything that is done to the workbook is one step for Undo. */
   readonly oneStep: (unitId: string) => IDisposable;
+  /** What formulas that fill several cells show in the cells of a sheet, which stores nothing of it. */
+  readonly spilled: (unitId: string, sheetId: string) => IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 }
 
 /** The open workbook as the grid's own interface shows it; refused where none is open. */
@@ -32,4 +42,18 @@ export function styleOf(book: Workbook, cell: Nullable<ICellData>): IStyleData |
 /** The sheet of that name; `undefined` where it is gone. */
 export function sheetNamed(book: Workbook, name: string): Worksheet | undefined {
   return book.getSheets().find((sheet) => sheet.getName() === name);
+}
+
+/** Content of a cell that is shown, be it its own or that of a formula beside it; row and column from 0. */
+export function shownContent(
+  grid: Grid,
+  sheet: Worksheet,
+): (row: number, column: number) => Nullable<ICellData> {
+  const matrix = sheet.getCellMatrix();
+  const spilled = grid.spilled(sheet.getUnitId(), sheet.getSheetId());
+  return (row, column) => {
+    const own: Nullable<ICellData> = matrix.getValue(row, column);
+    const shown = spilled[row]?.[column];
+    return shown ? { ...shown, s: (own ? own.s : undefined) ?? shown.s } : own;
+  };
 }

@@ -1,10 +1,15 @@
 import type { Nullable } from '@univerjs/core';
-import type { BaseValueObject, IFunctionNames } from '@univerjs/engine-formula';
-import type { ErrorType } from '@univerjs/engine-formula';
+import type * as engineFormula from '@univerjs/engine-formula';
+import type { BaseValueObject } from '@univerjs/engine-formula';
 
 type FormulaEngine = Pick<
-  typeof import('@univerjs/engine-formula'),
-  'ArrayValueObject' | 'BaseFunction' | 'ErrorValueObject' | 'StringValueObject' | 'ValueObjectFactory'
+  typeof engineFormula,
+  | 'ArrayValueObject'
+  | 'ErrorType'
+  | 'BaseFunction'
+  | 'ErrorValueObject'
+  | 'StringValueObject'
+  | 'ValueObjectFactory'
 >;
 
 /** An error as a value of a cell. */
@@ -14,6 +19,7 @@ export interface CellError {
 }
 
 type Value = number | string | CellError;
+export type Answer = Value | readonly (readonly Value[])[];
 
 /** What a worksheet function of the grid runs: cells and ranges (rows of cells) in, a value or rows of values out. */
 export interface GridFunction {
@@ -21,13 +27,20 @@ export interface GridFunction {
   readonly name: string;
   readonly least: number;
   readonly most: number;
-  readonly run: (...given: unknown[]) => Value | readonly (readonly Value[])[];
+  readonly run: (...given: unknown[]) => Answer;
 }
 
 /** What functions receive for a blank cell. */
 export interface BlankCells {
   readonly blank: () => 0 | null;
 }
+
+function isRows(answer: Answer): answer is readonly (readonly Value[])[] {
+  return Array.isArray(answer);
+}
+
+/** Hears what a function gave for the cell it stands in: sheet by its id, row and column from 0. */
+export type AnsweredAt = (sheetId: string, row: number, column: number, answer: Answer) => void;
 
 /**
  * A function as the grid's engine takes it. Errors in arguments reach the function, which decides what they mean; an
@@ -37,24 +50,33 @@ export function gridFunction(
   engine: FormulaEngine,
   { name, least, most, run }: GridFunction,
   { blank }: BlankCells,
+  onAnswer?: AnsweredAt,
 ) {
-  const { ArrayValueObject, BaseFunction, ErrorValueObject, StringValueObject, ValueObjectFactory } = engine;
+  const {
+    ErrorType,
+    ArrayValueObject,
+    BaseFunction,
+    ErrorValueObject,
+    StringValueObject,
+    ValueObjectFactory,
+  } = engine;
 
+  const errorType = (code: string) =>
+    Object.values(ErrorType).find((type: string) => type === code) ?? ErrorType.VALUE;
   const given = (value: Nullable<BaseValueObject>): unknown => {
     if (!value || value.isNull()) return blank();
     if (value.isError()) {
-      const { getErrorType, getErrorContent } = value as InstanceType<FormulaEngine['ErrorValueObject']>;
-      return { code: String(getErrorType.call(value)), message: getErrorContent.call(value) };
+      const message = value instanceof ErrorValueObject ? value.getErrorContent() : '';
+      return { code: String(value.getValue()), message };
     }
     return value.getValue();
   };
   const argument = (value: BaseValueObject): unknown => {
-    if (!value.isArray()) return value.isNull() ? null : given(value);
-    const array = value as InstanceType<FormulaEngine['ArrayValueObject']>;
-    const rows = Array.from({ length: array.getRowCount() }, () =>
-      Array.from({ length: array.getColumnCount() }, blank as () => unknown),
+    if (!(value instanceof ArrayValueObject)) return value.isNull() ? null : given(value);
+    const rows = Array.from({ length: value.getRowCount() }, () =>
+      Array.from({ length: value.getColumnCount() }, blank as () => unknown),
     );
-    array.iterator((cell, row, column) => {
+    value.iterator((cell, row, column) => {
       const cells = rows[row];
       if (cells) cells[column] = given(cell);
     });
@@ -63,7 +85,7 @@ export function gridFunction(
   const answered = (value: Value): BaseValueObject => {
     if (typeof value === 'string') return StringValueObject.create(value);
     if (typeof value === 'number') return ValueObjectFactory.create(value);
-    return ErrorValueObject.create(value.code as ErrorType, value.message);
+    return ErrorValueObject.create(errorType(value.code), value.message);
   };
 
   return class extends BaseFunction {
@@ -71,14 +93,15 @@ export function gridFunction(
     override maxParams = most;
 
     constructor() {
-      super(name as IFunctionNames);
+      super(name);
     }
 
     override calculate(...variants: BaseValueObject[]): BaseValueObject {
       try {
         const answer = run(...variants.map(argument));
-        if (!Array.isArray(answer)) return answered(answer as Value);
-        const calculateValueList = (answer as Value[][]).map((row) => row.map(answered));
+        onAnswer?.(this.subUnitId ?? '', this.row, this.column, answer);
+        if (!isRows(answer)) return answered(answer);
+        const calculateValueList = answer.map((row) => row.map(answered));
         return ArrayValueObject.create({
           calculateValueList,
           rowCount: calculateValueList.length,

@@ -1,6 +1,6 @@
 import { cellAddress } from '../../cells/address.ts';
 import { type CellPlace, HostRefused } from '../port/port.ts';
-import { type Grid, openBook } from './grid.ts';
+import { type Grid, openBook, shownContent } from './grid.ts';
 import { pause } from './pause.ts';
 import { readSelection } from './selection.ts';
 
@@ -12,10 +12,7 @@ export async function insertFormula(grid: Grid, formula: string, overwrite = fal
   const { sheet, area } = readSelection(grid);
   const place = { sheet, row: area.top, column: area.left };
   const front = openBook(grid).getActiveSheet();
-  const stored = front
-    .getSheet()
-    .getCellMatrix()
-    .getValue(area.top - 1, area.left - 1);
+  const stored = shownContent(grid, front.getSheet())(area.top - 1, area.left - 1);
   const filled =
     (stored?.v !== undefined && stored.v !== null && stored.v !== '') ||
     Boolean(stored?.f ?? stored?.si ?? stored?.p);

@@ -1,9 +1,9 @@
-import { BooleanNumber } from '@univerjs/core';
+import { BooleanNumber, type IRange } from '@univerjs/core';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { cellAddress } from '../../cells/address.ts';
 import type { Cell } from '../../cells/cell.ts';
 import { type CellPlace, HostRefused, type Selection } from '../port/port.ts';
-import { type Grid, openBook, sheetNamed, styleOf } from './grid.ts';
+import { type Grid, openBook, sheetNamed, shownContent, styleOf } from './grid.ts';
 import { cellReader } from './read/cell.ts';
 import { areaOf } from './read/readWorkbook.ts';
 
@@ -20,10 +20,10 @@ export function readSelection(grid: Grid): Selection {
   const rows = Math.min(area.bottom - area.top + 1, Math.floor(mostCells / (right - area.left + 1)));
   const stored = book.getWorkbook();
   const cellOf = cellReader((cell) => styleOf(stored, cell)?.n?.pattern);
-  const matrix = sheet.getSheet().getCellMatrix();
+  const contentAt = shownContent(grid, sheet.getSheet());
   const cells = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: right - area.left + 1 }, (__, column): Cell =>
-      cellOf(matrix.getValue(area.top - 1 + row, area.left - 1 + column)),
+      cellOf(contentAt(area.top - 1 + row, area.left - 1 + column)),
     ),
   );
   return { sheet: sheet.getSheetName(), area, cells };
@@ -50,8 +50,14 @@ export function selectCell(grid: Grid, { sheet, row, column }: CellPlace): void 
   selectRow(grid, sheet, row, column, column);
 }
 
-/** Only a grid on a screen scrolls. */
+/** Brings a cell into view where it is not; only a grid on a screen scrolls. */
 function scrollTo(sheet: ReturnType<FWorkbook['getActiveSheet']>, row: number, column: number): void {
-  const scrolling = sheet as { readonly scrollToCell?: (row: number, column: number) => unknown };
-  scrolling.scrollToCell?.(Math.max(0, row - 6), Math.max(0, column - 1));
+  const screen = sheet as {
+    readonly scrollToCell?: (row: number, column: number) => unknown;
+    readonly getVisibleRange?: () => IRange | null;
+  };
+  const seen = screen.getVisibleRange?.();
+  const near = (place: number, first = 0, last = -1): boolean => place > first && place < last;
+  if (near(row, seen?.startRow, seen?.endRow) && near(column, seen?.startColumn, seen?.endColumn)) return;
+  screen.scrollToCell?.(Math.max(0, row - 6), Math.max(0, column - 2));
 }

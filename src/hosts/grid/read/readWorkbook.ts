@@ -3,7 +3,7 @@ import type { Cell } from '../../../cells/cell.ts';
 import type { Area, Sheet, Workbook } from '../../../cells/sheet.ts';
 import { applyMerges } from '../../formats/merges.ts';
 import { type Cancel, HostRefused, type OnProgress } from '../../port/port.ts';
-import { type Grid, storedBook, styleOf } from '../grid.ts';
+import { type Grid, shownContent, storedBook, styleOf } from '../grid.ts';
 import { pause } from '../pause.ts';
 import { tablesOf } from '../tables.ts';
 import { cellReader } from './cell.ts';
@@ -26,7 +26,7 @@ export async function readWorkbook(grid: Grid, onProgress?: OnProgress, cancel?:
   };
   const sheets: Sheet[] = [];
   for (const sheet of stored) {
-    const rows = await rowsOf(book, sheet, onRow);
+    const rows = await rowsOf(grid, book, sheet, onRow);
     if (rows.length > 0) sheets.push(sheetOf(sheet, rows));
   }
   onProgress?.(1);
@@ -46,20 +46,24 @@ function sheetOf(sheet: Worksheet, rows: (readonly Cell[])[]): Sheet {
 }
 
 async function rowsOf(
+  grid: Grid,
   book: StoredBook,
   sheet: Worksheet,
   onRow: () => Promise<void>,
 ): Promise<(readonly Cell[])[]> {
   const cellOf = cellReader((cell: ICellData) => styleOf(book, cell)?.n?.pattern);
   const matrix = sheet.getCellMatrix();
+  const spilled = grid.spilled(sheet.getUnitId(), sheet.getSheetId());
+  const contentAt = shownContent(grid, sheet);
+  const last = Math.max(lastRow(sheet), ...Object.keys(spilled).map(Number));
   const rows: (readonly Cell[])[] = [];
-  for (let index = 0; index <= lastRow(sheet); index++) {
+  for (let index = 0; index <= last; index++) {
     await onRow();
     const stored = matrix.getRow(index) ?? {};
     const row: Cell[] = [];
-    for (const key of Object.keys(stored)) {
+    for (const key of Object.keys({ ...stored, ...spilled[index] })) {
       const column = Number(key);
-      const cell = cellOf(stored[column]);
+      const cell = cellOf(contentAt(index, column));
       if (cell === null) continue;
       while (row.length < column) row.push(null);
       row[column] = cell;

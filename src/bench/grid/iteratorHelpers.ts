@@ -1,8 +1,8 @@
 /**
- * Gives Node 20 the methods of iterators that the grid's engine calls and browsers have (ECMA-262, 16th edition, section
- * 27.1.4). Newer versions of Node have them.
+ * Adds the methods of iterators that the grid calls, where an older browser or Node 20 lacks them (ECMA-262, 16th edition, section
+ * 27.1.4).
  */
-export function lacksIteratorHelpers(): void {
+export function addIteratorHelpers(): void {
   const iterator = Object.getPrototypeOf(Object.getPrototypeOf([][Symbol.iterator]())) as object;
   const add = (
     name: string,

@@ -1,0 +1,19 @@
+import { readCsv } from '../../hosts/file/read/csv.ts';
+import type { WorkbookView } from '../../hosts/file/view/types.ts';
+import { plainView } from './plainView.ts';
+import { viewWorkbook } from '../../hosts/file/view/viewWorkbook.ts';
+
+/** A file that was opened: what is shown of it, and its bytes, which a saved copy is made from. */
+export interface OpenedFile {
+  readonly view: WorkbookView;
+  /** `null` where the file is no workbook but a table of plain text. */
+  readonly original: Uint8Array | null;
+}
+
+/** Opens a workbook or a table of plain text; throws FileRefused for anything else. */
+export function openFile(name: string, bytes: Uint8Array): OpenedFile {
+  if (/\.(csv|tsv|txt)$/i.test(name)) {
+    return { view: plainView(name, readCsv(name, bytes)), original: null };
+  }
+  return { view: viewWorkbook(name, bytes), original: bytes };
+}

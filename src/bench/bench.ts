@@ -30,6 +30,7 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
   const reasons = rememberReasons();
   const { view } = file;
   const grid = createGrid(places.grid, gridWorkbook(view), gridFunctions(places, reasons.heard));
+  await grid.drawn;
   defineNames(grid, view);
   const front = view.sheets[view.activeSheet];
   if (front && !front.hidden) selectCell(grid, { sheet: front.name, row: 1, column: 1 });

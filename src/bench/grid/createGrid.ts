@@ -1,4 +1,12 @@
-import { IUndoRedoService, type IWorkbookData, LocaleType, LogLevel, Univer } from '@univerjs/core';
+import {
+  IUndoRedoService,
+  LifecycleService,
+  LifecycleStages,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+} from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
@@ -11,6 +19,8 @@ import { functionHelp, type gridFunctions } from './functions.ts';
 type GridFunctions = ReturnType<typeof gridFunctions>;
 
 export interface ShownGrid extends Grid {
+  /** Kept once the grid is drawn and can scroll. */
+  readonly drawn: Promise<void>;
   dispose(): void;
 }
 
@@ -48,8 +58,10 @@ export function createGrid(
   const undo = univer.__getInjector().get(IUndoRedoService);
   const formulas = univer.__getInjector().get(FormulaDataModel);
   api.createWorkbook(workbook);
+  const drawn = univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
   return {
     api,
+    drawn,
     // The library has no other way to make one step of several.
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),

@@ -1,4 +1,11 @@
-import { BooleanNumber, HorizontalAlign, type IStyleData, VerticalAlign, WrapStrategy } from '@univerjs/core';
+import {
+  BooleanNumber,
+  HorizontalAlign,
+  type IStyleData,
+  type Nullable,
+  VerticalAlign,
+  WrapStrategy,
+} from '@univerjs/core';
 import type { CellStyle } from '../../sheets/model.ts';
 
 const across: Readonly<Partial<Record<HorizontalAlign, 'left' | 'center' | 'right'>>> = {
@@ -33,10 +40,10 @@ export function fileLook(look: IStyleData | undefined): CellStyle | undefined {
 }
 
 /** `RRGGBB` of a colour the grid stores as `#rrggbb` or `rgb(r, g, b)`. */
-function hexOf(color: string | null | undefined): string | undefined {
-  const hex = /^#([0-9a-f]{6})$/i.exec(color ?? '')?.[1];
+function hexOf(color: Nullable<string>): string | undefined {
+  const hex = /^#([0-9a-f]{6})$/i.exec(color ? color : '')?.[1];
   if (hex !== undefined) return hex.toUpperCase();
-  const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/i.exec(color ?? '')?.slice(1, 4);
+  const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/i.exec(color ? color : '')?.slice(1, 4);
   return parts
     ?.map((part) => Number(part).toString(16).padStart(2, '0'))
     .join('')

@@ -1,4 +1,4 @@
-import type { ICommandInfo, IExecutionOptions } from '@univerjs/core';
+import type { ICommandInfo } from '@univerjs/core';
 import { type Grid, storedBook } from './grid.ts';
 import { giveUpTables, movingMutations } from './tables.ts';
 
@@ -13,34 +13,45 @@ const changing: ReadonlySet<string> = new Set([
   'sheet.mutation.remove-sheet',
 ]);
 
+/** Mutations beside those of cells that make the workbook another than its file. */
+const bookKeeping =
+  /^sheet\.mutation\.(insert-sheet|set-worksheet-(name|order|hidden|col-width|row-height)|set-(row|col)-(hidden|visible))$/;
+
+/** A change to a sheet, by its id and its name. */
+export interface SheetChange {
+  readonly id: string;
+  readonly sheet: string;
+  /** What stands in cells changed, not only the order or size of something. */
+  readonly cells: boolean;
+}
+
 /**
- * Calls back with the sheet's name after cells change: by the user, by a calculation, or by Undo, but not where `own`
- * names the sheet. The returned function stops it.
+ * Calls back after the user, a program or Undo changes the workbook; what formulas show in consequence is no change of its
+ * own. The returned function stops it.
  */
-export function onCellsChanged(
-  grid: Grid,
-  own: Pick<ReadonlySet<string>, 'has'>,
-  listener: (sheet: string) => void,
-): () => void {
+export function onBookChanged(grid: Grid, listener: (change: SheetChange) => void): () => void {
   const heard = grid.api.addEvent(grid.api.Event.CommandExecuted, (event) => {
-    const { id, params } = event as unknown as ICommandInfo<{ subUnitId?: string; subUnitName?: string }>;
-    const { options } = event as unknown as { options?: IExecutionOptions };
-    if (!changing.has(id) || options?.fromCollab === true) return;
-    const sheet = storedBook(grid).getSheetBySheetId(params?.subUnitId ?? '');
+    const { id, params } = event as ICommandInfo<{ subUnitId?: string; subUnitName?: string }>;
+    const { options } = event as { readonly options?: { readonly applyFormulaCalculationResult?: boolean } };
+    const cells = changing.has(id);
+    if ((!cells && !bookKeeping.test(id)) || options?.applyFormulaCalculationResult === true) return;
+    const sheetId = params?.subUnitId ?? '';
+    const sheet = storedBook(grid).getSheetBySheetId(sheetId);
     if (sheet && movingMutations.has(id)) giveUpTables(sheet);
-    if (!own.has(params?.subUnitId ?? '')) listener(sheet?.getName() ?? params?.subUnitName ?? '');
+    listener({ id: sheetId, sheet: sheet?.getName() ?? params?.subUnitName ?? '', cells });
   });
   return () => {
     heard.dispose();
   };
 }
 
-/** Mutations beside those of cells that make the workbook another than its file. */
-const bookKeeping = /^sheet\.mutation\.(insert-sheet|remove-sheet|set-worksheet-(name|order|hidden))$/;
-
-/** Calls back after anything changes that a saved copy would show. */
-export function onBookChanged(grid: Grid, listener: () => void): void {
-  grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id }) => {
-    if (changing.has(id) || bookKeeping.test(id)) listener();
+/** Calls back with the sheet's name after cells change, but not where `own` names the sheet's id. */
+export function onCellsChanged(
+  grid: Grid,
+  own: Pick<ReadonlySet<string>, 'has'>,
+  listener: (sheet: string) => void,
+): () => void {
+  return onBookChanged(grid, ({ id, sheet, cells }) => {
+    if (cells && !own.has(id)) listener(sheet);
   });
 }

@@ -3,6 +3,7 @@ import { reference } from '../../formats/reference.ts';
 import { splice, type Edit } from '../write/xml/splice.ts';
 import { editsByRow, refuseUnfit } from './admit.ts';
 import { newCell, rewrittenCell, type CellContext } from './cells.ts';
+import { grouped } from './grouped.ts';
 import { formulaGroups } from './groups.ts';
 import { cellsIntoRow, newRows, type PlacedCell } from './rows.ts';
 import { mapSheet, type SheetMap } from './sheetMap.ts';
@@ -59,22 +60,18 @@ export function patchSheet(source: SheetText, { sheet, cells }: SheetEdits): Pat
 
 function placedCells(map: SheetMap, added: readonly EditedCell[], context: CellContext): Edit[] {
   const rows = new Map(map.rows.map((row) => [row.row, row]));
-  const inRows = new Map<number, PlacedCell[]>();
-  const elsewhere: PlacedCell[] = [];
-  for (const edit of added) {
-    const row = rows.get(edit.row);
+  const placed = added.map((edit): PlacedCell => {
     const column = map.columns.find(({ first, last }) => first <= edit.column && edit.column <= last);
-    const placed = { edit, markup: newCell(edit, row?.style ?? column?.style, context) };
-    if (row === undefined) elsewhere.push(placed);
-    else inRows.set(edit.row, [...(inRows.get(edit.row) ?? []), placed]);
+    const style = rows.get(edit.row)?.style ?? column?.style;
+    return { edit, markup: newCell(edit, style, context) };
+  });
+  const edits: Edit[] = [];
+  let elsewhere: readonly PlacedCell[] = [];
+  for (const [row, cells] of grouped(placed, ({ edit }) => rows.get(edit.row))) {
+    if (row === undefined) elsewhere = cells;
+    else edits.push(...cellsIntoRow(context.text, row, cells));
   }
-  return [
-    ...[...inRows].flatMap(([number, cells]) => {
-      const row = rows.get(number);
-      return row === undefined ? [] : cellsIntoRow(context.text, row, cells);
-    }),
-    ...newRows(context.text, map, elsewhere, context.namespace),
-  ];
+  return [...edits, ...newRows(context.text, map, elsewhere, context.namespace)];
 }
 
 /** The sheet's stated extent, where new cells lie outside it. */

@@ -7,6 +7,7 @@ import { decodeXml, encodeXml } from '../write/xml/encoding.ts';
 import type { ZipEntry } from '../zip/archive.ts';
 import { defaultLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
+import { grouped } from './grouped.ts';
 import { patchSheet } from './patchSheet.ts';
 import type { SheetEdits } from './types.ts';
 
@@ -50,7 +51,8 @@ export function patchWorkbook(
 
 /** Edits of one sheet as one, whatever number of pieces they come in. */
 function togetherBySheet(edits: readonly SheetEdits[]): SheetEdits[] {
-  const bySheet = new Map<string, SheetEdits['cells'][]>();
-  for (const { sheet, cells } of edits) bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), cells]);
-  return [...bySheet].map(([sheet, cells]) => ({ sheet, cells: cells.flat() }));
+  return [...grouped(edits, ({ sheet }) => sheet)].map(([sheet, pieces]) => ({
+    sheet,
+    cells: pieces.flatMap(({ cells }) => cells),
+  }));
 }

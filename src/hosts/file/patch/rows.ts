@@ -1,6 +1,7 @@
 import type { Edit } from '../write/xml/splice.ts';
+import { grouped } from './grouped.ts';
 import type { EditedCell } from './types.ts';
-import type { CellPlace, RowPlace, SheetMap, Span } from './sheetMap.ts';
+import type { RowPlace, SheetMap, Span } from './sheetMap.ts';
 
 /** A cell to be put where the file has none. */
 export interface PlacedCell {
@@ -10,18 +11,13 @@ export interface PlacedCell {
 
 /** Puts new cells into a row that the file has, each before the first cell to its right. */
 export function cellsIntoRow(text: string, row: RowPlace, cells: readonly PlacedCell[]): Edit[] {
-  const before = new Map<CellPlace, PlacedCell[]>();
-  const behind: PlacedCell[] = [];
-  for (const cell of [...cells].sort((a, b) => a.edit.column - b.edit.column)) {
-    const next = row.cells.find(({ column }) => column > cell.edit.column);
-    if (next === undefined) behind.push(cell);
-    else before.set(next, [...(before.get(next) ?? []), cell]);
+  const inOrder = [...cells].sort((a, b) => a.edit.column - b.edit.column);
+  const byNext = grouped(inOrder, ({ edit }) => row.cells.find(({ column }) => column > edit.column));
+  const behind = byNext.get(undefined) ?? [];
+  const edits: Edit[] = [];
+  for (const [next, placed] of byNext) {
+    if (next !== undefined) edits.push({ from: next.start, to: next.start, text: joined(placed) });
   }
-  const edits = [...before].map(([next, placed]): Edit => ({
-    from: next.start,
-    to: next.start,
-    text: joined(placed),
-  }));
   // `spans` only speeds programs up, but must not leave cells out (ECMA-376 part 1, section 18.3.1.73).
   const spans = /\s+spans\s*=\s*(?:"[^"]*"|'[^']*')/.exec(text.slice(row.start, row.openEnd));
   if (spans !== null) {
@@ -44,21 +40,19 @@ export function newRows(
   cells: readonly PlacedCell[],
   namespace: string,
 ): Edit[] {
-  const byRow = new Map<number, PlacedCell[]>();
-  for (const cell of cells) byRow.set(cell.edit.row, [...(byRow.get(cell.edit.row) ?? []), cell]);
-  const byPlace = new Map<RowPlace | undefined, string[]>();
+  const byRow = [...grouped(cells, ({ edit }) => edit.row)].sort(([a], [b]) => a - b);
   const ordered = rows.toSorted((a, b) => a.row - b.row);
   let next = 0;
-  for (const [row, placed] of [...byRow].sort(([a], [b]) => a - b)) {
+  const markups = byRow.map(([row, placed]) => {
     while ((ordered[next]?.row ?? Infinity) < row) next++;
     const inOrder = placed.toSorted((a, b) => a.edit.column - b.edit.column);
-    const markup = `<row r="${row}"${namespace}>${joined(inOrder)}</row>`;
-    byPlace.set(ordered[next], [...(byPlace.get(ordered[next]) ?? []), markup]);
-  }
-  return [...byPlace].map(([row, markup]): Edit => {
-    if (row !== undefined) return { from: row.start, to: row.start, text: markup.join('') };
-    if (sheetData.selfClosing) return opened(text, sheetData, markup.join(''));
-    return { from: sheetData.closeStart, to: sheetData.closeStart, text: markup.join('') };
+    return { before: ordered[next], markup: `<row r="${row}"${namespace}>${joined(inOrder)}</row>` };
+  });
+  return [...grouped(markups, ({ before }) => before)].map(([before, placed]): Edit => {
+    const markup = placed.map((row) => row.markup).join('');
+    if (before !== undefined) return { from: before.start, to: before.start, text: markup };
+    if (sheetData.selfClosing) return opened(text, sheetData, markup);
+    return { from: sheetData.closeStart, to: sheetData.closeStart, text: markup };
   });
 }
 

@@ -3,7 +3,7 @@ import { type Attributes, booleanAttribute, readXml, type XmlHandler } from '../
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { colourOf, type Palette, standardColours } from './colours.ts';
-import type { ViewStyle } from './types.ts';
+import type { ViewShade, ViewStyle } from './types.ts';
 
 type Changing<T> = { -readonly [Key in keyof T]: T[Key] };
 type Font = Changing<Omit<ViewStyle, 'numberFormat' | 'fill' | 'align' | 'valign' | 'wrap'>>;
@@ -18,14 +18,22 @@ interface Format {
 const plainFont: Font = { font: 'Calibri', size: 11 };
 const plainStyle: ViewStyle = { numberFormat: 'General', ...plainFont };
 
-/** The cell styles of a workbook by their numbers (ECMA-376 part 1, section 18.8), at least one. Throws FileRefused where the part is broken. */
-export function readViewStyles(
+/** The looks of a workbook (ECMA-376 part 1, section 18.8), by their numbers. */
+export interface ViewLooks {
+  /** Of cells; at least one. */
+  readonly styles: readonly ViewStyle[];
+  /** Of rules. */
+  readonly shades: readonly ViewShade[];
+}
+
+/** Reads the looks of a workbook. Throws FileRefused where the part is broken. */
+export function readLooks(
   archive: Archive,
   part: ZipEntry | undefined,
   theme: readonly string[],
   limits: ReadLimits,
-): readonly ViewStyle[] {
-  if (part === undefined) return [plainStyle];
+): ViewLooks {
+  if (part === undefined) return { styles: [plainStyle], shades: [] };
   // The workbook's own numbered colours stand behind the fonts and fills that use them.
   const indexed: string[] = [];
   readXml(archive, part, limits, {
@@ -35,7 +43,7 @@ export function readViewStyles(
   });
   const sheet = new StylePart({ theme, indexed: standardColours.map((rgb, index) => indexed[index] ?? rgb) });
   readXml(archive, part, limits, sheet);
-  return sheet.styles();
+  return { styles: sheet.styles(), shades: sheet.shades };
 }
 
 class StylePart implements XmlHandler {
@@ -43,6 +51,7 @@ class StylePart implements XmlHandler {
   readonly #fonts: Font[] = [];
   readonly #fills: (string | undefined)[] = [];
   readonly #formats: Format[] = [];
+  readonly shades: Changing<ViewShade>[] = [];
   #solid = false;
 
   constructor(readonly palette: Palette) {}
@@ -59,6 +68,9 @@ class StylePart implements XmlHandler {
       else if (name === 'fgColor' && this.#solid && parent === 'patternFill') {
         this.#fills[this.#fills.length - 1] = colourOf(attributes, this.palette);
       }
+    } else if (parents[1] === 'dxfs') {
+      const shade = this.shades.at(-1);
+      if (shade !== undefined) this.#addToShade(shade, name, parent, attributes);
     } else if (parents[1] === 'cellXfs') {
       const format = this.#formats.at(-1);
       if (name === 'alignment' && format !== undefined)
@@ -85,7 +97,8 @@ class StylePart implements XmlHandler {
     else if (parent === 'fills' && name === 'fill') {
       this.#fills.push(undefined);
       this.#solid = false;
-    } else if (parent === 'cellXfs' && name === 'xf') {
+    } else if (parent === 'dxfs' && name === 'dxf') this.shades.push({});
+    else if (parent === 'cellXfs' && name === 'xf') {
       const number = (key: string): number => Number(attributes[key] ?? 0);
       this.#formats.push({
         numberFormat: number('numFmtId'),
@@ -96,7 +109,21 @@ class StylePart implements XmlHandler {
     }
   }
 
-  #addToFont(font: Font, name: string, attributes: Attributes): void {
+  /** The colour behind a pattern is that of a rule's plain fill (common practice of spreadsheet programs, no source). */
+  #addToShade(
+    shade: Changing<ViewShade>,
+    name: string,
+    parent: string | undefined,
+    attributes: Attributes,
+  ): void {
+    if (parent === 'font') this.#addToFont(shade, name, attributes);
+    else if (parent === 'patternFill' && name === 'bgColor') {
+      const fill = colourOf(attributes, this.palette);
+      if (fill !== undefined) shade.fill = fill;
+    }
+  }
+
+  #addToFont(font: Partial<Font>, name: string, attributes: Attributes): void {
     const on = booleanAttribute(attributes['val']) !== false && attributes['val'] !== 'none';
     const size = Number(attributes['val']);
     if (name === 'b' && on) font.bold = true;

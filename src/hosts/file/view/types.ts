@@ -61,6 +61,22 @@ export interface ViewStyle {
   readonly wrap?: true;
 }
 
+/** What a rule changes in the look of a cell. */
+export type ViewShade = Pick<ViewStyle, 'bold' | 'italic' | 'underline' | 'strike' | 'color' | 'fill'>;
+
+/** A conditional format that colours cells by comparing them (`cellIs`) or by a formula (`expression`). */
+export interface ViewRule {
+  readonly kind: 'cellIs' | 'expression';
+  readonly areas: readonly Area[];
+  /** Of a comparison: `equal`, `notEqual`, `lessThan`, `lessThanOrEqual`, `greaterThan`, `greaterThanOrEqual`, `between`, `notBetween`. */
+  readonly operator?: string;
+  /** Without `=`, as people type them for the top left cell of the first area: a text stands in quotes. */
+  readonly formulas: readonly string[];
+  readonly shade: ViewShade;
+  /** Whether rules after it leave the cells alone that it colours. */
+  readonly stops: boolean;
+}
+
 export interface SheetView {
   readonly name: string;
   readonly hidden: boolean;
@@ -74,6 +90,8 @@ export interface SheetView {
   /** How many rows at the top and columns at the left stay in view. */
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly showGridLines: boolean;
+  /** Left out where there are none; in the order in which they apply. Colour scales, bars, icons and other kinds of rules are left out. */
+  readonly rules?: readonly ViewRule[];
   readonly tables: readonly SheetTable[];
 }
 

@@ -8,8 +8,10 @@ import { SheetPlace } from '../read/sheetPlace.ts';
 import { type Attributes, booleanAttribute, type XmlHandler } from '../read/xml.ts';
 import { viewValue } from './cells.ts';
 import { SharedFormulas } from './formulas.ts';
+import { RuleList } from './rules.ts';
 import { SheetFrame } from './sheetFrame.ts';
-import type { ViewCell, ViewRow } from './types.ts';
+import type { ViewLooks } from './styles.ts';
+import type { ViewCell, ViewRow, ViewRule } from './types.ts';
 
 /** A row while its cells come in. */
 type GrowingRow = { -readonly [Key in keyof ViewRow]: ViewRow[Key] } & { cells: ViewCell[] };
@@ -17,6 +19,7 @@ type GrowingRow = { -readonly [Key in keyof ViewRow]: ViewRow[Key] } & { cells: 
 /** Hears a worksheet part and holds what a grid shows of it. Throws FileRefused as the reader of workbooks does. */
 export class ViewPart implements XmlHandler {
   readonly frame = new SheetFrame();
+  readonly #rules: RuleList;
   readonly #rows = new Map<number, GrowingRow>();
   readonly #formulas = new SharedFormulas();
   readonly #place: SheetPlace;
@@ -40,14 +43,15 @@ export class ViewPart implements XmlHandler {
   constructor(
     sheetName: string,
     context: CellContext,
-    styleCount: number,
+    { styles, shades }: ViewLooks,
     textLength: number,
     spend: SpendCells,
   ) {
     this.#place = new SheetPlace(sheetName);
     this.#content = new CellContent(textLength);
     this.#context = context;
-    this.#styleCount = styleCount;
+    this.#styleCount = styles.length;
+    this.#rules = new RuleList(shades);
     this.#spend = spend;
   }
 
@@ -67,12 +71,18 @@ export class ViewPart implements XmlHandler {
     return told.sort((a, b) => a.row - b.row);
   }
 
+  /** The rules that colour cells, in the order in which they apply. */
+  rules(): readonly ViewRule[] {
+    return this.#rules.ordered();
+  }
+
   open(name: string, attributes: Attributes, parents: readonly string[]): void {
     if (parents.length === 0) {
       if (name !== 'worksheet') {
         throw this.#place.refusal('', `is stored as “${oneLine(name)}” and not as a worksheet`);
       }
     } else if (parents[1] !== 'sheetData') {
+      this.#rules.open(name, attributes, parents);
       if (parents.length <= 3) this.frame.hear(name, attributes, this.#styleOf);
     } else if (parents.length === 2) {
       if (name === 'row') this.#startRow(attributes);
@@ -82,13 +92,17 @@ export class ViewPart implements XmlHandler {
   }
 
   close(name: string, parents: readonly string[]): void {
-    if (parents[1] !== 'sheetData') return;
+    if (parents[1] !== 'sheetData') {
+      this.#rules.close(name);
+      return;
+    }
     if (parents.length >= 4) this.#content.close(name, parents.length - 4, parents);
     else if (parents.length === 3 && name === 'c' && parents[2] === 'row') this.#endCell();
   }
 
   text(text: string): void {
     this.#content.add(text);
+    this.#rules.text(text);
   }
 
   #startRow(attributes: Attributes): void {

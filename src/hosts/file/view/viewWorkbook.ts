@@ -9,7 +9,7 @@ import { readXml } from '../read/xml.ts';
 import { openZip } from '../zip/archive.ts';
 import { defaultLimits, type ReadLimits } from '../zip/limits.ts';
 import { readBookPart } from './bookPart.ts';
-import { readViewStyles } from './styles.ts';
+import { readLooks } from './styles.ts';
 import { readTheme } from './theme.ts';
 import type { SheetView, WorkbookView } from './types.ts';
 import { ViewPart } from './viewPart.ts';
@@ -37,12 +37,13 @@ export function viewWorkbook(
     intern,
   };
   const theme = readTheme(archive, book.theme, limits);
-  const styles = readViewStyles(archive, book.styles, theme, limits);
+  const looks = readLooks(archive, book.styles, theme, limits);
   const spend = cellBudget(limits.cells);
   const sheets = book.sheets.map(({ name, hidden, part }): SheetView => {
-    const sheet = new ViewPart(name, context, styles.length, limits.textLength, spend);
+    const sheet = new ViewPart(name, context, looks, limits.textLength, spend);
     readXml(archive, part, limits, sheet);
     const { columns, merges, frozen, showGridLines, defaultColumnWidth, defaultRowHeight } = sheet.frame;
+    const rules = sheet.rules();
     return {
       name,
       hidden,
@@ -53,9 +54,10 @@ export function viewWorkbook(
       merges,
       frozen,
       showGridLines,
+      ...(rules.length > 0 ? { rules } : {}),
       tables: readTables(archive, part, limits),
     };
   });
   const front = readBookPart(archive, book.part, book.sheets, limits);
-  return { name: baseName(fileName), sheets, ...front, styles, date1904: book.date1904 };
+  return { name: baseName(fileName), sheets, ...front, styles: looks.styles, date1904: book.date1904 };
 }

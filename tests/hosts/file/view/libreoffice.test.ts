@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import type { WorkbookView } from '../../../../src/hosts/file/view/types.ts';
 import { viewWorkbook } from '../../../../src/hosts/file/view/viewWorkbook.ts';
+import { newWorkbook } from '../../../../src/hosts/file/write/newWorkbook.ts';
+import { resultSheet } from '../write/model.ts';
 import { convert, describeWithLibreOffice } from '../../../libreoffice.ts';
 import { styledWorkbook } from './styled.ts';
 
@@ -47,5 +49,22 @@ describeWithLibreOffice('a workbook saved by LibreOffice', () => {
     const original = viewWorkbook('styled.xlsx', styledWorkbook());
     expect(told(saved)).toEqual(told(original));
     expect(saved.sheets[0]?.merges).toEqual(original.sheets[0]?.merges);
+  });
+
+  it('has the rules that were seen in a written sheet', () => {
+    const path = join(folder, 'rules.xlsx');
+    const written = newWorkbook([resultSheet()]);
+    writeFileSync(path, written);
+    const rules = (bytes: Uint8Array) =>
+      viewWorkbook('rules.xlsx', bytes).sheets[0]?.rules?.map(({ shade, areas, operator, formulas }) => ({
+        areas,
+        operator,
+        formulas,
+        fill: shade.fill,
+        color: shade.color,
+      }));
+    const original = rules(written);
+    expect(original?.length).toBeGreaterThan(0);
+    expect(rules(readFileSync(convert(path, 'xlsx', join(folder, 'out'))))).toEqual(original);
   });
 });

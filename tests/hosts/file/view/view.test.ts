@@ -116,6 +116,16 @@ describe('a workbook as a grid shows it', () => {
       formula: 'TRIPDRIFT.EFFECTIVE(5,200,160)',
       value: 6.25,
     });
+    expect(sheetOf(everything, 'Channels').rules).toEqual([
+      {
+        kind: 'cellIs',
+        areas: [{ top: 2, left: 3, bottom: 5, right: 3 }],
+        operator: 'lessThan',
+        formulas: ['180'],
+        shade: { color: '9C0006' },
+        stops: false,
+      },
+    ]);
     expect(sheetOf(everything, 'Channels').tables.map(({ name }) => name)).toEqual(['ChannelTable']);
   });
 

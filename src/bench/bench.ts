@@ -1,4 +1,5 @@
 import { type GridPort, gridPort } from '../hosts/grid/gridPort.ts';
+import { onBookChanged } from '../hosts/grid/changes.ts';
 import { selectCell } from '../hosts/grid/selection.ts';
 import { defineNames } from './grid/bookNames.ts';
 import { type ShownGrid, createGrid } from './grid/createGrid.ts';
@@ -13,6 +14,8 @@ export interface Bench {
   readonly file: OpenedFile;
   readonly grid: ShownGrid;
   readonly port: GridPort;
+  /** Ids of sheets that were changed since they came into the grid. */
+  readonly touched: ReadonlySet<string>;
 }
 
 /** Where on the page the bench stands, and what it asks of the page. */
@@ -36,6 +39,8 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
   if (front && !front.hidden) selectCell(grid, { sheet: front.name, row: 1, column: 1 });
   onReason(grid, reasons, places.note);
   const port = gridPort(grid);
+  const touched = new Set<string>();
+  onBookChanged(grid, ({ id }) => touched.add(id));
   await showPane(places.side, port);
-  return { file, grid, port };
+  return { file, grid, port, touched };
 }

@@ -12,6 +12,7 @@ export async function openDemo(): Promise<OpenedFile> {
   if (!free) return file;
   return {
     ...file,
+    added: new Set([0]),
     view: {
       ...view,
       sheets: [tryItSheet(view.styles.length), ...view.sheets],

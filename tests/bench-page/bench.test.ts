@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
 import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
@@ -163,6 +164,66 @@ describeWithChromium('the bench', () => {
     await expect.poll(cells).toEqual(['late', { code: '#VALUE!' }]);
   });
 
+  it('saves a copy that the file reader reads as the grid shows it', async () => {
+    await select('Channels', 6, 7);
+    await page.keyboard.type('150');
+    await page.keyboard.press('Enter');
+    await select('Channels', 60, 2);
+    await page.keyboard.type('=TRIPDRIFT.EFFECTIVE(5,200,160)');
+    await page.keyboard.press('Enter');
+    await select('Try it', 16, 2);
+    await page.keyboard.type('0012x');
+    await page.keyboard.press('Enter');
+    await auditAll();
+    await pane.getByRole('button', { name: 'Write result sheets' }).click();
+    await expect.poll(async () => (await read()).sheets.length).toBe(10);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save a copy' }).click(),
+    ]);
+    const bytes = readFileSync(await download.path());
+    const copy = readWorkbook('copy.xlsx', bytes);
+    const inGrid = (await read()).sheets;
+    expect(copy.sheets.map(({ name }) => name).toSorted()).toEqual(inGrid.map(({ name }) => name).toSorted());
+    expect(copy.sheets[0]?.rows[5]?.[6]).toBe(150);
+    expect(copy.sheets[0]?.rows[59]?.[1]).toBe(6.25);
+    // The grid calculates result sheets anew, which may change the last digits of a number.
+    const plain = (cell: unknown): unknown =>
+      typeof cell === 'object' && cell !== null && 'percent' in cell ? cell.percent : cell;
+    const same = (inFile: unknown, inCell: unknown): boolean => {
+      const [one, other] = [plain(inFile), plain(inCell)];
+      return typeof one === 'number' && typeof other === 'number'
+        ? Math.abs(one - other) <= 1e-9 * Math.abs(one) + 1e-12
+        : JSON.stringify(one ?? null) === JSON.stringify(other ?? null);
+    };
+    const different = copy.sheets.flatMap(({ name, rows: cells }) => {
+      const shownRows = inGrid.find((sheet) => sheet.name === name)!.rows;
+      return shownRows.flatMap((row, at) =>
+        Array.from(row, (cell, column) => [name, at, column, cells[at]?.[column], cell]).filter(
+          ([, , , inFile, inCell]) => !same(inFile, inCell),
+        ),
+      );
+    });
+    expect(different).toEqual([]);
+    // Stored as spreadsheet programs store calls of add-in functions, and the chart's part as it was.
+    const parts = unzipSync(bytes);
+    const markup = Object.entries(parts)
+      .filter(([part]) => /sheet\d+\.xml$/.test(part))
+      .map(([, part]) => strFromU8(part))
+      .join('');
+    expect(markup).toContain('<f>_xldudf_TRIPDRIFT_EFFECTIVE(5,200,160)</f>');
+    expect(markup).toMatch(
+      /<f t="array"[^>]*ref="E6:E9"[^>]*>_xldudf_TRIPDRIFT_EFFECTIVE\(B6:B9,C6:C9,D6:D9\)/,
+    );
+    const before = unzipSync(readFileSync(demo));
+    const charts = Object.keys(before).filter((part) => part.includes('chart'));
+    expect(charts.length).toBeGreaterThan(0);
+    for (const part of charts) expect(parts[part]).toEqual(before[part]);
+    await open('copy.xlsx', bytes);
+    await shown('copy.xlsx');
+    await expect.poll(async () => (await rows('Try it'))[5]?.[4]).toBe(6.25);
+  });
+
   it('shows hostile texts as texts', async () => {
     const sheet = sheetOf('<b>Ch</b>', [
       ['Tag', 'Measured sensitivity (mV/mil)'],
@@ -205,7 +266,7 @@ describeWithChromium('the bench', () => {
     const check = async (frame: Pick<Page, 'evaluate'>): Promise<unknown> => {
       await frame.evaluate(axe);
       const found = await frame.evaluate(
-        // Inside the grid, the library's own controls are not ours.
+        // Inside the grid the library's own controls are not ours.
         () =>
           (window as never as { axe: { run(context: object): Promise<AxeResults> } }).axe.run({
             include: ['body'],

@@ -1,3 +1,4 @@
+import { sheetId } from '../open/gridWorkbook.ts';
 import type { WorkbookView } from '../../hosts/file/view/types.ts';
 import { type Grid, openBook } from '../../hosts/grid/grid.ts';
 
@@ -17,7 +18,7 @@ export function defineNames(grid: Grid, view: WorkbookView): void {
         unitId: book.getId(),
         tableName: name,
         reference: {
-          sheetId: `sheet-${index}`,
+          sheetId: sheetId(index),
           range: {
             startRow: area.top - 1,
             startColumn: area.left - 1,

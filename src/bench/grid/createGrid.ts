@@ -65,6 +65,7 @@ export function createGrid(
     // The library has no other way to make one step of several.
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
+    spillAreas: (unitId, sheetId) => formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {},
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
     dispose: () => {
       univer.dispose();

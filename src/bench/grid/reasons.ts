@@ -1,5 +1,6 @@
 import type { AnsweredAt, CellError } from '../../hosts/grid/gridFunction.ts';
-import type { Grid } from '../../hosts/grid/grid.ts';
+import { type Grid, openBook, shownContent } from '../../hosts/grid/grid.ts';
+import { isErrorCode } from '../../hosts/grid/storedText.ts';
 
 /** Why cells show an error, as the functions in them said. */
 export interface Reasons {
@@ -36,15 +37,15 @@ export function rememberReasons(): Reasons {
 
 /** Calls back with the reason for the error in the first selected cell, empty where it shows none. */
 export function onReason(grid: Grid, reasons: Reasons, show: (text: string) => void): void {
-  grid.api.addEvent(grid.api.Event.SelectionChanged, ({ worksheet, selections }) => {
-    const [first] = selections;
-    if (!first) return;
-    const { startRow, startColumn } = first;
-    const sheet = worksheet.getSheet();
-    const shown =
-      sheet.getCellMatrix().getValue(startRow, startColumn)?.v ??
-      grid.spilled(sheet.getUnitId(), sheet.getSheetId())[startRow]?.[startColumn]?.v;
-    const isError = typeof shown === 'string' && shown.startsWith('#');
-    show(isError ? reasons.at(sheet.getSheetId(), startRow, startColumn) : '');
+  grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id }) => {
+    if (id !== 'sheet.operation.set-selections') return;
+    const front = openBook(grid).getActiveSheet();
+    const range = front.getSelection()?.getActiveRange()?.getRange();
+    if (!range) return;
+    const { startRow, startColumn } = range;
+    const shown = shownContent(grid, front.getSheet())(startRow, startColumn);
+    const text = shown ? shown.v : undefined;
+    const isError = typeof text === 'string' && isErrorCode(text);
+    show(isError ? reasons.at(front.getSheetId(), startRow, startColumn) : '');
   });
 }

@@ -15,11 +15,13 @@ const spare = { rows: 40, columns: 6 } as const;
 /** A file may give a width to every column up to the last; no more of them are stored than this. */
 const mostColumns = 1_000;
 
-/** A sheet of a file as the grid stores it; `styleId` leads from the file's styles to the grid's. */
+/** A sheet of a file as the grid stores it; `styleId` leads from the file's styles to the grid's, `daysMore` tells
+ * by how much numbers of a style grow. */
 export function gridSheet(
   view: SheetView,
   id: string,
   styleId: (index: number) => string,
+  daysMore: (style: number) => number,
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, Partial<IRowData>> = {};
@@ -31,7 +33,10 @@ export function gridSheet(
       cellData[row - 1] = Object.fromEntries(
         cells.map((cell) => [
           cell.column - 1,
-          { ...(filled(row, cell.column) ? {} : content(cell)), s: styleId(cell.style) },
+          {
+            ...(filled(row, cell.column) ? {} : content(cell, daysMore(cell.style))),
+            s: styleId(cell.style),
+          },
         ]),
       );
       lastRow = Math.max(lastRow, row);
@@ -98,9 +103,9 @@ function filledByArrays({ rows }: SheetView): (row: number, column: number) => b
 }
 
 /** The first cell of an array formula is stored without its result, so that the grid fills the others. */
-function content({ value, error, formula, array }: ViewCell): ICellData {
+function content({ value, error, formula, array }: ViewCell, daysMore: number): ICellData {
   const several = array && (array.bottom > array.top || array.right > array.left);
-  const result = several ? {} : valueOf(value, error === true);
+  const result = several ? {} : valueOf(typeof value === 'number' ? value + daysMore : value, error === true);
   return formula === undefined ? result : { ...result, f: `=${formula}` };
 }
 

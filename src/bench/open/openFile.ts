@@ -8,12 +8,14 @@ export interface OpenedFile {
   readonly view: WorkbookView;
   /** `null` where the file is no workbook but a table of plain text. */
   readonly original: Uint8Array | null;
+  /** Sheets that are shown but stand in no file, by their place in `view`. */
+  readonly added: ReadonlySet<number>;
 }
 
 /** Opens a workbook or a table of plain text; throws FileRefused for anything else. */
 export function openFile(name: string, bytes: Uint8Array): OpenedFile {
   if (/\.(csv|tsv|txt)$/i.test(name)) {
-    return { view: plainView(name, readCsv(name, bytes)), original: null };
+    return { view: plainView(name, readCsv(name, bytes)), original: null, added: new Set([0]) };
   }
-  return { view: viewWorkbook(name, bytes), original: bytes };
+  return { view: viewWorkbook(name, bytes), original: bytes, added: new Set() };
 }

@@ -2,8 +2,10 @@ import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import type { EditedCell } from '../../hosts/file/patch/types.ts';
 import { isErrorCode } from '../../hosts/grid/storedText.ts';
 
+export type CellContent = Omit<EditedCell, 'row' | 'column'>;
+
 /** What a cell of the grid holds, as a file stores it. */
-export function cellContent(cell: Nullable<ICellData>): Omit<EditedCell, 'row' | 'column'> {
+export function cellContent(cell: Nullable<ICellData>): CellContent {
   if (!cell) return { value: null };
   const { f: formula, p: rich } = cell;
   const called = typeof formula === 'string' && formula !== '' ? { formula: formula.replace(/^=/, '') } : {};

@@ -2,6 +2,7 @@ import type {
   ICellData,
   IDisposable,
   IObjectMatrixPrimitiveType,
+  IRange,
   IStyleData,
   Nullable,
   Workbook,
@@ -16,6 +17,8 @@ export interface Grid {
   readonly api: FUniver;
   /** Until it is disposed, everything that is done to the workbook is one step for Undo. */
   readonly oneStep: (unitId: string) => IDisposable;
+  /** The cells that a formula fills beside its own, by the place of the formula. */
+  readonly spillAreas: (unitId: string, sheetId: string) => IObjectMatrixPrimitiveType<Nullable<IRange>>;
   /** What formulas that fill several cells show in the cells of a sheet, which stores nothing of it. */
   readonly spilled: (unitId: string, sheetId: string) => IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 }

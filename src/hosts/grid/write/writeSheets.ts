@@ -9,7 +9,7 @@ import { sheetData } from './sheetData.ts';
 const mostLiveRows = 1_000;
 const rowsBetweenPauses = 500;
 
-/** Remembers which model a sheet of the grid was made from, by the sheet's id. */
+/** Which model a sheet of the grid was made from, by the sheet's id; its name and formulas name sheets as they are in the grid. */
 export type WrittenModels = Map<string, SheetModel>;
 
 /**
@@ -55,7 +55,7 @@ export async function writeSheets(
   const step = grid.oneStep(unitId);
   try {
     for (const { id, model, data } of sheets) {
-      written.set(id, model);
+      written.set(id, boundTo(given, model));
       const index = stored.getSheets().length;
       grid.api.syncExecuteCommand('sheet.command.insert-sheet', { unitId, index, sheet: data });
     }
@@ -64,4 +64,16 @@ export async function writeSheets(
   }
   onProgress?.(1);
   return models.map(({ name }, index) => ({ wanted: name, given: names[index] ?? name }));
+}
+
+/** The model under the names that the sheets of its run were given. */
+function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetModel {
+  const nameOf = (wanted: string): string => given.get(wanted) ?? wanted;
+  return {
+    ...model,
+    name: nameOf(model.name),
+    formulas: model.formulas.map((formula) =>
+      formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),
+    ),
+  };
 }

@@ -56,6 +56,7 @@ export function shownContent(
   const spilled = grid.spilled(sheet.getUnitId(), sheet.getSheetId());
   return (row, column) => {
     const own: Nullable<ICellData> = matrix.getValue(row, column);
+    if (own && (own.f ?? own.si)) return own;
     const shown = spilled[row]?.[column];
     return shown ? { ...shown, s: (own ? own.s : undefined) ?? shown.s } : own;
   };

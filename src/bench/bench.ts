@@ -32,7 +32,11 @@ export interface BenchPlaces {
 export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<Bench> {
   const reasons = rememberReasons();
   const { view } = file;
-  const grid = createGrid(places.grid, gridWorkbook(view), gridFunctions(places, reasons.heard));
+  const grid = createGrid(
+    places.grid,
+    gridWorkbook(view, file.plainText),
+    gridFunctions(places, reasons.heard),
+  );
   await grid.drawn;
   defineNames(grid, view);
   const front = view.sheets[view.activeSheet];

@@ -1,12 +1,14 @@
-import demoAddress from '../../workbooks/harbour-station.xlsx?url';
 import { type OpenedFile, openFile } from './open/openFile.ts';
 import { tryItSheet, tryItStyles } from './tryIt.ts';
 
+/** Name of the demo workbook, which lies beside the page. */
+export const demoFile = 'harbour-station.xlsx';
+
 /** The demo workbook, from the page's own folder, with a sheet of live functions in front. */
 export async function openDemo(): Promise<OpenedFile> {
-  const answer = await fetch(demoAddress);
+  const answer = await fetch(demoFile);
   if (!answer.ok) throw new Error(`The demo workbook could not be loaded (${answer.status}).`);
-  const file = openFile('harbour-station.xlsx', new Uint8Array(await answer.arrayBuffer()));
+  const file = openFile(demoFile, new Uint8Array(await answer.arrayBuffer()));
   const { view } = file;
   const free = view.sheets.every(({ name }) => name !== 'Try it');
   if (!free) return file;

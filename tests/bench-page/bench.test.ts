@@ -244,6 +244,7 @@ describeWithChromium('the bench', () => {
       ['V-1', '4,5'],
       ['0012', '=1+1'],
     ]);
+    expect((await read()).sheets[0]?.plainText).toEqual({ decimal: ',' });
     await open('broken.xlsx', new TextEncoder().encode('no workbook'));
     await expect.poll(() => page.locator('#note').textContent()).not.toBe('');
     expect((await read()).name).toBe('list.csv');

@@ -10,7 +10,7 @@ import { type Cell, DateCell, ErrorCell, PercentCell } from '../../src/cells/cel
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { markOfText } from '../../src/hosts/grid/storedText.ts';
-import { addIteratorHelpers } from '../../src/bench/grid/iteratorHelpers.ts';
+import { addIteratorMethods } from '../../src/bench/grid/iteratorMethods.ts';
 
 const require = createRequire(import.meta.url);
 
@@ -25,7 +25,7 @@ export interface HeadlessGrid extends Grid {
 export function headlessGrid(
   functions: (engine: Engine) => [ReturnType<typeof Object>, string][] = () => [],
 ): HeadlessGrid {
-  addIteratorHelpers();
+  addIteratorMethods();
   const core = require('@univerjs/core') as typeof univerCore;
   const { FUniver: Facade } = require('@univerjs/core/facade') as typeof univerFacade;
   const node = require('@univerjs/preset-sheets-node-core') as typeof nodePreset;

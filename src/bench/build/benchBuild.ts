@@ -1,5 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Plugin, build, mergeConfig } from 'vite';
+import { build, type Plugin, mergeConfig } from 'vite';
 import { contentPolicy } from '../../addin/build/contentPolicy.ts';
 import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
 
@@ -14,7 +15,7 @@ export async function buildBench(folder: string): Promise<void> {
   await build(
     mergeConfig(PAGE_BUNDLE, {
       root: join(SOURCE, 'bench'),
-      plugins: [policyInHead],
+      plugins: [policyInHead, demoBesidePage],
       build: {
         outDir: folder,
         emptyOutDir: true,
@@ -34,4 +35,14 @@ const policyInHead: Plugin = {
       injectTo: 'head-prepend',
     },
   ],
+};
+
+const demo = 'harbour-station.xlsx';
+
+const demoBesidePage: Plugin = {
+  name: 'demo-beside-page',
+  generateBundle() {
+    const source = readFileSync(join(SOURCE, '..', 'workbooks', demo));
+    this.emitFile({ type: 'asset', fileName: demo, source });
+  },
 };

@@ -13,7 +13,7 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
-import { addIteratorHelpers } from './iteratorHelpers.ts';
+import { addIteratorMethods } from './iteratorMethods.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
 
 type GridFunctions = ReturnType<typeof gridFunctions>;
@@ -30,7 +30,7 @@ export function createGrid(
   workbook: Partial<IWorkbookData>,
   functions: GridFunctions,
 ): ShownGrid {
-  addIteratorHelpers();
+  addIteratorMethods();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: english },

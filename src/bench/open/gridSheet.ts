@@ -5,6 +5,7 @@ import {
   type IRowData,
   type IWorksheetData,
 } from '@univerjs/core';
+import type { Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
 import { markOfText } from '../../hosts/grid/storedText.ts';
 import { rowPixels } from '../../hosts/grid/write/lengths.ts';
@@ -22,6 +23,7 @@ export function gridSheet(
   id: string,
   styleId: (index: number) => string,
   daysMore: (style: number) => number,
+  plainText?: Sheet['plainText'],
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const rowData: Record<number, Partial<IRowData>> = {};
@@ -79,7 +81,7 @@ export function gridSheet(
       startColumn: columns === 0 ? -1 : columns,
     },
     showGridlines: view.showGridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    custom: { tables: view.tables },
+    custom: { tables: view.tables, ...(plainText && { plainText }) },
   };
 }
 

@@ -3,6 +3,7 @@ import { kindOfCode } from '../../hosts/formats/numberFormat.ts';
 import type { WorkbookView } from '../../hosts/file/view/types.ts';
 import { gridSheet } from './gridSheet.ts';
 import { gridStyle } from './gridStyle.ts';
+import type { OpenedFile } from './openFile.ts';
 
 /** Days by which day numbers of the 1904 date system lie below those of 1900 (ECMA-376 part 1, section 18.17.4.1). */
 export const laterStart = 1462;
@@ -13,7 +14,10 @@ export function sheetId(index: number): string {
 }
 
 /** A workbook of a file as the grid stores it; the grid knows the 1900 date system alone. Sheets keep their order. */
-export function gridWorkbook(view: WorkbookView): Partial<IWorkbookData> {
+export function gridWorkbook(
+  view: WorkbookView,
+  plainText?: OpenedFile['plainText'],
+): Partial<IWorkbookData> {
   const styleId = (index: number): string => `file-${index}`;
   const daysMore = (style: number): number =>
     view.date1904 && kindOfCode(view.styles[style]?.numberFormat ?? '') === 'date' ? laterStart : 0;
@@ -27,7 +31,7 @@ export function gridWorkbook(view: WorkbookView): Partial<IWorkbookData> {
     sheets: Object.fromEntries(
       view.sheets.map((sheet, index) => [
         ids[index] ?? '',
-        gridSheet(sheet, ids[index] ?? '', styleId, daysMore),
+        gridSheet(sheet, ids[index] ?? '', styleId, daysMore, plainText),
       ]),
     ),
   };

@@ -1,3 +1,4 @@
+import type { Sheet } from '../../cells/sheet.ts';
 import { readCsv } from '../../hosts/file/read/csv.ts';
 import type { WorkbookView } from '../../hosts/file/view/types.ts';
 import { plainView } from './plainView.ts';
@@ -10,12 +11,21 @@ export interface OpenedFile {
   readonly original: Uint8Array | null;
   /** Sheets that are shown but stand in no file, by their place in `view`. */
   readonly added: ReadonlySet<number>;
+  /** How texts that are numbers were meant, where the file holds nothing but text. */
+  readonly plainText?: NonNullable<Sheet['plainText']>;
 }
 
 /** Opens a workbook or a table of plain text; throws FileRefused for anything else. */
 export function openFile(name: string, bytes: Uint8Array): OpenedFile {
   if (/\.(csv|tsv|txt)$/i.test(name)) {
-    return { view: plainView(name, readCsv(name, bytes)), original: null, added: new Set([0]) };
+    const sheet = readCsv(name, bytes);
+    const { plainText } = sheet;
+    return {
+      view: plainView(name, sheet),
+      original: null,
+      added: new Set([0]),
+      ...(plainText && { plainText }),
+    };
   }
   return { view: viewWorkbook(name, bytes), original: bytes, added: new Set() };
 }

@@ -1,5 +1,5 @@
 import type { Worksheet } from '@univerjs/core';
-import type { SheetTable } from '../../cells/sheet.ts';
+import type { Sheet, SheetTable } from '../../cells/sheet.ts';
 
 /**
  * The tables that a file declares on a sheet. The grid has none of its own: they are kept beside the sheet, and given up
@@ -8,6 +8,12 @@ import type { SheetTable } from '../../cells/sheet.ts';
 export function tablesOf(sheet: Worksheet): readonly SheetTable[] {
   const tables: unknown = sheet.getConfig().custom?.['tables'];
   return Array.isArray(tables) ? (tables as SheetTable[]) : [];
+}
+
+/** How texts that are numbers were meant, where the sheet came from a file of nothing but text. */
+export function plainTextOf(sheet: Worksheet): Pick<Sheet, 'plainText'> {
+  const plainText: unknown = sheet.getConfig().custom?.['plainText'];
+  return plainText === undefined ? {} : { plainText: plainText as NonNullable<Sheet['plainText']> };
 }
 
 export function giveUpTables(sheet: Worksheet): void {

@@ -5,7 +5,7 @@ import { applyMerges } from '../../formats/merges.ts';
 import { type Cancel, HostRefused, type OnProgress } from '../../port/port.ts';
 import { type Grid, shownContent, storedBook, styleOf } from '../grid.ts';
 import { pause } from '../pause.ts';
-import { tablesOf } from '../tables.ts';
+import { plainTextOf, tablesOf } from '../tables.ts';
 import { cellReader } from './cell.ts';
 
 const rowsBetweenPauses = 2_000;
@@ -42,6 +42,7 @@ function sheetOf(sheet: Worksheet, rows: (readonly Cell[])[]): Sheet {
     rows,
     hiddenRows: hiddenRowsOf(sheet, rows.length),
     tables: tablesOf(sheet),
+    ...plainTextOf(sheet),
   };
 }
 

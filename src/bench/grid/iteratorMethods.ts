@@ -2,7 +2,7 @@
  * Adds the methods of iterators that the grid calls, where an older browser or Node 20 lacks them (ECMA-262, 16th edition, section
  * 27.1.4).
  */
-export function addIteratorHelpers(): void {
+export function addIteratorMethods(): void {
   const iterator = Object.getPrototypeOf(Object.getPrototypeOf([][Symbol.iterator]())) as object;
   const add = (
     name: string,

@@ -19,6 +19,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   pane: ['cells', 'units', 'method', 'audit', 'sheets', 'functions', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],
+  bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin'],
 };
 
 interface SourceFile {

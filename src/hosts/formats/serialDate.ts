@@ -27,3 +27,8 @@ export function dayOfIso(text: string): number | undefined {
     !Number.isNaN(milliseconds) && new Date(milliseconds).toISOString().startsWith(text.slice(0, 10));
   return exists ? milliseconds / 86_400_000 : undefined;
 }
+
+/** The serial number of a day counted from 1970-01-01, from 1900-03-01 on the opposite of `dayOfSerial`. */
+export function serialOfDay(day: number, date1904: boolean): number {
+  return day + (date1904 ? epoch1904 : epoch1900);
+}

@@ -10,16 +10,20 @@ export interface SheetEntry {
   /** Hidden by the user, or by a program so that no menu shows it (`veryHidden`). */
   readonly hidden: boolean;
   readonly part: ZipEntry;
+  /** Its place among the sheets of every kind, from 0: what the workbook part counts sheets by. */
+  readonly tab: number;
 }
 
 /** What the workbook part says about the rest of the file. */
 export interface WorkbookPart {
+  readonly part: ZipEntry;
   /** Worksheets in their order; chart, dialog and macro sheets have no cells to read and are left out. */
   readonly sheets: readonly SheetEntry[];
   /** Dates count from 1904-01-01 instead of 1900-01-01. */
   readonly date1904: boolean;
   readonly sharedStrings: ZipEntry | undefined;
   readonly styles: ZipEntry | undefined;
+  readonly theme: ZipEntry | undefined;
 }
 
 /** Finds and reads the workbook part. Throws FileRefused where there is none, it is of another kind, or a part is missing. */
@@ -43,10 +47,13 @@ export function readWorkbookPart(archive: Archive, limits: ReadLimits): Workbook
     const link = links.find((candidate) => candidate.kind === kind);
     return link === undefined ? undefined : (archive.get(link.target) ?? missing(link.target));
   };
+  const theme = links.find((candidate) => candidate.kind === 'theme');
   return {
+    part,
     ...readSheetList(archive, part, links, limits),
     sharedStrings: linked('sharedStrings'),
     styles: linked('styles'),
+    theme: theme && archive.get(theme.target),
   };
 }
 
@@ -59,6 +66,7 @@ function readSheetList(
   const sheets: SheetEntry[] = [];
   const names = new Set<string>();
   let date1904 = false;
+  let tabs = 0;
   readXml(archive, part, limits, {
     open(element, attributes, parents) {
       if (parents.length === 0 && element !== 'workbook') {
@@ -68,6 +76,7 @@ function readSheetList(
       }
       if (element === 'workbookPr') date1904 = booleanAttribute(attributes['date1904']) === true;
       if (element !== 'sheet' || parents.at(-1) !== 'sheets') return;
+      const tab = tabs++;
       const name = unescapeText(attributes['name'] ?? '');
       if (names.has(name.toLowerCase())) {
         throw new FileRefused(
@@ -82,7 +91,7 @@ function readSheetList(
         );
       if (link.kind !== 'worksheet') return;
       const hidden = attributes['state'] === 'hidden' || attributes['state'] === 'veryHidden';
-      sheets.push({ name, hidden, part: archive.get(link.target) ?? missing(link.target) });
+      sheets.push({ name, hidden, part: archive.get(link.target) ?? missing(link.target), tab });
     },
   });
   return { sheets, date1904 };

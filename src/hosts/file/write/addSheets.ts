@@ -1,10 +1,11 @@
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Deflater } from '../zip/deflater.ts';
 import { collect } from '../zip/collect.ts';
+import type { ZipEntry } from '../zip/archive.ts';
 import { zipWriter } from '../zip/writer.ts';
 import { freeNames } from '../../formats/sheetNames.ts';
 import { editedParts } from './package/edits.ts';
-import { openWorkbook } from './package/openWorkbook.ts';
+import { openWorkbook, type OpenWorkbook } from './package/openWorkbook.ts';
 import { plannedParts } from './package/plannedParts.ts';
 import { sheetNames } from './package/workbookPart.ts';
 import { sheetBody } from './sheet/body.ts';
@@ -54,7 +55,26 @@ export function addSheetsTo(
   sink: (piece: Uint8Array) => void,
   options: WriteOptions = {},
 ): WrittenSheets {
-  const workbook = openWorkbook(original);
+  return writeCopy(openWorkbook(original), sheets, noChanges, sink, options);
+}
+
+/** What is different in parts that the new sheets do not touch. */
+export interface PartChanges {
+  readonly rewritten: ReadonlyMap<ZipEntry, Uint8Array>;
+  /** The list of formula cells no longer holds: it is left out, and programs make it anew. */
+  readonly withoutCalcChain: boolean;
+}
+
+const noChanges: PartChanges = { rewritten: new Map(), withoutCalcChain: false };
+
+/** As `addSheetsTo`, for an opened workbook some of whose other parts change. Without new sheets those alone change. */
+export function writeCopy(
+  workbook: OpenWorkbook,
+  sheets: readonly SheetModel[],
+  changes: PartChanges,
+  sink: (piece: Uint8Array) => void,
+  options: WriteOptions = {},
+): WrittenSheets {
   const wanted = sheets.map((sheet) => sheet.name);
   const given = freeNames(wanted, sheetNames(workbook.workbook));
   const parts = plannedParts(workbook, sheets.length);
@@ -63,12 +83,14 @@ export function addSheetsTo(
     wanted.map((name, index): [string, string] => [name, given[index] ?? name]).reverse(),
   );
   const bodies = sheets.map((sheet) => sheetBody(sheet, workbook, numbers, renamed));
-  const styles = numbers.text();
+  const styles = sheets.length === 0 ? (workbook.styles?.text ?? '') : numbers.text();
+  const dropped = changes.withoutCalcChain ? workbook.calcChain : undefined;
 
   const zip = zipWriter(sink, options.deflater);
-  const edited = editedParts(workbook, sheets, given, parts, styles);
+  const edited = editedParts(workbook, sheets, given, parts, styles, dropped);
   for (const entry of workbook.archive.entries) {
-    const bytes = edited.get(entry);
+    if (entry === dropped) continue;
+    const bytes = edited.get(entry) ?? changes.rewritten.get(entry);
     if (bytes) zip.add(entry.name, bytes);
     else zip.copy(entry);
   }

@@ -1,20 +1,25 @@
 import type { SheetModel } from '../../../../sheets/model.ts';
 import type { ZipEntry } from '../../zip/archive.ts';
 import { splice } from '../xml/splice.ts';
-import { declareParts, type NewPart } from './contentTypes.ts';
+import { declareParts, type NewPart, undeclarePart } from './contentTypes.ts';
+import type { EditablePart } from './editable.ts';
 import { stylesType, worksheetType } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import type { PlannedParts } from './plannedParts.ts';
-import { addRelationships, freeIds, type NewRelationship } from './relationships.ts';
+import { addRelationships, freeIds, type NewRelationship, removeRelationships } from './relationships.ts';
 import { listSheets } from './workbookPart.ts';
 
-/** The new bytes of each part that must know of the new sheets. `names` are those the sheets get, `styles` the style sheet's text. */
+/**
+ * The new bytes of each part that must know of the new sheets, or that the list of formula cells is `dropped`. `names`
+ * are those the sheets get, `styles` the style sheet's text.
+ */
 export function editedParts(
   open: OpenWorkbook,
   sheets: readonly SheetModel[],
   names: readonly string[],
   parts: PlannedParts,
   styles: string,
+  dropped: ZipEntry | undefined,
 ): ReadonlyMap<ZipEntry, Uint8Array> {
   const { contentTypes, workbook, workbookRels, dialect } = open;
   const stem = dialect.relationships;
@@ -36,19 +41,20 @@ export function editedParts(
     repeatRows: sheet.print.repeatRows,
     printArea: sheet.print.area,
   }));
-  const edited = new Map([
+  const undeclared = dropped ? undeclarePart(contentTypes, dropped.name) : [];
+  const unlinked = dropped ? removeRelationships(workbookRels, 'calcChain') : [];
+  const texts: readonly (readonly [EditablePart, string])[] = [
+    [contentTypes, splice(contentTypes.text, [...undeclared, ...declareParts(contentTypes, declared)])],
+    [workbook, splice(workbook.text, listSheets(workbook, dialect, listed))],
     [
-      contentTypes.entry,
-      contentTypes.encode(splice(contentTypes.text, declareParts(contentTypes, declared))),
+      workbookRels,
+      splice(workbookRels.text, [...unlinked, ...addRelationships(workbookRels, workbook.entry.name, links)]),
     ],
-    [workbook.entry, workbook.encode(splice(workbook.text, listSheets(workbook, dialect, listed)))],
-    [
-      workbookRels.entry,
-      workbookRels.encode(
-        splice(workbookRels.text, [addRelationships(workbookRels, workbook.entry.name, links)]),
-      ),
-    ],
-  ]);
-  if (open.styles && open.styles.text !== styles) edited.set(open.styles.entry, open.styles.encode(styles));
-  return edited;
+    ...(open.styles ? [[open.styles, styles] as const] : []),
+  ];
+  return new Map(
+    texts
+      .filter(([part, text]) => part.text !== text)
+      .map(([part, text]): [ZipEntry, Uint8Array] => [part.entry, part.encode(text)]),
+  );
 }

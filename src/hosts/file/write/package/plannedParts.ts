@@ -5,7 +5,7 @@ import { folderOf } from './relationships.ts';
 /** Names, free in the package, of the parts that will be added. */
 export interface PlannedParts {
   readonly sheets: readonly string[];
-  /** Set where the workbook has no style sheet. */
+  /** Set where the workbook has no style sheet and needs one. */
   readonly styles: string | undefined;
 }
 
@@ -23,7 +23,7 @@ export function plannedParts(
     const name = `${folder}worksheets/sheet${number}.xml`;
     if (isFree(name)) sheets.push(name);
   }
-  return { sheets, styles: styles ? undefined : firstFree(`${folder}styles`, isFree) };
+  return { sheets, styles: styles || sheetCount === 0 ? undefined : firstFree(`${folder}styles`, isFree) };
 }
 
 function firstFree(stem: string, isFree: (name: string) => boolean): string {

@@ -31,16 +31,24 @@ export function freeIds(root: Element, count: number): readonly string[] {
   return free;
 }
 
+/** Takes relationships of a kind, the last word of their type, out of a relationships part. */
+export function removeRelationships({ root }: EditablePart, kind: string): readonly Edit[] {
+  return root.children
+    .filter((element) => (attribute(element, 'Type') ?? '').endsWith(`/${kind}`))
+    .map(({ start, end }) => ({ from: start, to: end, text: '' }));
+}
+
 /** Relationships from a part to others in its folder or below, to be added to its relationships part. */
 export function addRelationships(
   { text, root }: EditablePart,
   source: string,
   links: readonly NewRelationship[],
-): Edit {
+): readonly Edit[] {
+  if (links.length === 0) return [];
   const folder = folderOf(source);
   const markup = links.map(({ id, type, part }) => {
     const target = part.startsWith(folder) ? part.slice(folder.length) : `/${part}`;
     return `<${root.prefix}Relationship Id="${id}" Type="${type}" Target="${escapeXml(target)}"/>`;
   });
-  return appendInside(text, root, markup.join(''));
+  return [appendInside(text, root, markup.join(''))];
 }

@@ -31,6 +31,7 @@ export function listSheets(
   dialect: Dialect,
   sheets: readonly ListedSheet[],
 ): readonly Edit[] {
+  if (sheets.length === 0) return [];
   const { text, root } = part;
   const list = child(root, 'sheets');
   if (!list) throw new FileRefused('The workbook lists no sheets; it is damaged. Save it again as .xlsx.');

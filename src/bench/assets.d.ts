@@ -1,0 +1,2 @@
+/// <reference lib="dom" />
+/// <reference types="vite/client" />

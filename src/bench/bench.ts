@@ -1,0 +1,50 @@
+import { type GridPort, gridPort } from '../hosts/grid/gridPort.ts';
+import { onBookChanged } from '../hosts/grid/changes.ts';
+import { selectCell } from '../hosts/grid/selection.ts';
+import { defineNames } from './grid/bookNames.ts';
+import { type ShownGrid, createGrid } from './grid/createGrid.ts';
+import { gridFunctions } from './grid/functions.ts';
+import { onReason, rememberReasons } from './grid/reasons.ts';
+import { gridWorkbook } from './open/gridWorkbook.ts';
+import type { OpenedFile } from './open/openFile.ts';
+import { showPane } from './pane/showPane.ts';
+
+/** The workbook that the page shows now. */
+export interface Bench {
+  readonly file: OpenedFile;
+  readonly grid: ShownGrid;
+  readonly port: GridPort;
+  /** Ids of sheets that were changed since they came into the grid. */
+  readonly touched: ReadonlySet<string>;
+}
+
+/** Where on the page the bench stands, and what it asks of the page. */
+export interface BenchPlaces {
+  readonly grid: HTMLElement;
+  readonly side: HTMLElement;
+  /** What functions receive for a blank cell. */
+  readonly blank: () => 0 | null;
+  /** Shows one line of text to the user, or none. */
+  readonly note: (text: string) => void;
+}
+
+/** Shows a file in the grid, and the pane over it. */
+export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<Bench> {
+  const reasons = rememberReasons();
+  const { view } = file;
+  const grid = createGrid(
+    places.grid,
+    gridWorkbook(view, file.plainText),
+    gridFunctions(places, reasons.heard),
+  );
+  await grid.drawn;
+  defineNames(grid, view);
+  const front = view.sheets[view.activeSheet];
+  if (front && !front.hidden) selectCell(grid, { sheet: front.name, row: 1, column: 1 });
+  onReason(grid, reasons, places.note);
+  const port = gridPort(grid);
+  const touched = new Set<string>();
+  onBookChanged(grid, ({ id }) => touched.add(id));
+  await showPane(places.side, port);
+  return { file, grid, port, touched };
+}

@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build, type Plugin, mergeConfig } from 'vite';
+import { contentPolicy } from '../../addin/build/contentPolicy.ts';
+import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
+
+/** The policy of the add-in's own pages, but for styles that the grid sets on elements as it draws. */
+export const benchPolicy = contentPolicy(false).replace(
+  "style-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+);
+
+/** Builds the bench into a folder that any static host can serve. */
+export async function buildBench(folder: string): Promise<void> {
+  await build(
+    mergeConfig(PAGE_BUNDLE, {
+      root: join(SOURCE, 'bench'),
+      plugins: [policyInHead, demoBesidePage],
+      build: {
+        outDir: folder,
+        emptyOutDir: true,
+        chunkSizeWarningLimit: 8_000,
+        rollupOptions: { input: join(SOURCE, 'bench', 'page.html') },
+      },
+    }),
+  );
+}
+
+const policyInHead: Plugin = {
+  name: 'policy-in-head',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: benchPolicy },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
+
+const demo = 'harbour-station.xlsx';
+
+const demoBesidePage: Plugin = {
+  name: 'demo-beside-page',
+  generateBundle() {
+    const source = readFileSync(join(SOURCE, '..', 'workbooks', demo));
+    this.emitFile({ type: 'asset', fileName: demo, source });
+  },
+};

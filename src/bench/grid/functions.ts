@@ -1,0 +1,34 @@
+import { BooleanNumber, type Ctor } from '@univerjs/core';
+import * as engine from '@univerjs/engine-formula';
+import { callable } from '../../functions/call/callable.ts';
+import { NAMESPACE, catalogue } from '../../functions/catalogue.ts';
+import { optional } from '../../functions/declare/argument.ts';
+import { type AnsweredAt, type BlankCells, gridFunction } from '../../hosts/grid/gridFunction.ts';
+
+type Registered = [Ctor<engine.BaseFunction>, string];
+
+/** Every worksheet function, ready to be registered with the grid's engine. */
+export function gridFunctions(blankCells: BlankCells, onAnswer?: AnsweredAt): Registered[] {
+  return catalogue.map((declared): Registered => {
+    const name = `${NAMESPACE}.${declared.id}`;
+    const least = declared.arguments.filter((argument) => !optional(argument)).length;
+    const run = callable(declared);
+    const most = declared.arguments.length;
+    return [gridFunction(engine, { name, least, most, run }, blankCells, onAnswer), name];
+  });
+}
+
+/** What the grid shows of the functions while a formula is typed. */
+export const functionHelp: engine.IFunctionInfo[] = catalogue.map((declared) => ({
+  functionName: `${NAMESPACE}.${declared.id}`,
+  functionType: engine.FunctionType.User,
+  description: `${declared.description} Result: ${declared.resultDescription}`,
+  abstract: declared.description,
+  functionParameter: declared.arguments.map((argument) => ({
+    name: argument.name,
+    detail: argument.description,
+    example: '',
+    require: optional(argument) ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    repeat: BooleanNumber.FALSE,
+  })),
+}));

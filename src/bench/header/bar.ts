@@ -1,0 +1,70 @@
+export interface BarDeeds {
+  readonly open: (file: File) => Promise<void>;
+  readonly save: () => Promise<void>;
+  readonly blankChanged: () => Promise<void>;
+}
+
+export interface Bar {
+  showFile(name: string): void;
+  /** What functions receive for a blank cell. */
+  blank(): 0 | null;
+}
+
+const words = {
+  name: 'Tripdrift bench',
+  open: 'Open…',
+  save: 'Save a copy',
+  blank: 'Blank cells as',
+  zero: '0, as Excel for desktop',
+  nothing: 'blank, as Excel on the web',
+} as const;
+
+/** Fills the bar above the grid: the file's name, opening, saving, and what blank cells are to functions. */
+export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
+  const title = make('h1', words.name);
+  const file = make('span', '');
+  file.className = 'file';
+
+  const chooser = make('input', '');
+  chooser.type = 'file';
+  chooser.accept = '.xlsx,.xlsm,.csv';
+  chooser.hidden = true;
+  chooser.addEventListener('change', () => {
+    const [chosen] = chooser.files ?? [];
+    chooser.value = '';
+    if (chosen) void deeds.open(chosen);
+  });
+  const open = button(words.open, () => {
+    chooser.click();
+  });
+  const save = button(words.save, () => void deeds.save());
+
+  const label = make('label', words.blank);
+  const blank = make('select', '');
+  blank.append(new Option(words.nothing, 'null'), new Option(words.zero, '0'));
+  blank.addEventListener('change', () => void deeds.blankChanged());
+  label.append(blank);
+
+  root.append(title, file, label, chooser, open, save);
+  return {
+    showFile: (name) => {
+      file.textContent = name;
+      file.title = name;
+      document.title = `${name} – ${words.name}`;
+    },
+    blank: () => (blank.value === '0' ? 0 : null),
+  };
+}
+
+function make<Tag extends keyof HTMLElementTagNameMap>(tag: Tag, text: string): HTMLElementTagNameMap[Tag] {
+  const element = document.createElement(tag);
+  element.textContent = text;
+  return element;
+}
+
+function button(text: string, pressed: () => void): HTMLButtonElement {
+  const element = make('button', text);
+  element.type = 'button';
+  element.addEventListener('click', pressed);
+  return element;
+}

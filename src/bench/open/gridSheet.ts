@@ -1,0 +1,119 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRowData,
+  type IWorksheetData,
+} from '@univerjs/core';
+import type { Sheet } from '../../cells/sheet.ts';
+import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
+import { markOfText } from '../../hosts/grid/storedText.ts';
+import { rowPixels } from '../../hosts/grid/write/lengths.ts';
+
+/** Rows and columns shown at least, and behind the last ones in use. */
+const least = { rows: 100, columns: 26 } as const;
+const spare = { rows: 40, columns: 6 } as const;
+/** A file may give a width to every column up to the last; no more of them are stored than this. */
+const mostColumns = 1_000;
+
+/** A sheet of a file as the grid stores it; `styleId` leads from the file's styles to the grid's, `daysMore` tells
+ * by how much numbers of a style grow. */
+export function gridSheet(
+  view: SheetView,
+  id: string,
+  styleId: (index: number) => string,
+  daysMore: (style: number) => number,
+  plainText?: Sheet['plainText'],
+): Partial<IWorksheetData> {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const rowData: Record<number, Partial<IRowData>> = {};
+  const filled = filledByArrays(view);
+  let lastRow = 0;
+  let lastColumn = 0;
+  for (const { row, height, hidden, cells } of view.rows) {
+    if (cells.length > 0) {
+      cellData[row - 1] = Object.fromEntries(
+        cells.map((cell) => [
+          cell.column - 1,
+          {
+            ...(filled(row, cell.column) ? {} : content(cell, daysMore(cell.style))),
+            s: styleId(cell.style),
+          },
+        ]),
+      );
+      lastRow = Math.max(lastRow, row);
+      lastColumn = Math.max(lastColumn, cells.at(-1)?.column ?? 0);
+    }
+    if (height !== undefined || hidden) {
+      rowData[row - 1] = {
+        ...(height !== undefined && { h: rowPixels(height), ia: BooleanNumber.FALSE }),
+        ...(hidden && { hd: BooleanNumber.TRUE }),
+      };
+      lastRow = Math.max(lastRow, row);
+    }
+  }
+  for (const { bottom, right } of view.merges) {
+    lastRow = Math.max(lastRow, bottom);
+    lastColumn = Math.max(lastColumn, right);
+  }
+  const { rows, columns } = view.frozen;
+  return {
+    id,
+    name: view.name,
+    hidden: view.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    rowCount: Math.max(least.rows, lastRow + spare.rows, rows + 1),
+    columnCount: Math.max(least.columns, lastColumn + spare.columns, columns + 1),
+    cellData,
+    rowData,
+    columnData: Object.fromEntries(view.columns.flatMap(columnEntries)),
+    defaultColumnWidth: view.defaultColumnWidth,
+    defaultRowHeight: rowPixels(view.defaultRowHeight),
+    mergeData: view.merges.map(({ top, left, bottom, right }) => ({
+      startRow: top - 1,
+      startColumn: left - 1,
+      endRow: bottom - 1,
+      endColumn: right - 1,
+    })),
+    freeze: {
+      xSplit: columns,
+      ySplit: rows,
+      startRow: rows === 0 ? -1 : rows,
+      startColumn: columns === 0 ? -1 : columns,
+    },
+    showGridlines: view.showGridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    custom: { tables: view.tables, ...(plainText && { plainText }) },
+  };
+}
+
+function columnEntries({ first, last, width, hidden }: ViewColumns): [number, object][] {
+  const data = {
+    ...(width !== undefined && { w: width }),
+    ...(hidden && { hd: BooleanNumber.TRUE }),
+  };
+  const end = Math.min(last, mostColumns);
+  return Array.from({ length: Math.max(0, end - first + 1) }, (_, index) => [first - 1 + index, data]);
+}
+
+/** Whether a cell holds what an array formula beside it gave; the grid calculates those itself. */
+function filledByArrays({ rows }: SheetView): (row: number, column: number) => boolean {
+  const areas = rows.flatMap(({ cells }) => cells.flatMap(({ array }) => (array ? [array] : [])));
+  return (row, column) =>
+    areas.some(
+      ({ top, left, bottom, right }) =>
+        row >= top && row <= bottom && column >= left && column <= right && !(row === top && column === left),
+    );
+}
+
+/** The first cell of an array formula is stored without its result, so that the grid fills the others. */
+function content({ value, error, formula, array }: ViewCell, daysMore: number): ICellData {
+  const several = array && (array.bottom > array.top || array.right > array.left);
+  const result = several ? {} : valueOf(typeof value === 'number' ? value + daysMore : value, error === true);
+  return formula === undefined ? result : { ...result, f: `=${formula}` };
+}
+
+function valueOf(value: ViewCell['value'], error: boolean): ICellData {
+  if (value === null || value === '') return {};
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
+  return { v: value, t: error ? CellValueType.STRING : markOfText(value) };
+}

@@ -1,0 +1,70 @@
+import { patchWorkbook } from '../../hosts/file/patch/patchWorkbook.ts';
+import { emptyWorkbook } from '../../hosts/file/write/newWorkbook.ts';
+import { collect } from '../../hosts/file/zip/collect.ts';
+import { FileRefused } from '../../hosts/file/zip/refused.ts';
+import { storedBook } from '../../hosts/grid/grid.ts';
+import type { Bench } from '../bench.ts';
+import { sheetId } from '../open/gridWorkbook.ts';
+import { editsOf } from './edits.ts';
+import { newSheets } from './newSheets.ts';
+
+export interface Copy {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** What a person should know about the copy; each is one sentence. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * A copy of the opened file with what was changed in the grid; everything else of the file stays in it as it is. Throws
+ * FileRefused where a change cannot be kept.
+ */
+export function copyOf(bench: Bench): Copy {
+  const { file, grid } = bench;
+  refuseRenamed(bench);
+  const added = newSheets(bench);
+  const first = collect();
+  const models = added.map(({ model }) => model);
+  const { sheetNames, notes } = patchWorkbook(
+    file.original ?? emptyWorkbook(),
+    file.original ? editsOf(grid, file) : [],
+    models,
+    first.sink,
+  );
+  const later = added.flatMap(({ beyondModel: cells }, index) =>
+    cells.length === 0 ? [] : [{ sheet: sheetNames[index]?.given ?? '', cells }],
+  );
+  let bytes = first.bytes();
+  if (later.length > 0) {
+    const second = collect();
+    patchWorkbook(bytes, later, [], second.sink);
+    bytes = second.bytes();
+  }
+  return {
+    name: file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx'),
+    bytes,
+    notes: [...notes, ...deleted(bench)],
+  };
+}
+
+function ownSheets({ file }: Bench): { readonly name: string; readonly id: string }[] {
+  return file.view.sheets.flatMap(({ name }, index) =>
+    file.added.has(index) ? [] : [{ name, id: sheetId(index) }],
+  );
+}
+
+function refuseRenamed(bench: Bench): void {
+  for (const { name, id } of ownSheets(bench)) {
+    const now = storedBook(bench.grid).getSheetBySheetId(id)?.getName();
+    if (now !== undefined && now !== name) {
+      throw new FileRefused(
+        `Sheet “${name}” was renamed to “${now}”. A copy keeps the names of the file’s sheets: rename it back, then save.`,
+      );
+    }
+  }
+}
+
+function deleted(bench: Bench): string[] {
+  const gone = ownSheets(bench).filter(({ id }) => !storedBook(bench.grid).getSheetBySheetId(id));
+  return gone.map(({ name }) => `Sheet “${name}” was deleted here; the copy still has it.`);
+}

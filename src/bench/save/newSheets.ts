@@ -1,0 +1,95 @@
+import type { Workbook, Worksheet } from '@univerjs/core';
+import { storedFormula } from '../../hosts/formats/storedFormula.ts';
+import { type Grid, shownContent, storedBook, styleOf } from '../../hosts/grid/grid.ts';
+import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../sheets/model.ts';
+import type { EditedCell } from '../../hosts/file/patch/types.ts';
+import type { Bench } from '../bench.ts';
+import { sheetId } from '../open/gridWorkbook.ts';
+import { sheetContent } from './sheetContent.ts';
+import { fileLook } from './fileLook.ts';
+
+/** A sheet to be added to the copy, and its errors and formulas that fill several cells, which are put into it afterwards. */
+export interface NewSheet {
+  readonly model: SheetModel;
+  readonly beyondModel: readonly EditedCell[];
+}
+
+/**
+ * Sheets of the grid that the file has not: result sheets as they were made if nobody changed them since, others as they
+ * stand in the grid. Sheets that only the page added are left out for as long as they are as they came.
+ */
+export function newSheets({ grid, file, port, touched }: Bench): NewSheet[] {
+  const book = storedBook(grid);
+  const sheets = book.getSheets();
+  const names = new Set(sheets.map((sheet) => sheet.getName()));
+  const ofFile = new Set(
+    file.view.sheets
+      .map((_, index) => index)
+      .filter((index) => !file.added.has(index))
+      .map(sheetId),
+  );
+  const shownOnly = new Set(file.original ? [...file.added].map(sheetId) : []);
+  return sheets.flatMap((sheet): NewSheet[] => {
+    const id = sheet.getSheetId();
+    if (ofFile.has(id) || (shownOnly.has(id) && !touched.has(id))) return [];
+    const made = touched.has(id) ? undefined : port.written.get(id);
+    if (made?.name === sheet.getName() && sheetsNamed(made).every((name) => names.has(name))) {
+      return [{ model: made, beyondModel: [] }];
+    }
+    return [sheetModel(grid, book, sheet)];
+  });
+}
+
+/** Sheets that the formulas of a model lead to. */
+function sheetsNamed({ formulas }: SheetModel): string[] {
+  return formulas.flatMap((formula) =>
+    Array.from(formula.matchAll(/\{([^{}]+)\}!/g), ([, name = '']) => name),
+  );
+}
+
+function sheetModel(grid: Grid, book: Workbook, sheet: Worksheet): NewSheet {
+  const storedAt = shownContent(grid, sheet);
+  const contentAt = sheetContent(grid, sheet, false);
+  const beyondModel: EditedCell[] = [];
+  const styles: Record<string, CellStyle> = {};
+  const formulas: string[] = [];
+  const spilled = grid.spilled(sheet.getUnitId(), sheet.getSheetId());
+  const rowNumbers = [...Object.keys(sheet.getCellMatrix().getMatrix()), ...Object.keys(spilled)].map(Number);
+  const rowCount = Math.max(0, ...rowNumbers.map((row) => row + 1));
+
+  const cellOf = (row: number, column: number): ModelCell | undefined => {
+    const stored = storedAt(row, column);
+    if (!stored) return undefined;
+    const content = contentAt(row, column);
+    const ofModel = content.error !== true && content.array === undefined;
+    if (!ofModel) beyondModel.push({ row: row + 1, column: column + 1, ...content });
+    const value = content.error === true ? null : content.value;
+    const formula = ofModel ? content.formula : undefined;
+    const look = fileLook(styleOf(book, stored));
+    const style = look && JSON.stringify(look);
+    if (look && style !== undefined) styles[style] = look;
+    if (value === null && formula === undefined && !look) return undefined;
+    return {
+      value,
+      ...(style !== undefined && { style }),
+      ...(formula !== undefined && { formula: formulas.push(storedFormula(formula)) - 1 }),
+    };
+  };
+  const rows: readonly ModelRow[] = Array.from({ length: rowCount }, (_, row): ModelRow => {
+    const columns = Object.keys({ ...sheet.getCellMatrix().getRow(row), ...spilled[row] }).map(Number);
+    const length = Math.max(0, ...columns.map((column) => column + 1));
+    return { cells: Array.from({ length }, (__, column) => cellOf(row, column)) };
+  });
+  const model: SheetModel = {
+    name: sheet.getName(),
+    widths: Array.from({ length: Math.max(0, ...rows.map(({ cells }) => cells.length)) }, (_, column) =>
+      Math.max(0, (sheet.getColumnWidth(column) - 5) / 7),
+    ),
+    styles,
+    formulas,
+    rowCount,
+    rows: () => rows,
+    print: { landscape: true },
+  };
+  return { model, beyondModel };
+}

@@ -1,0 +1,19 @@
+import type { Bench } from '../bench.ts';
+import { copyOf } from './copyOf.ts';
+
+const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** Hands the user a copy of the workbook as a download; what to know about it, in one line. Throws FileRefused as `copyOf`. */
+export function saveCopy(bench: Bench): string {
+  const { name, bytes, notes } = copyOf(bench);
+  const address = URL.createObjectURL(new Blob([bytes.slice()], { type: xlsx }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser takes the bytes soon after the click.
+  setTimeout(() => {
+    URL.revokeObjectURL(address);
+  }, 60_000);
+  return [`A copy of ${name} went to your downloads.`, ...notes].join(' ');
+}

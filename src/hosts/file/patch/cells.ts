@@ -1,0 +1,106 @@
+import { isSameFormula } from '../../formats/sameFormula.ts';
+import { reference } from '../../formats/reference.ts';
+import { shownFormula } from '../../formats/storedFormula.ts';
+import type { Edit } from '../write/xml/splice.ts';
+import { escapeXml } from '../write/xml/text.ts';
+import { cellMarkup, formulaMarkup } from './cellMarkup.ts';
+import type { FormulaCell, FormulaGroups } from './groups.ts';
+import type { CellPlace } from './sheetMap.ts';
+import type { EditedCell } from './types.ts';
+
+/** What the cells of one sheet are rewritten with. */
+export interface CellContext {
+  readonly sheet: string;
+  readonly text: string;
+  readonly groups: FormulaGroups;
+  /** Declares the namespace of spreadsheets, where the part's own elements have a prefix; else empty. */
+  readonly namespace: string;
+  /** The edit of a cell, if it has one. */
+  readonly editOf: (row: number, column: number) => EditedCell | undefined;
+}
+
+/** How a cell was rewritten. */
+export interface CellChange {
+  readonly edits: readonly Edit[];
+  /** A formula came or went, so that the list of formula cells no longer holds. */
+  readonly formulasChanged: boolean;
+}
+
+/**
+ * Rewrites a cell in its place: its style stays, and so does the formula's own markup where the formula is the same
+ * and only its result is new. Where a formula goes that others share, they get it in full.
+ */
+export function rewrittenCell(place: CellPlace, edit: EditedCell, context: CellContext): CellChange {
+  const { formula } = place;
+  const stays = formula !== undefined && isKept({ ...place, formula }, edit, context.groups);
+  const markup = stays
+    ? keptFormula({ ...place, formula }, edit, context)
+    : formulaMarkup(edit, context.sheet);
+  const kept = context.namespace + keptAttributes(place, stays);
+  const whole = {
+    from: place.start,
+    to: place.end,
+    text: cellMarkup(edit, kept, markup, context.sheet),
+  };
+  const expanded = formula === undefined || stays ? [] : expandedFollowers({ ...place, formula }, context);
+  return {
+    edits: [whole, ...expanded],
+    formulasChanged: (formula !== undefined) !== (markup !== ''),
+  };
+}
+
+/** A cell that the file has no element for; `style` is that of its row or column. */
+export function newCell(edit: EditedCell, style: string | undefined, context: CellContext): string {
+  const kept = context.namespace + (style === undefined ? '' : ` s="${escapeXml(style)}"`);
+  return cellMarkup(edit, kept, formulaMarkup(edit, context.sheet), context.sheet);
+}
+
+function isKept(cell: FormulaCell, edit: EditedCell, groups: FormulaGroups): boolean {
+  const full = groups.fullFormula(cell);
+  if (edit.formula === undefined || full === undefined) return false;
+  const isArray = cell.formula.attributes['t'] === 'array';
+  return isSameFormula(edit.formula, shownFormula(full)) && (isArray || edit.array === undefined);
+}
+
+/** The formula's markup as it stands: an array formula's with the area it fills now, in full where what it shares goes. */
+function keptFormula(
+  cell: FormulaCell,
+  edit: EditedCell,
+  { text, groups, editOf, sheet }: CellContext,
+): string {
+  const { formula } = cell;
+  const master = groups.masterOf(cell);
+  const masterEdit = master && editOf(master.row, master.column);
+  if (master && masterEdit && master.start !== cell.start && !isKept(master, masterEdit, groups)) {
+    return formulaMarkup(edit, sheet);
+  }
+  if (edit.array === undefined) return text.slice(formula.start, formula.end);
+  const tag = text
+    .slice(formula.start, formula.openEnd)
+    .replace(/(\sref\s*=\s*)("[^"]*"|'[^']*')/, `$1"${reference(edit.array)}"`);
+  return tag + text.slice(formula.openEnd, formula.end);
+}
+
+/** Attributes that stay. `cm` says that a formula spills, so it goes with it; `vm` belongs to a value that is replaced. */
+function keptAttributes({ attributes }: CellPlace, formulaStays: boolean): string {
+  return ['s', 'ph', ...(formulaStays ? ['cm'] : [])]
+    .map((name) => (attributes[name] === undefined ? '' : ` ${name}="${escapeXml(attributes[name])}"`))
+    .join('');
+}
+
+function expandedFollowers(cell: FormulaCell, { groups, editOf }: CellContext): Edit[] {
+  return groups
+    .followers(cell)
+    .filter(({ row, column }) => editOf(row, column) === undefined)
+    .map((follower) => fullyWritten(follower, groups));
+}
+
+/** Puts the formula in full where a cell only said whose it shares. */
+function fullyWritten({ formula, ...cell }: FormulaCell, groups: FormulaGroups): Edit {
+  const full = groups.fullFormula({ ...cell, formula }) ?? '';
+  return {
+    from: formula.start,
+    to: formula.end,
+    text: `<${formula.name}>${escapeXml(full)}</${formula.name}>`,
+  };
+}

@@ -1,0 +1,158 @@
+import { SaxesParser } from 'saxes';
+import type { Area } from '../../../cells/sheet.ts';
+import { parseArea } from '../read/area.ts';
+import { SheetPlace } from '../read/sheetPlace.ts';
+import { booleanAttribute, type Attributes } from '../read/xml.ts';
+import { FileRefused, oneLine } from '../zip/refused.ts';
+
+/** Where an element stands in its part's text, in UTF-16 units. */
+export interface Span {
+  /** Before `<` of the opening tag. */
+  readonly start: number;
+  /** After `>` of the opening tag. */
+  readonly openEnd: number;
+  /** Before the closing tag; `openEnd` where the element closes itself. */
+  readonly closeStart: number;
+  readonly end: number;
+  readonly selfClosing: boolean;
+  /** With its prefix. */
+  readonly name: string;
+}
+
+type Growing<T> = { -readonly [Key in keyof T]: T[Key] };
+
+export interface FormulaPlace extends Span {
+  readonly attributes: Attributes;
+  readonly text: string;
+}
+
+export interface CellPlace extends Span {
+  readonly row: number;
+  readonly column: number;
+  readonly attributes: Attributes;
+  readonly formula?: FormulaPlace;
+}
+
+export interface RowPlace extends Span {
+  readonly row: number;
+  /** Style of the cells that the row stores nothing for. */
+  readonly style: string | undefined;
+  /** Cells in the order of the text; kept for the rows that were asked for. */
+  readonly cells: CellPlace[];
+}
+
+/** What a worksheet part's text holds, and where. */
+export interface SheetMap {
+  readonly rows: readonly RowPlace[];
+  /** All cells that share a formula, or hold an array formula or a table of what-ifs. */
+  readonly groups: readonly (CellPlace & { readonly formula: FormulaPlace })[];
+  readonly sheetData: Span;
+  readonly dimension: (Span & { readonly area: Area | undefined }) | undefined;
+  /** Styles of columns, by their first and last one. */
+  readonly columns: readonly { readonly first: number; readonly last: number; readonly style: string }[];
+}
+
+/**
+ * Finds the rows and cells of a worksheet part's text. Throws FileRefused for text that is not well-formed or has a
+ * document type, for cells off the sheet, and for a part that has no place for rows.
+ */
+export function mapSheet(
+  text: string,
+  part: string,
+  sheetName: string,
+  wanted: (row: number) => boolean,
+): SheetMap {
+  const parser = new SaxesParser({ xmlns: false, position: true });
+  const place = new SheetPlace(sheetName);
+  const open: Growing<Span>[] = [];
+  const locals: string[] = [];
+  const rows: RowPlace[] = [];
+  const groups: (CellPlace & { readonly formula: FormulaPlace })[] = [];
+  const columns: SheetMap['columns'][number][] = [];
+  let sheetData: Span | undefined;
+  let dimension: SheetMap['dimension'];
+  let row: RowPlace | undefined;
+  let cell: Growing<CellPlace> | undefined;
+  let formula: Growing<FormulaPlace> | undefined;
+  let start = 0;
+  const damaged = (what: string): FileRefused =>
+    new FileRefused(`The workbook's part ${oneLine(part)} is damaged: ${what}.`);
+
+  const onOpen = (span: Growing<Span>, local: string, attributes: Attributes): void => {
+    if (locals.length === 1) {
+      if (local === 'sheetData') sheetData ??= span;
+      else if (local === 'dimension')
+        dimension = Object.assign(span, { area: parseArea(attributes['ref'] ?? '') });
+    } else if (locals[1] === 'cols') {
+      const { min, max, style } = attributes;
+      if (local === 'col' && style) columns.push({ first: Number(min), last: Number(max), style });
+    } else if (locals[1] !== 'sheetData') return;
+    else if (locals.length === 2 && local === 'row') {
+      place.startRow(attributes);
+      const style = booleanAttribute(attributes['customFormat']) === true ? attributes['s'] : undefined;
+      row = Object.assign(span, { row: place.row, style, cells: [] });
+      rows.push(row);
+    } else if (locals.length === 3 && local === 'c' && row !== undefined) {
+      place.startCell(attributes, (turned) => {
+        Object.assign(row ?? {}, { row: turned });
+      });
+      cell = Object.assign(span, { row: place.row, column: place.column, attributes });
+    } else if (locals.length === 4 && local === 'f' && cell !== undefined) {
+      formula = Object.assign(span, { attributes, text: '' });
+      cell.formula = formula;
+    }
+  };
+  const onCellEnd = (ended: CellPlace): void => {
+    if (wanted(ended.row)) row?.cells.push(ended);
+    if (ended.formula?.attributes['t'] !== undefined && ended.formula.attributes['t'] !== 'normal') {
+      groups.push({ ...ended, formula: ended.formula });
+    }
+  };
+
+  parser.on('error', (error) => {
+    throw damaged(error.message);
+  });
+  parser.on('doctype', () => {
+    throw damaged('it contains a document type, which workbooks never do');
+  });
+  parser.on('opentagstart', () => {
+    start = text.lastIndexOf('<', parser.position - 1);
+  });
+  parser.on('opentag', (tag) => {
+    const at = parser.position;
+    const span = {
+      start,
+      openEnd: at,
+      closeStart: at,
+      end: at,
+      selfClosing: tag.isSelfClosing,
+      name: tag.name,
+    };
+    const local = tag.name.slice(tag.name.indexOf(':') + 1);
+    onOpen(span, local, tag.attributes);
+    open.push(span);
+    locals.push(local);
+  });
+  parser.on('closetag', () => {
+    const span = open.pop();
+    locals.pop();
+    if (span === undefined) return;
+    if (!span.selfClosing) {
+      span.end = parser.position;
+      span.closeStart = text.lastIndexOf('</', parser.position - 1);
+    }
+    if (span === formula) formula = undefined;
+    else if (span === cell) {
+      onCellEnd(cell);
+      cell = undefined;
+    }
+  });
+  const onText = (run: string): void => {
+    if (formula !== undefined && open.at(-1) === formula) formula.text += run;
+  };
+  parser.on('text', onText);
+  parser.on('cdata', onText);
+  parser.write(text).close();
+  if (sheetData === undefined) throw damaged('it has no place for cells');
+  return { rows, groups, sheetData, dimension, columns };
+}

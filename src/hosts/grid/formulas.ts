@@ -1,0 +1,74 @@
+import type {} from '@univerjs/engine-formula/facade';
+import type { CellPlace } from '../port/port.ts';
+import { type Grid, openBook, sheetNamed, storedBook } from './grid.ts';
+import { pause } from './pause.ts';
+
+/** How files store the name of a worksheet function of ours, and how it is typed. */
+const storedName = /_xldudf_TRIPDRIFT_(?=\w)/gi;
+const shownName = /(?<![\w.])TRIPDRIFT\.\w/i;
+
+/** Texts and quoted sheet names, in which a name means nothing. */
+const quoted = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
+
+/** A formula with the names of our functions as they are typed; texts and sheet names stay as they are. */
+export function withShownNames(formula: string): string {
+  return formula
+    .split(quoted)
+    .map((part, index) => (index % 2 === 0 ? part.replace(storedName, 'TRIPDRIFT.') : part))
+    .join('');
+}
+
+interface OurCell {
+  readonly place: CellPlace;
+  readonly formula: string;
+  readonly broken: boolean;
+}
+
+function ourCells(grid: Grid): OurCell[] {
+  const found: OurCell[] = [];
+  for (const sheet of storedBook(grid).getSheets()) {
+    sheet.getCellMatrix().forValue((row, column, cell) => {
+      const { f: formula, v: value } = cell ? cell : {};
+      if (typeof formula !== 'string') return;
+      const bare = formula.split(quoted).filter((_, index) => index % 2 === 0);
+      const kept = bare.some((part) => part.search(storedName) >= 0);
+      if (!kept && !bare.some((part) => shownName.test(part))) return;
+      const place = { sheet: sheet.getName(), row: row + 1, column: column + 1 };
+      found.push({ place, formula, broken: kept || value === '#NAME?' });
+    });
+  }
+  return found;
+}
+
+/** Cells with a formula of ours that the grid can't calculate because it does not know the name. */
+export function findBrokenFormulas(grid: Grid): CellPlace[] {
+  return ourCells(grid).flatMap(({ broken, place }) => (broken ? [place] : []));
+}
+
+/** Enters the formulas of these cells anew, with the names as they are typed; the number of cells. */
+export function repairFormulas(grid: Grid, places: readonly CellPlace[]): number {
+  const book = openBook(grid);
+  let count = 0;
+  for (const { sheet: name, row, column } of places) {
+    const sheet = sheetNamed(book.getWorkbook(), name);
+    const formula = sheet?.getCellMatrix().getValue(row - 1, column - 1)?.f;
+    if (!sheet || typeof formula !== 'string') continue;
+    book
+      .getSheetBySheetId(sheet.getSheetId())
+      ?.getRange(row - 1, column - 1)
+      .setValue({ f: withShownNames(formula), v: null });
+    count++;
+  }
+  return count;
+}
+
+/** Calculates every formula anew; the number of cells with formulas of ours. */
+export async function recalculate(grid: Grid): Promise<number> {
+  const count = ourCells(grid).length;
+  const formula = grid.api.getFormula();
+  const done = formula.onCalculationResultApplied();
+  formula.executeCalculation();
+  await done;
+  await pause();
+  return count;
+}

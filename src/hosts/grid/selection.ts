@@ -1,0 +1,63 @@
+import { BooleanNumber, type IRange } from '@univerjs/core';
+import type { FWorkbook } from '@univerjs/sheets/facade';
+import { cellAddress } from '../../cells/address.ts';
+import type { Cell } from '../../cells/cell.ts';
+import { type CellPlace, HostRefused, type Selection } from '../port/port.ts';
+import { type Grid, openBook, sheetNamed, shownContent, styleOf } from './grid.ts';
+import { cellReader } from './read/cell.ts';
+import { areaOf } from './read/readWorkbook.ts';
+
+/** Cells of a selection that are handed over. */
+const mostCells = 1_000;
+
+/** The selected area and its first cells, whole rows of them; the first cell of the sheet where nothing is selected. */
+export function readSelection(grid: Grid): Selection {
+  const book = openBook(grid);
+  const sheet = book.getActiveSheet();
+  const selected = sheet.getSelection()?.getActiveRange()?.getRange();
+  const area = areaOf(selected ?? { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 });
+  const right = Math.min(area.right, area.left + mostCells - 1);
+  const rows = Math.min(area.bottom - area.top + 1, Math.floor(mostCells / (right - area.left + 1)));
+  const stored = book.getWorkbook();
+  const cellOf = cellReader((cell) => styleOf(stored, cell)?.n?.pattern);
+  const contentAt = shownContent(grid, sheet.getSheet());
+  const cells = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: right - area.left + 1 }, (__, column): Cell =>
+      cellOf(contentAt(area.top - 1 + row, area.left - 1 + column)),
+    ),
+  );
+  return { sheet: sheet.getSheetName(), area, cells };
+}
+
+/** Brings a sheet to the front and selects cells of one row; refused where the sheet is gone or hidden. */
+export function selectRow(grid: Grid, name: string, row: number, fromColumn: number, toColumn: number): void {
+  const book = openBook(grid);
+  const failed = `${cellAddress(row, fromColumn)} on sheet “${name}” could not be shown`;
+  const sheet = sheetNamed(book.getWorkbook(), name);
+  if (!sheet) throw new HostRefused(`${failed}. The sheet was renamed or deleted. Run the audit again.`);
+  if (sheet.isSheetHidden() === BooleanNumber.TRUE) {
+    throw new HostRefused(
+      `${failed}. The sheet is hidden. Unhide it (right-click a sheet tab), then try again.`,
+    );
+  }
+  const front = book.setActiveSheet(sheet.getSheetId());
+  const range = front.getRange(row - 1, fromColumn - 1, 1, toColumn - fromColumn + 1);
+  book.setActiveRange(range);
+  scrollTo(front, row, fromColumn);
+}
+
+export function selectCell(grid: Grid, { sheet, row, column }: CellPlace): void {
+  selectRow(grid, sheet, row, column, column);
+}
+
+/** Brings a cell into view where it is not; only a grid on a screen scrolls. */
+function scrollTo(sheet: ReturnType<FWorkbook['getActiveSheet']>, row: number, column: number): void {
+  const screen = sheet as {
+    readonly scrollToCell?: (row: number, column: number) => unknown;
+    readonly getVisibleRange?: () => IRange | null;
+  };
+  const seen = screen.getVisibleRange?.();
+  const near = (place: number, first = 0, last = -1): boolean => place > first && place < last;
+  if (near(row, seen?.startRow, seen?.endRow) && near(column, seen?.startColumn, seen?.endColumn)) return;
+  screen.scrollToCell?.(Math.max(0, row - 6), Math.max(0, column - 2));
+}

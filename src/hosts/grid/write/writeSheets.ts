@@ -1,0 +1,79 @@
+import type { SheetModel } from '../../../sheets/model.ts';
+import { freeNames } from '../../formats/sheetNames.ts';
+import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
+import { type Grid, openBook } from '../grid.ts';
+import { pause } from '../pause.ts';
+import { sheetData } from './sheetData.ts';
+
+/** Rows of a run up to which the grid calculates the formulas of result sheets itself; beyond, its calculation takes minutes. */
+const mostLiveRows = 1_000;
+const rowsBetweenPauses = 500;
+
+/** Which model a sheet of the grid was made from, by the sheet's id; its name and formulas name sheets as they are in the grid. */
+export type WrittenModels = Map<string, SheetModel>;
+
+/**
+ * Adds result sheets behind the others, as one step for Undo. They are made in full before the first one is added, so all
+ * are or none. Large ones show results without formulas; the file that is saved has the formulas all the same.
+ */
+export async function writeSheets(
+  grid: Grid,
+  models: readonly SheetModel[],
+  written: WrittenModels,
+  onProgress?: OnProgress,
+  cancel?: Cancel,
+): Promise<readonly WrittenSheet[]> {
+  const book = openBook(grid);
+  const stored = book.getWorkbook();
+  const names = freeNames(
+    models.map(({ name }) => name),
+    stored.getSheets().map((sheet) => sheet.getName()),
+  );
+  const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
+  const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  let done = 0;
+  const refuseIfCancelled = (): void => {
+    if (cancel?.cancelled === true) throw new HostRefused('Cancelled. No sheet was added.');
+  };
+  const onRow = async (): Promise<void> => {
+    if (++done % rowsBetweenPauses !== 0) return;
+    onProgress?.(Math.min(1, done / total));
+    await pause();
+    refuseIfCancelled();
+  };
+
+  const sheets = [];
+  for (const model of models) {
+    refuseIfCancelled();
+    const id = `result-${crypto.randomUUID()}`;
+    const run = { given, formulas: total <= mostLiveRows, onRow };
+    sheets.push({ id, model, data: await sheetData(model, id, run) });
+    await pause();
+  }
+  refuseIfCancelled();
+  const unitId = book.getId();
+  const step = grid.oneStep(unitId);
+  try {
+    for (const { id, model, data } of sheets) {
+      written.set(id, boundTo(given, model));
+      const index = stored.getSheets().length;
+      grid.api.syncExecuteCommand('sheet.command.insert-sheet', { unitId, index, sheet: data });
+    }
+  } finally {
+    step.dispose();
+  }
+  onProgress?.(1);
+  return models.map(({ name }, index) => ({ wanted: name, given: names[index] ?? name }));
+}
+
+/** The model under the names that the sheets of its run were given. */
+function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetModel {
+  const nameOf = (wanted: string): string => given.get(wanted) ?? wanted;
+  return {
+    ...model,
+    name: nameOf(model.name),
+    formulas: model.formulas.map((formula) =>
+      formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),
+    ),
+  };
+}

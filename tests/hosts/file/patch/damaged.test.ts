@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { unzipSync, zipSync, type Zippable } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { viewWorkbook } from '../../../../src/hosts/file/view/viewWorkbook.ts';
+import { FileRefused } from '../../../../src/hosts/file/zip/refused.ts';
+import { damage, inflict } from '../../../fuzz/damage.ts';
+import { everythingParts } from '../../../fixtures/workbooks/everything.ts';
+import { zipParts } from '../../../fixtures/workbooks/package.ts';
+import { styledWorkbook } from '../view/styled.ts';
+import { patched } from './patched.ts';
+
+/** The result, or undefined where it was refused in one line; anything else thrown fails the test. */
+function unlessRefused<T>(run: () => T): T | undefined {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof FileRefused)) throw error;
+    expect(error.message).toMatch(/^[^\p{Cc}\p{Zl}\p{Zp}]{20,300}$/u);
+    return undefined;
+  }
+}
+
+const books = [unzipSync(zipParts(everythingParts())), unzipSync(styledWorkbook())];
+const cells = [
+  { row: 2, column: 2, value: 'new' },
+  { row: 40, column: 3, value: 1, formula: 'TRIPDRIFT.SHIFT(A1,2)' },
+];
+
+describe('a damaged workbook', () => {
+  it('is seen and patched, or refused in one line; what was patched can be seen', () => {
+    const parts = fc.constantFrom(
+      ...books.flatMap((book, index) =>
+        Object.keys(book)
+          .filter((name) => /sheet\d\.xml$|workbook\.xml|styles|theme|table1|Content|rels$/.test(name))
+          .map((name) => ({ index, name })),
+      ),
+    );
+    const counts = { refused: 0, patched: 0 };
+    fc.assert(
+      fc.property(parts, fc.array(damage, { minLength: 1, maxLength: 3 }), ({ index, name }, harms) => {
+        const entries: Zippable = { ...books[index] };
+        entries[name] = harms.reduce(inflict, books[index]?.[name] ?? new Uint8Array());
+        const bytes = zipSync(entries, { level: 0 });
+        const view = unlessRefused(() => viewWorkbook('f.xlsx', bytes));
+        const sheet = view?.sheets[0]?.name;
+        const copy = sheet === undefined ? undefined : unlessRefused(() => patched(bytes, sheet, cells));
+        if (copy === undefined) counts.refused++;
+        else {
+          counts.patched++;
+          const rows = viewWorkbook('f.xlsx', copy).sheets[0]?.rows;
+          expect(rows?.find(({ row }) => row === 40)?.cells.find(({ column }) => column === 3)?.value).toBe(
+            1,
+          );
+        }
+      }),
+      { numRuns: 1200, seed: 20260302 },
+    );
+    expect(counts.refused).toBeGreaterThan(100);
+    expect(counts.patched).toBeGreaterThan(100);
+  });
+});

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import type { SheetView, ViewCell, ViewStyle, WorkbookView } from '../../../../src/hosts/file/view/types.ts';
+import { viewWorkbook } from '../../../../src/hosts/file/view/viewWorkbook.ts';
+import { everythingParts } from '../../../fixtures/workbooks/everything.ts';
+import { zipParts } from '../../../fixtures/workbooks/package.ts';
+import { smallParts } from '../../../fixtures/workbooks/small.ts';
+import { styledWorkbook } from './styled.ts';
+
+const view = viewWorkbook('C:\\folder\\styled.xlsx', styledWorkbook());
+const looks = sheetOf(view, 'Looks');
+
+function sheetOf(book: WorkbookView, name: string): SheetView {
+  const sheet = book.sheets.find((candidate) => candidate.name === name);
+  if (sheet === undefined) throw new Error(`no sheet ${name}`);
+  return sheet;
+}
+
+function cellOf(sheet: SheetView, row: number, column: number): ViewCell | undefined {
+  return sheet.rows.find((candidate) => candidate.row === row)?.cells.find((cell) => cell.column === column);
+}
+
+function styleOf(row: number, column: number): ViewStyle | undefined {
+  return view.styles[cellOf(looks, row, column)?.style ?? -1];
+}
+
+describe('a workbook as a grid shows it', () => {
+  it('has values as they are stored', () => {
+    expect(looks.rows[0]?.cells.map(({ column, value, error }) => [column, value, error])).toEqual([
+      [1, 1.5, undefined],
+      [2, 'struck', undefined],
+      [3, true, undefined],
+      [4, '#N/A', true],
+      [6, 0.25, undefined],
+    ]);
+  });
+
+  it('has looks', () => {
+    expect(styleOf(1, 1)).toMatchObject({
+      numberFormat: '0.0" mV"',
+      bold: true,
+      italic: true,
+      underline: true,
+      size: 14,
+      font: 'Arial',
+    });
+    expect(styleOf(1, 2)).toEqual({
+      numberFormat: 'General',
+      font: 'Arial',
+      size: 10,
+      strike: true,
+      color: 'FF0000',
+    });
+    expect(styleOf(1, 3)).toMatchObject({ align: 'center', valign: 'top', wrap: true });
+    expect(styleOf(1, 4)).toMatchObject({ align: 'right', valign: 'center' });
+    expect(styleOf(1, 6)?.numberFormat).toBe('0.00%');
+    expect(styleOf(2, 1)).toEqual({ numberFormat: 'General', font: 'Arial', size: 10, color: '000000' });
+  });
+
+  it('has tints as spreadsheet programs show them', () => {
+    // "Blue, accent 1" 80 % and 40 % lighter, 25 % darker; "green, accent 6" 50 % darker; white 15 % darker: palette
+    // values, from memory; programs that count in 240 steps of lightness differ by up to 3 in a channel.
+    const palette = ['D9E1F2', '8EA9DB', '305496', '375623', 'D9D9D9'];
+    palette.forEach((expected, index) => {
+      const fill = styleOf(8, index + 1)?.fill ?? '';
+      for (const at of [0, 2, 4]) {
+        const [ours, theirs] = [fill, expected].map((rgb) => parseInt(rgb.slice(at, at + 2), 16));
+        expect(Math.abs((ours ?? NaN) - (theirs ?? NaN)), `${fill} for ${expected}`).toBeLessThanOrEqual(3);
+      }
+    });
+    expect([6, 7, 8, 9].map((column) => styleOf(8, column)?.fill)).toEqual([
+      'ED7D31',
+      '44546A',
+      '123456',
+      'FFFF00',
+    ]);
+  });
+
+  it('has rows, columns, merges and frozen panes', () => {
+    // A width of 20.7109375 is 20 digits and padding: 145 pixels (the example of ECMA-376 part 1, 18.3.1.13, worked by hand).
+    expect(looks.columns).toEqual([
+      { first: 2, last: 3, width: 145 },
+      { first: 5, last: 5, width: 64, hidden: true },
+    ]);
+    expect(looks.rows.find(({ row }) => row === 2)?.height).toBe(30);
+    expect(looks.rows.find(({ row }) => row === 3)?.hidden).toBe(true);
+    expect(looks.merges).toEqual([{ top: 2, left: 4, bottom: 3, right: 5 }]);
+    expect(looks.frozen).toEqual({ rows: 2, columns: 1 });
+    expect(looks.defaultColumnWidth).toBe(64);
+  });
+
+  it('has formulas in full', () => {
+    expect(cellOf(looks, 4, 3)?.formula).toBe('$A4*2+B$8&"A1"');
+    expect(cellOf(looks, 6, 1)).toMatchObject({
+      formula: 'A2:B2*1',
+      array: { top: 6, left: 1, bottom: 6, right: 2 },
+    });
+    expect(cellOf(looks, 6, 2)?.formula).toBeUndefined();
+  });
+
+  it('has names and the sheet in front', () => {
+    expect(view.names).toEqual([
+      { name: 'Limit', refersTo: 'Looks!$A$2' },
+      { name: 'Own', sheet: 'Front', refersTo: 'TRIPDRIFT.SHIFT(Looks!$A$2,2)' },
+    ]);
+    expect(view.activeSheet).toBe(1);
+    expect(view.name).toBe('styled.xlsx');
+  });
+
+  it('passes over chart sheets and hidden sheets in front', () => {
+    const everything = viewWorkbook('all.xlsm', zipParts(everythingParts({ macros: true })));
+    expect(everything.sheets.map(({ name, hidden }) => [name, hidden])).toEqual([
+      ['Channels', false],
+      ['Pivot & more', true],
+    ]);
+    expect(cellOf(sheetOf(everything, 'Channels'), 7, 1)).toMatchObject({
+      formula: 'TRIPDRIFT.EFFECTIVE(5,200,160)',
+      value: 6.25,
+    });
+    expect(sheetOf(everything, 'Channels').rules).toEqual([
+      {
+        kind: 'cellIs',
+        areas: [{ top: 2, left: 3, bottom: 5, right: 3 }],
+        operator: 'lessThan',
+        formulas: ['180'],
+        shade: { color: '9C0006' },
+        stops: false,
+      },
+    ]);
+    expect(sheetOf(everything, 'Channels').tables.map(({ name }) => name)).toEqual(['ChannelTable']);
+  });
+
+  it('keeps hostile text as text', () => {
+    const text = '&lt;img src=x onerror=alert(1)&gt;_x000D_=1+1';
+    const rows = `<row r="1"><c r="A1" t="inlineStr"><is><t>${text}</t></is></c><c r="B1" s="99"><f>1+</f></c></row>`;
+    const parts = smallParts();
+    const name = 'xl/worksheets/sheet1.xml';
+    parts[name] = String(parts[name]).replace(/<row.*<\/row>/, rows);
+    const [sheet] = viewWorkbook('x.xlsx', zipParts(parts)).sheets;
+    expect(sheet?.rows[0]?.cells).toEqual([
+      { column: 1, value: '<img src=x onerror=alert(1)>\r=1+1', style: 0 },
+      { column: 2, value: null, formula: '1+', style: 0 },
+    ]);
+  });
+});

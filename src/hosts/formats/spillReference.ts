@@ -9,7 +9,7 @@ const anchorArray: FormulaToken = { kind: 'word', text: 'ANCHORARRAY' };
 export function withoutSpillSigns(tokens: readonly FormulaToken[]): FormulaToken[] {
   const result: FormulaToken[] = [];
   for (const token of tokens) {
-    if (token.text === '@') continue;
+    if (token.text === '@' && result.at(-1)?.kind !== 'word') continue;
     if (token.text !== '#' || result.at(-1)?.kind !== 'word') {
       result.push(token);
       continue;

@@ -1,3 +1,5 @@
+import type { NumberKind } from '../../formats/numberFormat.ts';
+import type { StoredCell } from './cellValue.ts';
 import { RichText } from './richText.ts';
 import type { Attributes } from './xml.ts';
 
@@ -51,14 +53,9 @@ export class CellContent {
     else this.#inline.add(text);
   }
 
-  /** The finished cell's type and text; to be asked for once. */
-  take(): {
-    readonly type: string;
-    readonly text: string;
-    readonly hasValue: boolean;
-    readonly hasFormula: boolean;
-  } {
+  /** The finished cell, its number taken as `kind`; to be asked for once. */
+  take(kind: NumberKind): StoredCell {
     const text = this.#type === 'inlineStr' ? this.#inline.take() : this.#text;
-    return { type: this.#type, text, hasValue: this.hasValue, hasFormula: this.hasFormula };
+    return { type: this.#type, text, hasValue: this.hasValue, hasFormula: this.hasFormula, kind };
   }
 }

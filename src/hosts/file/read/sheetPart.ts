@@ -86,15 +86,18 @@ export class SheetPart implements XmlHandler {
 
   #endCell(): void {
     if (!this.#content.hasValue && !this.#content.hasFormula) return;
-    const { row, column } = this.#place;
-    const where = `cell ${cellAddress(row, column)}`;
     let cell: Cell;
     try {
-      cell = cellValue({ ...this.#content.take(), kind: this.#kind }, this.context);
+      cell = cellValue(this.#content.take(this.#kind), this.context);
     } catch (error) {
-      throw error instanceof BadValue ? this.#place.refusal(where, oneLine(error.message, 90)) : error;
+      throw error instanceof BadValue ? this.#refuseCell(oneLine(error.message, 90)) : error;
     }
-    if (!this.#grid.put(column, cell)) throw this.#place.refusal(where, 'is stored twice');
+    if (!this.#grid.put(this.#place.column, cell)) throw this.#refuseCell('is stored twice');
+  }
+
+  #refuseCell(why: string): Error {
+    const { row, column } = this.#place;
+    return this.#place.refusal(`cell ${cellAddress(row, column)}`, why);
   }
 
   #addMerge(reference: string): void {

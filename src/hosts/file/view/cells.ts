@@ -4,12 +4,9 @@ import { type CellContext, cellValue, type StoredCell } from '../read/cellValue.
 import type { ViewCell } from './types.ts';
 
 /** A cell's stored value as it is, whatever its number format. Throws BadValue where it does not fit its type. */
-export function viewValue(
-  stored: Omit<StoredCell, 'kind'>,
-  context: CellContext,
-): Pick<ViewCell, 'value' | 'error'> {
+export function viewValue(stored: StoredCell, context: CellContext): Pick<ViewCell, 'value' | 'error'> {
   if (!stored.hasValue) return { value: null };
-  const cell = cellValue({ ...stored, kind: 'number' }, context);
+  const cell = cellValue(stored, context);
   if (cell === null || typeof cell !== 'object') return { value: cell };
   if (cell instanceof DateCell) return { value: serialOfDay(cell.day, context.date1904) };
   if (!(cell instanceof ErrorCell)) return { value: cell.percent / 100 };

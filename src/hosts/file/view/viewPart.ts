@@ -130,7 +130,7 @@ export class ViewPart implements XmlHandler {
     this.#spend(1);
     let value: Pick<ViewCell, 'value' | 'error'>;
     try {
-      value = viewValue(content.take(), this.#context);
+      value = viewValue(content.take('number'), this.#context);
     } catch (error) {
       if (!(error instanceof BadValue)) throw error;
       throw this.#place.refusal(`cell ${cellAddress(row, column)}`, oneLine(error.message, 90));

@@ -153,5 +153,3 @@ export function quoteHeaders(headers: readonly { column: number; text: string }[
   const quoted = headers.slice(0, 30).map((header) => `${columnLetters(header.column)} '${header.text}'`);
   return quoted.join(', ') + (headers.length > 30 ? `, and ${headers.length - 30} more` : '');
 }
-
-export { headerKey };

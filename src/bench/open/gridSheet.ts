@@ -8,6 +8,7 @@ import {
 import type { Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
 import { markOfText } from '../../hosts/grid/storedText.ts';
+import { frozenAt, mergedRanges } from '../../hosts/grid/frame.ts';
 import { rowPixels } from '../../hosts/grid/write/lengths.ts';
 
 /** Rows and columns shown at least, and behind the last ones in use. */
@@ -68,18 +69,8 @@ export function gridSheet(
     columnData: Object.fromEntries(view.columns.flatMap(columnEntries)),
     defaultColumnWidth: view.defaultColumnWidth,
     defaultRowHeight: rowPixels(view.defaultRowHeight),
-    mergeData: view.merges.map(({ top, left, bottom, right }) => ({
-      startRow: top - 1,
-      startColumn: left - 1,
-      endRow: bottom - 1,
-      endColumn: right - 1,
-    })),
-    freeze: {
-      xSplit: columns,
-      ySplit: rows,
-      startRow: rows === 0 ? -1 : rows,
-      startColumn: columns === 0 ? -1 : columns,
-    },
+    mergeData: mergedRanges(view.merges),
+    freeze: frozenAt(rows, columns),
     showGridlines: view.showGridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     custom: { tables: view.tables, ...(plainText && { plainText }) },
   };

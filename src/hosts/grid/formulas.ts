@@ -1,22 +1,8 @@
 import type {} from '@univerjs/engine-formula/facade';
+import { callsOurs, hasStoredName, withShownNames } from '../formats/ourFormula.ts';
 import type { CellPlace } from '../port/port.ts';
 import { type Grid, openBook, sheetNamed, storedBook } from './grid.ts';
 import { pause } from './pause.ts';
-
-/** How files store the name of a worksheet function of ours, and how it is typed. */
-const storedName = /_xldudf_TRIPDRIFT_(?=\w)/gi;
-const shownName = /(?<![\w.])TRIPDRIFT\.\w/i;
-
-/** Texts and quoted sheet names, in which a name means nothing. */
-const quoted = /("(?:[^"]|"")*"|'(?:[^']|'')*')/;
-
-/** A formula with the names of our functions as they are typed; texts and sheet names stay as they are. */
-export function withShownNames(formula: string): string {
-  return formula
-    .split(quoted)
-    .map((part, index) => (index % 2 === 0 ? part.replace(storedName, 'TRIPDRIFT.') : part))
-    .join('');
-}
 
 interface OurCell {
   readonly place: CellPlace;
@@ -30,11 +16,9 @@ function ourCells(grid: Grid): OurCell[] {
     sheet.getCellMatrix().forValue((row, column, cell) => {
       const { f: formula, v: value } = cell ? cell : {};
       if (typeof formula !== 'string') return;
-      const bare = formula.split(quoted).filter((_, index) => index % 2 === 0);
-      const kept = bare.some((part) => part.search(storedName) >= 0);
-      if (!kept && !bare.some((part) => shownName.test(part))) return;
+      if (!callsOurs(formula)) return;
       const place = { sheet: sheet.getName(), row: row + 1, column: column + 1 };
-      found.push({ place, formula, broken: kept || value === '#NAME?' });
+      found.push({ place, formula, broken: hasStoredName(formula) || value === '#NAME?' });
     });
   }
   return found;

@@ -1,7 +1,7 @@
 import type { CellPlace } from '../../port/port.ts';
 import { readOutline } from '../read/outline.ts';
 import { readPieces, tripsOf } from '../read/pieces.ts';
-import { hasStoredName, isOurs } from './ours.ts';
+import { hasStoredName, isOurs } from '../../formats/ourFormula.ts';
 
 /** A cell with a formula of ours. */
 export interface OurCell {

@@ -1,6 +1,6 @@
 import { type CellPlace, HostRefused } from '../../port/port.ts';
 import type { Session } from '../session.ts';
-import { isOurs, withShownNames } from './ours.ts';
+import { isOurs, withShownNames } from '../../formats/ourFormula.ts';
 
 const failed = 'The formulas were not repaired';
 

@@ -12,6 +12,7 @@ import { rowFormula } from '../../formats/rowFormula.ts';
 import { markOfText } from '../storedText.ts';
 import { columnPixels, rowPixels } from './lengths.ts';
 import { gridLook, shadedLook } from './looks.ts';
+import { frozenAt, mergedRanges } from '../frame.ts';
 import { shading } from './shading.ts';
 
 export interface SheetRun {
@@ -90,18 +91,8 @@ export async function sheetData(
     cellData,
     rowData,
     columnData: Object.fromEntries(model.widths.map((width, index) => [index, { w: columnPixels(width) }])),
-    mergeData: (model.merges ?? []).map(({ top, left, bottom, right }) => ({
-      startRow: top - 1,
-      startColumn: left - 1,
-      endRow: bottom - 1,
-      endColumn: right - 1,
-    })),
-    freeze: {
-      xSplit: columns,
-      ySplit: rows,
-      startRow: rows === 0 ? -1 : rows,
-      startColumn: columns === 0 ? -1 : columns,
-    },
+    mergeData: mergedRanges(model.merges ?? []),
+    freeze: frozenAt(rows, columns),
     showGridlines: BooleanNumber.TRUE,
   };
 }

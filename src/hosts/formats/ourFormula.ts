@@ -8,11 +8,15 @@ const shownName = new RegExp(`(?<![\\w.])${namespace}\\.\\w`, 'i');
 /** Texts and quoted sheet names, in which a name means nothing. */
 const quoted = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
 
-/** Whether a cell's formula calls a worksheet function of ours, by either form of its name. */
-export function isOurs(formula: unknown): formula is string {
-  if (typeof formula !== 'string' || !formula.startsWith('=')) return false;
+/** Whether a formula calls a worksheet function of ours, by either form of its name. */
+export function callsOurs(formula: string): boolean {
   const bare = formula.replace(quoted, '""');
   return shownName.test(bare) || bare.search(storedName) >= 0;
+}
+
+/** Whether what stands in a cell is a formula that calls a worksheet function of ours. */
+export function isOurs(formula: unknown): formula is string {
+  return typeof formula === 'string' && formula.startsWith('=') && callsOurs(formula);
 }
 
 /** Whether a formula of ours has the name in its stored form. */

@@ -13,7 +13,10 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
+import { declareTables } from './declareTables.ts';
 import { addIteratorMethods } from './iteratorMethods.ts';
+import { showRules } from '../rules/showRules.ts';
+import { keepInPlace } from './keepInPlace.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
 
 type GridFunctions = ReturnType<typeof gridFunctions>;
@@ -24,13 +27,18 @@ export interface ShownGrid extends Grid {
   dispose(): void;
 }
 
-/** Shows a workbook in a grid of its own inside an element; only formulas without a stored result are calculated at first. */
+/** What ends the grid that an element shows now. */
+const shownIn = new WeakMap<HTMLElement, () => void>();
+
+/** Shows a workbook in a grid of its own inside an element; only formulas without a stored result are calculated at
+ * first. A grid that the element showed before is gone. */
 export function createGrid(
   container: HTMLElement,
   workbook: Partial<IWorkbookData>,
   functions: GridFunctions,
 ): ShownGrid {
   addIteratorMethods();
+  shownIn.get(container)?.();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: english },
@@ -59,7 +67,15 @@ export function createGrid(
   const formulas = univer.__getInjector().get(FormulaDataModel);
   api.createWorkbook(workbook);
   const drawn = univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
-  return {
+  const dispose = (): void => {
+    if (shownIn.get(container) !== dispose) return;
+    shownIn.delete(container);
+    stopRules();
+    univer.dispose();
+    container.replaceChildren();
+  };
+  shownIn.set(container, dispose);
+  const grid: ShownGrid = {
     api,
     drawn,
     // The library has no other way to make one step of several.
@@ -67,9 +83,11 @@ export function createGrid(
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
     spillAreas: (unitId, sheetId) => formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {},
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
-    dispose: () => {
-      univer.dispose();
-      container.replaceChildren();
-    },
+    dispose,
   };
+  keepInPlace(univer.__getInjector(), (sheetId) => {
+    declareTables(grid, sheetId);
+  });
+  const stopRules = showRules(grid, univer.__getInjector());
+  return grid;
 }

@@ -72,7 +72,11 @@ export function gridSheet(
     mergeData: mergedRanges(view.merges),
     freeze: frozenAt(rows, columns),
     showGridlines: view.showGridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    custom: { tables: view.tables, ...(plainText && { plainText }) },
+    custom: {
+      tables: view.tables,
+      ...(view.rules && { rules: view.rules }),
+      ...(plainText && { plainText }),
+    },
   };
 }
 

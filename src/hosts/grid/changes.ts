@@ -1,10 +1,14 @@
 import type { ICommandInfo } from '@univerjs/core';
 import { type Grid, storedBook } from './grid.ts';
-import { giveUpTables, movingMutations } from './tables.ts';
 
 /** Mutations of the grid that change what stands in cells. */
 const changing: ReadonlySet<string> = new Set([
-  ...movingMutations,
+  'sheet.mutation.insert-row',
+  'sheet.mutation.insert-col',
+  'sheet.mutation.remove-rows',
+  'sheet.mutation.remove-col',
+  'sheet.mutation.move-rows',
+  'sheet.mutation.move-columns',
   'sheet.mutation.set-range-values',
   'sheet.mutation.move-range',
   'sheet.mutation.reorder-range',
@@ -37,7 +41,6 @@ export function onBookChanged(grid: Grid, listener: (change: SheetChange) => voi
     if ((!cells && !bookKeeping.test(id)) || options?.applyFormulaCalculationResult === true) return;
     const sheetId = params?.subUnitId ?? '';
     const sheet = storedBook(grid).getSheetBySheetId(sheetId);
-    if (sheet && movingMutations.has(id)) giveUpTables(sheet);
     listener({ id: sheetId, sheet: sheet?.getName() ?? params?.subUnitName ?? '', cells });
   });
   return () => {

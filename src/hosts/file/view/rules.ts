@@ -9,7 +9,24 @@ interface GrowingRule {
   readonly rule: Omit<ViewRule, 'formulas'>;
 }
 
-/** Hears the conditional formats of a worksheet part (ECMA-376 part 1, section 18.3.1.18) and holds those that compare. */
+/** Kinds of rules (ECMA-376 part 1, section 18.18.12) that a comparison, a stored formula or a count decides. */
+const kinds: Readonly<Record<string, ViewRule['kind']>> = {
+  cellIs: 'cellIs',
+  expression: 'expression',
+  containsText: 'expression',
+  notContainsText: 'expression',
+  beginsWith: 'expression',
+  endsWith: 'expression',
+  containsBlanks: 'expression',
+  notContainsBlanks: 'expression',
+  containsErrors: 'expression',
+  notContainsErrors: 'expression',
+  timePeriod: 'expression',
+  duplicateValues: 'duplicate',
+  uniqueValues: 'unique',
+};
+
+/** Hears the conditional formats of a worksheet part (ECMA-376 part 1, section 18.3.1.18) and holds those that colour cells one by one. */
 export class RuleList {
   readonly #rules: GrowingRule[] = [];
   readonly #shades: readonly ViewShade[];
@@ -23,7 +40,9 @@ export class RuleList {
 
   ordered(): readonly ViewRule[] {
     return this.#rules
-      .filter(({ formulas }) => formulas.length > 0)
+      .filter(
+        ({ formulas, rule: { kind } }) => formulas.length > 0 || (kind !== 'cellIs' && kind !== 'expression'),
+      )
       .sort((a, b) => a.priority - b.priority)
       .map(({ rule, formulas }) => ({ ...rule, formulas }));
   }
@@ -50,15 +69,15 @@ export class RuleList {
   #start(attributes: Attributes): void {
     const { type, operator, dxfId, priority, stopIfTrue } = attributes;
     const shade = dxfId === undefined ? undefined : this.#shades[Number(dxfId)];
-    if ((type !== 'cellIs' && type !== 'expression') || shade === undefined || this.#areas.length === 0)
-      return;
+    const kind = type === undefined || !Object.hasOwn(kinds, type) ? undefined : kinds[type];
+    if (kind === undefined || shade === undefined || this.#areas.length === 0) return;
     this.#rule = {
       priority: Number(priority) || 0,
       formulas: [],
       rule: {
-        kind: type,
+        kind,
         areas: this.#areas,
-        ...(type === 'cellIs' && operator !== undefined ? { operator } : {}),
+        ...(kind === 'cellIs' && operator !== undefined ? { operator } : {}),
         shade,
         stops: booleanAttribute(stopIfTrue) === true,
       },

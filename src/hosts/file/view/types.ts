@@ -64,13 +64,17 @@ export interface ViewStyle {
 /** What a rule changes in the look of a cell. */
 export type ViewShade = Pick<ViewStyle, 'bold' | 'italic' | 'underline' | 'strike' | 'color' | 'fill'>;
 
-/** A conditional format that colours cells by comparing them (`cellIs`) or by a formula (`expression`). */
+/**
+ * A conditional format that colours cells by comparing them (`cellIs`), by a formula (`expression`; rules about texts,
+ * blanks, errors and dates store one too), or because other cells of its areas say the same (`duplicate`) or none does
+ * (`unique`).
+ */
 export interface ViewRule {
-  readonly kind: 'cellIs' | 'expression';
+  readonly kind: 'cellIs' | 'expression' | 'duplicate' | 'unique';
   readonly areas: readonly Area[];
   /** Of a comparison: `equal`, `notEqual`, `lessThan`, `lessThanOrEqual`, `greaterThan`, `greaterThanOrEqual`, `between`, `notBetween`. */
   readonly operator?: string;
-  /** Without `=`, as people type them for the top left cell of the first area: a text stands in quotes. */
+  /** Without `=`, as people type them for the top left cell of the first area: a text stands in quotes. None where the kind needs none. */
   readonly formulas: readonly string[];
   readonly shade: ViewShade;
   /** Whether rules after it leave the cells alone that it colours. */

@@ -129,6 +129,40 @@ describe('a workbook as a grid shows it', () => {
     expect(sheetOf(everything, 'Channels').tables.map(({ name }) => name)).toEqual(['ChannelTable']);
   });
 
+  it('has the rules that a comparison, a stored formula or a count decides, in the order in which they apply', () => {
+    const rule = (type: string, priority: number, inner: string): string =>
+      `<cfRule type="${type}" dxfId="0" priority="${priority}">${inner}</cfRule>`;
+    const rules = [
+      rule('beginsWith', 3, '<formula>LEFT(A1,1)="P"</formula>'),
+      rule('uniqueValues', 2, ''),
+      rule('duplicateValues', 1, ''),
+      rule('colorScale', 4, '<colorScale/>'),
+      rule('constructor', 5, '<formula>1</formula>'),
+      rule('cellIs', 6, ''),
+    ].join('');
+    const parts = smallParts();
+    const name = 'xl/worksheets/sheet1.xml';
+    parts[name] = String(parts[name]).replace(
+      '</sheetData>',
+      `</sheetData><conditionalFormatting sqref="A1:A4 C1">${rules}</conditionalFormatting>`,
+    );
+    parts['xl/styles.xml'] = String(parts['xl/styles.xml']).replace(
+      '</styleSheet>',
+      '<dxfs count="1"><dxf><font><b/></font></dxf></dxfs></styleSheet>',
+    );
+    const [sheet] = viewWorkbook('x.xlsx', zipParts(parts)).sheets;
+    const areas = [
+      { top: 1, left: 1, bottom: 4, right: 1 },
+      { top: 1, left: 3, bottom: 1, right: 3 },
+    ];
+    const told = { areas, shade: { bold: true }, stops: false };
+    expect(sheet?.rules).toEqual([
+      { kind: 'duplicate', formulas: [], ...told },
+      { kind: 'unique', formulas: [], ...told },
+      { kind: 'expression', formulas: ['LEFT(A1,1)="P"'], ...told },
+    ]);
+  });
+
   it('keeps hostile text as text', () => {
     const text = '&lt;img src=x onerror=alert(1)&gt;_x000D_=1+1';
     const rows = `<row r="1"><c r="A1" t="inlineStr"><is><t>${text}</t></is></c><c r="B1" s="99"><f>1+</f></c></row>`;

@@ -1,0 +1,135 @@
+import type { Injector } from '@univerjs/core';
+import type { Area } from '../../cells/sheet.ts';
+import type { ViewRule, ViewShade } from '../../hosts/file/view/types.ts';
+import { type Calculated, calculated } from './calculated.ts';
+import { type CellValue, constantOf } from './cellValue.ts';
+import { fits } from './compare.ts';
+import { ruleFormula } from './ruleFormula.ts';
+import { tally } from './tally.ts';
+
+/** A sheet of the grid as rules see it; rows and columns from 1. */
+export interface RuledSheet {
+  readonly unitId: string;
+  readonly sheetId: string;
+  readonly lastRow: number;
+  readonly lastColumn: number;
+  /** What a cell says; `undefined` where it shows an error. */
+  readonly valueAt: (row: number, column: number) => CellValue | undefined;
+}
+
+export interface SheetRules {
+  /** What the rules change in the look of a cell; `undefined` where none applies. */
+  shadeAt(row: number, column: number): ViewShade | undefined;
+  /** Cells changed: what was counted has to be counted anew. */
+  changed(): void;
+  stop(): void;
+}
+
+/** A rule whose formula would have to be calculated for more cells is not shown: the grid would stand still. */
+const mostCalculated = 4_000;
+
+interface ReadyRule {
+  readonly rule: ViewRule;
+  readonly holds: (row: number, column: number) => boolean;
+  readonly changed?: () => void;
+  readonly stop?: () => void;
+}
+
+/** The rules of a sheet, ready to be asked; those that can't be decided here hold nowhere. */
+export function sheetRules(injector: Injector, sheet: RuledSheet, rules: readonly ViewRule[]): SheetRules {
+  const ready = rules.map((rule): ReadyRule => readyRule(injector, sheet, rule));
+  return {
+    shadeAt: (row, column) => {
+      let shade: ViewShade | undefined;
+      for (const { rule, holds } of ready) {
+        if (!rule.areas.some((area) => inside(area, row, column)) || !holds(row, column)) continue;
+        // What an earlier rule says stands.
+        shade = { ...rule.shade, ...shade };
+        if (rule.stops) break;
+      }
+      return shade;
+    },
+    changed: () => {
+      for (const rule of ready) rule.changed?.();
+    },
+    stop: () => {
+      for (const rule of ready) rule.stop?.();
+    },
+  };
+}
+
+function readyRule(injector: Injector, sheet: RuledSheet, rule: ViewRule): ReadyRule {
+  const { kind, operator = '', formulas } = rule;
+  const constants = formulas.flatMap((formula) => constantOf(formula) ?? []);
+  if (kind === 'cellIs' && constants.length === formulas.length) {
+    return {
+      rule,
+      holds: (row, column) => {
+        const value = sheet.valueAt(row, column);
+        return value !== undefined && fits(operator, value, constants);
+      },
+    };
+  }
+  const areas = usedParts(sheet, rule.areas);
+  return kind === 'duplicate' || kind === 'unique'
+    ? countedRule(sheet, rule, areas)
+    : calculatedRule(injector, sheet, rule, areas);
+}
+
+function countedRule(sheet: RuledSheet, rule: ViewRule, areas: readonly Area[]): ReadyRule {
+  const valueAt = (row: number, column: number): CellValue => sheet.valueAt(row, column) ?? null;
+  let count: ReturnType<typeof tally> | undefined;
+  return {
+    rule,
+    holds: (row, column) => {
+      count ??= tally(areas, valueAt);
+      const found = count(valueAt(row, column));
+      return rule.kind === 'duplicate' ? found > 1 : found === 1;
+    },
+    changed: () => {
+      count = undefined;
+    },
+  };
+}
+
+function calculatedRule(
+  injector: Injector,
+  sheet: RuledSheet,
+  rule: ViewRule,
+  areas: readonly Area[],
+): ReadyRule {
+  const formula = ruleFormula(rule);
+  const cells = areas.reduce(
+    (sum, { top, left, bottom, right }) => sum + (bottom - top + 1) * (right - left + 1),
+    0,
+  );
+  if (formula === undefined || cells > mostCalculated) return { rule, holds: () => false };
+  let running: Calculated | undefined;
+  // The engine takes formulas between two drawings, not in the midst of one.
+  const start = setTimeout(() => {
+    running = calculated(injector, sheet, formula, areas);
+  }, 0);
+  return {
+    rule,
+    holds: (row, column) => running?.holds(row, column) ?? false,
+    stop: () => {
+      clearTimeout(start);
+      running?.stop();
+    },
+  };
+}
+
+/** Parts of areas in which something stands; the first area keeps its top left cell, which formulas count from. */
+function usedParts({ lastRow, lastColumn }: RuledSheet, areas: readonly Area[]): Area[] {
+  return areas.flatMap((area, index) => {
+    const bottom = Math.min(area.bottom, lastRow);
+    const right = Math.min(area.right, lastColumn);
+    if (index === 0)
+      return [{ ...area, bottom: Math.max(area.top, bottom), right: Math.max(area.left, right) }];
+    return bottom < area.top || right < area.left ? [] : [{ ...area, bottom, right }];
+  });
+}
+
+function inside({ top, left, bottom, right }: Area, row: number, column: number): boolean {
+  return row >= top && row <= bottom && column >= left && column <= right;
+}

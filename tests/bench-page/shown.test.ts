@@ -1,0 +1,274 @@
+/// <reference lib="dom" />
+import { readFileSync } from 'node:fs';
+import { strFromU8, unzipSync } from 'fflate';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Sheet } from '../../src/cells/sheet.ts';
+import { describeWithChromium, startChromium } from '../chromium.ts';
+import { type ServedBench, serveBench } from './openPage.ts';
+import { shadeFills, type ShownBook, shownWorkbook } from './shownWorkbook.ts';
+
+const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+const [red, green, blue] = shadeFills;
+
+describeWithChromium('what the grid of the bench shows', () => {
+  let served: ServedBench;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let faults: string[];
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serveBench(), startChromium()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+  beforeEach(async () => {
+    faults = [];
+    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    page = await context.newPage();
+    page.setDefaultTimeout(20_000);
+    page.on('pageerror', (error) => faults.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') faults.push(message.text());
+    });
+    await page.goto(`${served.origin}/`);
+    await shown('harbour-station.xlsx');
+  });
+  afterEach(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+
+  const shown = (name: string) =>
+    page.waitForFunction((file) => window.tripdriftBench?.file.view.name === file, name);
+  const open = async (name: string, content: ShownBook | string): Promise<void> => {
+    const buffer = Buffer.from(typeof content === 'string' ? content : shownWorkbook(content));
+    const mimeType = typeof content === 'string' ? 'text/csv' : xlsx;
+    await page.locator('input[type=file]').setInputFiles({ name, mimeType, buffer });
+    await shown(name);
+  };
+  const sheetNamed = async (name: string): Promise<Sheet> => {
+    const { sheets } = await page.evaluate(() => window.tripdriftBench!.port.readWorkbook());
+    return sheets.find((sheet) => sheet.name === name)!;
+  };
+  const cell = async (sheet: string, row: number, column: number) =>
+    (await sheetNamed(sheet)).rows[row - 1]?.[column - 1] ?? null;
+  /** Enters something as a user types it. */
+  const type = async (sheet: string, row: number, column: number, text: string): Promise<void> => {
+    await page.evaluate(
+      ([name, ...place]) => window.tripdriftBench!.port.selectRow(name, place[0], place[1], place[1]),
+      [sheet, row, column] as const,
+    );
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  };
+  /** Fills that the cells of an area are drawn with, `-` where none; places count from 1. */
+  const fills = (sheet: string, top: number, left: number, bottom: number, right = left) =>
+    page.evaluate(
+      ([name, ...area]) => {
+        const book = window.tripdriftBench!.grid.api.getActiveWorkbook()!;
+        const stored = book.getSheetByName(name)!.getSheet();
+        const [firstRow, firstColumn, lastRow, lastColumn] = area;
+        const found: string[] = [];
+        for (let row = firstRow; row <= lastRow; row++) {
+          for (let column = firstColumn; column <= lastColumn; column++) {
+            const style = stored.getCell(row - 1, column - 1)?.s;
+            const look = typeof style === 'string' ? book.getWorkbook().getStyles().get(style) : style;
+            found.push(look?.bg?.rgb?.slice(1) ?? '-');
+          }
+        }
+        return found;
+      },
+      [sheet, top, left, bottom, right] as const,
+    );
+  const front = (work: 'insertRows' | 'insertColumns' | 'deleteRows', at: number, count: number) =>
+    page.evaluate(
+      ([deed, index, many]) => {
+        window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet()[deed](index, many);
+      },
+      [work, at, count] as const,
+    );
+  const undo = () => page.evaluate(() => window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo());
+
+  const rule = (area: string, attributes: string, formula = '', shade = 0): string =>
+    `<conditionalFormatting sqref="${area}"><cfRule dxfId="${shade}" ${attributes}>${formula === '' ? '' : `<formula>${formula}</formula>`}</cfRule></conditionalFormatting>`;
+
+  it('shows conditional formats, and anew after every edit', async () => {
+    await open('rules.xlsx', {
+      sheets: [
+        {
+          name: 'Rules',
+          rows: [
+            [160, 'late', 'P-1', 1, 'ok'],
+            [190, 'Within', 'P-2', 2, 'LATE trip'],
+            [200, 'LATE', 'p-1', 3, null],
+          ],
+          rules: [
+            rule('A1:A3', 'type="cellIs" priority="1" operator="lessThan"', '180'),
+            rule('B1:B3', 'type="cellIs" priority="2" operator="equal"', '"late"', 1),
+            rule('C1:C9', 'type="duplicateValues" priority="3"', '', 2),
+            rule('D1:D3', 'type="expression" priority="4"', '$A1&gt;=$A$2', 1),
+            rule(
+              'E1:E3',
+              'type="containsText" operator="containsText" text="late" priority="5"',
+              'NOT(ISERROR(SEARCH("late",E1)))',
+            ),
+          ].join(''),
+        },
+      ],
+    });
+    const all = () => fills('Rules', 1, 1, 3, 5);
+    await expect
+      .poll(all)
+      .toEqual([red, green, blue, '-', '-', '-', '-', '-', green, red, '-', green, blue, green, '-']);
+    await type('Rules', 2, 1, '170');
+    await type('Rules', 2, 2, 'late');
+    await type('Rules', 3, 3, 'P-2');
+    // 160 < 170 ≤ 200: the formula compares with the new A2.
+    await expect
+      .poll(all)
+      .toEqual([red, green, '-', '-', '-', red, green, blue, green, red, '-', green, blue, green, '-']);
+  });
+
+  it('moves conditional formats with rows, and back', async () => {
+    await open('moving.xlsx', {
+      sheets: [
+        {
+          name: 'Rules',
+          rows: [
+            ['Limit', 180],
+            ['A', 160],
+            ['B', 190],
+          ],
+          rules: rule('B2:B3', 'type="cellIs" priority="1" operator="lessThan"', '$B$1'),
+        },
+      ],
+    });
+    await expect.poll(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
+    await front('insertRows', 0, 2);
+    await expect.poll(() => fills('Rules', 1, 2, 5)).toEqual(['-', '-', '-', red, '-']);
+    await type('Rules', 3, 2, '200');
+    await expect.poll(() => fills('Rules', 3, 2, 5)).toEqual(['-', red, red]);
+    await undo();
+    await undo();
+    await expect.poll(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
+  });
+
+  it('moves the area of a table with rows and columns, and gives it up with its header row', async () => {
+    await open('table.xlsx', {
+      sheets: [
+        {
+          name: 'Channels',
+          rows: [
+            ['Tag', 'Measured'],
+            ['P-1X', 160],
+            ['P-1Y', 190],
+            [],
+            [null, { formula: 'SUM(Calibrations[Measured])', result: 350 }],
+          ],
+          table: { name: 'Calibrations', area: 'A1:B3', columns: ['Tag', 'Measured'] },
+        },
+      ],
+    });
+    const area = async () => (await sheetNamed('Channels')).tables[0]?.area;
+    expect(await area()).toEqual({ top: 1, left: 1, bottom: 3, right: 2 });
+    await type('Channels', 2, 2, '150');
+    await expect.poll(() => cell('Channels', 5, 2)).toBe(340);
+    await front('insertRows', 0, 3);
+    await front('insertColumns', 0, 1);
+    expect(await area()).toEqual({ top: 4, left: 2, bottom: 6, right: 3 });
+    await front('insertRows', 4, 1);
+    expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
+    await type('Channels', 5, 3, '1000');
+    await expect.poll(() => cell('Channels', 9, 3)).toBe(1340);
+    await front('deleteRows', 3, 1);
+    expect(await area()).toBeUndefined();
+    await undo();
+    expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
+  });
+
+  it('calculates formulas with defined names, and none whose name means something else on each sheet', async () => {
+    await open('names.xlsx', {
+      sheets: [
+        {
+          name: 'Data',
+          rows: [
+            [200, 160, { formula: '5*Configured/Measured', result: 6.25 }],
+            [null, null, { formula: 'B1*Twice', result: 320 }],
+            [null, null, { formula: 'B1+SUM(Both)', result: 520 }],
+            [null, null, { formula: 'B1*Own', result: 1120 }],
+          ],
+        },
+        { name: 'Other', rows: [[{ formula: 'Data!B1*Own', result: 480 }]] },
+      ],
+      names: [
+        '<definedName name="Both">Data!$A$1:$B$1</definedName>',
+        '<definedName name="Configured">Data!$A$1</definedName>',
+        '<definedName name="Measured">Data!$B$1</definedName>',
+        '<definedName name="Other">Data!$B$1</definedName>',
+        '<definedName name="Own" localSheetId="0">7</definedName>',
+        '<definedName name="Own" localSheetId="1">3</definedName>',
+        '<definedName name="Twice" localSheetId="0">1+1</definedName>',
+      ].join(''),
+    });
+    await type('Data', 1, 2, '125');
+    await expect.poll(() => cell('Data', 1, 3)).toBe(8);
+    expect(await cell('Data', 2, 3)).toBe(250);
+    expect(await cell('Data', 3, 3)).toBe(450);
+    expect([await cell('Data', 4, 3), await cell('Other', 1, 1)]).toEqual([
+      { code: '#NAME?' },
+      { code: '#NAME?' },
+    ]);
+  });
+
+  it('shows days of the 1904 date system, and saves them as they were', async () => {
+    // 2025-03-14 is day 45,730 of the 1900 date system, so 44,268 of that of 1904; 20,161 days after 1970-01-01 (by hand:
+    // 45,730 − 25,569).
+    await open('days.xlsx', {
+      date1904: true,
+      sheets: [
+        {
+          name: 'Days',
+          rows: [
+            ['Calibrated', { date: 44_268 }, { formula: 'B1+1', result: 44_269, date: true }],
+            ['Plain', 44_268],
+          ],
+        },
+      ],
+    });
+    expect((await sheetNamed('Days')).rows).toEqual([
+      ['Calibrated', { day: 20_161 }, { day: 20_162 }],
+      ['Plain', 44_268],
+    ]);
+    const display = () =>
+      page.evaluate(() =>
+        window
+          .tripdriftBench!.grid.api.getActiveWorkbook()!
+          .getActiveSheet()
+          .getRange('B1')
+          .getDisplayValue(),
+      );
+    expect(await display()).toMatch(/25/);
+    await type('Days', 5, 1, 'edited');
+    const saved = async () => {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Save a copy' }).click(),
+      ]);
+      return unzipSync(readFileSync(await download.path()));
+    };
+    const markup = strFromU8((await saved())['xl/worksheets/sheet1.xml']!);
+    expect(markup).toContain('<c r="B1" s="1"><v>44268</v></c>');
+    expect(markup).toContain('<c r="C1" s="1"><f>B1+1</f><v>44269</v></c>');
+    expect(markup).toContain('edited');
+    await page.locator('#grid canvas').first().click();
+    await type('Days', 1, 2, '2025-03-15');
+    await expect.poll(() => cell('Days', 1, 3)).toEqual({ day: 20_163 });
+    const again = strFromU8((await saved())['xl/worksheets/sheet1.xml']!);
+    expect(again).toMatch(/<c r="B1"[^>]*><v>44269<\/v>/);
+    expect(again).toMatch(/<c r="C1"[^>]*><f>B1\+1<\/f><v>44270<\/v>/);
+  });
+});

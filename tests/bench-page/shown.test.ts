@@ -3,7 +3,9 @@ import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { PercentCell } from '../../src/cells/cell.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
+import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { describeWithChromium, startChromium } from '../chromium.ts';
 import { type ServedBench, serveBench } from './openPage.ts';
 import { shadeFills, type ShownBook, shownWorkbook } from './shownWorkbook.ts';
@@ -91,6 +93,13 @@ describeWithChromium('what the grid of the bench shows', () => {
       },
       [work, at, count] as const,
     );
+  const saved = async (): Promise<Buffer> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save a copy' }).click(),
+    ]);
+    return readFileSync(await download.path());
+  };
   const undo = () => page.evaluate(() => window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo());
 
   const rule = (area: string, attributes: string, formula = '', shade = 0): string =>
@@ -253,22 +262,54 @@ describeWithChromium('what the grid of the bench shows', () => {
       );
     expect(await display()).toMatch(/25/);
     await type('Days', 5, 1, 'edited');
-    const saved = async () => {
-      const [download] = await Promise.all([
-        page.waitForEvent('download'),
-        page.getByRole('button', { name: 'Save a copy' }).click(),
-      ]);
-      return unzipSync(readFileSync(await download.path()));
-    };
-    const markup = strFromU8((await saved())['xl/worksheets/sheet1.xml']!);
+    const markup = strFromU8(unzipSync(await saved())['xl/worksheets/sheet1.xml']!);
     expect(markup).toContain('<c r="B1" s="1"><v>44268</v></c>');
     expect(markup).toContain('<c r="C1" s="1"><f>B1+1</f><v>44269</v></c>');
     expect(markup).toContain('edited');
     await page.locator('#grid canvas').first().click();
     await type('Days', 1, 2, '2025-03-15');
     await expect.poll(() => cell('Days', 1, 3)).toEqual({ day: 20_163 });
-    const again = strFromU8((await saved())['xl/worksheets/sheet1.xml']!);
+    const again = strFromU8(unzipSync(await saved())['xl/worksheets/sheet1.xml']!);
     expect(again).toMatch(/<c r="B1"[^>]*><v>44269<\/v>/);
     expect(again).toMatch(/<c r="C1"[^>]*><f>B1\+1<\/f><v>44270<\/v>/);
+  });
+
+  it('calculates with the numbers of a table of plain text, and reads the texts of the file', async () => {
+    const lines = ['Tag;Danger (mil);Uncertainty', 'V-1;4,5;3 %', '0012;5;', '1E5;4,7;1.5'];
+    await open('list.csv', `${lines.join('\n')}\n`);
+    const file = lines.map((line) => line.split(';').map((field) => (field === '' ? null : field)));
+    file[2]!.pop();
+    expect((await sheetNamed('list')).rows).toEqual(file);
+    const formulas = ['=B2+B4', '=C2*100', '=A3+0', '=ISTEXT(A3)', '=ISTEXT(A4)', '=ISTEXT(C4)'];
+    for (const [row, formula] of formulas.entries()) await type('list', row + 10, 5, formula);
+    // In a file with decimal commas 1.5 is no number, and the audit takes it for none.
+    await expect
+      .poll(async () => (await sheetNamed('list')).rows.slice(9).map((row) => row[4]))
+      .toEqual([expect.closeTo(9.2, 12), expect.closeTo(3, 12), 12, true, true, true]);
+    expect((await sheetNamed('list')).plainText).toEqual({ decimal: ',' });
+    const display = (place: string) =>
+      page.evaluate(
+        (at) =>
+          window
+            .tripdriftBench!.grid.api.getActiveWorkbook()!
+            .getActiveSheet()
+            .getRange(at)
+            .getDisplayValue(),
+        place,
+      );
+    expect(await display('B2')).toBe('4,5');
+    await type('list', 2, 2, '4,625');
+    await expect.poll(() => cell('list', 10, 5)).toBeCloseTo(9.325, 12);
+    expect([await cell('list', 2, 2), await display('B2')]).toEqual(['4,625', '4,625']);
+    const copy = readWorkbook('list.xlsx', await saved()).sheets[0]?.rows.slice(0, 4);
+    expect(copy).toEqual([
+      ['Tag', 'Danger (mil)', 'Uncertainty'],
+      ['V-1', 4.625, new PercentCell(3)],
+      ['0012', 5],
+      ['1E5', 4.7, '1.5'],
+    ]);
+    await page.locator('#grid canvas').first().click();
+    await type('list', 2, 2, 'none');
+    await expect.poll(() => cell('list', 2, 2)).toBe('none');
   });
 });

@@ -17,6 +17,7 @@ import { declareTables } from './declareTables.ts';
 import { addIteratorMethods } from './iteratorMethods.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
+import { showPlainNumbers } from './showPlainNumbers.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
 
 type GridFunctions = ReturnType<typeof gridFunctions>;
@@ -88,6 +89,7 @@ export function createGrid(
   keepInPlace(univer.__getInjector(), (sheetId) => {
     declareTables(grid, sheetId);
   });
+  showPlainNumbers(univer.__getInjector());
   const stopRules = showRules(grid, univer.__getInjector());
   return grid;
 }

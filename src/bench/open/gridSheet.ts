@@ -9,6 +9,7 @@ import type { Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
 import { markOfText } from '../../hosts/grid/storedText.ts';
 import { frozenAt, mergedRanges } from '../../hosts/grid/frame.ts';
+import { plainNumber } from '../grid/plainNumber.ts';
 import { rowPixels } from '../../hosts/grid/write/lengths.ts';
 
 /** Rows and columns shown at least, and behind the last ones in use. */
@@ -37,8 +38,8 @@ export function gridSheet(
         cells.map((cell) => [
           cell.column - 1,
           {
-            ...(filled(row, cell.column) ? {} : content(cell, daysMore(cell.style))),
             s: styleId(cell.style),
+            ...(filled(row, cell.column) ? {} : content(cell, daysMore(cell.style), plainText)),
           },
         ]),
       );
@@ -100,7 +101,13 @@ function filledByArrays({ rows }: SheetView): (row: number, column: number) => b
 }
 
 /** The first cell of an array formula is stored without its result, so that the grid fills the others. */
-function content({ value, error, formula, array }: ViewCell, daysMore: number): ICellData {
+function content(
+  { value, error, formula, array }: ViewCell,
+  daysMore: number,
+  plainText: Sheet['plainText'],
+): ICellData {
+  const number = plainText && typeof value === 'string' ? plainNumber(value, plainText) : undefined;
+  if (number) return number;
   const several = array && (array.bottom > array.top || array.right > array.left);
   const result = several ? {} : valueOf(typeof value === 'number' ? value + daysMore : value, error === true);
   return formula === undefined ? result : { ...result, f: `=${formula}` };

@@ -2,11 +2,15 @@ import { type Cell, DateCell, ErrorCell, PercentCell } from '../../cells/cell.ts
 import type { Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, WorkbookView } from '../../hosts/file/view/types.ts';
 
-const looks = ['General', 'yyyy-mm-dd', 'yyyy-mm-dd hh:mm', '0.0##%'].map((numberFormat) => ({
-  numberFormat,
-  font: 'Calibri',
-  size: 11,
-}));
+const plain = { font: 'Calibri', size: 11 } as const;
+const looks = [
+  { numberFormat: 'General', ...plain },
+  { numberFormat: 'yyyy-mm-dd', ...plain },
+  { numberFormat: 'yyyy-mm-dd hh:mm', ...plain },
+  { numberFormat: '0.0##%', ...plain },
+] as const;
+/** Percentages of a table of plain text. */
+export const percentLook = looks[3];
 const look = { plain: 0, date: 1, time: 2, percent: 3 } as const;
 
 /** 1970-01-01 as a day number of the 1900 date system (ECMA-376 part 1, section 18.17.4.1). */

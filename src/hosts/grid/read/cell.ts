@@ -3,9 +3,11 @@ import { type Cell, ErrorCell } from '../../../cells/cell.ts';
 import { kindOfCode, type NumberKind } from '../../formats/numberFormat.ts';
 import { shownNumber } from '../../formats/shownNumber.ts';
 import { isErrorCode } from '../storedText.ts';
+import { writtenText } from './written.ts';
 
 /**
- * Reads stored cells: dates (1900 date system) and percentages by their number formats, an empty text as an empty cell.
+ * Reads stored cells: dates (1900 date system) and percentages by their number formats, an empty text as an empty cell,
+ * a number of a file of plain text as that file writes it.
  * `patternOf` gives the number format of a cell.
  */
 export function cellReader(
@@ -22,6 +24,8 @@ export function cellReader(
   return (cell) => {
     const value = cell ? cell.v : undefined;
     if (!cell || value === null || value === undefined || value === '') return richText(cell);
+    const text = writtenText(cell);
+    if (text !== undefined) return text;
     if (cell.t === CellValueType.BOOLEAN) return value === true || value === 1 || value === 'TRUE';
     if (cell.t === CellValueType.FORCE_STRING) return String(value);
     if (typeof value === 'boolean') return value;
@@ -30,8 +34,8 @@ export function cellReader(
       const pattern = patternOf(cell);
       return shownNumber(number, pattern === undefined ? 'number' : kindOf(pattern), false);
     }
-    const text = String(value);
-    return isErrorCode(text) ? new ErrorCell(text) : text;
+    const shown = String(value);
+    return isErrorCode(shown) ? new ErrorCell(shown) : shown;
   };
 }
 

@@ -1,6 +1,8 @@
 /// <reference lib="dom" />
 import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { PercentCell } from '../../src/cells/cell.ts';
@@ -10,6 +12,7 @@ import { describeWithChromium, startChromium } from '../chromium.ts';
 import { type ServedBench, serveBench } from './openPage.ts';
 import { shadeFills, type ShownBook, shownWorkbook } from './shownWorkbook.ts';
 
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const [red, green, blue] = shadeFills;
 
@@ -312,4 +315,93 @@ describeWithChromium('what the grid of the bench shows', () => {
     await type('list', 2, 2, 'none');
     await expect.poll(() => cell('list', 2, 2)).toBe('none');
   });
+
+  it('selects the row of a channel without the cell that its machine has over several rows', async () => {
+    await open('merged.xlsx', {
+      sheets: [
+        {
+          name: 'Channels',
+          rows: [
+            ['Machine', 'Tag', 'Measured'],
+            ['K-1', 'K-1X', 160],
+            [null, 'K-1Y', 190],
+            ['Alone', 'A-1', 200],
+          ],
+          merges: ['A2:A3', 'A5:C5', 'A6:C7'],
+        },
+      ],
+    });
+    const selected = (row: number) =>
+      page.evaluate(async (at) => {
+        const { port } = window.tripdriftBench!;
+        await port.selectRow('Channels', at, 1, 3);
+        return (await port.readSelection()).area;
+      }, row);
+    const places = [2, 3, 4, 5, 6];
+    const areas = [];
+    for (const row of places) areas.push(await selected(row));
+    expect(areas.map(({ top, left, right }) => [top, left, right])).toEqual([
+      [2, 2, 3],
+      [3, 2, 3],
+      [4, 1, 3],
+      [5, 1, 3],
+      [6, 1, 3],
+    ]);
+  });
+
+  it('moves the border between grid and pane by mouse and keys, within its limits, for the whole visit', async () => {
+    const border = page.getByRole('separator', { name: 'Width of the task pane' });
+    const width = async () => (await page.locator('#side').boundingBox())!.width;
+    const told = async () => Number(await border.getAttribute('aria-valuenow'));
+    expect([await width(), await told()]).toEqual([360, 360]);
+    await border.focus();
+    await page.keyboard.press('ArrowLeft');
+    expect([await width(), await told()]).toEqual([380, 380]);
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    expect(await width()).toBe(280);
+    await page.keyboard.press('End');
+    await page.keyboard.press('ArrowLeft');
+    expect(await width()).toBe(768);
+    const box = (await border.boundingBox())!;
+    await page.mouse.move(box.x + 3, 300);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 100, 300, { steps: 4 });
+    await page.mouse.move(800.5, 320, { steps: 4 });
+    await page.mouse.up();
+    await page.mouse.move(600, 320);
+    expect(await width()).toBeCloseTo(476, -1);
+    const before = await width();
+    await page.reload();
+    await shown('harbour-station.xlsx');
+    expect(await width()).toBe(before);
+    await page.setViewportSize({ width: 700, height: 700 });
+    await expect.poll(width).toBe(420);
+    expect(await told()).toBe(420);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(700);
+  });
+
+  for (const colorScheme of ['light', 'dark'] as const) {
+    for (const width of [1280, 900]) {
+      it(`has no fault of accessibility, ${colorScheme}, ${width} pixels wide`, async () => {
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 700 });
+        await type('Try it', 9, 5, 'x');
+        for (const frame of page.frames()) {
+          await frame.evaluate(axe);
+          const { violations } = await frame.evaluate(
+            // Inside the grid the library's own controls are not ours.
+            () =>
+              (window as never as { axe: { run(context: object): Promise<AxeResults> } }).axe.run({
+                include: ['body'],
+                exclude: ['#grid > *', '#side > iframe'],
+              }),
+          );
+          expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+        }
+        const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+        expect(ground).toBe(colorScheme === 'dark' ? 'rgb(29, 34, 36)' : 'rgb(253, 253, 251)');
+      });
+    }
+  }
 });

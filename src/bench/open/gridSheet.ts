@@ -18,13 +18,24 @@ const spare = { rows: 40, columns: 6 } as const;
 /** A file may give a width to every column up to the last; no more of them are stored than this. */
 const mostColumns = 1_000;
 
-/** A sheet of a file as the grid stores it; `styleId` leads from the file's styles to the grid's, `daysMore` tells
- * by how much numbers of a style grow. */
+/** What a sheet has to know of the file's styles, by their number in the file. */
+export interface StyleFacts {
+  /** Name of the style in the grid. */
+  readonly id: (style: number) => string;
+  /** Days by which numbers of the style grow. */
+  readonly daysMore: (style: number) => number;
+  /** Size of its font in points. */
+  readonly size: (style: number) => number;
+}
+
+/** Height of a line as a part of the size of its font (from memory); files leave out the height of rows of one line. */
+const lineHeight = 1.3;
+
+/** A sheet of a file as the grid stores it. */
 export function gridSheet(
   view: SheetView,
   id: string,
-  styleId: (index: number) => string,
-  daysMore: (style: number) => number,
+  styles: StyleFacts,
   plainText?: Sheet['plainText'],
 ): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -38,17 +49,21 @@ export function gridSheet(
         cells.map((cell) => [
           cell.column - 1,
           {
-            s: styleId(cell.style),
-            ...(filled(row, cell.column) ? {} : content(cell, daysMore(cell.style), plainText)),
+            s: styles.id(cell.style),
+            ...(filled(row, cell.column) ? {} : content(cell, styles.daysMore(cell.style), plainText)),
           },
         ]),
       );
       lastRow = Math.max(lastRow, row);
       lastColumn = Math.max(lastColumn, cells.at(-1)?.column ?? 0);
     }
-    if (height !== undefined || hidden) {
+    const line = Math.max(
+      ...cells.flatMap(({ value, style }) => (value === null ? [] : styles.size(style) * lineHeight)),
+    );
+    const tall = height ?? (line > view.defaultRowHeight ? line : undefined);
+    if (tall !== undefined || hidden) {
       rowData[row - 1] = {
-        ...(height !== undefined && { h: rowPixels(height), ia: BooleanNumber.FALSE }),
+        ...(tall !== undefined && { h: rowPixels(tall), ia: BooleanNumber.FALSE }),
         ...(hidden && { hd: BooleanNumber.TRUE }),
       };
       lastRow = Math.max(lastRow, row);

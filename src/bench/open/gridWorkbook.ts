@@ -1,7 +1,7 @@
 import { type IWorkbookData, LocaleType } from '@univerjs/core';
 import { kindOfCode } from '../../hosts/formats/numberFormat.ts';
 import type { WorkbookView } from '../../hosts/file/view/types.ts';
-import { gridSheet } from './gridSheet.ts';
+import { gridSheet, type StyleFacts } from './gridSheet.ts';
 import { gridStyle } from './gridStyle.ts';
 import type { OpenedFile } from './openFile.ts';
 
@@ -19,8 +19,12 @@ export function gridWorkbook(
   plainText?: OpenedFile['plainText'],
 ): Partial<IWorkbookData> {
   const styleId = (index: number): string => `file-${index}`;
-  const daysMore = (style: number): number =>
-    view.date1904 && kindOfCode(view.styles[style]?.numberFormat ?? '') === 'date' ? laterStart : 0;
+  const styles: StyleFacts = {
+    id: styleId,
+    daysMore: (style) =>
+      view.date1904 && kindOfCode(view.styles[style]?.numberFormat ?? '') === 'date' ? laterStart : 0,
+    size: (style) => view.styles[style]?.size ?? 0,
+  };
   const ids = view.sheets.map((_, index) => sheetId(index));
   return {
     id: 'workbook',
@@ -31,7 +35,7 @@ export function gridWorkbook(
     sheets: Object.fromEntries(
       view.sheets.map((sheet, index) => [
         ids[index] ?? '',
-        gridSheet(sheet, ids[index] ?? '', styleId, daysMore, plainText),
+        gridSheet(sheet, ids[index] ?? '', styles, plainText),
       ]),
     ),
   };

@@ -1,4 +1,4 @@
-import { BooleanNumber, type IRange } from '@univerjs/core';
+import { BooleanNumber, type IRange, type Worksheet } from '@univerjs/core';
 import type { FWorkbook } from '@univerjs/sheets/facade';
 import { cellAddress } from '../../cells/address.ts';
 import type { Cell } from '../../cells/cell.ts';
@@ -29,7 +29,11 @@ export function readSelection(grid: Grid): Selection {
   return { sheet: sheet.getSheetName(), area, cells };
 }
 
-/** Brings a sheet to the front and selects cells of one row; refused where the sheet is gone or hidden. */
+/**
+ * Brings a sheet to the front and selects cells of one row; refused where the sheet is gone or hidden. Where some of them
+ * are merged with other rows, such as a machine's name beside all of its channels, the most cells side by side that
+ * belong to this row alone are selected: the grid would mark all rows of a merged cell.
+ */
 export function selectRow(grid: Grid, name: string, row: number, fromColumn: number, toColumn: number): void {
   const book = openBook(grid);
   const failed = `${cellAddress(row, fromColumn)} on sheet “${name}” could not be shown`;
@@ -41,9 +45,28 @@ export function selectRow(grid: Grid, name: string, row: number, fromColumn: num
     );
   }
   const front = book.setActiveSheet(sheet.getSheetId());
-  const range = front.getRange(row - 1, fromColumn - 1, 1, toColumn - fromColumn + 1);
-  book.setActiveRange(range);
+  const [first, last] = ownColumns(sheet, row, fromColumn, toColumn);
+  book.setActiveRange(front.getRange(row - 1, first - 1, 1, last - first + 1));
   scrollTo(front, row, fromColumn);
+}
+
+/** The longest run of columns whose cells are not merged with those of other rows; all of them where each one is. */
+function ownColumns(sheet: Worksheet, row: number, from: number, to: number): [first: number, last: number] {
+  const shared = sheet
+    .getConfig()
+    .mergeData.map(areaOf)
+    .filter(({ top, bottom }) => top <= row && bottom >= row && bottom > top);
+  let longest: [number, number] = [from, to];
+  let length = 0;
+  let first = from;
+  for (let column = from; column <= to; column++) {
+    if (shared.some(({ left, right }) => left <= column && right >= column)) first = column + 1;
+    else if (column - first + 1 > length) {
+      length = column - first + 1;
+      longest = [first, column];
+    }
+  }
+  return longest;
 }
 
 export function selectCell(grid: Grid, { sheet, row, column }: CellPlace): void {

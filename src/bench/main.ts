@@ -1,3 +1,5 @@
+import { FileRefused } from '../hosts/file/zip/refused.ts';
+import { onBookChanged } from '../hosts/grid/changes.ts';
 import { plainMessage } from '../pane/parts/plainMessage.ts';
 import { type Bench, showBench } from './bench.ts';
 import { fillBar } from './header/bar.ts';
@@ -20,6 +22,10 @@ function part(id: string): HTMLElement {
   return element;
 }
 
+const words = {
+  saving: 'Making the copy…',
+} as const;
+
 const unsaved = watchUnsaved(window);
 let bench: Bench | null = null;
 
@@ -33,7 +39,7 @@ async function attempt(work: () => void | Promise<void>): Promise<void> {
     note('');
     await work();
   } catch (error) {
-    note(plainMessage(error));
+    note(error instanceof FileRefused ? error.message : plainMessage(error));
   }
 }
 
@@ -56,13 +62,25 @@ async function open(chosen: File): Promise<void> {
   await show(openFile(chosen.name, new Uint8Array(await chosen.arrayBuffer())));
 }
 
+async function save(shown: Bench): Promise<void> {
+  const later = { changed: false };
+  const stop = onBookChanged(shown.grid, () => {
+    later.changed = true;
+  });
+  try {
+    note(words.saving);
+    note(await saveCopy(shown));
+    if (!later.changed && shown === bench) unsaved.saved();
+  } finally {
+    stop();
+  }
+}
+
 const bar = fillBar(part('bar'), {
   open: (chosen) => attempt(() => open(chosen)),
   save: () =>
-    attempt(() => {
-      if (!bench) return;
-      note(saveCopy(bench));
-      unsaved.saved();
+    attempt(async () => {
+      if (bench) await save(bench);
     }),
   blankChanged: () =>
     attempt(async () => {

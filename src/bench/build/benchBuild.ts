@@ -4,11 +4,13 @@ import { build, type Plugin, mergeConfig } from 'vite';
 import { contentPolicy } from '../../addin/build/contentPolicy.ts';
 import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
 
-/** The policy of the add-in's own pages, but for styles that the grid sets on elements as it draws. */
-export const benchPolicy = contentPolicy(false).replace(
-  "style-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-);
+/**
+ * The policy of the add-in's own pages, but for styles that the grid sets on elements as it draws, and for the worker that
+ * reads and writes files.
+ */
+export const benchPolicy = contentPolicy(false)
+  .replace("style-src 'self'", "style-src 'self' 'unsafe-inline'")
+  .concat("; worker-src 'self'");
 
 /** Builds the bench into a folder that any static host can serve. */
 export async function buildBench(folder: string): Promise<void> {
@@ -17,6 +19,7 @@ export async function buildBench(folder: string): Promise<void> {
       root: join(SOURCE, 'bench'),
       // The grid's own packages carry directives for another kind of build, one warning each; errors still show.
       logLevel: 'error',
+      worker: { format: 'es' },
       plugins: [policyInHead, demoBesidePage],
       build: {
         outDir: folder,

@@ -1,10 +1,10 @@
-import { patchWorkbook } from '../../hosts/file/patch/patchWorkbook.ts';
-import { emptyWorkbook } from '../../hosts/file/write/newWorkbook.ts';
-import { collect } from '../../hosts/file/zip/collect.ts';
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import { storedBook } from '../../hosts/grid/grid.ts';
 import type { Bench } from '../bench.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
+import { copyInWorker } from '../worker/copyInWorker.ts';
+import type { Copied } from '../worker/messages.ts';
+import type { CopyOrder } from '../worker/patchedCopy.ts';
 import { editsOf } from './edits.ts';
 import { newSheets } from './newSheets.ts';
 
@@ -16,34 +16,25 @@ export interface Copy {
 }
 
 /**
- * A copy of the opened file with what was changed in the grid; everything else of the file stays in it as it is. Throws
- * FileRefused where a change cannot be kept.
+ * A copy of the opened file with what was changed in the grid; everything else of the file stays in it as it is. `patched`
+ * makes its bytes, in the page by a worker. Rejects with FileRefused where a change cannot be kept.
  */
-export function copyOf(bench: Bench): Copy {
+export async function copyOf(
+  bench: Bench,
+  patched: (order: CopyOrder) => Copied | Promise<Copied> = copyInWorker,
+): Promise<Copy> {
   const { file, grid } = bench;
   refuseRenamed(bench);
-  const added = newSheets(bench);
-  const first = collect();
-  const models = added.map(({ model }) => model);
-  const { sheetNames, notes } = patchWorkbook(
-    file.original ?? emptyWorkbook(),
-    file.original ? editsOf(grid, file) : [],
-    models,
-    first.sink,
-  );
-  const later = added.flatMap(({ beyondModel: cells }, index) =>
-    cells.length === 0 ? [] : [{ sheet: sheetNames[index]?.given ?? '', cells }],
-  );
-  let bytes = first.bytes();
-  if (later.length > 0) {
-    const second = collect();
-    patchWorkbook(bytes, later, [], second.sink);
-    bytes = second.bytes();
-  }
+  const gone = deleted(bench);
+  const { bytes, notes } = await patched({
+    original: file.original,
+    edits: file.original ? editsOf(grid, file) : [],
+    added: newSheets(bench),
+  });
   return {
     name: file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx'),
     bytes,
-    notes: [...notes, ...deleted(bench)],
+    notes: [...notes, ...gone],
   };
 }
 

@@ -3,9 +3,9 @@ import { copyOf } from './copyOf.ts';
 
 const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-/** Hands the user a copy of the workbook as a download; what to know about it, in one line. Throws FileRefused as `copyOf`. */
-export function saveCopy(bench: Bench): string {
-  const { name, bytes, notes } = copyOf(bench);
+/** Hands the user a copy of the workbook as a download; what to know about it, in one line. Rejects with FileRefused as `copyOf`. */
+export async function saveCopy(bench: Bench): Promise<string> {
+  const { name, bytes, notes } = await copyOf(bench);
   const address = URL.createObjectURL(new Blob([bytes.slice()], { type: xlsx }));
   const link = document.createElement('a');
   link.href = address;

@@ -1,0 +1,27 @@
+import type { SheetModel } from '../../sheets/model.ts';
+import type { Copied, ModelHead, ToWorker } from './messages.ts';
+import type { CopyOrder } from './patchedCopy.ts';
+import { inWorker } from './inWorker.ts';
+import { rowPieces } from './rowPieces.ts';
+
+/** As `patchedCopy`, while the page stays alive. */
+export async function copyInWorker(order: CopyOrder): Promise<Copied> {
+  const ended = await inWorker(messages(order));
+  return ended.copied;
+}
+
+function* messages({ original, edits, added }: CopyOrder): Generator<ToWorker, void> {
+  for (const [index, { model }] of added.entries()) yield* rowPieces(index, model.rows());
+  yield {
+    ask: 'copy',
+    original,
+    edits,
+    added: added.map(({ model, beyondModel }) => ({ head: headOf(model), beyondModel })),
+  };
+}
+
+function headOf(model: SheetModel): ModelHead {
+  return Object.fromEntries(
+    Object.entries(model).filter(([part]) => part !== 'rows'),
+  ) as unknown as ModelHead;
+}

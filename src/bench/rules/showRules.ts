@@ -4,6 +4,7 @@ import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
 import type { ViewRule, ViewShade } from '../../hosts/file/view/types.ts';
 import { type Grid, openBook, shownContent, styleOf } from '../../hosts/grid/grid.ts';
 import { onBookChanged } from '../../hosts/grid/changes.ts';
+import { rulesOf as rulesKept } from '../../hosts/grid/tables.ts';
 import { cellContent } from '../save/cellContent.ts';
 import { type SheetRules, sheetRules } from './sheetRules.ts';
 
@@ -18,7 +19,7 @@ export function showRules(grid: Grid, injector: Injector): () => void {
   const bySheet = new Map<string, { readonly kept: readonly ViewRule[]; readonly rules: SheetRules }>();
   const rulesOf = (sheet: Worksheet): SheetRules | undefined => {
     const id = sheet.getSheetId();
-    const kept = keptRules(sheet);
+    const kept = rulesKept(sheet);
     const known = bySheet.get(id);
     if (known?.kept === kept) return known.rules;
     known?.rules.stop();
@@ -55,13 +56,6 @@ export function showRules(grid: Grid, injector: Injector): () => void {
     for (const { rules } of bySheet.values()) rules.stop();
     bySheet.clear();
   };
-}
-
-const none: readonly ViewRule[] = [];
-
-function keptRules(sheet: Worksheet): readonly ViewRule[] {
-  const rules: unknown = sheet.getConfig().custom?.['rules'];
-  return Array.isArray(rules) ? (rules as readonly ViewRule[]) : none;
 }
 
 function ruledSheet(grid: Grid, sheet: Worksheet): Parameters<typeof sheetRules>[1] {

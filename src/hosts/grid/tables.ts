@@ -1,5 +1,6 @@
 import type { Worksheet } from '@univerjs/core';
 import type { Sheet, SheetTable } from '../../cells/sheet.ts';
+import type { ViewRule } from '../file/view/types.ts';
 
 /**
  * The tables that a file declares on a sheet. The grid has none of its own: they are kept beside the sheet, and whoever
@@ -15,3 +16,12 @@ export function plainTextOf(sheet: Worksheet): Pick<Sheet, 'plainText'> {
   const plainText: unknown = sheet.getConfig().custom?.['plainText'];
   return plainText === undefined ? {} : { plainText: plainText as NonNullable<Sheet['plainText']> };
 }
+
+/** The conditional formats that are kept beside a sheet, in the order in which they apply. */
+export function rulesOf(sheet: Worksheet): readonly ViewRule[] {
+  const rules: unknown = sheet.getConfig().custom?.['rules'];
+  return Array.isArray(rules) ? (rules as readonly ViewRule[]) : none;
+}
+
+/** One and the same, so that a sheet without rules is known again. */
+const none: readonly ViewRule[] = [];

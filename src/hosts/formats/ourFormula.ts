@@ -1,9 +1,7 @@
-/** Namespace of the worksheet functions. */
-const namespace = 'TRIPDRIFT';
+import { shownPrefix, storedPrefixOfOurs } from './ourNames.ts';
 
-/** How files store a function's name; Excel shows it where the function is not registered. */
-const storedName = new RegExp(`_xldudf_${namespace}_(?=\\w)`, 'gi');
-const shownName = new RegExp(`(?<![\\w.])${namespace}\\.\\w`, 'i');
+const storedName = new RegExp(`${storedPrefixOfOurs}(?=\\w)`, 'gi');
+const shownName = new RegExp(`(?<![\\w.])${shownPrefix.replace('.', '\\.')}\\w`, 'i');
 
 /** Texts and quoted sheet names, in which a name means nothing. */
 const quoted = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
@@ -28,6 +26,6 @@ export function hasStoredName(formula: string): boolean {
 export function withShownNames(formula: string): string {
   const parts = formula.split(new RegExp(`(${quoted.source})`, 'g'));
   return parts
-    .map((part, index) => (index % 2 === 0 ? part.replace(storedName, `${namespace}.`) : part))
+    .map((part, index) => (index % 2 === 0 ? part.replace(storedName, shownPrefix) : part))
     .join('');
 }

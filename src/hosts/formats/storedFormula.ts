@@ -1,13 +1,9 @@
 import { formulaOf, formulaTokens, nextToken, type FormulaToken } from './formulaTokens.ts';
 import { parameterTokens } from './formulaParameters.ts';
 import { storedPrefix } from './futureFunctions.ts';
+import { shownOurs, storedOurs } from './ourNames.ts';
 import { withoutSpillSigns, withSpillSigns } from './spillReference.ts';
 
-/** Namespace of the worksheet functions. */
-const namespace = 'TRIPDRIFT';
-
-const storedOurs = new RegExp(`^_xldudf_${namespace}_(\\w+)$`, 'i');
-const shownOurs = new RegExp(`^${namespace}\\.(\\w+)$`, 'i');
 const prefix = /^(?:_xlfn\.|_xlws\.|_xlpm\.|_xlop\.)+/i;
 
 /**
@@ -19,10 +15,10 @@ export function shownFormula(stored: string): string {
   if (!/_xl/i.test(stored)) return stored;
   const shown: FormulaToken[] = [];
   for (const token of formulaTokens(stored)) {
-    const ours = token.kind === 'word' ? storedOurs.exec(token.text)?.[1] : undefined;
+    const ours = token.kind === 'word' ? shownOurs(token.text) : undefined;
     if (ours !== undefined) {
       dropWorkbookNumber(shown);
-      shown.push({ kind: 'word', text: `${namespace}.${ours.toUpperCase()}` });
+      shown.push({ kind: 'word', text: ours });
     } else if (token.kind === 'word') shown.push({ kind: 'word', text: token.text.replace(prefix, '') });
     else shown.push(token);
   }
@@ -42,8 +38,8 @@ export function storedFormula(shown: string): string {
       if (token.kind !== 'word') return token.text;
       if (parameters.has(index)) return `_xlpm.${token.text}`;
       if (tokens[nextToken(tokens, index)]?.text !== '(') return token.text;
-      const ours = shownOurs.exec(token.text)?.[1];
-      if (ours !== undefined) return `_xldudf_${namespace}_${ours.toUpperCase()}`;
+      const ours = storedOurs(token.text);
+      if (ours !== undefined) return ours;
       return storedPrefix(token.text) + token.text;
     })
     .join('');

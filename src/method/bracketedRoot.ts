@@ -4,8 +4,10 @@
  * memory): inverse quadratic steps where they are safe, halving otherwise, always inside the bracket.
  */
 export function bracketedRoot(f: (x: number) => number, low: number, high: number): number {
-  let [a, b, c] = [high, low, high];
-  let [fa, fb, fc] = [f(a), f(b), f(a)];
+  let [a, b] = [high, low];
+  let [fa, fb] = [f(a), f(b)];
+  let c: number;
+  let fc: number;
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) return NaN;

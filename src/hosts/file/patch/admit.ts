@@ -1,25 +1,28 @@
 import { cellAddress } from '../../../cells/address.ts';
-import type { Area, SheetTable } from '../../../cells/sheet.ts';
+import type { SheetTable } from '../../../cells/sheet.ts';
 import { reference } from '../../formats/reference.ts';
 import { isSameFormula } from '../../formats/sameFormula.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
 import { lastColumn, lastRow } from '../read/area.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
-import { isInside, type FilledArea } from './groups.ts';
+import { isInside, overlaps, type FilledArea } from './groups.ts';
 import type { EditedCell } from './types.ts';
 
-/** The edits of one sheet by place. */
-export type EditsByRow = ReadonlyMap<number, ReadonlyMap<number, EditedCell>>;
+/** Things of one sheet by row and column. */
+export type ByPlace<Placed> = ReadonlyMap<number, ReadonlyMap<number, Placed>>;
 
 /** Sorts edits by place, the last one of a cell counting. Throws an Error for a place off the sheet. */
-export function editsByRow(edits: readonly EditedCell[], sheet: string): EditsByRow {
-  const byRow = new Map<number, Map<number, EditedCell>>();
+export function byPlace<Placed extends { readonly row: number; readonly column: number }>(
+  edits: readonly Placed[],
+  sheet: string,
+): ByPlace<Placed> {
+  const byRow = new Map<number, Map<number, Placed>>();
   for (const edit of edits) {
     const { row, column } = edit;
     if (!isWithin(row, lastRow) || !isWithin(column, lastColumn)) {
       throw new Error(`sheet "${sheet}" has no cell in row ${row}, column ${column}`);
     }
-    const inRow = byRow.get(row) ?? new Map<number, EditedCell>();
+    const inRow = byRow.get(row) ?? new Map<number, Placed>();
     byRow.set(row, inRow.set(column, edit));
   }
   return byRow;
@@ -30,7 +33,7 @@ export function editsByRow(edits: readonly EditedCell[], sheet: string): EditsBy
  * changed in part only, an array formula filled over another, or a table whose header says something else than its columns.
  */
 export function refuseUnfit(
-  edits: EditsByRow,
+  edits: ByPlace<EditedCell>,
   filled: readonly FilledArea[],
   tables: readonly SheetTable[],
   sheet: string,
@@ -67,7 +70,12 @@ export function isRecalculated(edit: EditedCell | undefined, { anchor }: FilledA
   return edit?.formula !== undefined && isSameFormula(edit.formula, shownFormula(anchor.formula.text));
 }
 
-function refusePart(edits: EditsByRow, all: readonly EditedCell[], group: FilledArea, sheet: string): void {
+function refusePart(
+  edits: ByPlace<EditedCell>,
+  all: readonly EditedCell[],
+  group: FilledArea,
+  sheet: string,
+): void {
   const { anchor, area, kind } = group;
   const touched = all.filter(({ row, column }) => isInside(area, row, column));
   const [first] = touched;
@@ -92,12 +100,6 @@ function refuseHeader(all: readonly EditedCell[], table: SheetTable, sheet: stri
     sheet,
     header,
     `is a heading of the table “${oneLine(name, 40)}”, whose formulas go by it. Undo the change; rename the column in a spreadsheet program`,
-  );
-}
-
-function overlaps(one: Area, other: Area): boolean {
-  return (
-    one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom
   );
 }
 

@@ -3,6 +3,7 @@ import { reference } from '../../formats/reference.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
 import type { Edit } from '../write/xml/splice.ts';
 import { escapeXml } from '../write/xml/text.ts';
+import { withAttributes } from './attributes.ts';
 import { cellMarkup, formulaMarkup } from './cellMarkup.ts';
 import type { FormulaCell, FormulaGroups } from './groups.ts';
 import type { CellPlace } from './sheetMap.ts';
@@ -17,6 +18,8 @@ export interface CellContext {
   readonly namespace: string;
   /** The edit of a cell, if it has one. */
   readonly editOf: (row: number, column: number) => EditedCell | undefined;
+  /** The style that a cell gets, by its number, from the one it had. */
+  readonly styleOf: (row: number, column: number, style: string | undefined) => string | undefined;
 }
 
 /** How a cell was rewritten. */
@@ -36,7 +39,7 @@ export function rewrittenCell(place: CellPlace, edit: EditedCell, context: CellC
   const markup = stays
     ? keptFormula({ ...place, formula }, edit, context)
     : formulaMarkup(edit, context.sheet);
-  const kept = context.namespace + keptAttributes(place, stays);
+  const kept = context.namespace + keptAttributes(place, stays, context);
   const whole = {
     from: place.start,
     to: place.end,
@@ -47,6 +50,13 @@ export function rewrittenCell(place: CellPlace, edit: EditedCell, context: CellC
     edits: [whole, ...expanded],
     formulasChanged: (formula !== undefined) !== (markup !== ''),
   };
+}
+
+/** Gives a cell another style and leaves what it holds as it is. */
+export function restyledCell(place: CellPlace, { text, styleOf }: CellContext): readonly Edit[] {
+  const { row, column, attributes } = place;
+  const style = styleOf(row, column, attributes['s']);
+  return style === attributes['s'] ? [] : withAttributes(text, place, { s: style });
 }
 
 /** A cell that the file has no element for; `style` is that of its row or column. */
@@ -82,9 +92,14 @@ function keptFormula(
 }
 
 /** Attributes that stay. `cm` says that a formula spills, so it goes with it; `vm` belongs to a value that is replaced. */
-function keptAttributes({ attributes }: CellPlace, formulaStays: boolean): string {
-  return ['s', 'ph', ...(formulaStays ? ['cm'] : [])]
-    .map((name) => (attributes[name] === undefined ? '' : ` ${name}="${escapeXml(attributes[name])}"`))
+function keptAttributes(
+  { row, column, attributes: { s, ph, cm } }: CellPlace,
+  formulaStays: boolean,
+  { styleOf }: CellContext,
+): string {
+  const kept = { s: styleOf(row, column, s), ph, cm: formulaStays ? cm : undefined };
+  return Object.entries(kept)
+    .map(([name, value]) => (value === undefined ? '' : ` ${name}="${escapeXml(value)}"`))
     .join('');
 }
 

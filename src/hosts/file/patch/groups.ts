@@ -63,6 +63,12 @@ export function formulaGroups({ groups }: Pick<SheetMap, 'groups'>): FormulaGrou
   };
 }
 
+export function overlaps(one: Area, other: Area): boolean {
+  return (
+    one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom
+  );
+}
+
 export function isInside({ top, left, bottom, right }: Area, row: number, column: number): boolean {
   return row >= top && row <= bottom && column >= left && column <= right;
 }

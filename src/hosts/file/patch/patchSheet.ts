@@ -1,11 +1,14 @@
-import type { Area, SheetTable } from '../../../cells/sheet.ts';
-import { reference } from '../../formats/reference.ts';
+import type { SheetTable } from '../../../cells/sheet.ts';
 import { splice, type Edit } from '../write/xml/splice.ts';
-import { editsByRow, refuseUnfit } from './admit.ts';
-import { newCell, rewrittenCell, type CellContext } from './cells.ts';
+import { byPlace, refuseUnfit } from './admit.ts';
+import { newCell, restyledCell, rewrittenCell, type CellContext } from './cells.ts';
+import { changedColumns } from './frame/columns.ts';
+import { stretched } from './frame/extent.ts';
+import { changedMerges } from './frame/merges.ts';
 import { grouped } from './grouped.ts';
 import { formulaGroups } from './groups.ts';
-import { cellsIntoRow, newRows, type PlacedCell } from './rows.ts';
+import type { NewStyle } from './look/newStyle.ts';
+import { cellsIntoRow, changedRows, newRows, type PlacedCell } from './rows.ts';
 import { mapSheet, type SheetMap } from './sheetMap.ts';
 import type { EditedCell, SheetEdits } from './types.ts';
 
@@ -17,6 +20,7 @@ export interface SheetText {
   /** Namespace of spreadsheet markup in the workbook's dialect. */
   readonly main: string;
   readonly tables: readonly SheetTable[];
+  readonly newStyle: NewStyle;
 }
 
 export interface PatchedSheet {
@@ -25,11 +29,13 @@ export interface PatchedSheet {
   readonly formulasChanged: boolean;
 }
 
-/** The text of a worksheet part with the edited cells in it and all else as it was. Throws FileRefused for what cannot be patched safely. */
-export function patchSheet(source: SheetText, { sheet, cells }: SheetEdits): PatchedSheet {
-  const { text, part, main, tables } = source;
-  const edits = editsByRow(cells, sheet);
-  const map = mapSheet(text, part, sheet, (row) => edits.has(row));
+/** The text of a worksheet part with what was edited in it and all else as it was. Throws FileRefused for what cannot be patched safely. */
+export function patchSheet(source: SheetText, changed: SheetEdits): PatchedSheet {
+  const { text, part, main, tables, newStyle } = source;
+  const { sheet, merges } = changed;
+  const edits = byPlace(changed.cells, sheet);
+  const looks = byPlace(changed.looks ?? [], sheet);
+  const map = mapSheet(text, part, sheet, (row) => edits.has(row) || looks.has(row));
   const groups = formulaGroups(map);
   refuseUnfit(edits, groups.filled, tables, sheet);
   const isPrefixed = map.sheetData.name.includes(':');
@@ -39,31 +45,60 @@ export function patchSheet(source: SheetText, { sheet, cells }: SheetEdits): Pat
     groups,
     namespace: isPrefixed ? ` xmlns="${main}"` : '',
     editOf: (row, column) => edits.get(row)?.get(column),
+    styleOf: (row, column, style) => {
+      const look = looks.get(row)?.get(column);
+      return look === undefined ? style : newStyle(style, look);
+    },
   };
   const changes: (readonly Edit[])[] = [];
-  const missing = new Set([...edits.values()].flatMap((row) => [...row.values()]));
+  const there = new Set<string>();
   let formulasChanged = false;
   for (const place of map.rows.flatMap((row) => row.cells)) {
-    const edit = context.editOf(place.row, place.column);
-    if (edit === undefined) continue;
-    missing.delete(edit);
+    const { row, column } = place;
+    const edit = context.editOf(row, column);
+    there.add(`${row} ${column}`);
+    if (edit === undefined) {
+      changes.push(restyledCell(place, context));
+      continue;
+    }
     const change = rewrittenCell(place, edit, context);
     changes.push(change.edits);
     formulasChanged ||= change.formulasChanged;
   }
-  const added = [...missing].filter(({ value, formula }) => (value ?? '') !== '' || formula !== undefined);
-  formulasChanged ||= added.some(({ formula }) => formula !== undefined);
+  const blank = (edit: EditedCell): boolean => (edit.value ?? '') === '' && edit.formula === undefined;
+  const added = new Map<string, EditedCell>();
+  for (const row of looks.values()) {
+    for (const look of row.values()) added.set(`${look.row} ${look.column}`, { ...look, value: null });
+  }
+  for (const row of edits.values()) {
+    for (const edit of row.values()) {
+      if (!blank(edit)) added.set(`${edit.row} ${edit.column}`, edit);
+    }
+  }
+  for (const place of there) added.delete(place);
+  const news = [...added.values()];
+  formulasChanged ||= news.some(({ formula }) => formula !== undefined);
   // New cells come first: one may stand where the cell behind it, rewritten, begins.
-  changes.unshift(placedCells(map, added, context), stretched(text, map, added));
+  changes.unshift(
+    placedCells(map, news, changed.rows ?? [], context),
+    stretched(text, map, news),
+    changedColumns(map, changed.columns ?? []),
+    merges === undefined ? [] : changedMerges(map, merges, tables, sheet),
+  );
   return { text: splice(text, changes.flat()), formulasChanged };
 }
 
-function placedCells(map: SheetMap, added: readonly EditedCell[], context: CellContext): Edit[] {
+function placedCells(
+  map: SheetMap,
+  added: readonly EditedCell[],
+  changed: NonNullable<SheetEdits['rows']>,
+  context: CellContext,
+): Edit[] {
   const rows = new Map(map.rows.map((row) => [row.row, row]));
   const placed = added.map((edit): PlacedCell => {
     const column = map.columns.find(({ first, last }) => first <= edit.column && edit.column <= last);
-    const style = rows.get(edit.row)?.style ?? column?.style;
-    return { edit, markup: newCell(edit, style, context) };
+    const inherited = rows.get(edit.row)?.style ?? column?.attributes['style'];
+    return { edit, markup: newCell(edit, context.styleOf(edit.row, edit.column, inherited), context) };
   });
   const edits: Edit[] = [];
   let elsewhere: readonly PlacedCell[] = [];
@@ -71,24 +106,10 @@ function placedCells(map: SheetMap, added: readonly EditedCell[], context: CellC
     if (row === undefined) elsewhere = cells;
     else edits.push(...cellsIntoRow(context.text, row, cells));
   }
-  return [...edits, ...newRows(context.text, map, elsewhere, context.namespace)];
-}
-
-/** The sheet's stated extent, where new cells lie outside it. */
-function stretched(text: string, { dimension }: SheetMap, added: readonly EditedCell[]): Edit[] {
-  if (dimension?.area === undefined || added.length === 0) return [];
-  const area = added.reduce<Area>(
-    ({ top, left, bottom, right }, { row, column }) => ({
-      top: Math.min(top, row),
-      left: Math.min(left, column),
-      bottom: Math.max(bottom, row),
-      right: Math.max(right, column),
-    }),
-    dimension.area,
-  );
-  const tag = text.slice(dimension.start, dimension.openEnd);
-  const stated = /(\sref\s*=\s*["'])([^"']*)/.exec(tag);
-  if (stated === null || reference(area) === reference(dimension.area)) return [];
-  const from = dimension.start + stated.index + (stated[1] ?? '').length;
-  return [{ from, to: from + (stated[2] ?? '').length, text: reference(area) }];
+  const sizes = new Map(changed.map((row) => [row.row, row]));
+  return [
+    ...edits,
+    ...changedRows(context.text, map, sizes),
+    ...newRows(context.text, map, elsewhere, sizes, context.namespace),
+  ];
 }

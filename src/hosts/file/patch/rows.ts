@@ -1,6 +1,7 @@
 import type { Edit } from '../write/xml/splice.ts';
+import { withAttributes } from './attributes.ts';
 import { grouped } from './grouped.ts';
-import type { EditedCell } from './types.ts';
+import type { EditedCell, EditedRow } from './types.ts';
 import type { RowPlace, SheetMap, Span } from './sheetMap.ts';
 
 /** A cell to be put where the file has none. */
@@ -33,20 +34,51 @@ export function cellsIntoRow(text: string, row: RowPlace, cells: readonly Placed
   return edits;
 }
 
-/** Puts rows that the file has no element for between those it has; `namespace` as for cells. */
+/** Gives rows that the file has their new heights (ECMA-376 part 1, section 18.3.1.73). */
+export function changedRows(
+  text: string,
+  { rows }: Pick<SheetMap, 'rows'>,
+  sizes: ReadonlyMap<number, EditedRow>,
+): Edit[] {
+  return rows.flatMap((place) => {
+    const size = sizes.get(place.row);
+    return size === undefined ? [] : withAttributes(text, place, sizeAttributes(size));
+  });
+}
+
+function sizeAttributes({ height, hidden }: EditedRow): Record<string, string | undefined> {
+  return {
+    ...(height !== undefined && { ht: String(height), customHeight: '1' }),
+    ...(hidden !== undefined && { hidden: hidden ? '1' : undefined }),
+  };
+}
+
+/** Puts rows that the file has no element for between those it has, with cells or a height of their own; `namespace` as for cells. */
 export function newRows(
   text: string,
   { rows, sheetData }: Pick<SheetMap, 'rows' | 'sheetData'>,
   cells: readonly PlacedCell[],
+  sizes: ReadonlyMap<number, EditedRow>,
   namespace: string,
 ): Edit[] {
-  const byRow = [...grouped(cells, ({ edit }) => edit.row)].sort(([a], [b]) => a - b);
+  const present = new Set(rows.map(({ row }) => row));
+  const filled = grouped(cells, ({ edit }) => edit.row);
+  const wanted = new Set([...filled.keys(), ...sizes.keys()]);
+  const byRow = [...wanted]
+    .filter((row) => !present.has(row))
+    .sort((a, b) => a - b)
+    .map((row) => [row, filled.get(row) ?? []] as const);
   const ordered = rows.toSorted((a, b) => a.row - b.row);
   let next = 0;
   const markups = byRow.map(([row, placed]) => {
     while ((ordered[next]?.row ?? Infinity) < row) next++;
     const inOrder = placed.toSorted((a, b) => a.edit.column - b.edit.column);
-    return { before: ordered[next], markup: `<row r="${row}"${namespace}>${joined(inOrder)}</row>` };
+    const size = Object.entries(sizeAttributes(sizes.get(row) ?? { row }));
+    const attributes = size.map(([name, value]) => (value === undefined ? '' : ` ${name}="${value}"`));
+    return {
+      before: ordered[next],
+      markup: `<row r="${row}"${attributes.join('')}${namespace}>${joined(inOrder)}</row>`,
+    };
   });
   return [...grouped(markups, ({ before }) => before)].map(([before, placed]): Edit => {
     const markup = placed.map((row) => row.markup).join('');

@@ -41,6 +41,12 @@ export interface RowPlace extends Span {
   readonly cells: CellPlace[];
 }
 
+export interface ColumnPlace {
+  readonly first: number;
+  readonly last: number;
+  readonly attributes: Attributes;
+}
+
 /** What a worksheet part's text holds, and where. */
 export interface SheetMap {
   readonly rows: readonly RowPlace[];
@@ -48,8 +54,11 @@ export interface SheetMap {
   readonly groups: readonly (CellPlace & { readonly formula: FormulaPlace })[];
   readonly sheetData: Span;
   readonly dimension: (Span & { readonly area: Area | undefined }) | undefined;
-  /** Styles of columns, by their first and last one. */
-  readonly columns: readonly { readonly first: number; readonly last: number; readonly style: string }[];
+  /** Runs of columns that the sheet says something of, and the element around them. */
+  readonly columns: readonly ColumnPlace[];
+  readonly cols: Span | undefined;
+  /** All that stands in the part beside one another, in its order. */
+  readonly around: readonly (Span & { readonly local: string })[];
 }
 
 /**
@@ -68,7 +77,8 @@ export function mapSheet(
   const locals: string[] = [];
   const rows: RowPlace[] = [];
   const groups: (CellPlace & { readonly formula: FormulaPlace })[] = [];
-  const columns: SheetMap['columns'][number][] = [];
+  const columns: ColumnPlace[] = [];
+  const around: (Growing<Span> & { local: string })[] = [];
   let sheetData: Span | undefined;
   let dimension: SheetMap['dimension'];
   let row: RowPlace | undefined;
@@ -80,12 +90,13 @@ export function mapSheet(
 
   const onOpen = (span: Growing<Span>, local: string, attributes: Attributes): void => {
     if (locals.length === 1) {
+      around.push(Object.assign(span, { local }));
       if (local === 'sheetData') sheetData ??= span;
       else if (local === 'dimension')
         dimension = Object.assign(span, { area: parseArea(attributes['ref'] ?? '') });
     } else if (locals[1] === 'cols') {
-      const { min, max, style } = attributes;
-      if (local === 'col' && style) columns.push({ first: Number(min), last: Number(max), style });
+      const { min, max } = attributes;
+      if (local === 'col') columns.push({ first: Number(min), last: Number(max), attributes });
     } else if (locals[1] !== 'sheetData') return;
     else if (locals.length === 2 && local === 'row') {
       place.startRow(attributes);
@@ -154,5 +165,6 @@ export function mapSheet(
   parser.on('cdata', onText);
   parser.write(text).close();
   if (sheetData === undefined) throw damaged('it has no place for cells');
-  return { rows, groups, sheetData, dimension, columns };
+  const cols = around.find(({ local }) => local === 'cols');
+  return { rows, groups, sheetData, dimension, columns, cols, around };
 }

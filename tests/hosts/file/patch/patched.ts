@@ -1,3 +1,4 @@
+import { unzipSync } from 'fflate';
 import type { SheetModel } from '../../../../src/sheets/model.ts';
 import type { EditedCell } from '../../../../src/hosts/file/patch/types.ts';
 import { patchWorkbook } from '../../../../src/hosts/file/patch/patchWorkbook.ts';
@@ -41,4 +42,14 @@ export function cellsOf(bytes: Uint8Array, sheet = 'Channels'): Record<string, O
         .map(({ column, ...cell }) => [`${columnLetters(column)}${row}`, cell]),
     ),
   );
+}
+
+/** Names of the parts that differ, came or went, after unpacking with fflate. */
+export function changedParts(before: Uint8Array, after: Uint8Array): string[] {
+  const [one, other] = [unzipSync(before), unzipSync(after)];
+  return [...new Set([...Object.keys(one), ...Object.keys(other)])]
+    .filter(
+      (name) => Buffer.compare(one[name] ?? Buffer.from('none'), other[name] ?? Buffer.from('none')) !== 0,
+    )
+    .sort();
 }

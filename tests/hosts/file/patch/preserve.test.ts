@@ -1,4 +1,3 @@
-import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { EditedCell } from '../../../../src/hosts/file/patch/types.ts';
 import { openZip } from '../../../../src/hosts/file/zip/archive.ts';
@@ -9,7 +8,7 @@ import { prefixed, smallParts, strictParts } from '../../../fixtures/workbooks/s
 import { resultSheet } from '../write/model.ts';
 import { partText } from '../write/parts.ts';
 import { objections } from '../write/validator.ts';
-import { cellsOf, patched } from './patched.ts';
+import { cellsOf, changedParts, patched } from './patched.ts';
 
 const original = zipParts(everythingParts({ macros: true }));
 const sheetPart = 'xl/worksheets/sheet1.xml';
@@ -29,16 +28,6 @@ const formulas: readonly EditedCell[] = [
   { row: 6, column: 1, value: '#N/A', error: true },
   { row: 9, column: 9, value: 'below' },
 ];
-
-/** Names of the parts that differ, came or went, after unpacking with fflate. */
-function changedParts(before: Uint8Array, after: Uint8Array): string[] {
-  const [one, other] = [unzipSync(before), unzipSync(after)];
-  return [...new Set([...Object.keys(one), ...Object.keys(other)])]
-    .filter(
-      (name) => Buffer.compare(one[name] ?? Buffer.from('none'), other[name] ?? Buffer.from('none')) !== 0,
-    )
-    .sort();
-}
 
 /** A worksheet part without its rows and its extent. */
 function around(text: string): string {

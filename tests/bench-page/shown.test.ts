@@ -89,6 +89,22 @@ describeWithChromium('what the grid of the bench shows', () => {
       },
       [sheet, top, left, bottom, right] as const,
     );
+  /** How many points of the grid are drawn in a colour. */
+  const painted = (colour: string) =>
+    page.evaluate((rgb) => {
+      const wanted = [0, 2, 4].map((at) => parseInt(rgb.slice(at, at + 2), 16));
+      const size = ({ width, height }: HTMLCanvasElement) => width * height;
+      // The others are those in which formulas and cells are edited.
+      const [cells] = Array.from(document.querySelectorAll<HTMLCanvasElement>('#grid canvas')).sort(
+        (one, other) => size(other) - size(one),
+      );
+      const { data } = cells!.getContext('2d')!.getImageData(0, 0, cells!.width, cells!.height);
+      let count = 0;
+      for (let at = 0; at < data.length; at += 4) {
+        if (wanted.every((part, index) => data[at + index] === part)) count++;
+      }
+      return count;
+    }, colour);
   const front = (work: 'insertRows' | 'insertColumns' | 'deleteRows', at: number, count: number) =>
     page.evaluate(
       ([deed, index, many]) => {
@@ -136,13 +152,30 @@ describeWithChromium('what the grid of the bench shows', () => {
     await expect
       .poll(all)
       .toEqual([red, green, blue, '-', '-', '-', '-', '-', green, red, '-', green, blue, green, '-']);
+    // A cell is some 64 by 20 points; the text and the lines take a part of them.
+    const cells = async (fill: string) => Math.round((await painted(fill)) / 1_150);
+    await expect
+      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
+      .toEqual([2, 4, 2]);
     await type('Rules', 2, 1, '170');
     await type('Rules', 2, 2, 'late');
     await type('Rules', 3, 3, 'P-2');
+    await page.evaluate(() => window.tripdriftBench!.port.selectRow('Rules', 30, 9, 9));
+    await expect
+      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
+      .toEqual([3, 5, 2]);
     // 160 < 170 ≤ 200: the formula compares with the new A2.
     await expect
       .poll(all)
       .toEqual([red, green, '-', '-', '-', red, green, blue, green, red, '-', green, blue, green, '-']);
+    await page.locator('#grid canvas').first().click();
+    await type('Rules', 2, 1, '500');
+    await type('Rules', 2, 2, 'none');
+    await page.evaluate(() => window.tripdriftBench!.port.selectRow('Rules', 30, 9, 9));
+    // No measurement reaches 500 but that of the second row itself.
+    await expect
+      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
+      .toEqual([2, 3, 2]);
   });
 
   it('moves conditional formats with rows, and back', async () => {

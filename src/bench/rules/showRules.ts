@@ -1,4 +1,6 @@
 import { BooleanNumber, type Injector, type IStyleData, type Worksheet } from '@univerjs/core';
+import type {} from '@univerjs/sheets-ui/facade';
+import { IRenderManagerService, type Spreadsheet } from '@univerjs/engine-render';
 import { RegisterOtherFormulaService } from '@univerjs/engine-formula';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
 import type { ViewRule, ViewShade } from '../../hosts/file/view/types.ts';
@@ -7,6 +9,16 @@ import { onBookChanged } from '../../hosts/grid/changes.ts';
 import { rulesOf as rulesKept } from '../../hosts/grid/tables.ts';
 import { cellContent } from '../save/cellContent.ts';
 import { type SheetRules, sheetRules } from './sheetRules.ts';
+
+/** Draws all that is seen of a sheet: looks of cells are remembered until something of their own changes. */
+function drawAnew(
+  injector: Injector,
+  front: ReturnType<ReturnType<typeof openBook>['getActiveSheet']>,
+): void {
+  const drawing = injector.get(IRenderManagerService).getRenderById(front.getSheet().getUnitId());
+  front.getSkeleton()?.resetCache();
+  (drawing?.mainComponent as Spreadsheet | null | undefined)?.makeForceDirty(true);
+}
 
 /** Rows and columns behind the last ones in use to which rules reach that have to be calculated. */
 const spare = 20;
@@ -39,11 +51,10 @@ export function showRules(grid: Grid, injector: Injector): () => void {
 
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const drawSoon = (): void => {
-    if (bySheet.size === 0) return;
     clearTimeout(waiting);
     waiting = setTimeout(() => {
-      const front = openBook(grid).getActiveSheet() as { readonly refreshCanvas?: () => unknown };
-      front.refreshCanvas?.();
+      const front = openBook(grid).getActiveSheet();
+      if (bySheet.has(front.getSheetId())) drawAnew(injector, front);
     }, 30);
   };
   onBookChanged(grid, () => {

@@ -1,13 +1,15 @@
 import { FileRefused } from '../hosts/file/zip/refused.ts';
 import { onBookChanged } from '../hosts/grid/changes.ts';
+import { onValuesOnly } from '../hosts/grid/write/valuesOnly.ts';
 import { plainMessage } from '../pane/parts/plainMessage.ts';
 import { type Bench, showBench } from './bench.ts';
 import { fillBar } from './header/bar.ts';
 import { takeDrops } from './open/drops.ts';
-import { openFile, type OpenedFile } from './open/openFile.ts';
-import { openDemo } from './openDemo.ts';
+import type { OpenedFile } from './open/openFile.ts';
+import { demoFile, openDemo } from './openDemo.ts';
 import { saveCopy } from './save/saveCopy.ts';
 import { watchUnsaved } from './save/unsaved.ts';
+import { openInWorker } from './worker/openInWorker.ts';
 
 declare global {
   interface Window {
@@ -23,6 +25,10 @@ function part(id: string): HTMLElement {
 }
 
 const words = {
+  reading: (name: string) => `Reading ${name}…`,
+  leave: (shown: string, next: string) => `Changes to ${shown} are not saved. Open ${next} all the same?`,
+  valuesOnly:
+    'The result sheets are too long for the grid to calculate: it shows their results. “Save a copy” writes them with every formula.',
   saving: 'Making the copy…',
 } as const;
 
@@ -43,23 +49,37 @@ async function attempt(work: () => void | Promise<void>): Promise<void> {
   }
 }
 
-async function show(file: OpenedFile): Promise<void> {
-  bench?.grid.dispose();
-  bench = await showBench({ grid: part('grid'), side: part('side'), blank: () => bar.blank(), note }, file);
-  window.tripdriftBench = bench;
-  bar.showFile(file.view.name);
-  unsaved.follow(bench);
+let asked = 0;
+
+/** Shows what is read, unless something else was asked for meanwhile or the user rather keeps unsaved changes. */
+async function show(name: string, read: () => Promise<OpenedFile>): Promise<void> {
+  const turn = ++asked;
+  const reading = words.reading(name);
+  note(reading);
+  const file = await read();
+  if (turn !== asked) return;
+  const shown = bench?.file.view.name ?? '';
+  if (!unsaved.any() || window.confirm(words.leave(shown, name))) {
+    bench?.grid.dispose();
+    const places = { grid: part('grid'), side: part('side'), blank: () => bar.blank(), note };
+    bench = await showBench(places, file);
+    window.tripdriftBench = bench;
+    bar.showFile(file.view.name);
+    unsaved.follow(bench);
+    let soon: ReturnType<typeof setTimeout> | undefined;
+    onValuesOnly(bench.grid, () => {
+      // A sheet that comes to the front has its first cell selected, which takes away what was said.
+      clearTimeout(soon);
+      soon = setTimeout(() => {
+        note(words.valuesOnly);
+      }, 200);
+    });
+  }
+  if (part('note').textContent === reading) note('');
 }
 
-async function open(chosen: File): Promise<void> {
-  if (
-    unsaved.any() &&
-    !window.confirm(
-      `Changes to ${bench?.file.view.name ?? 'the workbook'} are not saved. Open ${chosen.name} all the same?`,
-    )
-  )
-    return;
-  await show(openFile(chosen.name, new Uint8Array(await chosen.arrayBuffer())));
+function open(chosen: File): Promise<void> {
+  return show(chosen.name, async () => openInWorker(chosen.name, new Uint8Array(await chosen.arrayBuffer())));
 }
 
 async function save(shown: Bench): Promise<void> {
@@ -92,5 +112,5 @@ takeDrops(part('bench'), (chosen) => attempt(() => open(chosen)));
 await attempt(async () => {
   // A canvas draws with the fonts that are there when it draws.
   await Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold 11pt Calibri')]);
-  await show(await openDemo());
+  await show(demoFile, openDemo);
 });

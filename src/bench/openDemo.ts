@@ -1,4 +1,5 @@
-import { type OpenedFile, openFile } from './open/openFile.ts';
+import type { OpenedFile } from './open/openFile.ts';
+import { openInWorker } from './worker/openInWorker.ts';
 import { tryItSheet, tryItStyles } from './tryIt.ts';
 
 /** Name of the demo workbook, which lies beside the page. */
@@ -8,7 +9,7 @@ export const demoFile = 'harbour-station.xlsx';
 export async function openDemo(): Promise<OpenedFile> {
   const answer = await fetch(demoFile);
   if (!answer.ok) throw new Error(`The demo workbook could not be loaded (${answer.status}).`);
-  const file = openFile(demoFile, new Uint8Array(await answer.arrayBuffer()));
+  const file = await openInWorker(demoFile, new Uint8Array(await answer.arrayBuffer()));
   const { view } = file;
   const free = view.sheets.every(({ name }) => name !== 'Try it');
   if (!free) return file;

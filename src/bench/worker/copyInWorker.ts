@@ -5,15 +5,14 @@ import { inWorker } from './inWorker.ts';
 import { rowPieces } from './rowPieces.ts';
 
 /** As `patchedCopy`, while the page stays alive. */
-export async function copyInWorker(order: CopyOrder): Promise<Copied> {
-  const ended = await inWorker(messages(order));
-  return ended.copied;
+export function copyInWorker(order: CopyOrder): Promise<Copied> {
+  return inWorker('copied', messages(order));
 }
 
 function* messages({ original, edits, added }: CopyOrder): Generator<ToWorker, void> {
   for (const [index, { model }] of added.entries()) yield* rowPieces(index, model.rows());
   yield {
-    ask: 'copy',
+    kind: 'copy',
     original,
     edits,
     added: added.map(({ model, beyondModel }) => ({ head: headOf(model), beyondModel })),

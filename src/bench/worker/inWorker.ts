@@ -1,29 +1,35 @@
 /// <reference lib="dom" />
+import type { ViewRow } from '../../hosts/file/view/types.ts';
 import { pause } from '../../hosts/grid/pause.ts';
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
-import type { FromWorker, Outcome, ToWorker } from './messages.ts';
-
-type Ended = Exclude<Outcome, { done: 'refused' | 'failed' }>;
+import type { FromWorker, Results, ToWorker } from './messages.ts';
+import type { RowPiece } from './rowPieces.ts';
 
 /**
- * Has work done by a worker of its own, which goes with it, and gives what came of it. Messages go out one at a time, so
- * that the page answers between them. Throws FileRefused as the work does, and an Error where it fails otherwise.
+ * Has work done by a worker of its own, which goes with it, and gives what came of it; `onRows` hears the rows that come
+ * first. Messages go out one at a time, so that the page answers between them. Rejects with FileRefused where the work is
+ * refused, and with an Error where it fails otherwise.
  */
-export async function inWorker(messages: Iterable<ToWorker>): Promise<Ended> {
+export async function inWorker<Kind extends keyof Results>(
+  kind: Kind,
+  messages: Iterable<ToWorker>,
+  onRows?: (piece: RowPiece<ViewRow>) => void,
+): Promise<Results[Kind]> {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   try {
-    const ended = new Promise<Ended>((resolve, reject) => {
+    const ended = new Promise<Results[Kind]>((resolve, reject) => {
       worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-        if (data.done === 'refused') reject(new FileRefused(data.message));
-        else if (data.done === 'failed') reject(new Error(data.message));
-        else resolve(data);
+        if (data.kind === 'rows') onRows?.(data);
+        else if (data.kind === 'refused') reject(new FileRefused(data.message));
+        else if (data.kind === 'failed') reject(new Error(data.message));
+        else if (data.results[kind]) resolve(data.results[kind]);
       });
       worker.addEventListener('error', (event) => {
         event.preventDefault();
         reject(new Error(event.message || 'the part of the page that works on files could not be loaded'));
       });
       worker.addEventListener('messageerror', () => {
-        reject(new Error('an answer of the worker could not be read'));
+        reject(new Error('an answer of the part that works on files could not be read'));
       });
     });
     await Promise.race([ended, sendAll(worker, messages)]);

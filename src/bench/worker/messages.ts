@@ -1,14 +1,23 @@
 import type { SheetEdits } from '../../hosts/file/patch/types.ts';
+import type { SheetView, ViewRow, WorkbookView } from '../../hosts/file/view/types.ts';
 import type { ModelRow, SheetModel } from '../../sheets/model.ts';
+import type { OpenedFile } from '../open/openFile.ts';
 import type { NewSheet } from '../save/newSheets.ts';
 import type { RowPiece } from './rowPieces.ts';
+
+/** A file is to be opened. */
+export interface OpenAsked {
+  readonly kind: 'open';
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
 
 /** A model without its rows, which go ahead of it in pieces. */
 export type ModelHead = Omit<SheetModel, 'rows'>;
 
-/** A copy is asked for; rows of the sheets to be added came before, by their place in `added`. */
+/** A copy is to be made; rows of the sheets to be added came before, by their place in `added`. */
 export interface CopyAsked {
-  readonly ask: 'copy';
+  readonly kind: 'copy';
   /** `null` for a new workbook. */
   readonly original: Uint8Array | null;
   readonly edits: readonly SheetEdits[];
@@ -21,14 +30,24 @@ export interface Copied {
   readonly notes: readonly string[];
 }
 
+/** An opened file without its bytes, which the page has, and without rows, which came before by their sheet's place. */
+export interface OpenedHead extends Omit<OpenedFile, 'view' | 'original'> {
+  readonly view: Omit<WorkbookView, 'sheets'> & { readonly sheets: readonly Omit<SheetView, 'rows'>[] };
+  readonly isWorkbook: boolean;
+}
+
 /** What the page sends to the worker. */
-export type ToWorker = RowPiece<ModelRow> | CopyAsked;
+export type ToWorker = RowPiece<ModelRow> | OpenAsked | CopyAsked;
 
-/** How the work ended. */
-export type Outcome =
-  | { readonly done: 'copied'; readonly copied: Copied }
-  | { readonly done: 'refused'; readonly message: string }
-  | { readonly done: 'failed'; readonly message: string };
+/** What comes of work that succeeds. */
+export interface Results {
+  readonly opened: OpenedHead;
+  readonly copied: Copied;
+}
 
-/** What the worker sends to the page. */
-export type FromWorker = Outcome;
+/** What the worker sends to the page: results, after their rows, or why there are none. */
+export type FromWorker =
+  | RowPiece<ViewRow>
+  | { readonly kind: 'done'; readonly results: Partial<Results> }
+  | { readonly kind: 'refused'; readonly message: string }
+  | { readonly kind: 'failed'; readonly message: string };

@@ -1,6 +1,6 @@
 /** Some rows of one of several sheets, on their way between the page and its worker. */
 export interface RowPiece<Row> {
-  readonly ask: 'rows';
+  readonly kind: 'rows';
   readonly sheet: number;
   readonly rows: readonly Row[];
 }
@@ -19,11 +19,11 @@ export function* rowPieces<Row extends { readonly cells: readonly unknown[] }>(
     rows.push(row);
     cells += row.cells.length + 1;
     if (cells < cellsInPiece) continue;
-    yield { ask: 'rows', sheet, rows };
+    yield { kind: 'rows', sheet, rows };
     rows = [];
     cells = 0;
   }
-  if (rows.length > 0) yield { ask: 'rows', sheet, rows };
+  if (rows.length > 0) yield { kind: 'rows', sheet, rows };
 }
 
 export interface GatheredRows<Row> {

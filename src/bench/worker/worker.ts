@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import type { ModelRow } from '../../sheets/model.ts';
-import type { FromWorker, ToWorker } from './messages.ts';
+import { openFile } from '../open/openFile.ts';
+import type { CopyAsked, FromWorker, OpenAsked, ToWorker } from './messages.ts';
 import { patchedCopy } from './patchedCopy.ts';
-import { gatheredRows } from './rowPieces.ts';
+import { gatheredRows, rowPieces } from './rowPieces.ts';
 
 const rows = gatheredRows<ModelRow>();
 
@@ -11,25 +12,35 @@ function answer(message: FromWorker, handedOver: Transferable[] = []): void {
   globalThis.postMessage(message, { transfer: handedOver });
 }
 
-function work(asked: ToWorker): void {
-  if (asked.ask === 'rows') {
-    rows.take(asked);
-    return;
-  }
-  const { original, edits } = asked;
-  const added = asked.added.map(({ head, beyondModel }, index) => ({
-    model: { ...head, rows: () => rows.of(index) },
-    beyondModel,
-  }));
-  const copied = patchedCopy({ original, edits, added });
-  answer({ done: 'copied', copied }, [copied.bytes.buffer]);
+function open({ name, bytes }: OpenAsked): void {
+  const { view, original, ...rest } = openFile(name, bytes);
+  const sheets = view.sheets.map(({ rows: all, ...sheet }, index) => {
+    for (const piece of rowPieces(index, all)) answer(piece);
+    return sheet;
+  });
+  const opened = { ...rest, view: { ...view, sheets }, isWorkbook: original !== null };
+  answer({ kind: 'done', results: { opened } });
+}
+
+function copy({ original, edits, added }: CopyAsked): void {
+  const copied = patchedCopy({
+    original,
+    edits,
+    added: added.map(({ head, beyondModel }, index) => ({
+      model: { ...head, rows: () => rows.of(index) },
+      beyondModel,
+    })),
+  });
+  answer({ kind: 'done', results: { copied } }, [copied.bytes.buffer]);
 }
 
 globalThis.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
   try {
-    work(data);
+    if (data.kind === 'rows') rows.take(data);
+    else if (data.kind === 'open') open(data);
+    else copy(data);
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
-    answer({ done: error instanceof FileRefused ? 'refused' : 'failed', message });
+    answer({ kind: error instanceof FileRefused ? 'refused' : 'failed', message });
   }
 });

@@ -13,6 +13,7 @@ import { markOfText } from '../storedText.ts';
 import { columnPixels, rowPixels } from './lengths.ts';
 import { gridLook, shadedLook } from './looks.ts';
 import { frozenAt, mergedRanges } from '../frame.ts';
+import { keptOfValuesOnly } from './valuesOnly.ts';
 import { shading } from './shading.ts';
 
 export interface SheetRun {
@@ -94,6 +95,7 @@ export async function sheetData(
     mergeData: mergedRanges(model.merges ?? []),
     freeze: frozenAt(rows, columns),
     showGridlines: BooleanNumber.TRUE,
+    ...(!formulas && model.formulas.length > 0 && { custom: keptOfValuesOnly }),
   };
 }
 

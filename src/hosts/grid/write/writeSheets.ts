@@ -3,6 +3,7 @@ import { freeNames } from '../../formats/sheetNames.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import { type Grid, openBook } from '../grid.ts';
 import { pause } from '../pause.ts';
+import { addSheet } from './addSheet.ts';
 import { sheetData } from './sheetData.ts';
 
 /** Rows of a run up to which the grid calculates the formulas of result sheets itself; beyond, its calculation takes minutes. */
@@ -24,10 +25,12 @@ export async function writeSheets(
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
   const book = openBook(grid);
-  const stored = book.getWorkbook();
   const names = freeNames(
     models.map(({ name }) => name),
-    stored.getSheets().map((sheet) => sheet.getName()),
+    book
+      .getWorkbook()
+      .getSheets()
+      .map((sheet) => sheet.getName()),
   );
   const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
   const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
@@ -42,22 +45,22 @@ export async function writeSheets(
     refuseIfCancelled();
   };
 
+  const formulas = total <= mostLiveRows;
   const sheets = [];
   for (const model of models) {
     refuseIfCancelled();
     const id = `result-${crypto.randomUUID()}`;
-    const run = { given, formulas: total <= mostLiveRows, onRow };
+    const run = { given, formulas, onRow };
     sheets.push({ id, model, data: await sheetData(model, id, run) });
     await pause();
   }
   refuseIfCancelled();
-  const unitId = book.getId();
-  const step = grid.oneStep(unitId);
+  const step = grid.oneStep(book.getId());
   try {
     for (const { id, model, data } of sheets) {
       written.set(id, boundTo(given, model));
-      const index = stored.getSheets().length;
-      grid.api.syncExecuteCommand('sheet.command.insert-sheet', { unitId, index, sheet: data });
+      addSheet(grid, data, formulas);
+      await pause();
     }
   } finally {
     step.dispose();

@@ -14,6 +14,7 @@ import {
   placedChannels,
 } from './sheets/channelSheet.ts';
 import { gapChartSheet, notesSheet } from './sheets/notesSheet.ts';
+import { probeRecordSheets } from './sheets/probeRecordSheets.ts';
 import { settingsSheet } from './sheets/settingsSheet.ts';
 import { boosterPump } from './station/boosterPump.ts';
 import { machines } from './station/station.ts';
@@ -29,6 +30,7 @@ export function harbourStation(): Uint8Array {
     settingsSheet(machines, boosterPump.name),
     gapChartSheet(),
     changeLogSheet(),
+    ...probeRecordSheets(),
     notesSheet(),
   ];
   const parts = unpackParts(newWorkbook(sheets));

@@ -8,6 +8,7 @@ const entries: readonly (readonly [date: string, machine: string, what: string])
   ['2024-02-16', 'P-301', 'Seal at the non-drive end changed; left probe taken out and put back'],
   ['2024-09-16', 'K-101', 'Outage: extension cables of bearing 1 renewed from stores'],
   ['2024-09-18', 'K-101', 'Gap of probe 2Y set back to −9.9 V'],
+  ['2025-01-21', 'P-303', 'Shaft sleeve renewed; other alloy, the usual one was not to be had'],
   ['2025-04-08', 'T-101', 'Start-up multiplier of 2X set to 3 after a trip in a cold start'],
   ['2025-07-02', 'F-401', 'Motor replaced; third sensor not put back'],
   ['2025-11-05', 'G-101', 'Run-in after the rebuild: danger of HX at 6 mil'],

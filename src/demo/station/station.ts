@@ -5,6 +5,7 @@ import { gearbox } from './gearbox.ts';
 import { powerTurbine } from './powerTurbine.ts';
 import { recycleCompressor } from './recycleCompressor.ts';
 import type { Machine } from './records.ts';
+import { sealOilPump } from './sealOilPump.ts';
 import { standbyPump } from './standbyPump.ts';
 
 /** The machines of an invented gas compression station, in the order in which its workbook lists them. */
@@ -15,5 +16,6 @@ export const machines: readonly Machine[] = [
   recycleCompressor,
   boosterPump,
   standbyPump,
+  sealOilPump,
   coolerFan,
 ];

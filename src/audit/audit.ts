@@ -1,9 +1,10 @@
 import type { Workbook } from '../cells/sheet.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
+import type { Member } from './groups/members.ts';
 import { auditChannel, unjoined } from './join/auditChannel.ts';
 import type { AuditedChannel, Context, Tables } from './join/context.ts';
 import { joinGroups } from './join/joinGroups.ts';
-import { joinTrouble, loneSettings } from './join/loneRows.ts';
+import { joinTrouble, loneSettings, type LoneSettings } from './join/loneRows.ts';
 import { unitWatch } from './join/mixedUnits.ts';
 import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './join/problems.ts';
 import { indexTags, isOnlyTag, looksLikeHeading, tagAt, tagKey } from './join/tagIndex.ts';
@@ -16,6 +17,7 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
+import { searchInSteps } from './tables/candidates.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
 import { findTables } from './tables/findTables.ts';
 import { isSameTable } from './tables/found.ts';
@@ -30,6 +32,8 @@ export interface AuditOptions {
 
 /** Rows between two reports of progress. */
 const stride = 250;
+/** Part of the work after which all channels are worked out; what is left are settings without one, and the groups. */
+const channelsDone = 0.8;
 
 /**
  * Audits a workbook: finds both tables, joins their rows by tag, works out every threshold and group, and applies every
@@ -50,8 +54,12 @@ export function* auditInSteps(
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
   const { policy = defaultPolicy, map = {}, now = new Date() } = options;
+  const search = searchInSteps(workbook);
+  while (!search.next().done) yield 0;
   const tables = findTables(workbook, map);
+  yield 0;
   const settingsIndex = indexTags(tables.settings);
+  yield 0;
   const channelIndex = indexTags(tables.channels);
   yield 0;
 
@@ -74,7 +82,7 @@ export function* auditInSteps(
   const joined = new Set<number>();
 
   for (const [done, row] of channelIndex.tagged.entries()) {
-    if (done % stride === 0) yield done / channelIndex.tagged.length;
+    if (done % stride === 0) yield (channelsDone * done) / channelIndex.tagged.length;
     const tag = tagAt(tables.channels, row);
     const key = tagKey(tag);
     const settingsRows = settingsIndex.rowsOf(key);
@@ -96,13 +104,16 @@ export function* auditInSteps(
     audited.push(auditChannel(channelRow, settings, context));
   }
 
-  const lone = loneSettings(tables, settingsIndex, channelIndex, joined, readSettings);
+  const lone = yield* loneInSteps(tables, settingsIndex, channelIndex, joined, readSettings);
   problems.push(...untaggedRows(tables.channels, channelIndex));
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
-  const { groups, problems: ofGroups } = joinGroups(audited, lone.members, tables.settings, policy);
+  const joining = joinGroups(audited, lone.members, tables.settings, policy);
+  let step = joining.next();
+  for (; !step.done; step = joining.next()) yield channelsDone + (1 - channelsDone) * step.value;
+  const { groups, problems: ofGroups } = step.value;
   problems.push(...ofGroups);
   const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
   yield 1;
@@ -119,6 +130,22 @@ export function* auditInSteps(
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
     caution,
   };
+}
+
+/** As `loneSettings`, some rows at a time. */
+function* loneInSteps(
+  ...[tables, settings, ...rest]: Parameters<typeof loneSettings>
+): Generator<number, LoneSettings, void> {
+  const problems: Problem[] = [];
+  const members: Member[] = [];
+  for (let from = 0; from < settings.tagged.length; from += stride) {
+    const some = { ...settings, tagged: settings.tagged.slice(from, from + stride) };
+    const lone = loneSettings(tables, some, ...rest);
+    problems.push(...lone.problems);
+    members.push(...lone.members);
+    yield channelsDone;
+  }
+  return { problems, members };
 }
 
 /** Whether a row of the channel list is a heading or remark: nothing but a text in the tag column, and no settings for it. */

@@ -11,6 +11,11 @@ export function candidateHeaders(workbook: Workbook): HeaderMatch[] {
   return inputSheets(workbook).flatMap(tagRows).flatMap(matchesIn);
 }
 
+/** Looks for those rows some at a time, and remembers them, so that `candidateHeaders` need not look again. */
+export function* searchInSteps(workbook: Workbook): Generator<void, void> {
+  for (const sheet of inputSheets(workbook)) yield* tagRowsInSteps(sheet);
+}
+
 /** Rows that a column map points at and that have no header of the tag column: its header row, or those with its headers. */
 export function mappedHeaders(
   kind: TableKind,
@@ -54,16 +59,33 @@ interface TagRow {
   readonly tagColumns: readonly number[];
 }
 
-function tagRows(sheet: Sheet): TagRow[] {
+/** Rows that are looked at in one step. */
+const stride = 500;
+/** Cells of a sheet never change once it is read. */
+const known = new WeakMap<Sheet, readonly TagRow[]>();
+
+function tagRows(sheet: Sheet): readonly TagRow[] {
+  const search = tagRowsInSteps(sheet);
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
+}
+
+function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[]> {
+  const before = known.get(sheet);
+  if (before) return before;
   const found: TagRow[] = [];
-  sheet.rows.forEach((cells, index) => {
+  for (const [index, cells] of sheet.rows.entries()) {
+    if (index % stride === stride - 1) yield;
     let tagColumns: number[] | undefined;
     for (let column = 1; column <= cells.length; column++) {
       const cell = cells[column - 1];
       if (typeof cell === 'string' && isTagHeader(cell)) (tagColumns ??= []).push(column);
     }
     if (tagColumns) found.push({ sheet, row: index + 1, tagColumns });
-  });
+  }
+  known.set(sheet, found);
   return found;
 }
 

@@ -1,4 +1,5 @@
 import type { Area } from '../cells/sheet.ts';
+import type { ChartModel } from './charts/model.ts';
 
 /** How a cell looks. Everything left out is the workbook's own default. Colours are `RRGGBB`. */
 export interface CellStyle {
@@ -57,6 +58,7 @@ export interface SheetModel {
   readonly filter?: Area;
   readonly merges?: readonly Area[];
   readonly shades?: readonly ShadeRule[];
+  readonly charts?: readonly ChartModel[];
   readonly print: {
     readonly landscape: boolean;
     /** Rows repeated on each page, both ends counted from 1. */

@@ -1,9 +1,12 @@
+import type { ChartCells } from '../../../sheets/charts/model.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Deflater } from '../zip/deflater.ts';
 import { collect } from '../zip/collect.ts';
 import type { ZipEntry } from '../zip/archive.ts';
 import { zipWriter } from '../zip/writer.ts';
 import { freeNames } from '../../formats/sheetNames.ts';
+import { chartParts } from './charts/chartParts.ts';
+import { watchDrawn } from './charts/drawnValues.ts';
 import { editedParts } from './package/edits.ts';
 import { openWorkbook, type OpenWorkbook } from './package/openWorkbook.ts';
 import { plannedParts } from './package/plannedParts.ts';
@@ -77,12 +80,13 @@ export function writeCopy(
 ): WrittenSheets {
   const wanted = sheets.map((sheet) => sheet.name);
   const given = freeNames(wanted, sheetNames(workbook.workbook));
-  const parts = plannedParts(workbook, sheets.length);
+  const parts = plannedParts(workbook, sheets);
   const numbers = appendStyles(workbook.styles?.text ?? emptyStyleSheet(workbook.dialect), 'styles');
   const renamed = new Map(
     wanted.map((name, index): [string, string] => [name, given[index] ?? name]).reverse(),
   );
-  const bodies = sheets.map((sheet) => sheetBody(sheet, workbook, numbers, renamed));
+  const watch = watchDrawn(sheets, workbook.from1904);
+  const bodies = sheets.map((sheet) => sheetBody(watch.watching(sheet), workbook, numbers, renamed));
   const styles = sheets.length === 0 ? (workbook.styles?.text ?? '') : numbers.text();
   const dropped = changes.withoutCalcChain ? workbook.calcChain : undefined;
 
@@ -102,10 +106,20 @@ export function writeCopy(
     const cut: string[] = [];
     streamText(
       body.pieces(onRow, (address) => cut.push(address)),
-      zip.begin(parts.sheets[index] ?? ''),
+      zip.begin(parts.sheets[index]?.sheet ?? ''),
     );
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
   });
+  for (const [index, sheet] of sheets.entries()) {
+    const planned = parts.sheets[index];
+    if (!planned) continue;
+    const own = given[index] ?? sheet.name;
+    const nameOf = (cells: ChartCells): string =>
+      cells.sheet === undefined ? own : (renamed.get(cells.sheet) ?? cells.sheet);
+    for (const part of chartParts(sheet, planned, workbook.dialect, nameOf, watch)) {
+      zip.add(part.name, new TextEncoder().encode(part.text));
+    }
+  }
   zip.finish();
   return {
     sheetNames: wanted.map((name, index) => ({ wanted: name, given: given[index] ?? name })),

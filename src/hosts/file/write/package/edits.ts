@@ -3,7 +3,7 @@ import type { ZipEntry } from '../../zip/archive.ts';
 import { splice } from '../xml/splice.ts';
 import { declareParts, type NewPart, undeclarePart } from './contentTypes.ts';
 import type { EditablePart } from './editable.ts';
-import { stylesType, worksheetType } from './namespaces.ts';
+import { chartType, drawingType, stylesType, worksheetType } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import type { PlannedParts } from './plannedParts.ts';
 import { addRelationships, freeIds, type NewRelationship, removeRelationships } from './relationships.ts';
@@ -26,9 +26,13 @@ export function editedParts(
   const stylesPart = parts.styles === undefined ? [] : [parts.styles];
   const ids = freeIds(workbookRels.root, sheets.length + stylesPart.length);
   const declared: NewPart[] = [
-    ...parts.sheets.map((name) => ({ name, contentType: worksheetType })),
+    ...parts.sheets.map(({ sheet }) => ({ name: sheet, contentType: worksheetType })),
     ...stylesPart.map((name) => ({ name, contentType: stylesType })),
   ];
+  const drawn: NewPart[] = parts.sheets.flatMap(({ drawing, charts }) => [
+    ...(drawing === undefined ? [] : [{ name: drawing, contentType: drawingType }]),
+    ...charts.map((name) => ({ name, contentType: chartType })),
+  ]);
   const links: NewRelationship[] = declared.map(({ name, contentType }, index) => ({
     id: ids[index] ?? '',
     type: `${stem}/${contentType === stylesType ? 'styles' : 'worksheet'}`,
@@ -44,7 +48,10 @@ export function editedParts(
   const undeclared = dropped ? undeclarePart(contentTypes, dropped.name) : [];
   const unlinked = dropped ? removeRelationships(workbookRels, 'calcChain') : [];
   const texts: readonly (readonly [EditablePart, string])[] = [
-    [contentTypes, splice(contentTypes.text, [...undeclared, ...declareParts(contentTypes, declared)])],
+    [
+      contentTypes,
+      splice(contentTypes.text, [...undeclared, ...declareParts(contentTypes, [...declared, ...drawn])]),
+    ],
     [workbook, splice(workbook.text, listSheets(workbook, dialect, listed))],
     [
       workbookRels,

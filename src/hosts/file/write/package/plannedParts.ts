@@ -1,34 +1,59 @@
+import type { SheetModel } from '../../../../sheets/model.ts';
 import { declaredNames } from './contentTypes.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
-import { folderOf } from './relationships.ts';
+import { folderOf, relationshipsOf } from './relationships.ts';
 
 /** Names, free in the package, of the parts that will be added. */
 export interface PlannedParts {
-  readonly sheets: readonly string[];
+  readonly sheets: readonly PlannedSheet[];
   /** Set where the workbook has no style sheet and needs one. */
   readonly styles: string | undefined;
+}
+
+export interface PlannedSheet {
+  readonly sheet: string;
+  /** Set where the sheet has charts. */
+  readonly drawing: string | undefined;
+  readonly charts: readonly string[];
 }
 
 /** Chooses part names beside the workbook part; the package compares names without case. */
 export function plannedParts(
   { archive, contentTypes, workbook, styles }: OpenWorkbook,
-  sheetCount: number,
+  sheets: readonly Pick<SheetModel, 'charts'>[],
 ): PlannedParts {
   const declared = new Set(declaredNames(contentTypes));
   const folder = folderOf(workbook.entry.name.replaceAll('\\', '/'));
-  const isFree = (name: string): boolean =>
-    archive.get(name) === undefined && !declared.has(name.toLowerCase());
-  const sheets: string[] = [];
-  for (let number = 1; sheets.length < sheetCount; number++) {
-    const name = `${folder}worksheets/sheet${number}.xml`;
-    if (isFree(name)) sheets.push(name);
-  }
-  return { sheets, styles: styles || sheetCount === 0 ? undefined : firstFree(`${folder}styles`, isFree) };
+  const isTaken = (name: string): boolean =>
+    archive.get(name) !== undefined || declared.has(name.toLowerCase());
+  /** Free names in order; left-over relationships of a part that is gone would become those of the new one. */
+  const freeIn = (stem: string) => {
+    let number = 0;
+    return (): string => {
+      for (;;) {
+        const name = `${folder}${stem}${++number}.xml`;
+        if (!isTaken(name) && !isTaken(relationshipsOf(name))) return name;
+      }
+    };
+  };
+  const [nextSheet, nextDrawing, nextChart] = [
+    freeIn('worksheets/sheet'),
+    freeIn('drawings/drawing'),
+    freeIn('charts/chart'),
+  ];
+  return {
+    sheets: sheets.map(({ charts = [] }) => ({
+      sheet: nextSheet(),
+      drawing: charts.length === 0 ? undefined : nextDrawing(),
+      charts: charts.map(nextChart),
+    })),
+    styles: styles || sheets.length === 0 ? undefined : firstFree(`${folder}styles`, isTaken),
+  };
 }
 
-function firstFree(stem: string, isFree: (name: string) => boolean): string {
+function firstFree(stem: string, isTaken: (name: string) => boolean): string {
   for (let number = 1; ; number++) {
     const name = `${stem}${number === 1 ? '' : number}.xml`;
-    if (isFree(name)) return name;
+    if (!isTaken(name)) return name;
   }
 }

@@ -2,6 +2,7 @@ import { attribute, type Element } from '../xml/outline.ts';
 import { appendInside, type Edit } from '../xml/splice.ts';
 import { escapeXml } from '../xml/text.ts';
 import type { EditablePart } from './editable.ts';
+import { packageRelationships } from './namespaces.ts';
 
 /** A relationship to be added. */
 export interface NewRelationship {
@@ -51,4 +52,12 @@ export function addRelationships(
     return `<${root.prefix}Relationship Id="${id}" Type="${type}" Target="${escapeXml(target)}"/>`;
   });
   return [appendInside(text, root, markup.join(''))];
+}
+
+/** A whole relationships part; parts are named from the root of the package. */
+export function relationshipsText(links: readonly NewRelationship[]): string {
+  const markup = links.map(
+    ({ id, type, part }) => `<Relationship Id="${id}" Type="${type}" Target="/${escapeXml(part)}"/>`,
+  );
+  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="${packageRelationships}">${markup.join('')}</Relationships>`;
 }

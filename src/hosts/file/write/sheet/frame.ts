@@ -2,6 +2,7 @@ import { columnLetters } from '../../../../cells/address.ts';
 import type { Area } from '../../../../cells/sheet.ts';
 import { reference } from '../../../formats/reference.ts';
 import type { SheetModel, ShadeRule } from '../../../../sheets/model.ts';
+import { drawingId } from '../charts/chartParts.ts';
 import type { Dialect } from '../package/namespaces.ts';
 import { escapeXml } from '../xml/text.ts';
 import { headerFooter } from './footer.ts';
@@ -18,11 +19,12 @@ export function sheetFrame(
   dialect: Dialect,
   shadeNumber: (rule: ShadeRule) => number,
 ): SheetFrame {
-  const { filter, merges = [], shades = [], print } = sheet;
+  const { filter, merges = [], shades = [], charts = [], print } = sheet;
+  const hasCharts = charts.length > 0;
   return {
     before: [
       '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
-      `<worksheet xmlns="${dialect.main}">`,
+      `<worksheet xmlns="${dialect.main}"${hasCharts ? ` xmlns:r="${dialect.relationships}"` : ''}>`,
       '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>',
       view(sheet.freeze),
       '<sheetFormatPr defaultRowHeight="15"/>',
@@ -37,6 +39,7 @@ export function sheetFrame(
       '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
       `<pageSetup orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
       headerFooter(print.footer ?? ''),
+      hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
       '</worksheet>',
     ].join(''),
   };

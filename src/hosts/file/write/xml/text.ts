@@ -34,3 +34,10 @@ export function escapeCellText(text: string): string {
 export function hasLooseSpace(text: string): boolean {
   return /^\s|\s$|[\t\n]| {2}/.test(text);
 }
+
+const notInXml = /(?![\t\n])[\p{Cc}\uFFFE\uFFFF\p{Surrogate}]/gu;
+
+/** Text of a drawing, between tags or in an attribute: characters that XML cannot hold become U+FFFD. */
+export function escapeDrawingText(text: string): string {
+  return escapeXml(text.replace(notInXml, '\uFFFD')).replaceAll('\n', '&#10;');
+}

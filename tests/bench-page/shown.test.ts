@@ -4,7 +4,7 @@ import { strFromU8, unzipSync } from 'fflate';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { PercentCell } from '../../src/cells/cell.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
@@ -14,6 +14,10 @@ import { shadeFills, type ShownBook, shownWorkbook } from './shownWorkbook.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+// A busy machine takes its time to build the page and to start the browser.
+vi.setConfig({ hookTimeout: 120_000, testTimeout: 120_000 });
+const soon = <Value>(told: () => Promise<Value>) => expect.poll(told, { timeout: 20_000 });
+
 const [red, green, blue] = shadeFills;
 
 describeWithChromium('what the grid of the bench shows', () => {
@@ -149,33 +153,55 @@ describeWithChromium('what the grid of the bench shows', () => {
       ],
     });
     const all = () => fills('Rules', 1, 1, 3, 5);
-    await expect
-      .poll(all)
-      .toEqual([red, green, blue, '-', '-', '-', '-', '-', green, red, '-', green, blue, green, '-']);
+    await soon(all).toEqual([
+      red,
+      green,
+      blue,
+      '-',
+      '-',
+      '-',
+      '-',
+      '-',
+      green,
+      red,
+      '-',
+      green,
+      blue,
+      green,
+      '-',
+    ]);
     // A cell is some 64 by 20 points; the text and the lines take a part of them.
     const cells = async (fill: string) => Math.round((await painted(fill)) / 1_150);
-    await expect
-      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
-      .toEqual([2, 4, 2]);
+    await soon(async () => [await cells(red), await cells(green), await cells(blue)]).toEqual([2, 4, 2]);
     await type('Rules', 2, 1, '170');
     await type('Rules', 2, 2, 'late');
     await type('Rules', 3, 3, 'P-2');
     await page.evaluate(() => window.tripdriftBench!.port.selectRow('Rules', 30, 9, 9));
-    await expect
-      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
-      .toEqual([3, 5, 2]);
+    await soon(async () => [await cells(red), await cells(green), await cells(blue)]).toEqual([3, 5, 2]);
     // 160 < 170 ≤ 200: the formula compares with the new A2.
-    await expect
-      .poll(all)
-      .toEqual([red, green, '-', '-', '-', red, green, blue, green, red, '-', green, blue, green, '-']);
+    await soon(all).toEqual([
+      red,
+      green,
+      '-',
+      '-',
+      '-',
+      red,
+      green,
+      blue,
+      green,
+      red,
+      '-',
+      green,
+      blue,
+      green,
+      '-',
+    ]);
     await page.locator('#grid canvas').first().click();
     await type('Rules', 2, 1, '500');
     await type('Rules', 2, 2, 'none');
     await page.evaluate(() => window.tripdriftBench!.port.selectRow('Rules', 30, 9, 9));
     // No measurement reaches 500 but that of the second row itself.
-    await expect
-      .poll(async () => [await cells(red), await cells(green), await cells(blue)])
-      .toEqual([2, 3, 2]);
+    await soon(async () => [await cells(red), await cells(green), await cells(blue)]).toEqual([2, 3, 2]);
   });
 
   it('moves conditional formats with rows, and back', async () => {
@@ -192,14 +218,14 @@ describeWithChromium('what the grid of the bench shows', () => {
         },
       ],
     });
-    await expect.poll(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
+    await soon(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
     await front('insertRows', 0, 2);
-    await expect.poll(() => fills('Rules', 1, 2, 5)).toEqual(['-', '-', '-', red, '-']);
+    await soon(() => fills('Rules', 1, 2, 5)).toEqual(['-', '-', '-', red, '-']);
     await type('Rules', 3, 2, '200');
-    await expect.poll(() => fills('Rules', 3, 2, 5)).toEqual(['-', red, red]);
+    await soon(() => fills('Rules', 3, 2, 5)).toEqual(['-', red, red]);
     await undo();
     await undo();
-    await expect.poll(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
+    await soon(() => fills('Rules', 1, 2, 3)).toEqual(['-', red, '-']);
   });
 
   it('moves the area of a table with rows and columns, and gives it up with its header row', async () => {
@@ -221,14 +247,14 @@ describeWithChromium('what the grid of the bench shows', () => {
     const area = async () => (await sheetNamed('Channels')).tables[0]?.area;
     expect(await area()).toEqual({ top: 1, left: 1, bottom: 3, right: 2 });
     await type('Channels', 2, 2, '150');
-    await expect.poll(() => cell('Channels', 5, 2)).toBe(340);
+    await soon(() => cell('Channels', 5, 2)).toBe(340);
     await front('insertRows', 0, 3);
     await front('insertColumns', 0, 1);
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 6, right: 3 });
     await front('insertRows', 4, 1);
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
     await type('Channels', 5, 3, '1000');
-    await expect.poll(() => cell('Channels', 9, 3)).toBe(1340);
+    await soon(() => cell('Channels', 9, 3)).toBe(1340);
     await front('deleteRows', 3, 1);
     expect(await area()).toBeUndefined();
     await undo();
@@ -260,7 +286,7 @@ describeWithChromium('what the grid of the bench shows', () => {
       ].join(''),
     });
     await type('Data', 1, 2, '125');
-    await expect.poll(() => cell('Data', 1, 3)).toBe(8);
+    await soon(() => cell('Data', 1, 3)).toBe(8);
     expect(await cell('Data', 2, 3)).toBe(250);
     expect(await cell('Data', 3, 3)).toBe(450);
     expect([await cell('Data', 4, 3), await cell('Other', 1, 1)]).toEqual([
@@ -304,7 +330,7 @@ describeWithChromium('what the grid of the bench shows', () => {
     expect(markup).toContain('edited');
     await page.locator('#grid canvas').first().click();
     await type('Days', 1, 2, '2025-03-15');
-    await expect.poll(() => cell('Days', 1, 3)).toEqual({ day: 20_163 });
+    await soon(() => cell('Days', 1, 3)).toEqual({ day: 20_163 });
     const again = strFromU8(unzipSync(await saved())['xl/worksheets/sheet1.xml']!);
     expect(again).toMatch(/<c r="B1"[^>]*><v>44269<\/v>/);
     expect(again).toMatch(/<c r="C1"[^>]*><f>B1\+1<\/f><v>44270<\/v>/);
@@ -319,9 +345,14 @@ describeWithChromium('what the grid of the bench shows', () => {
     const formulas = ['=B2+B4', '=C2*100', '=A3+0', '=ISTEXT(A3)', '=ISTEXT(A4)', '=ISTEXT(C4)'];
     for (const [row, formula] of formulas.entries()) await type('list', row + 10, 5, formula);
     // In a file with decimal commas 1.5 is no number, and the audit takes it for none.
-    await expect
-      .poll(async () => (await sheetNamed('list')).rows.slice(9).map((row) => row[4]))
-      .toEqual([expect.closeTo(9.2, 12), expect.closeTo(3, 12), 12, true, true, true]);
+    await soon(async () => (await sheetNamed('list')).rows.slice(9).map((row) => row[4])).toEqual([
+      expect.closeTo(9.2, 12),
+      expect.closeTo(3, 12),
+      12,
+      true,
+      true,
+      true,
+    ]);
     expect((await sheetNamed('list')).plainText).toEqual({ decimal: ',' });
     const display = (place: string) =>
       page.evaluate(
@@ -335,7 +366,7 @@ describeWithChromium('what the grid of the bench shows', () => {
       );
     expect(await display('B2')).toBe('4,5');
     await type('list', 2, 2, '4,625');
-    await expect.poll(() => cell('list', 10, 5)).toBeCloseTo(9.325, 12);
+    await soon(() => cell('list', 10, 5)).toBeCloseTo(9.325, 12);
     expect([await cell('list', 2, 2), await display('B2')]).toEqual(['4,625', '4,625']);
     const copy = readWorkbook('list.xlsx', await saved()).sheets[0]?.rows.slice(0, 4);
     expect(copy).toEqual([
@@ -346,7 +377,7 @@ describeWithChromium('what the grid of the bench shows', () => {
     ]);
     await page.locator('#grid canvas').first().click();
     await type('list', 2, 2, 'none');
-    await expect.poll(() => cell('list', 2, 2)).toBe('none');
+    await soon(() => cell('list', 2, 2)).toBe('none');
   });
 
   it('selects the row of a channel without the cell that its machine has over several rows', async () => {
@@ -409,7 +440,7 @@ describeWithChromium('what the grid of the bench shows', () => {
     await shown('harbour-station.xlsx');
     expect(await width()).toBe(before);
     await page.setViewportSize({ width: 700, height: 700 });
-    await expect.poll(width).toBe(420);
+    await soon(width).toBe(420);
     expect(await told()).toBe(420);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(700);
   });

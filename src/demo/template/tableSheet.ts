@@ -1,10 +1,11 @@
 import type { ColumnSpec, TableKind } from '../../audit/tables/vocabulary.ts';
 import { columnsOf } from '../../audit/tables/vocabulary.ts';
 import type { SheetModel } from '../../sheets/model.ts';
-import type { Allowed, Validation } from '../parts/validation.ts';
+import type { Validation } from '../parts/validation.ts';
 import { handKept } from '../sheets/writtenCell.ts';
 import { channelHelp } from './channelHelp.ts';
 import { settingsHelp } from './settingsHelp.ts';
+import { entryRules } from './entryRules.ts';
 import { headerText, type ColumnHelp } from './templateColumn.ts';
 
 /** One column of a template's table. */
@@ -61,24 +62,6 @@ const advice =
 
 /** The rules for what may be typed into a table's rows. */
 export function tableValidations(kind: TableKind): readonly Validation[] {
-  return templateColumns(kind).flatMap(({ header, help: { allowed, warnOnly } }, index): Validation[] => {
-    if (!allowed) return [];
-    const column = index + 1;
-    return [
-      {
-        area: { top: headerRow + 1, bottom: headerRow + preparedRows, left: column, right: column },
-        allowed,
-        message: `${header}: ${warnOnly ? 'usually ' : ''}${expected(allowed)}`,
-        ...(warnOnly ? { warnOnly } : {}),
-      },
-    ];
-  });
-}
-
-function expected(allowed: Allowed): string {
-  if ('words' in allowed) return `one of ${allowed.words.join(', ')}.`;
-  if ('above' in allowed) return `a number above ${allowed.above}, without its unit.`;
-  if ('atLeast' in allowed) return `a number, ${allowed.atLeast} or more, without its unit.`;
-  if ('dateFrom' in allowed) return 'a date.';
-  return `a number from ${allowed.from} to ${allowed.to}, without its unit.`;
+  const columns = templateColumns(kind).map(({ header, help }) => ({ ...help, header }));
+  return entryRules(columns, headerRow + 1, headerRow + preparedRows);
 }

@@ -46,7 +46,7 @@ export function budgetSheet(): SheetModel {
   const rows = budgetSheetRows();
   return {
     name: budgetName,
-    widths: [46, 15, 14, 10, 14, 14, 13, 14],
+    widths: [68, 15, 14, 10, 14, 14, 13, 14],
     styles,
     formulas: Object.values(budgetFormulas).map(storedFormula),
     rowCount: rows.length,
@@ -112,6 +112,7 @@ function outcome(label: string, cell: ModelCell, remark: string): ModelRow {
       undefined,
       undefined,
       cell,
+      undefined,
       { value: remark, style: 'quiet' },
     ],
   };

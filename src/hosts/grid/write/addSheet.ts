@@ -8,10 +8,11 @@ interface Screen {
 }
 
 /**
- * Adds a sheet behind the others. Without formulas its rows are put into it once it stands: the grid copies and searches
- * whatever it is handed as a new sheet, which takes seconds for tens of thousands of rows.
+ * Adds a sheet behind the others; with formulas it comes with its cells, otherwise the returned function puts them in. The
+ * grid copies and searches whatever it is handed as a new sheet, and searches all that stands beside it, which takes seconds
+ * for tens of thousands of rows.
  */
-export function addSheet(grid: Grid, data: Partial<IWorksheetData>, formulas: boolean): void {
+export function addSheet(grid: Grid, data: Partial<IWorksheetData>, formulas: boolean): () => void {
   const book = openBook(grid);
   const stored = book.getWorkbook();
   const { cellData = {} } = data;
@@ -19,10 +20,12 @@ export function addSheet(grid: Grid, data: Partial<IWorksheetData>, formulas: bo
   const sheet = formulas ? data : { ...data, cellData: {} as typeof cellData };
   const params = { unitId: book.getId(), index: stored.getSheets().length, sheet };
   grid.api.syncExecuteCommand('sheet.command.insert-sheet', params);
-  if (formulas) return;
-  sheet.cellData = cellData;
-  const cells = stored.getSheetBySheetId(data.id ?? '')?.getCellMatrix();
-  for (const row of Object.keys(cellData).map(Number)) cells?.setRow(row, cellData[row] ?? {});
-  const front: Screen = book.getActiveSheet();
-  front.refreshCanvas?.();
+  if (formulas) return () => undefined;
+  return () => {
+    sheet.cellData = cellData;
+    const cells = stored.getSheetBySheetId(data.id ?? '')?.getCellMatrix();
+    for (const row of Object.keys(cellData).map(Number)) cells?.setRow(row, cellData[row] ?? {});
+    const front: Screen = book.getActiveSheet();
+    front.refreshCanvas?.();
+  };
 }

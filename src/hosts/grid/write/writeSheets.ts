@@ -56,13 +56,15 @@ export async function writeSheets(
   }
   refuseIfCancelled();
   const step = grid.oneStep(book.getId());
+  const fill: (() => void)[] = [];
   try {
     for (const { id, model, data } of sheets) {
       written.set(id, boundTo(given, model));
-      addSheet(grid, data, formulas);
+      fill.push(addSheet(grid, data, formulas));
       await pause();
     }
   } finally {
+    for (const put of fill) put();
     step.dispose();
   }
   onProgress?.(1);

@@ -1,4 +1,5 @@
 /// <reference lib="dom" />
+import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
 import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
 import { createRequire } from 'node:module';
@@ -202,6 +203,29 @@ describeWithChromium('what the grid of the bench shows', () => {
     await page.evaluate(() => window.tripdriftBench!.port.selectRow('Rules', 30, 9, 9));
     // No measurement reaches 500 but that of the second row itself.
     await soon(async () => [await cells(red), await cells(green), await cells(blue)]).toEqual([2, 3, 2]);
+  });
+
+  it('shades verdicts of result sheets by what they say after later edits, in the grid and in the copy', async () => {
+    const pane = page.frameLocator('#side iframe');
+    await pane.getByRole('tab', { name: 'Audit' }).click();
+    await pane.getByRole('button', { name: 'Run audit' }).first().click();
+    await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
+    await soon(async () => ((await sheetNamed('Audit results')) as Sheet | undefined)?.rows.length)
+      .toBeGreaterThan(8);
+    const verdicts = async () => (await sheetNamed('Audit results')).rows.map((row) => row[5]);
+    const late = (await verdicts()).indexOf('late') + 1;
+    const within = (await verdicts()).indexOf('within') + 1;
+    const [lateFill] = await fills('Audit results', late, 6, late);
+    expect(lateFill).not.toBe('-');
+    expect(await fills('Audit results', within, 6, within)).toEqual(['-']);
+    await page.locator('#grid canvas').first().click();
+    await type('Audit results', late, 6, 'within');
+    await type('Audit results', within, 6, 'late');
+    await soon(() => fills('Audit results', late, 6, late)).toEqual(['-']);
+    await soon(() => fills('Audit results', within, 6, within)).toEqual([lateFill]);
+    const { sheets } = viewWorkbook('copy.xlsx', await saved());
+    const rules = sheets.find(({ name }) => name === 'Audit results')?.rules ?? [];
+    expect(rules.find(({ formulas }) => formulas[0] === '"late"')?.shade.fill).toBe(lateFill);
   });
 
   it('moves conditional formats with rows, and back', async () => {

@@ -1,6 +1,8 @@
 import type { Workbook, Worksheet } from '@univerjs/core';
 import { storedFormula } from '../../hosts/formats/storedFormula.ts';
 import { type Grid, shownContent, storedBook, styleOf } from '../../hosts/grid/grid.ts';
+import { rulesOf } from '../../hosts/grid/tables.ts';
+import { ruleShades } from '../../hosts/grid/write/shadeRules.ts';
 import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../sheets/model.ts';
 import type { EditedCell } from '../../hosts/file/patch/types.ts';
 import type { Bench } from '../bench.ts';
@@ -89,6 +91,7 @@ function sheetModel(grid: Grid, book: Workbook, sheet: Worksheet): NewSheet {
     formulas,
     rowCount,
     rows: () => rows,
+    shades: ruleShades(rulesOf(sheet)),
     print: { landscape: true },
   };
   return { model, beyondModel };

@@ -6,7 +6,7 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/core';
-import type { CellStyle, ShadeRule } from '../../../sheets/model.ts';
+import type { CellStyle } from '../../../sheets/model.ts';
 
 const across = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
 const down = { top: VerticalAlign.TOP, center: VerticalAlign.MIDDLE };
@@ -26,15 +26,5 @@ export function gridLook(style: CellStyle): IStyleData {
     ...(align !== undefined && { ht: across[align] }),
     vt: valign === undefined ? VerticalAlign.BOTTOM : down[valign],
     ...(underline === true && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: '#5B6770' } } } }),
-  };
-}
-
-/** A look with a shade on top of it. */
-export function shadedLook(look: IStyleData, { fill, color, bold }: ShadeRule['style']): IStyleData {
-  return {
-    ...look,
-    ...(fill !== undefined && { bg: { rgb: `#${fill}` } }),
-    ...(color !== undefined && { cl: { rgb: `#${color}` } }),
-    ...(bold === true && { bl: yes }),
   };
 }

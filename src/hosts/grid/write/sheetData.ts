@@ -11,10 +11,10 @@ import { fittedText, writable } from '../../formats/cellContent.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { markOfText } from '../storedText.ts';
 import { columnPixels, rowPixels } from './lengths.ts';
-import { gridLook, shadedLook } from './looks.ts';
+import { gridLook } from './looks.ts';
 import { frozenAt, mergedRanges } from '../frame.ts';
 import { keptOfValuesOnly } from './valuesOnly.ts';
-import { shading } from './shading.ts';
+import { shadeRules } from './shadeRules.ts';
 
 export interface SheetRun {
   /** The name that each sheet of the run wanted, and the one it gets. */
@@ -42,22 +42,14 @@ export async function sheetData(
     Object.entries(model.styles).map(([name, style]) => [name, gridLook(style)]),
   );
   const templates = model.formulas.map((template) => rowFormula(template, given));
-  const shadeOf = shading(model);
-  const shaded = new Map<string, IStyleData>();
 
-  const lookOf = (cell: ModelCell, row: number, column: number): IStyleData | undefined => {
-    const { style = '', value } = cell;
+  const lookOf = ({ style = '' }: ModelCell): IStyleData | undefined => {
     const look = style === '' ? undefined : looks.get(style);
     if (style !== '' && !look) throw new Error(`sheet "${model.name}" has no style "${style}"`);
-    const shade = shadeOf(row, column, value);
-    if (!shade) return look;
-    const key = `${style} ${shade.equals}`;
-    const known = shaded.get(key) ?? shadedLook(look ?? gridLook({}), shade.style);
-    shaded.set(key, known);
-    return known;
+    return look;
   };
-  const cellOf = (cell: ModelCell, row: number, column: number): ICellData => {
-    const look = lookOf(cell, row, column);
+  const cellOf = (cell: ModelCell, row: number): ICellData => {
+    const look = lookOf(cell);
     const data: ICellData = { ...content(cell), ...(look && { s: look }) };
     if (cell.formula === undefined) return data;
     const template = templates[cell.formula];
@@ -72,7 +64,7 @@ export async function sheetData(
   for (const { cells, height } of model.rows()) {
     const row: Record<number, ICellData> = {};
     cells.forEach((cell, column) => {
-      if (cell) row[column] = cellOf(cell, count + 1, column + 1);
+      if (cell) row[column] = cellOf(cell, count + 1);
     });
     widest = Math.max(widest, cells.length);
     cellData[count] = row;
@@ -95,7 +87,10 @@ export async function sheetData(
     mergeData: mergedRanges(model.merges ?? []),
     freeze: frozenAt(rows, columns),
     showGridlines: BooleanNumber.TRUE,
-    ...(!formulas && model.formulas.length > 0 && { custom: keptOfValuesOnly }),
+    custom: {
+      rules: shadeRules(model),
+      ...(!formulas && model.formulas.length > 0 && keptOfValuesOnly),
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import { type GridPort, gridPort } from '../hosts/grid/gridPort.ts';
 import { onBookChanged } from '../hosts/grid/changes.ts';
+import { readSettings } from '../hosts/file/patch/settings/readSettings.ts';
 import { selectCell } from '../hosts/grid/selection.ts';
 import { defineNames } from './grid/bookNames.ts';
 import { type ShownGrid, createGrid } from './grid/createGrid.ts';
@@ -7,6 +8,7 @@ import { gridFunctions } from './grid/functions.ts';
 import { onReason, rememberReasons } from './grid/reasons.ts';
 import { gridWorkbook } from './open/gridWorkbook.ts';
 import type { OpenedFile } from './open/openFile.ts';
+import { markOrigins } from './save/origins.ts';
 import { showPane } from './pane/showPane.ts';
 
 /** The workbook that the page shows now. */
@@ -37,12 +39,13 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
     gridWorkbook(view, file.plainText),
     gridFunctions(places, reasons.heard),
   );
+  markOrigins(grid, file);
   await grid.drawn;
   defineNames(grid, view);
   const front = view.sheets[view.activeSheet];
   if (front && !front.hidden) selectCell(grid, { sheet: front.name, row: 1, column: 1 });
   onReason(grid, reasons, places.note);
-  const port = gridPort(grid);
+  const port = gridPort(grid, file.original ? readSettings(file.original) : undefined);
   const touched = new Set<string>();
   onBookChanged(grid, ({ id }) => touched.add(id));
   await showPane(places.side, port);

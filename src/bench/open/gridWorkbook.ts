@@ -13,12 +13,16 @@ export function sheetId(index: number): string {
   return `sheet-${index}`;
 }
 
+/** Name in the grid of a style of the file, by its number. */
+export function styleId(style: number): string {
+  return `file-${style}`;
+}
+
 /** A workbook of a file as the grid stores it; the grid knows the 1900 date system alone. Sheets keep their order. */
 export function gridWorkbook(
   view: WorkbookView,
   plainText?: OpenedFile['plainText'],
 ): Partial<IWorkbookData> {
-  const styleId = (index: number): string => `file-${index}`;
   const styles: StyleFacts = {
     id: styleId,
     daysMore: (style) =>

@@ -1,4 +1,5 @@
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
+import { withSettings } from '../../hosts/file/patch/settings/writeSettings.ts';
 import { storedBook } from '../../hosts/grid/grid.ts';
 import type { Bench } from '../bench.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
@@ -23,18 +24,15 @@ export async function copyOf(
   bench: Bench,
   patched: (order: CopyOrder) => Copied | Promise<Copied> = copyInWorker,
 ): Promise<Copy> {
-  const { file, grid } = bench;
+  const { file, grid, port } = bench;
   refuseRenamed(bench);
   const gone = deleted(bench);
-  const { bytes, notes } = await patched({
-    original: file.original,
-    edits: file.original ? editsOf(grid, file) : [],
-    added: newSheets(bench),
-  });
+  const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
+  const { bytes, notes } = await patched({ original: file.original, edits, added: newSheets(bench) });
   return {
     name: file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx'),
-    bytes,
-    notes: [...notes, ...gone],
+    bytes: withSettings(bytes, port.settings),
+    notes: [...notes, ...unsaved, ...gone],
   };
 }
 

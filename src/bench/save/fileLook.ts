@@ -39,8 +39,18 @@ export function fileLook(look: IStyleData | undefined): CellStyle | undefined {
   return Object.keys(style).length === 0 ? undefined : style;
 }
 
+/** The side a cell's content stands at; `null` where its kind decides, `undefined` where files of ours have no word for it. */
+export function acrossOf({ ht: side }: IStyleData): 'left' | 'center' | 'right' | null | undefined {
+  return side ? across[side] : null;
+}
+
+/** The height a cell's content stands at; `undefined` where files of ours have no word for it. */
+export function downOf({ vt: side }: IStyleData): 'top' | 'center' | 'bottom' | undefined {
+  return side && side !== VerticalAlign.BOTTOM ? down[side] : 'bottom';
+}
+
 /** `RRGGBB` of a colour the grid stores as `#rrggbb` or `rgb(r, g, b)`. */
-function hexOf(color: Nullable<string>): string | undefined {
+export function hexOf(color: Nullable<string>): string | undefined {
   const hex = /^#([0-9a-f]{6})$/i.exec(color ? color : '')?.[1];
   if (hex !== undefined) return hex.toUpperCase();
   const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/i.exec(color ? color : '')?.slice(1, 4);

@@ -19,11 +19,13 @@ export function watchUnsaved(page: Window): Unsaved {
     saved: () => {
       any = false;
     },
-    follow: ({ grid }) => {
+    follow: ({ grid, port }) => {
       any = false;
-      onBookChanged(grid, () => {
+      const changed = (): void => {
         any = true;
-      });
+      };
+      onBookChanged(grid, changed);
+      port.onSetting(changed);
     },
   };
 }

@@ -12,15 +12,24 @@ import { writeSheets } from './write/writeSheets.ts';
 export interface GridPort extends WorkbookPort {
   /** Models of the result sheets that were written, by the id of their sheet in the grid. */
   readonly written: ReadonlyMap<string, SheetModel>;
+  /** What the pane keeps, as JSON by key, to be saved with the workbook. */
+  readonly settings: ReadonlyMap<string, string>;
+  /** Calls back after a setting becomes another than it was. */
+  readonly onSetting: (listener: () => void) => void;
 }
 
-/** The workbook that is open in the grid. Settings are kept for as long as the page is open. */
-export function gridPort(grid: Grid): GridPort {
-  const settings = new Map<string, string>();
+/** The workbook that is open in the grid, with the settings it brought along. */
+export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new Map()): GridPort {
+  const settings = new Map(brought);
+  const settingListeners: (() => void)[] = [];
   const written = new Map<string, SheetModel>();
   const own = { has: (id: string) => written.has(id) };
   return {
     written,
+    settings,
+    onSetting: (listener) => {
+      settingListeners.push(listener);
+    },
     readWorkbook: (onProgress, cancel) => readWorkbook(grid, onProgress, cancel),
     readSelection: async () => Promise.resolve(readSelection(grid)),
     selectRow: async (sheet, row, from, to) => {
@@ -35,11 +44,13 @@ export function gridPort(grid: Grid): GridPort {
     writeSheets: (models, onProgress, cancel) => writeSheets(grid, models, written, onProgress, cancel),
     readSetting: (key) => {
       const text = settings.get(key);
-      return Promise.resolve(text === undefined ? null : (JSON.parse(text) as unknown));
+      return Promise.resolve(text === undefined ? null : parsed(text));
     },
     writeSetting: (key, value) => {
+      const before = settings.get(key);
       if (value === null) settings.delete(key);
       else settings.set(key, JSON.stringify(value));
+      if (settings.get(key) !== before) for (const listener of settingListeners) listener();
       return Promise.resolve();
     },
     onChange: (listener) => Promise.resolve(onCellsChanged(grid, own, listener)),
@@ -50,4 +61,13 @@ export function gridPort(grid: Grid): GridPort {
     theme: () => null,
     onTheme: () => undefined,
   };
+}
+
+/** A document out of a file; its bare text where somebody made it no JSON, for whoever reads it to refuse. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
 }

@@ -1,0 +1,47 @@
+import type { ICellData, IStyleData, Nullable, Workbook } from '@univerjs/core';
+import type { EditedLook } from '../../hosts/file/patch/types.ts';
+import type { ViewCell, ViewStyle } from '../../hosts/file/view/types.ts';
+import { styleOf } from '../../hosts/grid/grid.ts';
+import { gridStyle } from '../open/gridStyle.ts';
+import { styleId } from '../open/gridWorkbook.ts';
+import { isBeyondSaving, lookChange } from './lookChange.ts';
+
+/** How a cell's look changed since the file was opened. */
+export interface ChangedLook {
+  readonly edit?: Omit<EditedLook, 'row' | 'column'> | undefined;
+  /** It has something that is not saved. */
+  readonly isBeyond: boolean;
+}
+
+/** Compares a cell of the file, where it has one, with what stands in its place in the grid. */
+export type LookReader = (before: ViewCell | undefined, now: Nullable<ICellData>) => ChangedLook;
+
+const same: ChangedLook = { isBeyond: false };
+
+/**
+ * Compares looks by what they show: the grid gives one number to all of its looks that are alike, though the file's may
+ * differ in what the grid does not know. `count` of the styles are the file's.
+ */
+export function lookReader(book: Workbook, styles: readonly ViewStyle[], count: number): LookReader {
+  const numbers = new Map(styles.slice(0, count).map((_, index) => [styleId(index), index]));
+  const shown = styles.map(gridStyle);
+  return (before, now) => {
+    const id = now ? now.s : undefined;
+    if (before && id === styleId(before.style)) return { isBeyond: hasLooksInside(now) };
+    if (id === null || id === undefined) {
+      return before && before.style !== 0 ? { edit: { style: 0 }, isBeyond: false } : same;
+    }
+    const look: IStyleData = styleOf(book, now) ?? {};
+    const isBeyond = isBeyondSaving(look) || hasLooksInside(now);
+    const style = typeof id === 'string' ? numbers.get(id) : undefined;
+    if (!before && style !== undefined) return { edit: style === 0 ? undefined : { style }, isBeyond };
+    const change = lookChange((before && shown[before.style]) ?? {}, look);
+    return { edit: change && { change }, isBeyond };
+  };
+}
+
+/** Whether some words of a cell look different from the others. */
+function hasLooksInside(cell: Nullable<ICellData>): boolean {
+  const runs = cell?.p?.body?.textRuns ?? [];
+  return runs.some(({ ts }) => ts && Object.keys(ts).length > 0);
+}

@@ -1,0 +1,247 @@
+/// <reference lib="dom" />
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { readSettings } from '../../src/hosts/file/patch/settings/readSettings.ts';
+import type { SheetView, ViewStyle } from '../../src/hosts/file/view/types.ts';
+import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
+import { describeWithChromium, startChromium } from '../chromium.ts';
+import { everythingParts } from '../fixtures/workbooks/everything.ts';
+import { zipParts } from '../fixtures/workbooks/package.ts';
+import { changedParts } from '../hosts/file/patch/patched.ts';
+import { objections } from '../hosts/file/write/validator.ts';
+import { convert, soffice } from '../libreoffice.ts';
+import { type ServedBench, serveBench } from './openPage.ts';
+
+const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+const everything = zipParts(everythingParts());
+
+describeWithChromium('a copy that the bench saves', () => {
+  let served: ServedBench;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let faults: string[];
+  const folder = mkdtempSync(join(tmpdir(), 'saved-'));
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serveBench(), startChromium()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  beforeEach(async () => {
+    faults = [];
+    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    page = await context.newPage();
+    page.setDefaultTimeout(20_000);
+    page.on('pageerror', (error) => faults.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') faults.push(message.text());
+    });
+    await page.goto(`${served.origin}/`);
+    await shown('harbour-station.xlsx');
+  });
+  afterEach(async () => {
+    await context.close();
+    expect(faults).toEqual([]);
+  });
+
+  const shown = (name: string) =>
+    page.waitForFunction((file) => window.tripdriftBench?.file.view.name === file, name);
+  const open = async (name: string, bytes: Uint8Array): Promise<void> => {
+    const file = { name, mimeType: xlsx, buffer: Buffer.from(bytes) };
+    await page.locator('input[type=file]').setInputFiles(file);
+    await shown(name);
+  };
+  const saved = async (): Promise<Uint8Array> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save a copy' }).click(),
+    ]);
+    return new Uint8Array(readFileSync(await download.path()));
+  };
+  const note = () => page.locator('#note').textContent();
+  /** Does something to a range of a sheet (A1 style) through the grid's own interface. */
+  const act = (
+    sheet: string,
+    work: 'bold' | 'plain' | 'fill' | 'color' | 'wrap' | 'center' | 'format' | 'merge' | 'clear' | 'value',
+    range: string,
+    value = '',
+  ) =>
+    page.evaluate(
+      async ([name, deed, place, given]) => {
+        const cells = window
+          .tripdriftBench!.grid.api.getActiveWorkbook()!
+          .getSheetByName(name)!
+          .getRange(place);
+        if (deed === 'bold') cells.setFontWeight('bold');
+        if (deed === 'plain') cells.setFontWeight('normal');
+        if (deed === 'fill') cells.setBackgroundColor(given);
+        if (deed === 'color') cells.setFontColor(given);
+        if (deed === 'wrap') cells.setWrap(true);
+        if (deed === 'center') cells.setHorizontalAlignment('center');
+        if (deed === 'format') {
+          await window.tripdriftBench!.grid.api.executeCommand('sheet.command.numfmt.set.numfmt', {
+            unitId: 'workbook',
+            subUnitId: cells.getSheetId(),
+            values: [{ row: cells.getRow(), col: cells.getColumn(), pattern: given }],
+          });
+        }
+        if (deed === 'merge') cells.merge();
+        if (deed === 'clear') cells.clear();
+        if (deed === 'value') cells.setValue(given);
+      },
+      [sheet, work, range, value] as const,
+    );
+  /** Rows and columns from 0, sizes in pixels. */
+  const size = (sheet: string, what: 'row' | 'column', at: number, pixels: number) =>
+    page.evaluate(
+      ([name, kind, index, many]) => {
+        const front = window.tripdriftBench!.grid.api.getActiveWorkbook()!.getSheetByName(name)!;
+        if (kind === 'row') front.setRowHeight(index, many);
+        else front.setColumnWidth(index, many);
+      },
+      [sheet, what, at, pixels] as const,
+    );
+  const undo = () => page.evaluate(() => window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo());
+
+  const sheetIn = (bytes: Uint8Array, name: string): SheetView =>
+    viewWorkbook('copy.xlsx', bytes).sheets.find((sheet) => sheet.name === name)!;
+  const cellIn = (bytes: Uint8Array, name: string, row: number, column: number) =>
+    sheetIn(bytes, name)
+      .rows.find((one) => one.row === row)
+      ?.cells.find((one) => one.column === column);
+  const lookIn = (bytes: Uint8Array, name: string, row: number, column: number): ViewStyle | undefined =>
+    viewWorkbook('copy.xlsx', bytes).styles[cellIn(bytes, name, row, column)?.style ?? 0];
+  /** What the validator objects to, and whether LibreOffice opens it, where it is there. */
+  const opensWell = (bytes: Uint8Array): void => {
+    expect(objections(bytes)).toEqual([]);
+    if (soffice() === undefined) return;
+    const path = join(folder, 'copy.xlsx');
+    writeFileSync(path, bytes);
+    const through = viewWorkbook('x.xlsx', readFileSync(convert(path, 'xlsx', join(folder, 'out'))));
+    const values = ({ sheets }: typeof through) =>
+      sheets.flatMap(({ rows }) => rows.flatMap(({ cells }) => cells.flatMap(({ value }) => value ?? [])));
+    expect(values(through).length).toBe(values(viewWorkbook('x.xlsx', bytes)).length);
+  };
+
+  it('is the file again, byte for byte, where nothing changed', async () => {
+    await open('all.xlsx', everything);
+    const first = await saved();
+    expect(changedParts(everything, first)).toEqual([]);
+    expect(Buffer.compare(first, await saved())).toBe(0);
+  });
+
+  it('has the looks that were changed, and nothing else', async () => {
+    await open('all.xlsx', everything);
+    await act('Channels', 'plain', 'C2');
+    await act('Channels', 'fill', 'C2', '#ffee00');
+    await act('Channels', 'color', 'A3:B3', '#ff0000');
+    await act('Channels', 'wrap', 'B3');
+    await act('Channels', 'center', 'B3');
+    await act('Channels', 'format', 'C3', '0.000');
+    await act('Channels', 'bold', 'H12');
+    await act('Channels', 'value', 'C4', '7');
+    await act('Channels', 'clear', 'C5');
+    const copy = await saved();
+    expect(changedParts(everything, copy)).toEqual(['xl/styles.xml', 'xl/worksheets/sheet1.xml']);
+    const own = { numberFormat: '0.0" mV"', font: 'Arial', size: 10 };
+    expect(lookIn(copy, 'Channels', 2, 3)).toEqual({ ...own, fill: 'FFEE00' });
+    const plain = { numberFormat: 'General', font: 'Arial', size: 10 };
+    expect(lookIn(copy, 'Channels', 3, 1)).toEqual({ ...plain, color: 'FF0000' });
+    expect(lookIn(copy, 'Channels', 3, 2)).toEqual({
+      ...plain,
+      color: 'FF0000',
+      wrap: true,
+      align: 'center',
+    });
+    expect(lookIn(copy, 'Channels', 3, 3)).toEqual({ ...own, numberFormat: '0.000', bold: true });
+    expect(lookIn(copy, 'Channels', 12, 8)).toMatchObject({ bold: true });
+    expect(lookIn(copy, 'Channels', 4, 3)).toEqual({ ...own, bold: true });
+    expect(cellIn(copy, 'Channels', 4, 3)?.value).toBe(7);
+    expect(cellIn(copy, 'Channels', 5, 3) ?? { value: null, style: 0 }).toMatchObject({
+      value: null,
+      style: 0,
+    });
+    opensWell(copy);
+    expect(Buffer.compare(copy, await saved())).toBe(0);
+  });
+
+  it('has the widths, heights and merged cells that were changed, not those taken back', async () => {
+    await open('all.xlsx', everything);
+    await size('Channels', 'column', 1, 143);
+    await size('Channels', 'column', 8, 40);
+    await size('Channels', 'row', 3, 44);
+    await size('Channels', 'row', 20, 60);
+    await size('Channels', 'row', 21, 70);
+    await undo();
+    await act('Channels', 'merge', 'F10:G11');
+    const copy = await saved();
+    expect(changedParts(everything, copy)).toEqual(['xl/worksheets/sheet1.xml']);
+    const { columns, rows, merges } = sheetIn(copy, 'Channels');
+    expect(columns).toEqual([
+      { first: 2, last: 2, width: 143 },
+      { first: 9, last: 9, width: 40 },
+    ]);
+    // 44 and 60 pixels at 96 an inch are 33 and 45 points.
+    expect(rows.flatMap(({ row, height }) => (height === undefined ? [] : [[row, height]]))).toEqual([
+      [4, 33],
+      [21, 45],
+    ]);
+    expect(merges).toEqual([{ top: 10, left: 6, bottom: 11, right: 7 }]);
+    opensWell(copy);
+  });
+
+  it('is refused where merged cells reach into a table, with the cure', async () => {
+    await open('all.xlsx', everything);
+    await act('Channels', 'merge', 'A2:A3');
+    await page.getByRole('button', { name: 'Save a copy' }).click();
+    await expect.poll(note).toMatch(/A2:A3 reach into the table “ChannelTable”.*Unmerge/);
+  });
+
+  it('brings along what the pane keeps, and a question before it is lost', async () => {
+    await open('all.xlsx', everything);
+    let asked = 0;
+    page.on('dialog', (dialog) => {
+      asked++;
+      void dialog.accept();
+    });
+    const policy = { tolerance: 0.04, note: '<&"µm' };
+    const keep = (value: unknown) =>
+      page.evaluate((kept) => window.tripdriftBench!.port.writeSetting('tripdrift.policy', kept), value);
+    const kept = () => page.evaluate(() => window.tripdriftBench!.port.readSetting('tripdrift.policy'));
+    await keep(policy);
+    const copy = await saved();
+    expect([...readSettings(copy)].map(([key, json]) => [key, JSON.parse(json) as unknown])).toEqual([
+      ['tripdrift.policy', policy],
+    ]);
+    opensWell(copy);
+    // Saved changes ask nothing; the same value again is no change.
+    await keep(policy);
+    await page.reload();
+    await shown('harbour-station.xlsx');
+    expect(asked).toBe(0);
+    expect(await kept()).toBeNull();
+    await open('again.xlsx', copy);
+    expect(await kept()).toEqual(policy);
+    expect(Buffer.compare(copy, await saved())).toBe(0);
+    await keep(null);
+    await page.reload();
+    expect(asked).toBe(1);
+  });
+
+  it('brings settings along from a table of plain text too', async () => {
+    const buffer = Buffer.from('Tag,Danger (mil)\nV-1,5\n');
+    await page.locator('input[type=file]').setInputFiles({ name: 'list.csv', mimeType: 'text/csv', buffer });
+    await shown('list.csv');
+    await page.evaluate(() => window.tripdriftBench!.port.writeSetting('tripdrift.columns', { a: 1 }));
+    const copy = await saved();
+    expect(readSettings(copy).get('tripdrift.columns')).toBe('{"a":1}');
+    expect(objections(copy)).toEqual([]);
+  });
+});

@@ -42,6 +42,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     inputs: inputsOf(channel, policy),
     thresholds,
     verdict: channelVerdict(thresholds),
+    record: null,
+    dynamic: null,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },

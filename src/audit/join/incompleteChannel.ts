@@ -34,6 +34,8 @@ export function incompleteChannel(
       incompleteThreshold('danger', written && written.level(settings.danger)),
     ],
     verdict: 'incomplete',
+    record: null,
+    dynamic: null,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },

@@ -1,5 +1,8 @@
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
+import type { DynamicResult, RecordResult } from './recordTypes.ts';
+
+export type * from './recordTypes.ts';
 
 export type Severity = 'critical' | 'warning' | 'note';
 
@@ -101,6 +104,10 @@ export interface ChannelResult {
   readonly inputs: ChannelInputs;
   readonly thresholds: readonly ThresholdResult[];
   readonly verdict: ThresholdVerdict;
+  /** Its calibration record; `null` where there is none, or none that can be used. */
+  readonly record: RecordResult | null;
+  /** Its check with a known vibration. */
+  readonly dynamic: DynamicResult | null;
   readonly findings: readonly Finding[];
   /** Its row in the channel list and in the monitor settings. */
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };

@@ -10,7 +10,10 @@ arguments that may be left out.
 
 Sensitivities are in one unit, whichever it is; displacements likewise. A number stored as text counts in a single cell
 and is refused in a range. \`#VALUE!\` and \`#N/A\` carry a reason: point at the cell to read it. A blank cell reaches a
-function as 0 in some versions of Excel, so 0 is refused wherever it has no meaning of its own.`;
+function as 0 in some versions of Excel, so 0 is refused wherever it has no meaning of its own.
+
+The points of a calibration record, and the parts of a budget, are read together: rows or columns of as many cells each,
+paired by their place, in any order of the gaps. A place that is blank in all of them is left out.`;
 
 /** The function reference as Markdown, with its heading: one section a function, made from the catalogue. */
 export function referenceMarkdown(): string {

@@ -17,3 +17,11 @@ export function call(id: string, ...given: unknown[]): Result {
 export function why(result: unknown): string {
   return result instanceof FunctionError ? `${result.code} ${result.message}` : `no error: ${String(result)}`;
 }
+
+export const column = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
+
+/** The cells of a result that has several, all numbers or not, in their order. */
+export function numbers(result: unknown): number[] {
+  if (!Array.isArray(result)) throw new Error(why(result));
+  return (result as number[][]).flat();
+}

@@ -34,6 +34,33 @@ const EXAMPLES: Readonly<Record<string, { result: string; source: string }>> = {
     source: 'arithmetic with 40 digits: 4.7877872 mm/s / (60π Hz)',
   },
   LOOP: { result: '10', source: 'by hand: half of the way from 4 to 20 mA, half of 20' },
+  FIT: {
+    result: '200\t17.67766952966368\t-1\t0.7745966692414831\t0.9128709291752769\t0.6324555320336757\t4',
+    source:
+      'JCGM 100:2008 H.3 by hand to 14 digits: slope −256/1280, residuals 0.2, −0.6, 0.6, −0.2; √(0.4/1280), √0.6, 40/√1920, √0.4',
+  },
+  INCREMENTAL: { result: '200\t150', source: 'by hand: 2 V and 1.5 V over 10 mil' },
+  DEVIATION: {
+    result: '1.25\t-1.25\t1.25',
+    source: 'by hand: offsets from 0.2 V/mil are 0, −0.5, 0 V; midway −0.25 V; 0.25/0.2',
+  },
+  LINEARRANGE: { result: '10\t30', source: 'by hand: steps of 200, 200 and 100 mV/mil, the last 50 % off' },
+  GAPAT: { result: '15', source: 'by hand: half of the way from −2 to −4 V' },
+  VOLTSAT: { result: '-3', source: 'by hand: half of the way from 10 to 20 mil' },
+  EFFECTIVEONCURVE: {
+    result: '20',
+    source: 'by hand: 3 V; 10 mil towards at 0.2 V/mil are 2 V, 10 mil away at 0.1 V/mil are 1 V',
+  },
+  POINTSTO: {
+    result:
+      'Both are low, consistent with too much cable in the chain: check the extension cable length next.',
+    source: 'common practice, no source: both a fifth low',
+  },
+  SENSITIVITYUNCERTAINTY: {
+    result: '2.1547065061200006\t2.093033432222585\t18.99874231426795\t1.0294658809304948',
+    source:
+      'JCGM 100:2008 G.4.1 (text read): 2.2 %, 2.09, 19.0, 1.03 %; with 40 digits 2.154706506120001, 2.0930334322225850, 18.998742314267953, 1.0294658809304949',
+  },
 };
 
 describe('examples in the reference', () => {

@@ -90,6 +90,22 @@ describe('through the real runtime', () => {
     });
   });
 
+  it('a record spills a row, or a column beside it (by hand: 2 V over 10 mil)', async () => {
+    const record = [
+      [[10], [20], [30]],
+      [[-2], [-4], [-6]],
+    ];
+    expect(await inExcel('INCREMENTAL', ...record)).toMatchObject({ ok: true, value: [[200], [200]] });
+    const { value } = await inExcel('FIT', ...record, null, null);
+    expect((value as number[][]).map((row) => row.length)).toEqual([7]);
+    expect((value as number[][])[0]![0]).toBeCloseTo(200, 10);
+    expect(await inExcel('EFFECTIVEONCURVE', [[50]], [[200]], ...record, [[-4]], null)).toMatchObject({
+      ok: false,
+      code: 1,
+      value: 'Setpoint cannot be shown to act: the record supports indications up to 20.',
+    });
+  });
+
   it('an error for the whole call keeps its kind and its text', async () => {
     // Codes of the runtime's own table: 7 #VALUE!, 1 #N/A, 6 #NUM!, 5 #DIV/0!.
     expect(await inExcel('EFFECTIVE', [[0]], [[200]], [[160]])).toMatchObject({

@@ -27,6 +27,15 @@ const SOUND: Readonly<Record<string, readonly unknown[]>> = {
   CONVERTUNIT: [5, 'mil', 'um'],
   DISPLACEMENT: [4.7, 'mm/s', 60, 'Hz', 'um'],
   LOOP: [12, 20, 4, 20],
+  FIT: [[[10, 20, 30, 40]], [[-2, -4.1, -6, -8]], 5, 45],
+  INCREMENTAL: [[[10, 20, 30]], [[-2, -4, -6]]],
+  DEVIATION: [[[10, 20, 30]], [[-2, -4.1, -6]], 200],
+  LINEARRANGE: [[[10, 20, 30]], [[-2, -4, -6]], 200, 0.05, 1, 20],
+  GAPAT: [[[10, 20, 30]], [[-2, -4, -6]], -3, 'linear'],
+  VOLTSAT: [[[0, 10, 20]], [[-1, -3, -5]], 5, 'monotone'],
+  EFFECTIVEONCURVE: [5, 200, [[10, 20, 30]], [[-2, -4, -6]], -4, 1, 'monotone'],
+  POINTSTO: [160, 200, -8, -10, 0.05, 0.5],
+  SENSITIVITYUNCERTAINTY: [[[3, 4]], [['standard', 'standard']], [[9, 9]], 0.95],
 };
 
 class Invocation {
@@ -83,10 +92,19 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 
   it('refuses a 0 that may be a blank cell, where 0 has no meaning', () => {
-    const meaning = ['real', 'indicated', 'delay', 'value', 'amplitude'];
+    const meaning = ['real', 'indicated', 'delay', 'value', 'amplitude', 'gaps'];
     const zeroHasMeaning =
-      meaning.includes(argument.name) || (id === 'VERDICT' && argument.name === 'uncertainty');
-    const result = withValue(id, index, argument.kind === 'members' ? [[0, 4]] : 0);
+      meaning.includes(argument.name) ||
+      ['VERDICT uncertainty', 'FIT from', 'VOLTSAT gap'].includes(`${id} ${argument.name}`);
+    const zero = {
+      members: () => [[0, 4]],
+      series: () => [(SOUND[id]![index] as unknown[][])[0]!.with(0, 0)],
+    };
+    const result = withValue(
+      id,
+      index,
+      argument.kind === 'members' || argument.kind === 'series' ? zero[argument.kind]() : 0,
+    );
     if (zeroHasMeaning) expect(result).not.toBeInstanceOf(FunctionError);
     else expect(why(result)).toMatch(/^#VALUE! .* zero or blank/);
   });

@@ -1,7 +1,7 @@
 import type { WorksheetFunction } from '../declare/declare.ts';
 import { FunctionError } from '../functionError.ts';
 import { planOf, valueOf } from './plan.ts';
-import { type Result, pairCells, single } from './result.ts';
+import { type Result, lineCells, pairCells, single } from './result.ts';
 import { isRange, loneCell, reaches } from '../range.ts';
 import { spread } from './spread.ts';
 
@@ -15,7 +15,7 @@ export type Callable = (...given: unknown[]) => Result;
  */
 export function callable(worksheetFunction: WorksheetFunction): Callable {
   const plan = planOf(worksheetFunction);
-  const { together, run, pair } = plan;
+  const { together, run, result } = plan;
   const count = together.length;
   // Filled anew by each call; nothing that it passes to calls back, so calls cannot overlap.
   const values: unknown[] = Array.from({ length: count }, () => undefined);
@@ -36,6 +36,18 @@ export function callable(worksheetFunction: WorksheetFunction): Callable {
       values[index] = value;
     }
     const answer = run(...values);
-    return pair && !(answer instanceof FunctionError) ? [pairCells(answer)] : single(answer);
+    if (answer instanceof FunctionError) return answer;
+    if (result === 'pair') return [pairCells(answer)];
+    if (result === 'row') return [lineCells(answer)];
+    if (result === 'along') {
+      const cells = lineCells(answer);
+      return across(given[together.indexOf(true)]) ? [cells] : cells.map((cell) => [cell]);
+    }
+    return single(answer);
   };
+}
+
+/** Whether a range is a single row of several cells. */
+function across(value: unknown): boolean {
+  return isRange(value) && value.length === 1 && reaches(value);
 }

@@ -16,8 +16,7 @@ export interface Plan {
   readonly together: readonly boolean[];
   readonly required: readonly boolean[];
   readonly run: (...values: unknown[]) => Answer;
-  /** Whether each place of the result is a pair of cells. */
-  readonly pair: boolean;
+  readonly result: WorksheetFunction['result'];
 }
 
 export function planOf({ arguments: declared, run, result }: WorksheetFunction): Plan {
@@ -27,10 +26,10 @@ export function planOf({ arguments: declared, run, result }: WorksheetFunction):
     readers: declared.map(readerOf),
     above: plain.map((range) => range?.above ?? Infinity),
     below: plain.map((range) => range?.below ?? Infinity),
-    together: declared.map(({ kind }) => kind === 'members'),
+    together: declared.map(({ kind }) => kind === 'members' || kind === 'series'),
     required: declared.map((argument) => !optional(argument)),
     run: run as (...values: unknown[]) => Answer,
-    pair: result === 'pair',
+    result,
   };
 }
 

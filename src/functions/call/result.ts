@@ -1,4 +1,4 @@
-import type { Answer } from '../declare/declare.ts';
+import type { Answer, Line } from '../declare/declare.ts';
 import { FunctionError } from '../functionError.ts';
 
 /** What one cell of a result holds: a finite number, a text, or an error with its reason. */
@@ -21,6 +21,11 @@ export function pairCells(answer: Answer): [low: Single, high: Single] {
   if (typeof answer === 'object' && 'low' in answer) return [single(answer.low), single(answer.high)];
   const both = single(answer);
   return [both, both];
+}
+
+/** A result of several cells as one row; an error stands alone. */
+export function lineCells(answer: Answer): Single[] {
+  return Array.isArray(answer) ? (answer as Line).map(single) : [single(answer)];
 }
 
 function noNumber(): FunctionError {

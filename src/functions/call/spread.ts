@@ -24,7 +24,9 @@ export function spread(given: readonly unknown[], plan: Plan): Result {
   );
   const rows = Math.max(...spreads.map(({ shape }) => shape.rows));
   const columns = Math.max(...spreads.map(({ shape }) => shape.columns));
-  if (plan.pair && rows > 1 && columns > 1)
+  if (plan.result === 'row' || plan.result === 'along')
+    return refused(`${plan.labels[spreads[0]?.index ?? 0] ?? ''} is a range: give one cell.`);
+  if (plan.result === 'pair' && rows > 1 && columns > 1)
     return refused('Give columns, one row a result, or a single row.');
 
   const values = given.slice(0, plan.readers.length);
@@ -36,7 +38,7 @@ export function spread(given: readonly unknown[], plan: Plan): Result {
     values[index] = value;
   }
   const answerAt = answers(spreads, values, plan);
-  return plan.pair ? pairs(answerAt, rows, columns) : singles(answerAt, rows, columns);
+  return plan.result === 'pair' ? pairs(answerAt, rows, columns) : singles(answerAt, rows, columns);
 }
 
 type AnswerAt = (row: number, column: number) => Answer;

@@ -35,7 +35,17 @@ export interface MembersArgument extends Described {
   readonly kind: 'members';
 }
 
-export type Argument = NumberArgument | ChoiceArgument | UnitArgument | MembersArgument;
+/** A row or column read together, each cell as `cells` says; a blank cell keeps its place. */
+export interface SeriesArgument<
+  T extends NumberArgument<number> | ChoiceArgument = NumberArgument<number> | ChoiceArgument,
+> extends Described {
+  readonly kind: 'series';
+  readonly cells: T;
+  /** An empty list where the argument may be left out. */
+  readonly otherwise?: readonly [];
+}
+
+export type Argument = NumberArgument | ChoiceArgument | UnitArgument | MembersArgument | SeriesArgument;
 
 /** What the function receives for an argument. */
 export type Value<A> =
@@ -47,7 +57,14 @@ export type Value<A> =
         ? Unit
         : A extends MembersArgument
           ? readonly number[]
-          : never;
+          : A extends SeriesArgument<infer T>
+            ? Series<T>
+            : never;
+
+/** The cells of a row or column in their order, `null` where one is blank. */
+export type Series<T extends NumberArgument<number> | ChoiceArgument> = readonly (
+  (T extends ChoiceArgument<infer C> ? C : number) | null
+)[];
 
 export type Values<A extends readonly Argument[]> = { -readonly [I in keyof A]: Value<A[I]> };
 
@@ -73,4 +90,13 @@ export function optionalNumber<T extends number | null>(
   description: string,
 ): NumberArgument<T> {
   return { kind: 'number', name, range, otherwise, description };
+}
+
+/** A row or column of numbers. */
+export function series(
+  name: string,
+  range: RangeName,
+  description: string,
+): SeriesArgument<NumberArgument<number>> {
+  return { kind: 'series', name, description, cells: number(name, range, description) };
 }

@@ -3,7 +3,10 @@ import type { FunctionError } from '../functionError.ts';
 import type { Argument, Values } from './argument.ts';
 
 /** What the arithmetic of a function may give; a number that is not finite, or nothing, never leaves. */
-export type Answer = number | string | Band | FunctionError | undefined;
+export type Answer = number | string | Band | FunctionError | undefined | Line;
+
+/** The cells of a result that is a row, or that runs along a series; "" leaves a cell empty. */
+export type Line = readonly (number | string)[];
 
 /** A formula with the result worked out outside this project. */
 export interface Example {
@@ -16,7 +19,8 @@ interface Texts {
   /** A–Z alone: the spreadsheet stores it in every formula, so it never changes. */
   readonly id: string;
   readonly description: string;
-  readonly result: 'number' | 'text' | 'pair';
+  /** One cell or a pair for each place; a `row` of several; or a result that runs `along` the first series. */
+  readonly result: 'number' | 'text' | 'pair' | 'row' | 'along';
   readonly resultDescription: string;
   readonly example: Example;
 }

@@ -20,6 +20,7 @@ export const ranges = {
   notZero: { ...anyNumber, zero: false, cure: 'enter a number other than 0.' },
   positive: { ...anyNumber, above: 0, zero: false, cure: 'enter a number above 0.' },
   notNegative: { ...anyNumber, above: -Number.MIN_VALUE, cure: 'enter 0 or a number above 0.' },
+  gapVoltage: { ...anyNumber, zero: false, cure: 'enter the voltage, or select filled cells alone.' },
   share: { ...share, cure: 'enter a fraction above 0 and below 1 (3 % is 0.03).' },
   shareOrNone: {
     ...share,

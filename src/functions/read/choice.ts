@@ -7,7 +7,11 @@ import type { Reader } from './reader.ts';
 export function choiceReader(argument: ChoiceArgument): Reader<string> {
   const { choices, otherwise } = argument;
   const name = label(argument);
-  const cure = `enter ${choices.map((choice) => `"${choice}"`).join(' or ')}.`;
+  // Quotation marks of more than three would make the message too long.
+  const few = choices.length <= 3;
+  const cure = few
+    ? `enter ${choices.map((choice) => `"${choice}"`).join(' or ')}.`
+    : `enter ${choices.slice(0, -1).join(', ')} or ${choices.at(-1) ?? ''}.`;
   const known = new Map(choices.map((choice) => [choice.toLowerCase(), choice]));
 
   return (cell) => {

@@ -3,10 +3,11 @@ import { choiceReader } from './choice.ts';
 import { readMembers } from './members.ts';
 import { numberReader } from './number.ts';
 import type { Reader } from './reader.ts';
-import { isRange } from '../range.ts';
+import { type Range, isRange } from '../range.ts';
+import { seriesReader } from './series.ts';
 import { unitReader } from './unit.ts';
 
-/** The reader of an argument, made once for all calls. Members are read from their whole range. */
+/** The reader of an argument, made once for all calls. Members and series are read from their whole range. */
 export function readerOf(argument: Argument): Reader<unknown> {
   switch (argument.kind) {
     case 'number':
@@ -17,9 +18,13 @@ export function readerOf(argument: Argument): Reader<unknown> {
       return unitReader(argument);
     case 'members':
       return (cell) => readMembers(argument, asRows(cell));
+    case 'series': {
+      const read = seriesReader(argument);
+      return (cell) => read(asRows(cell));
+    }
   }
 }
 
-function asRows(cell: unknown): readonly (readonly unknown[])[] {
+function asRows(cell: unknown): Range {
   return isRange(cell) ? cell : [[cell]];
 }

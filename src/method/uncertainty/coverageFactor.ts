@@ -12,6 +12,7 @@ export const TWO_SIGMA = 0.954_499_736_103_642;
  */
 export function coverageFactor(level: number, freedom: number): number {
   if (!(level > 0 && level < 1) || !(freedom > 0)) return NaN;
-  const upper = (1 + level) / 2;
-  return freedom === Infinity ? bracketedRoot((z) => normalCdf(z) - upper, 0, 9) : quantile(upper, freedom);
+  if (freedom < Infinity) return quantile((1 + level) / 2, freedom);
+  const tail = (1 - level) / 2;
+  return bracketedRoot((z) => normalCdf(-z) - tail, 0, 38);
 }

@@ -1,27 +1,41 @@
-/** Calls back with a file that is dropped onto an element, and marks the element while one hovers over it. */
+/**
+ * Calls back with a file that is dropped anywhere on the page, and marks `element` while one hovers. Frames that come into
+ * `element` are a part of the page: a browser would show a file that is dropped there in place of what the frame holds.
+ */
 export function takeDrops(element: HTMLElement, dropped: (file: File) => Promise<void>): void {
-  const hovers = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
-  const listen = (kind: 'dragover' | 'dragleave' | 'drop', heard: (event: DragEvent) => void): void => {
-    element.addEventListener(
-      kind,
-      (event) => {
-        if (!hovers(event)) return;
-        event.preventDefault();
-        event.stopPropagation();
-        heard(event);
-      },
-      { capture: true },
-    );
+  const listen = (target: EventTarget): void => {
+    const on = (kind: 'dragover' | 'dragleave' | 'drop', heard: (event: DragEvent) => void): void => {
+      target.addEventListener(
+        kind,
+        (event) => {
+          const drag = event as DragEvent;
+          if (!drag.dataTransfer?.types.includes('Files')) return;
+          drag.preventDefault();
+          drag.stopPropagation();
+          heard(drag);
+        },
+        { capture: true },
+      );
+    };
+    on('dragover', () => {
+      element.classList.add('dropping');
+    });
+    on('dragleave', () => {
+      element.classList.remove('dropping');
+    });
+    on('drop', ({ dataTransfer }) => {
+      element.classList.remove('dropping');
+      const file = dataTransfer?.files[0];
+      if (file) void dropped(file);
+    });
   };
-  listen('dragover', () => {
-    element.classList.add('dropping');
-  });
-  listen('dragleave', () => {
-    element.classList.remove('dropping');
-  });
-  listen('drop', ({ dataTransfer }) => {
-    element.classList.remove('dropping');
-    const file = dataTransfer?.files[0];
-    if (file) void dropped(file);
-  });
+  listen(element.ownerDocument);
+  element.addEventListener(
+    'load',
+    ({ target }) => {
+      const inner = target instanceof HTMLIFrameElement ? target.contentDocument : null;
+      if (inner) listen(inner);
+    },
+    { capture: true },
+  );
 }

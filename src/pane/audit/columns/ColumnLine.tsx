@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
 import { columnsOf } from '../../../audit/tables/vocabulary.ts';
 import { parseUnit } from '../../../units/parse.ts';
+import { CellLink } from '../../parts/CellLink.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -24,7 +25,8 @@ export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.
   return (
     <li>
       <span class="column-head">
-        <b>{letters}</b> <Said text={header} most={80} />
+        <CellLink sheet={table.sheet} row={table.headerRow} column={letters} />{' '}
+        <Said text={header} most={80} />
       </span>
       <span class="column-fields">
         <ChoiceField

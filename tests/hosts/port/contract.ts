@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DateCell, ErrorCell, PercentCell } from '../../../src/cells/cell.ts';
 import type { Area, Sheet, Workbook } from '../../../src/cells/sheet.ts';
 import { type CellPlace, HostRefused, type WorkbookPort } from '../../../src/hosts/port/port.ts';
+import { chartedSheets, readings } from '../file/write/chartedModel.ts';
 import { sheetOf } from '../file/write/model.ts';
 import { hostileTexts } from './hostileTexts.ts';
 
@@ -161,6 +162,17 @@ export function workbookPortContract(host: string, open: OpenWorkbook): void {
       ]);
       const { sheets } = await port.readWorkbook();
       expect(sheets.at(-1)?.rows.map((row) => row[0])).toEqual(hostileTexts);
+    });
+
+    it('writes sheets that have charts', async () => {
+      const { port } = await open(station);
+      expect((await port.writeSheets(chartedSheets())).map(({ given }) => given)).toEqual([
+        'Record',
+        'Hand-over',
+        "Pump's thresholds",
+      ]);
+      const record = (await port.readWorkbook()).sheets.find(({ name }) => name === 'Record');
+      expect(record?.rows.slice(1)).toEqual(readings.map((row) => row.map((value) => value ?? null)));
     });
 
     it('writes dates and percentages as what they are', async () => {

@@ -1,4 +1,5 @@
 import type { Area } from '../../../src/cells/sheet.ts';
+import type { FakeChart } from './chart.ts';
 import type { Content } from './entry.ts';
 
 /** A property painted onto an area, such as `font.bold`; later ones cover earlier ones. */
@@ -33,6 +34,7 @@ export class FakeSheet {
   merges: Area[] = [];
   /** In order of priority, the first first. */
   readonly rules: FakeRule[] = [];
+  readonly charts: FakeChart[] = [];
   filter: Area | null = null;
   frozen: Area | null = null;
   readonly page = new Map<string, unknown>();

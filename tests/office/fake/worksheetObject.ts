@@ -1,5 +1,6 @@
 import { areaAt, areaByIndexes, areaOf, wholeSheet } from './address.ts';
 import type { FakeBook } from './book.ts';
+import { chartsObject } from './chartsObject.ts';
 import { accessDenied, HostError, invalidArgument } from './hostError.ts';
 import type { HostObject } from './hostObject.ts';
 import { pageLayoutObject } from './pageLayoutObject.ts';
@@ -23,6 +24,7 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
     parts: {
       Tables: () => ({ items: () => sheet.tables.map((table) => tableObject(book, sheet, table)) }),
       Protection: () => ({ get: { Protected: () => sheet.isProtected } }),
+      Charts: () => chartsObject(sheet, write),
       FreezePanes: () => freezeObject(sheet, write),
       AutoFilter: () => ({
         methods: {

@@ -1,9 +1,11 @@
+import { checkChart } from '../../../sheets/charts/check.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import type { Session } from '../session.ts';
 import { type AddedSheets, addSheets } from './addSheets.ts';
 import { blockJobs } from './block.ts';
+import { writeCharts } from './charts/writeCharts.ts';
 import { frameBytes, setFrame } from './frame.ts';
 import { setPrint } from './print.ts';
 import { doJobs, type Job } from './requests.ts';
@@ -13,16 +15,17 @@ import { preparedStyles } from './styles.ts';
 const failed = 'The sheets were not written';
 
 /**
- * Adds result sheets behind the workbook's own, about one request for 3.5 MB of cells and four besides. All or none: where one
- * can't be finished, or the work is cancelled, those already added are deleted. Print layout is set last and on its own: a
- * computer without a printer may refuse it, and the sheets stay all the same.
+ * Adds result sheets behind the workbook's own, about one request for 3.5 MB of cells and four besides, three more where
+ * there are charts. All or none: where one can't be finished, or the work is cancelled, those already added are deleted.
+ * Print layout is set last and on its own: a computer without a printer may refuse it, and the sheets stay all the same.
  */
-export function writeSheets(
+export async function writeSheets(
   session: Session,
   models: readonly SheetModel[],
   onProgress?: OnProgress,
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
+  for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
   return session.run(failed, async (context) => {
     const added = await addSheets(
       context,
@@ -33,6 +36,7 @@ export function writeSheets(
     try {
       await doJobs(context, jobsOf(models, added, onProgress), cancel);
       if (added.manual) await calculate(context, added);
+      await writeCharts(context, models, added, cancel);
     } catch (error) {
       await remove(context, added, error);
       throw error;

@@ -1,3 +1,4 @@
+import { withSheetNames } from '../../../sheets/charts/cells.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { freeNames } from '../../formats/sheetNames.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
@@ -80,5 +81,6 @@ function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetMo
     formulas: model.formulas.map((formula) =>
       formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),
     ),
+    ...(model.charts && { charts: model.charts.map((chart) => withSheetNames(chart, nameOf)) }),
   };
 }

@@ -6,6 +6,7 @@ export const sheetNames = {
   results: 'Audit results',
   groups: 'Audit groups',
   problems: 'Audit problems',
+  records: 'Calibration records',
 } as const;
 
 /** Cell A1 of a result sheet: begins with the mark by which later audits know it as no input. */

@@ -1,0 +1,21 @@
+/** The formulas of a sheet, each once, numbered in the order in which they came. */
+export interface FormulaList {
+  /** Place of a formula; it is added where it is new. */
+  readonly place: (formula: string) => number;
+  readonly all: readonly string[];
+}
+
+export function formulaList(): FormulaList {
+  const places = new Map<string, number>();
+  const all: string[] = [];
+  return {
+    all,
+    place: (formula) => {
+      const known = places.get(formula);
+      if (known !== undefined) return known;
+      places.set(formula, all.length);
+      all.push(formula);
+      return all.length - 1;
+    },
+  };
+}

@@ -1,0 +1,107 @@
+import { amount } from '../../audit/report/wording.ts';
+import type { Policy } from '../../audit/policy/policy.ts';
+import type { ChannelResult, RecordResult, Report, ThresholdResult } from '../../audit/report/types.ts';
+import { convert } from '../../units/convert.ts';
+import { parseUnit } from '../../units/parse.ts';
+import { isAxial } from '../results/column.ts';
+import { lineOf } from '../results/line.ts';
+import { zeroShift } from '../results/workings.ts';
+import type { PointSpan, ShownRecord, ShownThreshold } from './shown.ts';
+
+/** Every calibration record of a report, in the report's order of channels. */
+export function shownRecords({ channels, policy }: Report): ShownRecord[] {
+  return channels.flatMap((channel) =>
+    channel.record ? [shownRecord(channel, channel.record, policy)] : [],
+  );
+}
+
+/** A channel's record as the sheet and the pane show it. */
+export function shownRecord(channel: ChannelResult, record: RecordResult, policy: Policy): ShownRecord {
+  const { gapUnit: unit, points } = record;
+  return {
+    tag: channel.tag,
+    about: aboutOf(channel, record),
+    unit,
+    gaps: points.map(({ gap }) => gap),
+    volts: points.map(({ volts }) => volts),
+    rated: record.rated,
+    tolerance: policy.tolerance,
+    deviation: inUnit(1, 'mil', unit),
+    fitted: spanOf(record),
+    linear: record.linearRange,
+    gapVoltage: channel.inputs.gapVoltage,
+    operatingGap: record.operatingGap,
+    thresholds: channel.thresholds.flatMap((threshold) => shownThreshold(channel, record, threshold, policy)),
+    levelUnit: [channel.unit, channel.detection].filter((part) => part !== null).join(' '),
+    others: othersOf(channel, record),
+    findings: channel.findings
+      .filter(({ sheet, rule }) => sheet === record.sheet || /record|curve|dynamic/u.test(rule))
+      .map(({ message }) => message),
+  };
+}
+
+function aboutOf({ machine, location, kind }: ChannelResult, record: RecordResult): string[] {
+  const taken = record.takenOn === null ? '' : `taken on ${record.takenOn}`;
+  const where = `sheet '${record.sheet}' from row ${record.row}`;
+  return [machine, location, kind ?? '', record.series, record.temperature, taken, where].filter(
+    (text) => text !== '',
+  );
+}
+
+function spanOf({ points, span }: RecordResult): PointSpan {
+  const inside = ({ gap }: { readonly gap: number }) => gap >= span.from && gap <= span.to;
+  return { first: points.findIndex(inside), last: points.findLastIndex(inside) };
+}
+
+/** The line of one threshold; none where it was not worked out. */
+function shownThreshold(
+  channel: ChannelResult,
+  record: RecordResult,
+  threshold: ThresholdResult,
+  policy: Policy,
+): ShownThreshold[] {
+  const line = lineOf(channel, threshold, policy, '');
+  const { configured, measured, unit } = channel.sensitivity;
+  if (!line.worked || configured === null || measured === null || unit === null) return [];
+  const found = record.thresholds.find(
+    ({ name, multiplier }) => name === threshold.name && multiplier === threshold.multiplier,
+  );
+  if (!found) return [];
+  const here = `mV/${record.gapUnit}`;
+  return [
+    {
+      name: threshold.name,
+      multiplier: threshold.multiplier,
+      setpoint: threshold.setpoint ?? NaN,
+      configured: inUnit(configured, unit, here),
+      measured: inUnit(measured, unit, here),
+      zeroShift: isAxial(line) ? (zeroShift(line) ?? 0) : 0,
+      simple: threshold.effective,
+      onCurve: found.onCurve,
+      largestIndicated: found.largestIndicated,
+    },
+  ];
+}
+
+function othersOf({ dynamic, sensitivity }: ChannelResult, { others }: RecordResult): string[] {
+  const records = others.map(({ series, temperature, average, gapUnit }) => {
+    const name = [series, temperature].filter((text) => text !== '').join(', ') || 'without a name';
+    const found = average === null ? 'no line can be fitted' : `average ${amount(average, `mV/${gapUnit}`)}`;
+    return `Other record, ${name}: ${found}.`;
+  });
+  if (!dynamic) return records;
+  const { levels, uncertainty } = dynamic;
+  const unit = sensitivity.unit ?? '';
+  const spread = uncertainty === null ? '' : ` ± ${amount(uncertainty, unit)}`;
+  const from = levels === 1 ? '1 level' : `${levels} levels`;
+  return [
+    ...records,
+    `Check with a known vibration, ${from}: ${amount(dynamic.sensitivity, unit)}${spread} (sheet '${dynamic.sheet}', row ${dynamic.row}).`,
+  ];
+}
+
+/** A value in another unit of the same kind; as it is where either is no unit. */
+function inUnit(value: number, from: string, to: string): number {
+  const [one, other] = [parseUnit(from), parseUnit(to)];
+  return one && other ? convert(value, one, other) : value;
+}

@@ -1,0 +1,110 @@
+import type { Area } from '../../cells/sheet.ts';
+import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
+import { palette, tones } from '../look/palette.ts';
+import { rightFigures } from './blockFormulas.ts';
+import { columnOf, type PointColumn } from './columns.ts';
+import type { BlockPlaces } from './places.ts';
+import type { ShownRecord } from './shown.ts';
+
+const measuredLine: ChartLine = { color: palette.blue, width: 1.5 };
+const measuredMarker: ChartMarker = { shape: 'circle', size: 5, color: palette.blue };
+const ratedLook: ChartLine = { color: tones.ink, width: 1.25, dash: 'dash' };
+const toleranceLook: ChartLine = { color: tones.ink, width: 1, dash: 'dot' };
+const fittedLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
+
+/** The three charts of a block: volts, deviation and steps against the gap. Told apart by dashes and markers, not colour alone. */
+export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly ScatterChart[] {
+  const { tag, unit, rated } = record;
+  const { top, bottom } = places.charts;
+  const half = Math.floor((bottom - top + 1) / 2);
+  const xAxis = { title: `Gap, ${unit}`, numberFormat: 'General' };
+  const rights = { left: 6, right: 9 };
+  const volts: ScatterChart = {
+    kind: 'scatter',
+    title: `${tag}: volts against gap`,
+    alternativeText: `${tag}: measured volts against gap in ${unit}${rated === null ? '' : ', with the line of rated slope'}.`,
+    place: { top, bottom, left: 1, right: 5 },
+    xAxis,
+    yAxis: { title: 'Output, V', numberFormat: '0' },
+    series: [
+      drawn('measured', 'volts', places, { line: measuredLine, marker: measuredMarker }),
+      ...(rated === null ? [] : [drawn('rated slope', 'ratedLine', places, { line: ratedLook })]),
+      ...operatingPoint(record, places),
+    ],
+  };
+  const fitted = drawn('off the fitted line', 'fittedDeviation', places, { line: fittedLook });
+  const deviation: ScatterChart = {
+    kind: 'scatter',
+    title: `Deviation, ${unit}`,
+    alternativeText: `${tag}: deviation from the straight line against gap, both in ${unit}, between its tolerances.`,
+    place: { top, bottom: top + half - 1, ...rights },
+    xAxis,
+    yAxis: { numberFormat: 'General' },
+    series:
+      rated === null
+        ? [fitted]
+        : [
+            drawn('off the rated line', 'ratedDeviation', places, {
+              line: measuredLine,
+              marker: measuredMarker,
+            }),
+            fitted,
+            drawn('tolerance', 'leastDeviation', places, { line: toleranceLook }),
+            drawn('tolerance', 'mostDeviation', places, { line: toleranceLook }),
+          ],
+  };
+  const steps = { ...places, firstPoint: places.firstPoint + 1 };
+  const sensitivity: ScatterChart = {
+    kind: 'scatter',
+    title: `Incremental sensitivity, mV/${unit}`,
+    alternativeText: `${tag}: sensitivity of each step in mV/${unit} against the gap in its middle, between its tolerances.`,
+    place: { top: top + half, bottom, ...rights },
+    xAxis,
+    yAxis: { numberFormat: 'General' },
+    series: [
+      overSteps('step', 'step', steps, { line: measuredLine, marker: measuredMarker }),
+      ...(rated === null
+        ? []
+        : [
+            overSteps('tolerance', 'leastStep', steps, { line: toleranceLook }),
+            overSteps('tolerance', 'mostStep', steps, { line: toleranceLook }),
+          ]),
+    ],
+  };
+  return [volts, deviation, sensitivity];
+}
+
+type Look = Pick<ScatterSeries, 'line' | 'marker'>;
+
+function drawn(name: string, column: PointColumn, places: BlockPlaces, look: Look): ScatterSeries {
+  return { name, x: { area: down('gap', places) }, y: { area: down(column, places) }, ...look };
+}
+
+function overSteps(name: string, column: PointColumn, places: BlockPlaces, look: Look): ScatterSeries {
+  return { name, x: { area: down('middle', places) }, y: { area: down(column, places) }, ...look };
+}
+
+function down(column: PointColumn, { firstPoint, lastPoint }: BlockPlaces): Area {
+  const at = columnOf(column);
+  return { top: firstPoint, bottom: lastPoint, left: at, right: at };
+}
+
+/** The gap at which the probe stands in service, at its gap voltage. */
+function operatingPoint(
+  { operatingGap, gapVoltage }: ShownRecord,
+  { figures }: BlockPlaces,
+): ScatterSeries[] {
+  if (operatingGap === null || gapVoltage === null) return [];
+  const at = (figure: keyof typeof rightFigures) => {
+    const row = figures + rightFigures[figure];
+    return { area: { top: row, bottom: row, left: 8, right: 8 } };
+  };
+  return [
+    {
+      name: 'in service',
+      x: at('operatingGap'),
+      y: at('gapVoltage'),
+      marker: { shape: 'diamond', size: 10, color: palette.orange },
+    },
+  ];
+}

@@ -1,0 +1,113 @@
+import type { Report } from '../../audit/report/types.ts';
+import { cell } from '../cells.ts';
+import { palette, tones } from '../look/palette.ts';
+import { footer, roomFor } from '../look/print.ts';
+import { shadesFor } from '../look/shades.ts';
+import { frameStyles, levelStyles } from '../look/styles.ts';
+import type { CellStyle, ModelRow, SheetModel } from '../model.ts';
+import { sheetNames, titleOf } from '../titles.ts';
+import { blockOf, type Block } from './blockCells.ts';
+import { columnOf, printedColumns } from './columns.ts';
+import { figureLines } from './figures.ts';
+import { formulaList } from './formulaList.ts';
+import { blockTexts, placesOf } from './places.ts';
+import { pointLines } from './pointLines.ts';
+import { recordCharts } from './recordCharts.ts';
+import type { ShownRecord } from './shown.ts';
+import { thresholdLines } from './thresholdLines.ts';
+
+/** Rows above the first block. */
+const headRows = 3;
+const input = { fill: tones.input, underline: true } as const;
+
+const styles: Readonly<Record<string, CellStyle>> = {
+  ...frameStyles,
+  ...levelStyles,
+  tag: { bold: true, size: 14, color: tones.ink, underline: true },
+  under: { underline: true },
+  unit: { color: tones.quiet },
+  quiet: { color: tones.quiet },
+  right: { align: 'right' },
+  key: { bold: true, numberFormat: '0.000' },
+  fine: { numberFormat: '0.0000' },
+  small: { numberFormat: '0.000000' },
+  correlation: { numberFormat: '0.0000000' },
+  millivolts: { numberFormat: '0.000_0' },
+  input: { ...input },
+  inputPercent: { ...input, numberFormat: '0.0%' },
+};
+
+const out = { fill: palette.paleOrange, color: tones.ink, bold: true } as const;
+
+/** One block a calibration record: key figures, thresholds, findings, points, charts; formulas from the block's own cells. */
+export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly ShownRecord[]): SheetModel {
+  const formulas = formulaList();
+  const blocks: Block[] = [];
+  let bottom = headRows;
+  for (const record of all) {
+    const places = placesOf(record, bottom + 1);
+    if (roomFor(places.bottom, 0) < places.bottom) break;
+    blocks.push(blockOf(record, places, formulas));
+    bottom = places.bottom;
+  }
+  const leftOut =
+    blocks.length === all.length ? '' : ` Only the first ${blocks.length} of ${all.length} records fit.`;
+  for (const block of blocks) numberFormulas(block);
+  const verdict = columnOf('verdict');
+  return {
+    name: sheetNames.records,
+    widths: [13, 11, 12, 12, 12, 12, 13, 13, 14, 2, 12, 12, 12, 12, 12, 12],
+    styles,
+    formulas: formulas.all,
+    rowCount: bottom,
+    *rows() {
+      yield { height: 24, cells: [cell(titleOf('records'), 'title')] };
+      yield { cells: [cell(caution + leftOut, 'cautionLine')] };
+      yield {
+        cells: [
+          cell(
+            'Every number with a formula follows from the cells of its own block; the tinted cells may be changed.',
+            'subtitle',
+          ),
+        ],
+      };
+      for (const block of blocks) yield* blockRows(block);
+    },
+    shades: shadesFor(
+      { top: headRows + 1, bottom: Math.max(bottom, headRows + 1), left: verdict, right: verdict },
+      { 'step out': out, 'deviation out': out, 'both out': out },
+    ),
+    charts: blocks.flatMap(({ record, places }) => recordCharts(record, places)),
+    print: {
+      landscape: false,
+      footer,
+      area: { top: 1, left: 1, bottom: Math.max(1, bottom), right: printedColumns },
+    },
+  };
+}
+
+function* blockRows(block: Block): Generator<ModelRow> {
+  const { record, places } = block;
+  const under = Array.from({ length: printedColumns - 1 }, () => ({ value: null, style: 'under' }));
+  yield { height: 22, cells: [cell(record.tag, 'tag'), ...under] };
+  yield { cells: [cell(record.about.join(' · '), 'subtitle')] };
+  yield* figureLines(block);
+  yield empty;
+  yield* thresholdLines(block);
+  for (const text of blockTexts(record)) yield { cells: [cell(text, 'text')] };
+  yield empty;
+  yield* pointLines(block);
+  for (let row = places.lastPoint; row < places.bottom; row++) yield empty;
+}
+
+/**
+ * Has every formula of a block numbered before the sheet is written, rows being made anew each time they are asked for.
+ * Throws an Error where the rows are not those that the places were worked out for.
+ */
+function numberFormulas(block: Block): void {
+  const { top, bottom } = block.places;
+  const made = [...blockRows(block)].length;
+  if (made !== bottom - top + 1) throw new Error(`block of ${made} rows in the place of ${bottom - top + 1}`);
+}
+
+const empty: ModelRow = { cells: [] };

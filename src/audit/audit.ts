@@ -9,6 +9,8 @@ import { unitWatch } from './join/mixedUnits.ts';
 import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './join/problems.ts';
 import { indexTags, isOnlyTag, looksLikeHeading, tagAt, tagKey } from './join/tagIndex.ts';
 import { watchChannelRow, watchSettingsRow } from './join/watchUnits.ts';
+import { findRecords } from './records/findRecords.ts';
+import { recordProblems } from './records/recordProblems.ts';
 import { defaultPolicy, type Policy } from './policy/policy.ts';
 import { caution } from './report/caution.ts';
 import { columnReadings } from './report/columnReadings.ts';
@@ -63,10 +65,17 @@ export function* auditInSteps(
   const channelIndex = indexTags(tables.channels);
   yield 0;
 
+  const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
+  const searching = findRecords(workbook, tables, isTag);
+  let found = searching.next();
+  for (; !found.done; found = searching.next()) yield 0;
+  const records = found.value;
+
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
     tables,
     policy,
+    records,
     today: Math.floor(now.getTime() / 86_400_000),
     assume: (unit) => {
       const key = `${unit.table} ${unit.column}`;
@@ -106,6 +115,7 @@ export function* auditInSteps(
 
   const lone = yield* loneInSteps(tables, settingsIndex, channelIndex, joined, readSettings);
   problems.push(...untaggedRows(tables.channels, channelIndex));
+  problems.push(...recordProblems(records, isTag));
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());

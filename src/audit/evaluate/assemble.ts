@@ -93,6 +93,7 @@ export function assemble(
     lastGoodOn: row.lastGoodOn,
     group: settings.group,
     voting: settings.voting,
+    recordReach: null,
     bypass: settings.bypass,
   };
   return { channel: complaints.spoilt(kind === 'axial') ? null : channel, complaints: complaints.all };

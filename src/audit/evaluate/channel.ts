@@ -48,6 +48,8 @@ export interface Channel {
   readonly lastGoodOn: number | null;
   readonly group: string;
   readonly voting: string;
+  /** Peak-to-peak swing in `unit` over which the calibration record is straight; `null` without one. */
+  readonly recordReach: number | null;
   /** `null`: it can't be told. */
   readonly bypass: boolean | null;
 }

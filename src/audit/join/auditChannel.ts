@@ -2,14 +2,19 @@ import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
 import { applyRules } from '../findings/rules.ts';
+import type { Chosen } from '../records/chooseRecord.ts';
+import { auditRecords, lookAtRecords, recordsOf } from '../records/auditRecords.ts';
+import { averageOf } from '../records/evaluateRecord.ts';
 import { inputsOf, sensitivityOf } from '../report/inputs.ts';
 import { channelVerdict } from '../report/order.ts';
 import type { Finding } from '../report/types.ts';
+import { amount } from '../report/wording.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import { placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import { isSameTable, type FoundTable } from '../tables/found.ts';
 import type { AuditedChannel, Context, OpenResult, Tables } from './context.ts';
+import { tagKey } from './tagIndex.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
 
@@ -17,20 +22,28 @@ import { incompleteChannel } from './incompleteChannel.ts';
 export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Context): AuditedChannel {
   const { policy, today, tables } = context;
   const rows = { channels: row.row, settings: settings.row };
-  const { channel, complaints } = assemble(row, settings, policy, context.assume);
-  const findings = complaints.map((complaint) =>
-    placed(tables[complaint.table], rows[complaint.table], complaint),
-  );
+  const found = context.records.byTag.get(tagKey(row.tag));
+  const chosen = recordsOf(found);
+  const findings: Finding[] = [];
+  const completed = withRecord(row, chosen, context, findings);
+  const { channel: assembled, complaints } = assemble(completed, settings, policy, context.assume);
+  for (const complaint of complaints) {
+    findings.push(placed(tables[complaint.table], rows[complaint.table], complaint));
+  }
   hiddenRow(tables.channels, row.row, findings);
   if (!isSameTable(tables.channels, tables.settings)) hiddenRow(tables.settings, settings.row, findings);
-  if (!channel) {
+  if (!assembled) {
     const result = incompleteChannel(row, settings, tables, findings);
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
+  const records = found && chosen ? lookAtRecords(found, chosen, assembled, policy) : undefined;
+  const channel = { ...assembled, recordReach: records?.evaluated?.reach ?? null };
   const thresholds = evaluateThresholds(channel, policy);
   applyRules({ channel, thresholds, policy, today }, (statement) => {
     findings.push(placed(tables[statement.table], rows[statement.table], statement));
   });
+  const ofRecords = records && auditRecords(records, channel, thresholds, policy);
+  if (ofRecords) findings.push(...ofRecords.findings);
   const result: OpenResult = {
     tag: row.tag,
     machine: row.machine,
@@ -42,8 +55,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     inputs: inputsOf(channel, policy),
     thresholds,
     verdict: channelVerdict(thresholds),
-    record: null,
-    dynamic: null,
+    record: ofRecords?.record ?? null,
+    dynamic: ofRecords?.dynamic ?? null,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },
@@ -52,6 +65,28 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   };
   const seated = channel.group !== '' || channel.voting !== '';
   return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
+}
+
+/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */
+function withRecord(
+  row: ChannelRow,
+  chosen: Chosen | undefined,
+  { tables, policy }: Context,
+  findings: Finding[],
+): ChannelRow {
+  const complained = row.complaints.some(({ column }) => column === 'measured');
+  if (row.measured || complained || !chosen?.used) return row;
+  const measured = averageOf(chosen.used, policy);
+  if (!measured) return row;
+  const message = `The channel list has no measured sensitivity; the average of its calibration record in row ${chosen.used.raw.row} of sheet '${chosen.used.raw.sheet}', ${amount(measured.value, measured.unit.text)}, was used.`;
+  const complaint = {
+    rule: 'sensitivity-from-record',
+    severity: 'note',
+    message,
+    column: 'measured',
+  } as const;
+  findings.push(placed(tables.channels, row.row, complaint));
+  return { ...row, measured };
 }
 
 /** A channel that can't be joined with settings: incomplete, for the reason given. */

@@ -2,6 +2,7 @@ import type { AssumedUnit } from '../evaluate/amounts.ts';
 import type { Member } from '../groups/members.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { ChannelResult, Finding } from '../report/types.ts';
+import type { RecordBook } from '../records/rawRecord.ts';
 import type { FoundTable } from '../tables/found.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 
@@ -11,6 +12,8 @@ export type Tables = Readonly<Record<TableKind, FoundTable>>;
 export interface Context {
   readonly tables: Tables;
   readonly policy: Policy;
+  /** Calibration records and checks with a known vibration. */
+  readonly records: RecordBook;
   /** Day of the audit, counted from 1970-01-01. */
   readonly today: number;
   readonly assume: (assumed: AssumedUnit) => void;

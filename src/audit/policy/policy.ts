@@ -46,6 +46,19 @@ export const policySchema = z.strictObject({
     .prefault({}),
   /** Gap voltages closer than this count as the same when the readings are looked at for a cause. */
   gapVoltageTolerance: z.number().gt(0).default(0.5),
+  /** What a calibration record may depart by. API 670, ±5 % and ±1 mil, from memory. */
+  recordTolerance: z
+    .strictObject({
+      /** Of an incremental from the rated sensitivity. */
+      incremental: z.number().gt(0).lt(1).default(0.05),
+      /** From the line of rated slope. */
+      deviation: displacement.default({ value: 1, unit: 'mil' }),
+    })
+    .prefault({}),
+  /** How the points of a record are joined. */
+  curve: z.enum(['monotone', 'linear']).default('monotone'),
+  /** Departure of a threshold on the record's curve from the one by its single sensitivity, above which it is reported. */
+  curveDifference: z.number().gt(0).lt(1).default(0.05),
   /** Longest alarm delays that are accepted, s; 1 to 3 s is common practice, no source. */
   delays: z
     .strictObject({ alert: z.number().gte(0).default(3), danger: z.number().gte(0).default(3) })

@@ -51,6 +51,34 @@ const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => re
       'Gap voltages closer than this count as the same when a cause is looked for.',
     ],
   ],
+  recordTolerance: ({ incremental, deviation }) => [
+    [
+      'Record, each step',
+      percent(incremental),
+      'Accepted departure of an incremental sensitivity of a calibration record from the rated one.',
+    ],
+    [
+      'Record, deviation',
+      amount(deviation.value, deviation.unit),
+      'Accepted deviation of a point of a record from the line of rated slope.',
+    ],
+  ],
+  curve: (value) => [
+    [
+      'Curve',
+      value,
+      value === 'monotone'
+        ? 'The points of a record are joined by a monotone cubic.'
+        : 'The points of a record are joined by straight pieces.',
+    ],
+  ],
+  curveDifference: (value) => [
+    [
+      'Curve difference',
+      percent(value),
+      'A threshold on the record’s curve that differs more from the one by the single sensitivity is reported.',
+    ],
+  ],
   delays: ({ alert, danger }) => [
     ['Longest alert delay', amount(alert, 's'), 'A longer delay of alert is reported.'],
     ['Longest danger delay', amount(danger, 's'), 'A longer delay of danger is reported.'],

@@ -1,0 +1,55 @@
+import {
+  type CalibrationRecord,
+  type RecordFault,
+  calibrationRecord,
+  isFault,
+} from '../../method/record/calibrationRecord.ts';
+import { straightLine } from '../../method/record/straightLine.ts';
+import type { RawRecord } from './rawRecord.ts';
+import { asFound, asLeft } from './series.ts';
+
+/** A record that can be used, with the rows as they stand in the sheet. */
+export interface Usable {
+  readonly raw: RawRecord;
+  readonly record: CalibrationRecord;
+  /** V per gap unit over all its points; not above 0 where the voltage does not fall. */
+  readonly slope: number;
+}
+
+export interface Chosen {
+  readonly used: Usable | undefined;
+  readonly others: readonly Usable[];
+  readonly faults: readonly { readonly raw: RawRecord; readonly fault: RecordFault }[];
+}
+
+/** Points that a record needs: two leave no way to tell a bend or a slip from the line. */
+const leastPoints = 3;
+
+/**
+ * Which record of a channel is looked at: as found before any other series, as left last; of several temperatures the one
+ * with the lowest sensitivity, which makes trips latest. Records in other units are compared in µm.
+ */
+export function chooseRecord(records: readonly RawRecord[]): Chosen {
+  const usable: Usable[] = [];
+  const faults: { raw: RawRecord; fault: RecordFault }[] = [];
+  for (const raw of records) {
+    const record = calibrationRecord(
+      raw.points.map(({ gap }) => gap),
+      raw.points.map(({ volts }) => volts),
+      leastPoints,
+    );
+    if (isFault(record)) faults.push({ raw, fault: record });
+    else usable.push({ raw, record, slope: -(straightLine(record.gaps, record.volts)?.slope ?? NaN) });
+  }
+  const inOrder = usable.toSorted(
+    (one, other) =>
+      rank(one.raw) - rank(other.raw) ||
+      one.slope / one.raw.gapUnit.factor - other.slope / other.raw.gapUnit.factor,
+  );
+  const [used, ...others] = inOrder;
+  return { used, others, faults };
+}
+
+function rank({ series }: RawRecord): number {
+  return series === asFound ? 0 : series === asLeft ? 2 : 1;
+}

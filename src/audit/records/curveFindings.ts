@@ -1,0 +1,76 @@
+import type { Channel } from '../evaluate/channel.ts';
+import { ruleName, subject, trips } from '../findings/thresholdCell.ts';
+import type { Policy } from '../policy/policy.ts';
+import type { RecordResult, RecordThreshold, Severity, ThresholdResult } from '../report/types.ts';
+import { amount, percent } from '../report/wording.ts';
+
+type Say = (rule: string, severity: Severity, message: string) => void;
+
+/** What the record's curve says of gap and thresholds. */
+export function curveFindings(
+  record: RecordResult,
+  channel: Channel,
+  thresholds: readonly ThresholdResult[],
+  policy: Policy,
+  say: Say,
+): void {
+  operatingPoint(record, channel, say);
+  for (const onCurve of record.thresholds) {
+    const simple = thresholds.find(
+      ({ name, multiplier }) => name === onCurve.name && multiplier === onCurve.multiplier,
+    );
+    if (simple) compare(simple, onCurve, record, channel, policy, say);
+  }
+}
+
+function operatingPoint(
+  { operatingGap, straightPart, gapUnit, points }: RecordResult,
+  { gapVoltage }: Channel,
+  say: Say,
+): void {
+  if (gapVoltage === null) return;
+  if (operatingGap === null) {
+    const [first, last] = [points[0]?.volts ?? NaN, points.at(-1)?.volts ?? NaN];
+    if (gapVoltage <= first && gapVoltage >= last) return;
+    say(
+      'gap-outside-record',
+      'warning',
+      `The gap voltage ${amount(gapVoltage, 'V')} lies outside the record, ${amount(first, 'V')} to ${amount(last, 'V')}: nothing is known of the chain there. Check the gap, or take the record further.`,
+    );
+  } else if (straightPart && (operatingGap < straightPart.from || operatingGap > straightPart.to)) {
+    say(
+      'gap-outside-straight-part',
+      'warning',
+      `The operating gap of ${amount(operatingGap, gapUnit)} (${amount(gapVoltage, 'V')}) lies outside the straight part of the record, ${amount(straightPart.from, gapUnit)} to ${amount(straightPart.to, gapUnit)}. Set the probe near the middle of it.`,
+    );
+  }
+}
+
+function compare(
+  simple: ThresholdResult,
+  { onCurve, largestIndicated }: RecordThreshold,
+  { gapUnit, points }: RecordResult,
+  channel: Channel,
+  policy: Policy,
+  say: Say,
+): void {
+  const unit = channel.unit.text;
+  const { name, effective } = simple;
+  if (onCurve === null) {
+    const [from, to] = [points[0]?.gap ?? NaN, points.at(-1)?.gap ?? NaN];
+    say(
+      ruleName(name, 'not-shown-on-curve'),
+      trips(name) ? 'critical' : 'warning',
+      `${subject(simple, channel)} cannot be shown to act: from its operating gap the record (${amount(from, gapUnit)} to ${amount(to, gapUnit)}) supports indications up to ${amount(largestIndicated ?? NaN, unit)} only.`,
+    );
+    return;
+  }
+  if (effective === null || effective === 0) return;
+  const off = onCurve / effective - 1;
+  if (!(Math.abs(off) > policy.curveDifference)) return;
+  say(
+    ruleName(name, 'curve-differs'),
+    trips(name) && off > 0 ? 'critical' : 'warning',
+    `${subject(simple, channel)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. The curve is the better figure: the sensitivity is not the same over this swing.`,
+  );
+}

@@ -14,6 +14,8 @@ export interface LargeRun {
   readonly figures: Readonly<Record<(typeof steps)[number], Figures>>;
   /** What the page said while it read the file. */
   readonly said: string | null;
+  /** What it said once the result sheets stood. */
+  readonly saidOfSheets: string | null;
   readonly copy: Uint8Array;
 }
 
@@ -49,6 +51,7 @@ export async function largeRun(page: Page, origin: string, bytes: Uint8Array): P
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
     await pane.getByRole('button', { name: 'Audit problems' }).waitFor();
   });
+  const saidOfSheets = await page.locator('#note', { hasText: 'result sheets' }).textContent();
   let copy = new Uint8Array();
   const save = await measured(async () => {
     const [download] = await Promise.all([
@@ -57,5 +60,5 @@ export async function largeRun(page: Page, origin: string, bytes: Uint8Array): P
     ]);
     copy = new Uint8Array(readFileSync(await download.path()));
   });
-  return { figures: { open, audit, write, save }, said, copy };
+  return { figures: { open, audit, write, save }, said, saidOfSheets, copy };
 }

@@ -91,6 +91,7 @@ describeWithChromium('a workbook of 20,000 channels in the bench', () => {
     });
     expect(inGrid).toEqual(expected);
     expect(report.channels.length).toBe(20_000);
+    expect(run.saidOfSheets).toMatch(/shows their results.*every formula/);
   });
 
   it('is saved with every formula of the result sheets', () => {

@@ -4,8 +4,10 @@ import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/policy/policy.ts';
 import type {
   ChannelResult,
+  DynamicResult,
   GroupResult,
   Place,
+  RecordResult,
   Report,
   Summary,
   ThresholdResult,
@@ -28,6 +30,10 @@ export interface ExpectedChannel {
   >;
   readonly sensitivity?: Partial<ChannelResult['sensitivity']>;
   readonly inputs?: Partial<ChannelResult['inputs']>;
+  /** Parts of the record, and its thresholds as `danger ×1` → acts at, or `[largest indication]`. */
+  readonly record?: Partial<RecordResult> | null;
+  readonly onCurve?: Readonly<Record<string, number | readonly [number]>>;
+  readonly dynamic?: Partial<DynamicResult> | null;
 }
 
 /** A small workbook and what its audit has to say, worked out by hand. */
@@ -109,12 +115,28 @@ function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
   checkNumbers(channel, is, tag);
   checkNumbers(channel.sensitivity, sensitivity, `${tag} sensitivity`);
   checkNumbers(channel.inputs, inputs, `${tag} inputs`);
+  checkPart(channel.record, expected.record, `record of ${tag}`);
+  checkPart(channel.dynamic, expected.dynamic, `check of ${tag}`);
+  if (expected.onCurve) {
+    const acts = channel.record!.thresholds.map(({ name, multiplier, onCurve, largestIndicated }) => [
+      `${name} ×${multiplier}`,
+      onCurve ?? [largestIndicated],
+    ]);
+    expect(acts.map(([name]) => name)).toEqual(Object.keys(expected.onCurve));
+    checkNumbers(Object.fromEntries(acts) as object, expected.onCurve, `${tag} on its curve`);
+  }
   if (!thresholds) return;
   const named = new Map(channel.thresholds.map((threshold) => [nameOf(threshold), threshold]));
   expect([...named.keys()].toSorted()).toEqual(Object.keys(thresholds).toSorted());
   for (const [name, numbers] of Object.entries(thresholds)) {
     checkNumbers(named.get(name)!, numbers, `${tag} ${name}`);
   }
+}
+
+function checkPart(actual: object | null, expected: object | null | undefined, what: string): void {
+  if (expected === undefined) return;
+  if (expected === null) expect(actual, what).toBeNull();
+  else checkNumbers(actual ?? {}, expected, what);
 }
 
 function nameOf({ name, multiplier }: ThresholdResult): string {
@@ -129,6 +151,9 @@ export function checkNumbers(actual: object, expected: object, what: string): vo
     if (typeof value === 'number' && typeof found === 'number') {
       const off = Math.abs(found - value);
       expect(off, `${what}: ${key} is ${found}, not ${value}`).toBeLessThanOrEqual(1e-9 * Math.abs(value));
+    } else if (typeof value === 'object' && value !== null && typeof found === 'object' && found !== null) {
+      checkNumbers(found, value, `${what}: ${key}`);
+      expect(Object.keys(found).toSorted()).toEqual(expect.arrayContaining(Object.keys(value).toSorted()));
     } else {
       expect(found, `${what}: ${key}`).toEqual(value);
     }

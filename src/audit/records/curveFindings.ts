@@ -59,7 +59,7 @@ function compare(
   if (onCurve === null) {
     const [from, to] = [points[0]?.gap ?? NaN, points.at(-1)?.gap ?? NaN];
     say(
-      ruleName(name, 'not-shown-on-curve'),
+      ruleName(name, 'curve-falls-short'),
       trips(name) ? 'critical' : 'warning',
       `${subject(simple, channel)} cannot be shown to act: from its operating gap the record (${amount(from, gapUnit)} to ${amount(to, gapUnit)}) supports indications up to ${amount(largestIndicated ?? NaN, unit)} only.`,
     );

@@ -77,8 +77,12 @@ function judgedBy({ record, worked, looks, calculated }: Block): readonly Figure
       calculated(worked.rated && worked.rated.intercept, 'fine', 'ratedIntercept'),
       'V',
     ],
-    linearFrom: ['Linear range from gap', given(linear?.from ?? 'none', looks.gap), unit],
-    linearTo: ['to gap', given(linear?.to ?? 'none', looks.gap), unit],
+    linearFrom: [
+      'Linear range from gap',
+      linear ? given(linear.from, looks.gap) : given('none', 'right'),
+      unit,
+    ],
+    linearTo: ['to gap', linear ? given(linear.to, looks.gap) : undefined, unit],
     gapVoltage: ['Gap voltage in service', given(record.gapVoltage, 'volts'), 'V'],
     operatingGap: ['Operating gap on the curve', given(record.operatingGap, looks.gap), unit],
   };

@@ -15,6 +15,9 @@ export function shownRecords({ channels, policy }: Report): ShownRecord[] {
   );
 }
 
+/** Rules about records and what is compared with them, wherever they point. */
+const aboutRecords = /record|curve|dynamic|static/u;
+
 /** A channel's record as the sheet and the pane show it. */
 export function shownRecord(channel: ChannelResult, record: RecordResult, policy: Policy): ShownRecord {
   const { gapUnit: unit, points } = record;
@@ -35,7 +38,7 @@ export function shownRecord(channel: ChannelResult, record: RecordResult, policy
     levelUnit: [channel.unit, channel.detection].filter((part) => part !== null).join(' '),
     others: othersOf(channel, record),
     findings: channel.findings
-      .filter(({ sheet, rule }) => sheet === record.sheet || /record|curve|dynamic/u.test(rule))
+      .filter(({ sheet, rule }) => sheet === record.sheet || aboutRecords.test(rule))
       .map(({ message }) => message),
   };
 }

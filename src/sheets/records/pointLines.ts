@@ -13,7 +13,7 @@ export function pointLines(block: Block): ModelRow[] {
     volts: 'Volts, V',
     ratedLine: 'Line of rated slope, V',
     fittedLine: 'Fitted line, V',
-    step: `Step from above, mV/${unit}`,
+    step: `Step to here, mV/${unit}`,
     stepError: 'Step against rated',
     ratedDeviation: `Off the rated line, ${unit}`,
     fittedDeviation: `Off the fitted line, ${unit}`,

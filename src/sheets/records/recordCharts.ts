@@ -1,4 +1,6 @@
+import { extent, nice } from 'd3-array';
 import type { Area } from '../../cells/sheet.ts';
+import { incrementalSensitivity } from '../../method/record/incremental.ts';
 import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
 import { palette, tones } from '../look/palette.ts';
 import { rightFigures } from './blockFormulas.ts';
@@ -17,7 +19,7 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
   const { tag, unit, rated } = record;
   const { top, bottom } = places.charts;
   const half = Math.floor((bottom - top + 1) / 2);
-  const xAxis = { title: `Gap, ${unit}`, numberFormat: 'General' };
+  const xAxis = { title: `Gap, ${unit}`, numberFormat: 'General', ...endsOf(record.gaps) };
   const rights = { left: 6, right: 9 };
   const volts: ScatterChart = {
     kind: 'scatter',
@@ -49,8 +51,8 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
               marker: measuredMarker,
             }),
             fitted,
-            drawn('tolerance', 'leastDeviation', places, { line: toleranceLook }),
-            drawn('tolerance', 'mostDeviation', places, { line: toleranceLook }),
+            drawn('tolerance −', 'leastDeviation', places, { line: toleranceLook }),
+            drawn('tolerance +', 'mostDeviation', places, { line: toleranceLook }),
           ],
   };
   const steps = { ...places, firstPoint: places.firstPoint + 1 };
@@ -60,18 +62,35 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
     alternativeText: `${tag}: sensitivity of each step in mV/${unit} against the gap in its middle, between its tolerances.`,
     place: { top: top + half, bottom, ...rights },
     xAxis,
-    yAxis: { numberFormat: 'General' },
+    yAxis: { numberFormat: 'General', ...endsOf(sensitivities(record)) },
     series: [
       overSteps('step', 'step', steps, { line: measuredLine, marker: measuredMarker }),
       ...(rated === null
         ? []
         : [
-            overSteps('tolerance', 'leastStep', steps, { line: toleranceLook }),
-            overSteps('tolerance', 'mostStep', steps, { line: toleranceLook }),
+            overSteps('tolerance −', 'leastStep', steps, { line: toleranceLook }),
+            overSteps('tolerance +', 'mostStep', steps, { line: toleranceLook }),
           ]),
     ],
   };
   return [volts, deviation, sensitivity];
+}
+
+/** Everything that the chart of the steps has to show: the steps, and tolerances about the rated and the middle one. */
+function sensitivities({ gaps, volts, rated, tolerance }: ShownRecord): number[] {
+  const steps = incrementalSensitivity({ gaps, volts, sorted: false }).map((step) => 1000 * step);
+  const middle = steps.toSorted((one, other) => one - other)[Math.floor(steps.length / 2)] ?? NaN;
+  return [
+    ...steps,
+    ...[rated ?? middle, middle].flatMap((of) => [of * (1 - tolerance), of * (1 + tolerance)]),
+  ];
+}
+
+/** Round ends of an axis that shows all values; left to the program where they can't be told. */
+function endsOf(values: readonly number[]): { readonly min?: number; readonly max?: number } {
+  const [least = NaN, most = NaN] = extent(values);
+  const [min, max] = nice(least, most, 5);
+  return min < max ? { min, max } : {};
 }
 
 type Look = Pick<ScatterSeries, 'line' | 'marker'>;

@@ -15,32 +15,35 @@ import { pointLines } from './pointLines.ts';
 import { recordCharts } from './recordCharts.ts';
 import type { ShownRecord } from './shown.ts';
 import { thresholdLines } from './thresholdLines.ts';
+import { linesOf } from './wrapped.ts';
 
-/** Rows above the first block. */
-const headRows = 3;
-const input = { fill: tones.input, underline: true } as const;
+const input = { fill: tones.input, underline: true, valign: 'top' } as const;
 
 const styles: Readonly<Record<string, CellStyle>> = {
   ...frameStyles,
   ...levelStyles,
   tag: { bold: true, size: 14, color: tones.ink, underline: true },
   under: { underline: true },
-  unit: { color: tones.quiet },
+  unit: { color: tones.quiet, valign: 'top' },
   quiet: { color: tones.quiet },
-  right: { align: 'right' },
-  key: { bold: true, numberFormat: '0.000' },
-  fine: { numberFormat: '0.0000' },
-  small: { numberFormat: '0.000000' },
-  correlation: { numberFormat: '0.0000000' },
-  millivolts: { numberFormat: '0.000_0' },
+  right: { align: 'right', valign: 'top' },
+  key: { bold: true, numberFormat: '0.000', valign: 'top' },
+  fine: { numberFormat: '0.0000', valign: 'top' },
+  small: { numberFormat: '0.000000', valign: 'top' },
+  correlation: { numberFormat: '0.0000000', valign: 'top' },
+  millivolts: { numberFormat: '0.000_0', valign: 'top' },
   input: { ...input },
   inputPercent: { ...input, numberFormat: '0.0%' },
 };
 
+const howToRead =
+  'Numbers with a formula follow from the cells of their own block; the tinted cells may be changed.';
 const out = { fill: palette.paleOrange, color: tones.ink, bold: true } as const;
 
 /** One block a calibration record: key figures, thresholds, findings, points, charts; formulas from the block's own cells. */
 export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly ShownRecord[]): SheetModel {
+  const advice = linesOf(caution);
+  const headRows = 2 + advice.length;
   const formulas = formulaList();
   const blocks: Block[] = [];
   let bottom = headRows;
@@ -62,15 +65,8 @@ export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly
     rowCount: bottom,
     *rows() {
       yield { height: 24, cells: [cell(titleOf('records'), 'title')] };
-      yield { cells: [cell(caution + leftOut, 'cautionLine')] };
-      yield {
-        cells: [
-          cell(
-            'Every number with a formula follows from the cells of its own block; the tinted cells may be changed.',
-            'subtitle',
-          ),
-        ],
-      };
+      for (const line of advice) yield { cells: [cell(line, 'cautionLine')] };
+      yield { cells: [cell(howToRead + leftOut, 'subtitle')] };
       for (const block of blocks) yield* blockRows(block);
     },
     shades: shadesFor(

@@ -120,6 +120,6 @@ function dynamicDisagrees({ dynamic, record, records, channel, policy }: Looked,
   const off = dynamic.sensitivity - fixed;
   const together = Math.hypot(ofFixed, dynamic.uncertainty ?? 0);
   if (!(Math.abs(off) > together) || !(Math.abs(off) > policy.tolerance * fixed)) return;
-  const message = `The check with a known vibration gives ${amount(dynamic.sensitivity, sensitivityUnit.text)}, ${record ? 'the calibration record' : 'the channel list'} ${amount(fixed, sensitivityUnit.text)}: ${percent(off / fixed)} apart, more than both uncertainties and the tolerance. Were they taken on the same target, with the same cable?`;
+  const message = `The check with a known vibration gives ${amount(dynamic.sensitivity, sensitivityUnit.text)}, ${record ? 'the calibration record' : 'the channel list'} ${amount(fixed, sensitivityUnit.text)}: ${percent(off / fixed)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`;
   say('static-and-dynamic-disagree', 'warning', message, check);
 }

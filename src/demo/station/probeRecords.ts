@@ -36,7 +36,9 @@ export const probeRecords: readonly ProbeRecord[] = [
   record('K101-2Y', { sensitivity: 172.5, offset: 0.15, nearLoss: 0.03 }, 9, '2026-05-21'),
   record('P301-1X', { sensitivity: 219.5, offset: 0.1, farGap: 85 }, 11, '2025-09-23'),
   record('P301-1X', { sensitivity: 201, offset: 0.1 }, 2, '2025-09-23', { series: 'as left' }),
-  record('P301-2Y', { sensitivity: 200.5, offset: 0.15, nearLoss: 0.22 }, 13, '2025-09-23'),
+  record('P301-2Y', { sensitivity: 200.5, offset: 0.15, nearLoss: 0.22 }, 13, '2025-09-23', {
+    gaps: [5, ...recordGaps],
+  }),
   record('P303-1X', { sensitivity: 178.5, offset: -1.6, farLoss: 0.06, farGap: 75 }, 6, '2026-06-09', {
     gaps: shortRange,
   }),

@@ -91,7 +91,7 @@ export const golden: GoldenCase = {
     'record-unit-missing @ Shaker!B1',
     'record-without-channel @ Records!B30',
     'record-without-tag @ Loose!A1',
-    'record-without-tag @ Loose!A9',
+    'record-without-tag @ Loose!A10',
     'records-of-one-point @ Register!A1',
   ],
 };

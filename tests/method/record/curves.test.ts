@@ -54,6 +54,9 @@ describe('the monotone cubic', () => {
   it('turns nowhere else than its points where they rise and fall', () => {
     const wavy = cubicThrough([0, 1, 2, 3], [0, 5, 5, -2]);
     for (let x = 1; x <= 2; x += 0.05) expect(wavy(x)).toBe(5);
+    // Level where it turns: so near the turn a slope of 1 would already show in the fourth digit.
+    const peak = cubicThrough([0, 1, 2], [0, 5, 2]);
+    for (const near of [0.9999, 1.0001]) expect(Math.abs(peak(near) - 5)).toBeLessThan(1e-6);
     expect(wavy(-0.01)).toBeNaN();
     expect(wavy(3.01)).toBeNaN();
   });

@@ -160,6 +160,7 @@ describe('linear range (limits of API 670, from memory; cases by hand)', () => {
   it('is the longest, or the longest that holds the mid-gap', () => {
     const record = stepped(0.2, 0.2, 0.1, 0.2, 0.2, 0.2);
     expect(linearRange(record, API)).toMatchObject({ from: 40, to: 70 });
+    expect(linearRange(stepped(0.2, 0.2, 0.1, 0.2, 0.2), API)).toMatchObject({ from: 10, to: 30 });
     expect(linearRange(record, { ...API, midGap: 20 })).toMatchObject({ from: 10, to: 30 });
     expect(linearRange(record, { ...API, midGap: 35 })).toBeUndefined();
     expect(linearRange(stepped(0.1, 0.1), API)).toBeUndefined();

@@ -8,7 +8,7 @@ const mostSeries = 255;
 /**
  * Throws an Error, naming sheet and chart, where a chart contradicts itself: no series, cells that are no row or
  * column, unequal numbers of cells across and up, an axis that ends before it begins, a series that shows nothing, a
- * measure out of range.
+ * colour that is none, a measure out of range.
  */
 export function checkChart(chart: ChartModel, sheet: string): void {
   const complaint = complaintOf(chart);
@@ -30,6 +30,12 @@ function complaintOf(chart: ChartModel): string | undefined {
       return `${name} has ${cellCount(across.area)} cells across and ${cellCount(up.area)} up`;
     }
   }
+  const colors =
+    chart.kind === 'scatter'
+      ? chart.series.flatMap(({ line, marker }) => [line?.color ?? [], marker?.color ?? []].flat())
+      : chart.series.map(({ color }) => color);
+  const wrong = colors.find((color) => !/^[0-9A-F]{6}$/i.test(color));
+  if (wrong !== undefined) return `colour "${wrong}" is not of the form RRGGBB`;
   return chart.kind === 'scatter' ? looksComplaint(chart.series) : undefined;
 }
 

@@ -158,6 +158,23 @@ function luminance(color: string): number {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
+it('titles and names of series are never formulas', async () => {
+  const [, rated] = voltsChart.series;
+  const chart = {
+    ...voltsChart,
+    title: '=1+1',
+    xAxis: { title: '=A1' },
+    series: [{ ...rated!, name: '=31' }],
+  };
+  const { charts } = await written([{ ...recordSheet, charts: [chart] }]);
+  const [one] = charts('Record');
+  expect([
+    one!.set.get('Title.Text'),
+    one!.set.get('Axes.CategoryAxis.Title.Text'),
+    one!.series[0]!.name,
+  ]).toEqual([' =1+1', ' =A1', ' =31']);
+});
+
 describe('requests', () => {
   it('are three more for charts, none without', async () => {
     const { excel: charted } = await written([recordSheet]);

@@ -12,9 +12,12 @@ export function number(value: unknown): number {
   return value;
 }
 
-/** Titles and names hold 255 characters (common practice of spreadsheet programs, no source). */
+/**
+ * Titles and names hold 255 characters, and one that begins with `=` is a formula, which no title here should be (common
+ * practice of spreadsheet programs, no source).
+ */
 export function text(value: unknown): string {
-  if (typeof value !== 'string' || value.length > 255) throw invalidArgument();
+  if (typeof value !== 'string' || value.length > 255 || value.startsWith('=')) throw invalidArgument();
   return value;
 }
 

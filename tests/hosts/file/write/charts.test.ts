@@ -281,6 +281,22 @@ const thresholdChartOfNothing = {
   ],
 };
 
+// ECMA-376 part 1, 20.5.2.33: an anchor runs from the left top of one cell, counted from 0, to that of another.
+it('a chart covers its cells', () => {
+  const drawing = partText(newWorkbook(chartedSheets()), 'xl/drawings/drawing1.xml');
+  const corners = Array.from(
+    drawing.matchAll(/<xdr:(from|to)><xdr:col>(\d+)<.*?<xdr:row>(\d+)</g),
+    ([, which, column, row]) => [which, Number(column), Number(row)],
+  );
+  // A10:F27 and G10:M27.
+  expect(corners).toEqual([
+    ['from', 0, 9],
+    ['to', 6, 27],
+    ['from', 6, 9],
+    ['to', 13, 27],
+  ]);
+});
+
 describe('texts of a chart', () => {
   // XML 1.0, 2.2: these characters cannot stand in XML at all.
   it('are texts, whatever stands in them', () => {

@@ -22,6 +22,8 @@ let files = 0;
 interface SavedChart {
   readonly kind: string;
   readonly texts: readonly string[];
+  /** What its styles say, as `chart:minimum=0`. */
+  readonly looks: readonly string[];
   readonly series: readonly { readonly values: string; readonly name: string }[];
   /** The table of what it draws, without its header: one row a point; `NaN` where nothing stands. */
   readonly table: readonly (readonly (number | string)[])[];
@@ -31,12 +33,15 @@ function savedChart(content: string): SavedChart {
   let kind = '';
   let cell: number | string | undefined;
   const texts: string[] = [];
+  const looks: string[] = [];
   const series: { values: string; name: string }[] = [];
   const table: (number | string)[][] = [];
   let paragraph = '';
   const parser = new SaxesParser();
   parser.on('opentag', ({ name, attributes }) => {
     paragraph = '';
+    if (name === 'style:chart-properties' || name === 'style:graphic-properties')
+      looks.push(...Object.entries(attributes).map(([key, value]) => `${key}=${value}`));
     if (name === 'chart:chart') kind = attributes['chart:class'] ?? '';
     if (name === 'chart:series')
       series.push({
@@ -55,7 +60,7 @@ function savedChart(content: string): SavedChart {
     if (name === 'table:table-cell') table.at(-1)?.push(cell ?? '');
   });
   parser.write(content).close();
-  return { kind, texts, series, table: table.slice(1) };
+  return { kind, texts, looks, series, table: table.slice(1) };
 }
 
 /** Charts and descriptions of a workbook that LibreOffice opened and saved again, in order. */
@@ -138,6 +143,30 @@ describeWithLibreOffice('LibreOffice opens charts and draws what stands in the c
         thresholds.map(([tag, intended, effective]) => [tag, intended, number(effective)]),
       );
     }
+    expect(volts!.looks).toEqual(
+      expect.arrayContaining([
+        'chart:minimum=0',
+        'chart:maximum=1.75',
+        'chart:treat-empty-cells=leave-gap',
+        'chart:symbol-name=circle',
+        'draw:stroke=dash',
+      ]),
+    );
+    // A chart draws hidden cells too unless this says otherwise (OpenDocument 1.3, 20.23).
+    expect(volts!.looks).not.toContain('chart:include-hidden-cells=false');
+    expect(deviation!.looks).toEqual(
+      expect.arrayContaining(['chart:minimum=-50', 'chart:maximum=50', 'chart:symbol-name=square']),
+    );
+    // Lying bars have the first category at the top and their numbers below it.
+    expect(lying!.looks).toEqual(
+      expect.arrayContaining([
+        'chart:vertical=true',
+        'chart:reverse-direction=true',
+        'chart:axis-position=end',
+        'draw:fill=hatch',
+      ]),
+    );
+    expect(standing!.looks).not.toContain('chart:reverse-direction=true');
     expect(descriptions).toEqual(
       expect.arrayContaining([voltsChart.alternativeText, deviationChart.alternativeText]),
     );

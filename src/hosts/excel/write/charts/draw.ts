@@ -30,7 +30,7 @@ function typeOf(model: ChartModel): 'XYScatterLines' | 'BarClustered' | 'ColumnC
 export function draw({ chart, ownSeries }: AddedChart, model: ChartModel, rangeOf: RangeOf): void {
   const { place } = model;
   const add = (name: string, across: ChartCells, up: ChartCells): Excel.ChartSeries => {
-    const series = chart.series.add(fittedText(name, longestTitle));
+    const series = chart.series.add(plainTitle(name));
     series.setXAxisValues(rangeOf(across));
     series.setValues(rangeOf(up));
     return series;
@@ -70,5 +70,10 @@ function setTitles(chart: Excel.Chart, model: ChartModel): void {
 
 function setTitle(title: Excel.ChartTitle | Excel.ChartAxisTitle, text = ''): void {
   title.visible = text !== '';
-  if (text !== '') title.text = fittedText(text, longestTitle);
+  if (text !== '') title.text = plainTitle(text);
+}
+
+/** Excel takes a title or a name that begins with `=` for a formula (common practice, no source); a space before it keeps it text. */
+function plainTitle(text: string): string {
+  return fittedText(text.startsWith('=') ? ` ${text}` : text, longestTitle);
 }

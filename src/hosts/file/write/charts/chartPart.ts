@@ -7,8 +7,7 @@ import { boxShape } from './shapes.ts';
 import { textSize, title } from './text.ts';
 
 /**
- * A chart's part (CT_ChartSpace; ECMA-376 part 1, 21.2). Blanks are gaps; hidden rows are drawn too. Throws a RangeError for a colour that
- * is none.
+ * A chart's part (CT_ChartSpace; ECMA-376 part 1, 21.2). Blanks are gaps; hidden rows are drawn too.
  */
 export function chartPart(chart: ChartModel, references: References, dialect: Dialect): string {
   const legend =

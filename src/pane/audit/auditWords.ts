@@ -37,7 +37,7 @@ export const auditWords = {
   problems: 'Problems in the tables',
   more: (count: number) => `Show ${count} more`,
   write: 'Write result sheets',
-  writeHint: 'Adds four sheets behind your own. None of yours is touched.',
+  writeHint: 'Adds the result sheets behind your own. None of yours is touched.',
   writing: 'Writing the result sheets',
   written: 'Written:',
   renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,

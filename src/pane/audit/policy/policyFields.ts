@@ -82,6 +82,20 @@ export const policyParts: readonly PolicyPart[] = [
     ],
   },
   {
+    title: 'Calibration records',
+    fields: [
+      { path: 'recordTolerance.incremental', label: 'Each step may depart from rated by ±', ...percent },
+      { path: 'recordTolerance.deviation.value', label: 'Deviation from the rated line, at most', ...amount },
+      {
+        path: 'recordTolerance.deviation.unit',
+        label: 'Deviation, unit',
+        holds: 'unit',
+        says: 'a unit of displacement such as mil or µm',
+      },
+      { path: 'curveDifference', label: 'A threshold on the curve may differ by ±', ...percent },
+    ],
+  },
+  {
     title: 'Longest alarm delays',
     fields: [
       { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number of at least 0' },

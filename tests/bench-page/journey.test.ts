@@ -130,7 +130,7 @@ describeWithChromium('a user’s way through the bench', () => {
     expect(await visit.violations()).toEqual([]);
 
     const probes = table('Channel list');
-    await probes.getByRole('button', { name: 'Probes!C2' }).click();
+    await probes.getByRole('button', { name: 'C2', exact: true }).click();
     expect(await visit.selection()).toMatchObject({
       sheet: 'Probes',
       area: { top: 2, left: 3, bottom: 2, right: 3 },

@@ -9,10 +9,12 @@ interface CellLinkProps {
   readonly row: number;
   /** Letters of the column; where it is none, the row's first cell is meant. */
   readonly column: string;
+  /** The sheet is not shown: it stands nearby. */
+  readonly brief?: boolean;
 }
 
 /** A cell's address as a button that selects it in the workbook. */
-export function CellLink({ sheet, row, column }: CellLinkProps): JSX.Element {
+export function CellLink({ sheet, row, column, brief = false }: CellLinkProps): JSX.Element {
   const port = usePort();
   const deed = useDeed();
   const number = columnNumber(column);
@@ -26,7 +28,12 @@ export function CellLink({ sheet, row, column }: CellLinkProps): JSX.Element {
           deed.run(() => port.selectCell({ sheet, row, column: Number.isNaN(number) ? 1 : number }));
         }}
       >
-        <Said text={sheet} most={40} />!{letters}
+        {!brief && (
+          <>
+            <Said text={sheet} most={40} />!
+          </>
+        )}
+        {letters}
         {row}
       </button>
       {deed.refusal !== null && (

@@ -25,7 +25,7 @@ export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.
   return (
     <li>
       <span class="column-head">
-        <CellLink sheet={table.sheet} row={table.headerRow} column={letters} />{' '}
+        <CellLink sheet={table.sheet} row={table.headerRow} column={letters} brief />{' '}
         <Said text={header} most={80} />
       </span>
       <span class="column-fields">

@@ -1,7 +1,7 @@
 /** Texts of the columns part. */
 export const columnWords = {
   title: 'Columns, as understood',
-  intro: 'Correct what was misunderstood. Corrections are kept in this workbook.',
+  intro: 'Correct what was misunderstood. In Excel, corrections are kept in the workbook.',
   notUsed: '(left alone)',
   meaningOf: (column: string) => `Meaning of column ${column}`,
   unitOf: (column: string) => `Unit of column ${column}`,

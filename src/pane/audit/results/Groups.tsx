@@ -33,13 +33,16 @@ export function Groups({ groups }: { groups: readonly GroupResult[] }): JSX.Elem
 
 function GroupLine({ group }: { group: GroupResult }): JSX.Element {
   const { name, voting, threshold, intended, effective, unit, decidedBy, canTrip, findings } = group;
-  const level = (value: number | null): string => (value === null ? 'never' : amount(value, unit ?? ''));
+  const level = (value: number): string => amount(value, unit ?? '');
+  const set = intended === null ? 'setpoint not known' : `set for ${level(intended)}`;
+  const acts =
+    effective === null ? (canTrip ? 'effect not known' : 'cannot act') : `acts at ${level(effective)}`;
   return (
     <>
       <b>
         <Said text={name} most={60} />
       </b>{' '}
-      {voting}, {threshold}: set for {level(intended)}, acts at {level(effective)}
+      {voting}, {threshold}: {set}, {acts}
       {decidedBy.length > 0 && (
         <>
           , {auditWords.decidedBy} <Said text={decidedBy.join(', ')} most={120} />

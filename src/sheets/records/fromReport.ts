@@ -21,6 +21,7 @@ const aboutRecords = /record|curve|dynamic|static/u;
 /** A channel's record as the sheet and the pane show it. */
 export function shownRecord(channel: ChannelResult, record: RecordResult, policy: Policy): ShownRecord {
   const { gapUnit: unit, points } = record;
+  const { deviation } = policy.recordTolerance;
   return {
     tag: channel.tag,
     about: aboutOf(channel, record),
@@ -28,8 +29,8 @@ export function shownRecord(channel: ChannelResult, record: RecordResult, policy
     gaps: points.map(({ gap }) => gap),
     volts: points.map(({ volts }) => volts),
     rated: record.rated,
-    tolerance: policy.tolerance,
-    deviation: inUnit(1, 'mil', unit),
+    tolerance: policy.recordTolerance.incremental,
+    deviation: inUnit(deviation.value, deviation.unit, unit),
     fitted: spanOf(record),
     linear: record.linearRange,
     gapVoltage: channel.inputs.gapVoltage,

@@ -3,12 +3,14 @@ import { HostRefused, type CellPlace, type WorkbookPort } from '../../../src/hos
 import { mountPane, viewOf } from '../../../src/pane/app/mountPane.tsx';
 import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort, type MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
+import { recordWorkbook } from './recordWorkbook.ts';
 import { hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
 
 const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   example: () => exampleWorkbook,
   hostile: hostileWorkbook,
   large: largeWorkbook,
+  records: recordWorkbook,
   unclear: unclearWorkbook,
 };
 

@@ -1,7 +1,9 @@
 import type { JSX } from 'preact';
+import type { Policy } from '../../../audit/policy/policy.ts';
 import type { ChannelResult } from '../../../audit/report/types.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { channelScene } from '../../drawing/channelScene.ts';
+import { RecordPart } from '../../drawing/record/RecordPart.tsx';
 import { SceneDrawing } from '../../drawing/SceneDrawing.tsx';
 import { capital } from '../../../audit/report/wording.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
@@ -13,7 +15,7 @@ import { interimLine } from './interimLine.ts';
 import { nextCheck } from './nextCheck.ts';
 
 /** One channel: drawing, what each threshold does, what to check next, findings, and its rows in the workbook. */
-export function ChannelDetail({ channel }: { channel: ChannelResult }): JSX.Element {
+export function ChannelDetail({ channel, policy }: { channel: ChannelResult; policy: Policy }): JSX.Element {
   const scene = channelScene(channel);
   const { channels, settings } = channel.source;
   const where = [channel.machine, channel.location, channel.kind ?? ''].filter((text) => text !== '');
@@ -43,6 +45,7 @@ export function ChannelDetail({ channel }: { channel: ChannelResult }): JSX.Elem
             </li>
           ))}
       </ul>
+      {channel.record && <RecordPart channel={channel} record={channel.record} policy={policy} />}
       <h4>{auditWords.findings}</h4>
       <FindingList findings={channel.findings} none={auditWords.noFindings} />
       <h4>{auditWords.rows}</h4>

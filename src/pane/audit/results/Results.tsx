@@ -69,7 +69,7 @@ export function Results({ report, onWriting }: ResultsProps): JSX.Element {
         </Notice>
       )}
       {chosen ? (
-        <ChannelDetail key={chosen.tag} channel={chosen} />
+        <ChannelDetail key={chosen.tag} channel={chosen} policy={report.policy} />
       ) : (
         listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}

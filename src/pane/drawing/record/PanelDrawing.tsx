@@ -1,0 +1,52 @@
+import type { JSX } from 'preact';
+import { rounded } from '../../../audit/report/wording.ts';
+import { positionOn } from './positionOn.ts';
+import type { Panel, PanelAxis } from './recordScene.ts';
+import { panelEdges, panelHead } from './panelSizes.ts';
+
+interface PanelDrawingProps {
+  readonly panel: Panel;
+  readonly x: PanelAxis;
+  readonly top: number;
+  readonly height: number;
+  /** What stands behind the lines and in front of them. */
+  readonly behind?: JSX.Element | null;
+  readonly before?: JSX.Element | null;
+}
+
+/** One panel of a record: its scale at the left, its lines over the gaps. */
+export function PanelDrawing({ panel, x, top, height, behind, before }: PanelDrawingProps): JSX.Element {
+  const across = (gap: number): number => positionOn(x, gap, panelEdges.left, panelEdges.right);
+  const up = (value: number): number => positionOn(panel.y, value, top + height, top + panelHead);
+  return (
+    <g class="panel">
+      <text x={0} y={top + 11}>
+        {panel.title}
+      </text>
+      {panel.y.ticks.map((tick) => (
+        <g key={tick} class="tick">
+          <line x1={panelEdges.left} x2={panelEdges.right} y1={up(tick)} y2={up(tick)} />
+          <text x={panelEdges.left - 4} y={up(tick) + 4} text-anchor="end">
+            {rounded(tick)}
+          </text>
+        </g>
+      ))}
+      {behind}
+      {panel.lines.map(({ look, points }, index) => (
+        <polyline
+          key={`${look} ${index}`}
+          class={`record-line record-${look}`}
+          points={points.map(([gap, value]) => `${across(gap)},${up(value)}`).join(' ')}
+        />
+      ))}
+      {panel.lines
+        .filter(({ look }) => look === 'measured')
+        .flatMap(({ points }) =>
+          points.map(([gap, value]) => (
+            <circle key={gap} class="record-point" cx={across(gap)} cy={up(value)} r={2.2} />
+          )),
+        )}
+      {before}
+    </g>
+  );
+}

@@ -1,0 +1,43 @@
+import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { Policy } from '../../../audit/policy/policy.ts';
+import type { ChannelResult, RecordResult } from '../../../audit/report/types.ts';
+import { amount } from '../../../audit/report/wording.ts';
+import { shownRecord } from '../../../sheets/records/fromReport.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { RecordDrawing } from './RecordDrawing.tsx';
+import { recordScene } from './recordScene.ts';
+import { RecordTable } from './RecordTable.tsx';
+import { recordWords } from './recordWords.ts';
+
+interface RecordPartProps {
+  readonly channel: ChannelResult;
+  readonly record: RecordResult;
+  readonly policy: Policy;
+}
+
+/** A channel's calibration record: where it stands, its drawing, and its points as a table. */
+export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.Element {
+  const shown = useMemo(() => shownRecord(channel, record, policy), [channel, record, policy]);
+  const scene = useMemo(() => recordScene(channel, record, shown), [channel, record, shown]);
+  const about = [record.series, record.temperature, record.takenOn ?? ''].filter((text) => text !== '');
+  return (
+    <>
+      <h4>{recordWords.heading}</h4>
+      <p class="quiet">
+        <Said text={[...about, `${record.sheet}, row ${record.row}`].join(', ')} most={160} />
+        {`: ${amount(record.average, `mV/${record.gapUnit}`)} on average.`}
+      </p>
+      {scene && <RecordDrawing scene={scene} result={record} />}
+      {shown.others.map((text) => (
+        <p key={text} class="quiet">
+          <Said text={text} most={200} />
+        </p>
+      ))}
+      <Fold title={recordWords.table}>
+        <RecordTable record={record} />
+      </Fold>
+    </>
+  );
+}

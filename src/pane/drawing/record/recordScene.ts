@@ -1,0 +1,105 @@
+import { extent, nice, ticks } from 'd3-array';
+import type { ChannelResult, RecordResult } from '../../../audit/report/types.ts';
+import type { ShownRecord } from '../../../sheets/records/shown.ts';
+import { workedOut } from '../../../sheets/records/workedOut.ts';
+import { recordWords } from './recordWords.ts';
+import { swingAtDanger } from './swingAtDanger.ts';
+
+export type Point = readonly [x: number, y: number];
+
+/** A line of one panel; `look` is what it stands for. */
+export interface PanelLine {
+  readonly look: 'measured' | 'rated' | 'fitted' | 'tolerance';
+  readonly points: readonly Point[];
+}
+
+export interface PanelAxis {
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: readonly number[];
+}
+
+/** One of the panels below each other, all over the same gaps. */
+export interface Panel {
+  readonly title: string;
+  readonly y: PanelAxis;
+  readonly lines: readonly PanelLine[];
+}
+
+/** A channel's calibration record as it is drawn: values in the gap unit, V, and mV per gap unit. */
+export interface RecordScene {
+  readonly unit: string;
+  readonly x: PanelAxis;
+  readonly volts: Panel;
+  readonly deviation: Panel;
+  readonly steps: Panel;
+  readonly linear: ShownRecord['linear'];
+  readonly operating: Point | null;
+  /** Gaps between which the shaft swings, or the one it stands at, when danger acts. */
+  readonly danger: { readonly from: number; readonly to: number } | null;
+}
+
+/** The drawing of a record; `null` where it has no two different gaps and volts to draw. */
+export function recordScene(
+  channel: ChannelResult,
+  result: RecordResult,
+  record: ShownRecord,
+): RecordScene | null {
+  const { unit, gaps, volts, rated, tolerance, deviation, operatingGap, gapVoltage } = record;
+  const worked = workedOut(record);
+  const x = axis(gaps, 6);
+  if (!x) return null;
+  const ends = [gaps[0] ?? NaN, gaps.at(-1) ?? NaN] as const;
+  const flat = (value: number): PanelLine => ({
+    look: 'tolerance',
+    points: [
+      [ends[0], value],
+      [ends[1], value],
+    ],
+  });
+  const over = (look: PanelLine['look'], values: readonly number[] | null): PanelLine[] =>
+    values ? [{ look, points: values.map((value, at): Point => [gaps[at] ?? NaN, value]) }] : [];
+  const along = (line: { readonly intercept: number; readonly sensitivity: number } | null) =>
+    line && gaps.map((gap) => line.intercept - line.sensitivity * gap);
+  const middles = worked.steps.map((step, at): Point => [
+    ((gaps[at] ?? NaN) + (gaps[at + 1] ?? NaN)) / 2,
+    step,
+  ]);
+  const limits = rated === null ? [] : [flat(rated * (1 - tolerance)), flat(rated * (1 + tolerance))];
+  const panels = {
+    volts: panel(recordWords.volts, [...over('rated', along(worked.rated)), ...over('measured', volts)]),
+    deviation: panel(recordWords.deviation(unit), [
+      ...(worked.ratedDeviations ? [flat(-deviation), flat(deviation)] : []),
+      ...over('fitted', worked.fittedDeviations),
+      ...over('measured', worked.ratedDeviations),
+    ]),
+    steps: panel(recordWords.steps(unit), [...limits, { look: 'measured', points: middles }]),
+  };
+  if (!panels.volts || !panels.deviation || !panels.steps) return null;
+  return {
+    unit,
+    x,
+    volts: panels.volts,
+    deviation: panels.deviation,
+    steps: panels.steps,
+    linear: record.linear,
+    operating: operatingGap === null || gapVoltage === null ? null : [operatingGap, gapVoltage],
+    danger: swingAtDanger(channel, result),
+  };
+}
+
+function panel(title: string, lines: readonly PanelLine[]): Panel | null {
+  const y = axis(
+    lines.flatMap(({ points }) => points.map(([, value]) => value)),
+    4,
+  );
+  return y && { title, y, lines };
+}
+
+/** A scale with round ends that shows all values; `null` where they are none, or all the same. */
+function axis(values: readonly number[], count: number): PanelAxis | null {
+  const [least, most] = extent(values.filter(Number.isFinite));
+  if (least === undefined || !(least < most)) return null;
+  const [from, to] = nice(least, most, count);
+  return { from, to, ticks: ticks(from, to, count) };
+}

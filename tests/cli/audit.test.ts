@@ -90,7 +90,13 @@ describe('the audit command', () => {
     const names = readWorkbook('out.xlsx', readFileSync(join(folder, 'out.xlsx'))).sheets.map(
       (sheet) => sheet.name,
     );
-    expect(names.slice(-4)).toEqual(['Audit summary', 'Audit results', 'Audit groups', 'Audit problems']);
+    expect(names.slice(-5)).toEqual([
+      'Audit summary',
+      'Audit results',
+      'Audit groups',
+      'Audit problems',
+      'Calibration records',
+    ]);
     const again = runAudit(folder, 'in.xlsx', '--out', 'out.xlsx');
     expect(again.code).toBe(2);
     expect(again.err).toContain('--force');

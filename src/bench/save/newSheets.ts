@@ -4,6 +4,8 @@ import { type Grid, shownContent, storedBook, styleOf } from '../../hosts/grid/g
 import { rulesOf } from '../../hosts/grid/tables.ts';
 import { ruleShades } from '../../hosts/grid/write/shadeRules.ts';
 import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../sheets/model.ts';
+import { drawnCells } from '../../sheets/charts/cells.ts';
+import type { ChartModel } from '../../sheets/charts/model.ts';
 import type { EditedCell } from '../../hosts/file/patch/types.ts';
 import type { Bench } from '../bench.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
@@ -38,15 +40,25 @@ export function newSheets({ grid, file, port, touched }: Bench): NewSheet[] {
     if (made?.name === sheet.getName() && sheetsNamed(made).every((name) => names.has(name))) {
       return [{ model: made, beyondModel: [] }];
     }
-    return [sheetModel(grid, book, sheet)];
+    const charts = port.written.get(id)?.charts ?? [];
+    const drawable = charts.filter((chart) => drawnSheets(chart).every((name) => names.has(name)));
+    const asItStands = sheetModel(grid, book, sheet);
+    return [{ ...asItStands, model: { ...asItStands.model, charts: drawable } }];
   });
 }
 
-/** Sheets that the formulas of a model lead to. */
-function sheetsNamed({ formulas }: SheetModel): string[] {
-  return formulas.flatMap((formula) =>
+/** Other sheets that the formulas of a model lead to and its charts draw from. */
+function sheetsNamed({ formulas, charts = [] }: SheetModel): string[] {
+  const led = formulas.flatMap((formula) =>
     Array.from(formula.matchAll(/\{([^{}]+)\}!/g), ([, name = '']) => name),
   );
+  return [...led, ...charts.flatMap(drawnSheets)];
+}
+
+function drawnSheets(chart: ChartModel): string[] {
+  return drawnCells(chart)
+    .flat()
+    .flatMap(({ sheet }) => sheet ?? []);
 }
 
 function sheetModel(grid: Grid, book: Workbook, sheet: Worksheet): NewSheet {

@@ -5,7 +5,7 @@ export interface PolicyField {
   readonly unit?: string;
   /** What stands in the policy times this stands in the field. */
   readonly scale?: number;
-  readonly holds: 'number' | 'unit';
+  readonly holds: 'number' | 'unit' | 'word';
   /** The field may be empty: there is none. */
   readonly optional?: true;
   /** What must stand in it, in words. */
@@ -91,6 +91,12 @@ export const policyParts: readonly PolicyPart[] = [
         label: 'Deviation, unit',
         holds: 'unit',
         says: 'a unit of displacement such as mil or µm',
+      },
+      {
+        path: 'curve',
+        label: 'Points of a record joined',
+        holds: 'word',
+        says: 'monotone or linear',
       },
       { path: 'curveDifference', label: 'A threshold on the curve may differ by ±', ...percent },
     ],

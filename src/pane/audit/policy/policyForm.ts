@@ -35,7 +35,7 @@ export function readPolicy(texts: PolicyTexts): PolicyRead {
   const json: Record<string, unknown> = { rule: texts['rule'] };
   for (const field of fields) {
     const text = (texts[field.path] ?? '').trim();
-    const value = text === '' ? undefined : field.holds === 'unit' ? text : numberOf(text, field);
+    const value = text === '' ? undefined : field.holds === 'number' ? numberOf(text, field) : text;
     if (text !== '' && value === undefined) complaints[field.path] = complaint(field);
     put(json, field.path, value);
   }

@@ -7,6 +7,8 @@ import { copyInWorker } from '../worker/copyInWorker.ts';
 import type { Copied } from '../worker/messages.ts';
 import type { CopyOrder } from '../worker/patchedCopy.ts';
 import { editsOf } from './edits.ts';
+import { movedFile } from './movedFile.ts';
+import { movesOf } from './moves.ts';
 import { newSheets } from './newSheets.ts';
 
 export interface Copy {
@@ -24,15 +26,17 @@ export async function copyOf(
   bench: Bench,
   patched: (order: CopyOrder) => Copied | Promise<Copied> = copyInWorker,
 ): Promise<Copy> {
-  const { file, grid, port } = bench;
+  const { grid, port } = bench;
   refuseRenamed(bench);
-  const gone = deleted(bench);
+  const { moves, notes: reordered } = movesOf(grid, bench.file);
+  const { file, notes: unmoved } = movedFile(bench.file, moves);
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
   const { bytes, notes } = await patched({ original: file.original, edits, added: newSheets(bench) });
+  const all = [...notes, ...(file.original ? reordered : []), ...unmoved, ...unsaved, ...deleted(bench)];
   return {
     name: file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx'),
     bytes: withSettings(bytes, port.settings),
-    notes: [...notes, ...unsaved, ...gone],
+    notes: [...new Set(all)],
   };
 }
 

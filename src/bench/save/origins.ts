@@ -22,13 +22,15 @@ export function markOrigins(grid: Grid, { view, added }: OpenedFile): void {
     const stored = storedBook(grid).getSheetBySheetId(sheetId(index));
     if (!stored || added.has(index)) continue;
     const { rowData, columnData } = stored.getConfig();
+    // The last ones are marked too: they tell whether some before them went that hold nothing.
     const rows = new Set([...Object.keys(rowData).map(Number), ...sheet.rows.map(({ row }) => row - 1)]);
+    rows.add(stored.getRowCount() - 1);
     for (const row of rows) {
       const known = rowData[row];
       const origin: Origin = { place: row + 1, size: known?.h, hidden: known?.hd };
       (rowData as Marked)[row] = { ...known, custom: { origin } };
     }
-    const columns = new Set(Object.keys(columnData).map(Number));
+    const columns = new Set([...Object.keys(columnData).map(Number), stored.getColumnCount() - 1]);
     for (let column = 0; column < lastColumn(sheet); column++) columns.add(column);
     for (const column of columns) {
       const known = columnData[column];

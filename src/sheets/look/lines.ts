@@ -1,8 +1,8 @@
 /** Height of one line of text at the default size, and of the tallest row that is made for a long text, in points. */
 const lineHeight = 15;
 
-/** Letters are narrower than the digits that widths are counted in. */
-const lettersPerWidth = 1.1;
+/** Letters are narrower than the digits that widths are counted in, bold ones hardly; words do not break to the letter. */
+const lettersPerWidth = 1;
 
 /**
  * Height for a row of wrapped texts in columns of these widths (characters), between one and `most` lines. Stated because

@@ -85,6 +85,12 @@ function whyUnreachable(
         );
         return `would act at ${amount(volts, 'V')}, outside the linear span of ${span}: it can't be relied on to act.`;
       }
+      if (channel.recordReach !== null) {
+        const acts = `acts at ${amount(effective, unit)}, but its gap voltage of ${amount(channel.gapVoltage ?? NaN, 'V')} lies`;
+        return channel.recordReach === 0
+          ? `${acts} outside the straight part of its calibration record: it can't be relied on to act.`
+          : `${acts} so near the end of the straight part of its calibration record that it reaches only ${amount(linearReachOf(channel, policy) ?? NaN, unit)}: it can't be relied on to act.`;
+      }
       return `acts at ${amount(effective, unit)}, but from a gap of ${amount(channel.gapVoltage ?? NaN, 'V')} the chain is linear only up to ${amount(linearReachOf(channel, policy) ?? NaN, unit)} (${span}): it can't be relied on to act.`;
     }
   }

@@ -34,7 +34,7 @@ function reasons(
     'out of the linear reach':
       linearReach === null
         ? `Can’t be relied on to act: the gap voltage at which it acts lies outside the linear span.`
-        : `Can’t be relied on to act: it would act at ${level(effective)}, but the chain is linear only up to ${level(linearReach)}.`,
+        : `Can’t be relied on to act: it would act at ${level(effective)}, but ${linearReach === 0 ? 'its gap lies outside the linear range of the chain' : `the chain is linear only up to ${level(linearReach)}`}.`,
     'on the other side of zero': `Acts at ${level(effective)}, on the other side of the real zero: at rest, or never in its own direction.`,
   };
   return unreachable.map((reason) => said[reason]);

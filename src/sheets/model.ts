@@ -66,6 +66,8 @@ export interface SheetModel {
     readonly footer?: string;
     /** The part of the sheet that is printed; all of it where left out. */
     readonly area?: Area;
+    /** Rows with which a new page begins, in rising order; hosts that know no page breaks pass over them. */
+    readonly newPages?: readonly number[];
   };
 }
 

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -11,7 +11,8 @@ import { shownRecords } from '../../src/sheets/records/fromReport.ts';
 import { recordsSheet } from '../../src/sheets/records/recordsSheet.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';
-import { describeWithLibreOffice } from '../libreoffice.ts';
+import { auditedOn } from '../demo/files.ts';
+import { convert, describeWithLibreOffice } from '../libreoffice.ts';
 import { objectionsTo } from '../openXmlValidator.ts';
 import { compare, typedOver } from './recalculation.ts';
 import { bentVolts, gapsFrom, recordOf, reportWith } from './records.ts';
@@ -51,6 +52,7 @@ const report: Report = reportWith(listed, {
 
 const sheetOf = (of: Report): SheetModel => recordsSheet(of, shownRecords(of));
 const model = sheetOf(report);
+const demo = sheetOf(auditedOn('2025-12-01'));
 const rows = [...model.rows()];
 
 describe('sheet of calibration records', () => {
@@ -70,8 +72,12 @@ describe('sheet of calibration records', () => {
     expect(rows).toHaveLength(model.rowCount);
   });
 
-  it('shows the points, steps and deviations that the report has', () => {
-    for (const { record, tag } of report.channels) {
+  it.each([
+    ['invented records', report, model],
+    ['the demo', auditedOn('2025-12-01'), demo],
+  ])('shows the points, steps and deviations that the report has, of %s', (_, of, sheet) => {
+    const rows = [...sheet.rows()];
+    for (const { record, tag } of of.channels) {
       if (!record) continue;
       const top = rows.findIndex((row) => row.cells[0]?.value === tag);
       const first = rows.findIndex(
@@ -139,10 +145,20 @@ const digits = 1e-9;
 
 // Source: LibreOffice calculates the sheet's formulas without any result to copy. Grade: an independent peer.
 describeWithLibreOffice('formulas of the sheet of calibration records, calculated by LibreOffice', () => {
-  it('give what the method says', () => {
-    const { formulas, differences } = compare([model], recalculated([model], folder), digits);
+  it.each([
+    ['records of bent and short ranges', model],
+    ['the records of the demo, as the audit found them', demo],
+  ])('give what the method says for %s', (_, sheet) => {
+    const { formulas, differences } = compare([sheet], recalculated([sheet], folder), digits);
     expect(differences).toEqual([]);
     expect(formulas).toBeGreaterThan(67 * 8);
+  });
+
+  it('and every probe of up to 18 points has one page of its own', () => {
+    const path = join(folder, 'pages.xlsx');
+    writeFileSync(path, newWorkbook([demo]));
+    const pdf = readFileSync(convert(path, 'pdf', folder), 'latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength((demo.charts?.length ?? 0) / 3);
   });
 
   it('and a wrong result beside a formula would be seen', () => {

@@ -47,7 +47,8 @@ export function shownRecord(channel: ChannelResult, record: RecordResult, policy
 function aboutOf({ machine, location, kind }: ChannelResult, record: RecordResult): string[] {
   const taken = record.takenOn === null ? '' : `taken on ${record.takenOn}`;
   const where = `sheet '${record.sheet}' from row ${record.row}`;
-  return [machine, location, kind ?? '', record.series, record.temperature, taken, where].filter(
+  const temperature = record.temperature === '' ? '' : `temperature ${record.temperature}`;
+  return [machine, location, kind ?? '', record.series, temperature, taken, where].filter(
     (text) => text !== '',
   );
 }
@@ -89,7 +90,8 @@ function shownThreshold(
 
 function othersOf({ dynamic, sensitivity }: ChannelResult, { others }: RecordResult): string[] {
   const records = others.map(({ series, temperature, average, gapUnit }) => {
-    const name = [series, temperature].filter((text) => text !== '').join(', ') || 'without a name';
+    const at = temperature === '' ? '' : `temperature ${temperature}`;
+    const name = [series, at].filter((text) => text !== '').join(', ') || 'without a name';
     const found = average === null ? 'no line can be fitted' : `average ${amount(average, `mV/${gapUnit}`)}`;
     return `Other record, ${name}: ${found}.`;
   });

@@ -78,6 +78,7 @@ export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly
       landscape: false,
       footer,
       area: { top: 1, left: 1, bottom: Math.max(1, bottom), right: printedColumns },
+      newPages: blocks.slice(1).map(({ places }) => places.top),
     },
   };
 }

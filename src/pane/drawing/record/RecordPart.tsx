@@ -21,7 +21,8 @@ interface RecordPartProps {
 export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.Element {
   const shown = useMemo(() => shownRecord(channel, record, policy), [channel, record, policy]);
   const scene = useMemo(() => recordScene(channel, record, shown), [channel, record, shown]);
-  const about = [record.series, record.temperature, record.takenOn ?? ''].filter((text) => text !== '');
+  const temperature = record.temperature === '' ? '' : `temperature ${record.temperature}`;
+  const about = [record.series, temperature, record.takenOn ?? ''].filter((text) => text !== '');
   return (
     <>
       <h4>{recordWords.heading}</h4>

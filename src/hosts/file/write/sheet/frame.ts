@@ -39,6 +39,7 @@ export function sheetFrame(
       '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
       `<pageSetup orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
       headerFooter(print.footer ?? ''),
+      pageBreaks(print.newPages ?? []),
       hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
       '</worksheet>',
     ].join(''),
@@ -67,6 +68,17 @@ function columns(widths: readonly number[]): string {
     (width, index) => `<col min="${index + 1}" max="${index + 1}" width="${stored(width)}" customWidth="1"/>`,
   );
   return `<cols>${markup.join('')}</cols>`;
+}
+
+/** Manual page breaks that a sheet holds (limit of spreadsheet programs, from memory). */
+const mostBreaks = 1026;
+
+/** A break stands below the row that it names (ECMA-376 part 1, 18.3.1.3). */
+function pageBreaks(rows: readonly number[]): string {
+  const breaks = rows.slice(0, mostBreaks);
+  if (breaks.length === 0) return '';
+  const markup = breaks.map((row) => `<brk id="${row - 1}" max="16383" man="1"/>`);
+  return `<rowBreaks count="${breaks.length}" manualBreakCount="${breaks.length}">${markup.join('')}</rowBreaks>`;
 }
 
 function merged(areas: readonly Area[]): string {

@@ -1,7 +1,7 @@
 import type { Channel } from '../evaluate/channel.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { DynamicResult, Finding, RecordResult, ThresholdResult } from '../report/types.ts';
-import { chooseRecord, type Chosen } from './chooseRecord.ts';
+import { chooseRecord, type Chosen, rank } from './chooseRecord.ts';
 import { curveThresholds } from './curveThresholds.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { type EvaluatedRecord, evaluateRecord } from './evaluateRecord.ts';
@@ -33,7 +33,7 @@ export function lookAtRecords(
   return {
     chosen,
     evaluated: displacement && used ? evaluateRecord(used, channel, policy) : undefined,
-    checks: found.filter((one) => one.kind === 'check'),
+    checks: found.filter((one) => one.kind === 'check').toSorted((one, other) => rank(one) - rank(other)),
     remarks: found.flatMap(({ remarks }) => remarks),
   };
 }

@@ -19,9 +19,14 @@ export interface Usable {
 export interface Chosen {
   readonly used: Usable | undefined;
   readonly others: readonly Usable[];
-  readonly faults: readonly { readonly raw: RawRecord; readonly fault: RecordFault }[];
+  readonly faults: readonly { readonly raw: RawRecord; readonly fault: Fault }[];
 }
 
+/** Why a record is not looked at; `at` is a point from 0, or how many there are. */
+export type Fault = RecordFault | { readonly fault: 'too many points'; readonly at: number };
+
+/** Points above which a table of gaps and volts is a log, not a calibration record: it would hold up the whole audit. */
+export const mostPoints = 1_000;
 /** Points that a record needs: two leave no way to tell a bend or a slip from the line. */
 const leastPoints = 3;
 
@@ -31,8 +36,12 @@ const leastPoints = 3;
  */
 export function chooseRecord(records: readonly RawRecord[]): Chosen {
   const usable: Usable[] = [];
-  const faults: { raw: RawRecord; fault: RecordFault }[] = [];
+  const faults: { raw: RawRecord; fault: Fault }[] = [];
   for (const raw of records) {
+    if (raw.points.length > mostPoints) {
+      faults.push({ raw, fault: { fault: 'too many points', at: raw.points.length } });
+      continue;
+    }
     const record = calibrationRecord(
       raw.points.map(({ gap }) => gap),
       raw.points.map(({ volts }) => volts),
@@ -50,6 +59,7 @@ export function chooseRecord(records: readonly RawRecord[]): Chosen {
   return { used, others, faults };
 }
 
-function rank({ series }: RawRecord): number {
+/** As found before any other series, as left last. */
+export function rank({ series }: { readonly series: string }): number {
   return series === asFound ? 0 : series === asLeft ? 2 : 1;
 }

@@ -25,10 +25,16 @@ export function curveFindings(
 
 function operatingPoint(
   { operatingGap, straightPart, gapUnit, points }: RecordResult,
-  { gapVoltage }: Channel,
+  { gapVoltage, kind }: Channel,
   say: Say,
 ): void {
-  if (gapVoltage === null) return;
+  if (gapVoltage === null) {
+    if (kind !== 'radial') return;
+    const message =
+      'There is a calibration record but no gap voltage, so it is not known about which gap the shaft moves: neither thresholds on the curve nor the reach were worked out from it. Enter the gap voltage.';
+    say('record-without-gap-voltage', 'note', message);
+    return;
+  }
   if (operatingGap === null) {
     const [first, last] = [points[0]?.volts ?? NaN, points.at(-1)?.volts ?? NaN];
     if (gapVoltage <= first && gapVoltage >= last) return;
@@ -58,10 +64,15 @@ function compare(
   const { name, effective } = simple;
   if (onCurve === null) {
     const [from, to] = [points[0]?.gap ?? NaN, points.at(-1)?.gap ?? NaN];
+    const span = `${amount(from, gapUnit)} to ${amount(to, gapUnit)}`;
+    const why =
+      largestIndicated === null
+        ? `the record (${span}) does not reach the measured zero voltage of ${amount(channel.zeroMeasured ?? NaN, 'V')}, from which positions are counted. Take the record further.`
+        : `from its operating gap the record (${span}) supports indications up to ${amount(largestIndicated, unit)} only.`;
     say(
       ruleName(name, 'curve-falls-short'),
       trips(name) ? 'critical' : 'warning',
-      `${subject(simple, channel)} cannot be shown to act: from its operating gap the record (${amount(from, gapUnit)} to ${amount(to, gapUnit)}) supports indications up to ${amount(largestIndicated ?? NaN, unit)} only.`,
+      `${subject(simple, channel)} cannot be shown to act: ${why}`,
     );
     return;
   }
@@ -71,6 +82,6 @@ function compare(
   say(
     ruleName(name, 'curve-differs'),
     trips(name) && off > 0 ? 'critical' : 'warning',
-    `${subject(simple, channel)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. The curve is the better figure: the sensitivity is not the same over this swing.`,
+    `${subject(simple, channel)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. Where the record is of this very chain, the curve is the better figure.`,
   );
 }

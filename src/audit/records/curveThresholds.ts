@@ -51,7 +51,10 @@ function radial(
     : { onCurve: null, largestIndicated: shown(found.largestIndicated) };
 }
 
-/** Positions carry their sign; the largest indication is the one at the end of the record on the setpoint's side. */
+/**
+ * Positions carry their sign; the largest indication is the one at the end of the record on the setpoint's side, `null`
+ * where the record does not reach the mechanical zero, from which positions are counted.
+ */
 function axial(
   { unit, configured, sensitivityUnit, zeroConfigured, zeroMeasured, direction }: Channel,
   setpoint: number,
@@ -71,6 +74,7 @@ function axial(
     sign,
   });
   if (Number.isFinite(position)) return { onCurve: convert(position, gapUnit, unit), largestIndicated: null };
+  if (Number.isNaN(curve.gapAt(zeroMeasured))) return { onCurve: null, largestIndicated: null };
   const end = sign * Math.sign(wanted) > 0 ? curve.from : curve.to;
   const indicated = (sign * (curve.voltsAt(end) - zeroConfigured)) / perGap;
   return { onCurve: null, largestIndicated: convert(indicated, gapUnit, unit) };

@@ -1,17 +1,17 @@
 import { columnLetters } from '../../cells/address.ts';
 import { convertDetection } from '../../units/detection.ts';
-import { tagKey } from '../join/tagIndex.ts';
 import type { RawCheck, RecordRemark } from './rawRecord.ts';
 import type { LongTable } from './longRecords.ts';
-import { isEmptyPoint, recordNumber, recordText } from './recordCells.ts';
+import { recordNumber } from './recordCells.ts';
 import { unitOrRemark } from './recordUnits.ts';
+import { rowNames } from './rowNames.ts';
 
 /**
- * The checks with a known vibration of a long table: one for each tag. Both sides are brought to peak to peak, as for a
+ * The checks with a known vibration of a long table: one for each tag, series and temperature. Both sides are brought to peak to peak, as for a
  * sinusoid; the header has to name the detection of each (p-p, 0-p or rms), since nothing else tells it.
  */
 export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Generator<void, RawCheck[]> {
-  const { sheet, headerRow, firstRow, lastRow, columns } = table;
+  const { sheet, headerRow, columns } = table;
   const [tag, level, output] = [columns.get('tag'), columns.get('displacement'), columns.get('volts')];
   if (!tag || !level || !output) return [];
   const unit = unitOrRemark(sheet, headerRow, level, remarks);
@@ -31,15 +31,17 @@ export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Gener
     return [];
   }
   const found = new Map<string, RawCheck>();
-  for (let row = firstRow; row <= lastRow; row++) {
-    if (row % 2_000 === 0) yield;
-    const name = recordText(sheet, row, tag);
-    if (name === '' || isEmptyPoint(sheet, row, level, output)) continue;
-    let check = found.get(tagKey(name));
+  const column = columnLetters(level.column);
+  for (const name of rowNames(table, tag, [level, output], remarks)) {
+    if (!name) {
+      yield;
+      continue;
+    }
+    const { row, key, ...named } = name;
+    let check = found.get(key);
     if (!check) {
-      const column = columnLetters(level.column);
-      check = { kind: 'check', tag: name, unit, levels: [], remarks: [], sheet: sheet.name, row, column };
-      found.set(tagKey(name), check);
+      check = { kind: 'check', ...named, unit, levels: [], remarks: [], sheet: sheet.name, row, column };
+      found.set(key, check);
     }
     const displacement = recordNumber(sheet, row, level, check.remarks);
     const volts = recordNumber(sheet, row, output, check.remarks);

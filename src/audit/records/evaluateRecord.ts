@@ -33,7 +33,7 @@ export function evaluateRecord(
   const { incremental: tolerance } = policy.recordTolerance;
   const deviation = inGapUnit(policy.recordTolerance.deviation, gapUnit);
   const curve = curveOf(record, policy.curve);
-  const operatingGap = operatingGapOf(channel, curve);
+  const operatingGap = gapAtVolts(curve, operatingVolts(channel));
   const fitted = recordLine(record, tolerance, deviation, operatingGap ?? undefined);
   const fittedVolts = fitted && fittedLine(fitted.line);
   if (!fitted || !fittedVolts) return undefined;
@@ -96,12 +96,12 @@ export function perGap(gapUnit: Unit): Unit {
   return unit;
 }
 
-/** The gap at the channel's gap voltage; of an axial channel at its measured zero, where no gap voltage is given. */
-function operatingGapOf(
-  { kind, gapVoltage, zeroMeasured }: Channel,
-  curve: Curve | undefined,
-): number | null {
-  const volts = gapVoltage ?? (kind === 'axial' ? zeroMeasured : null);
+/** Voltage at which a chain works: its gap voltage; of an axial channel its measured zero, where no gap voltage is given. */
+function operatingVolts({ kind, gapVoltage, zeroMeasured }: Channel): number | null {
+  return gapVoltage ?? (kind === 'axial' ? zeroMeasured : null);
+}
+
+function gapAtVolts(curve: Curve | undefined, volts: number | null): number | null {
   return volts === null || !curve ? null : known(curve.gapAt(volts));
 }
 
@@ -142,13 +142,18 @@ function known(value: number): number | null {
   return Number.isFinite(value) ? value : null;
 }
 
-/** The measured sensitivity that a record gives where the channel list has none, with its unit. */
+/**
+ * The measured sensitivity that a record gives where the channel list has none, with its unit: that of the line which
+ * `evaluateRecord` reports for a channel at this voltage; `null` where the voltage is not known.
+ */
 export function averageOf(
   { raw, record }: Usable,
+  volts: number | null,
   policy: Policy,
 ): { value: number; unit: Unit } | undefined {
   const deviation = inGapUnit(policy.recordTolerance.deviation, raw.gapUnit);
-  const fitted = recordLine(record, policy.recordTolerance.incremental, deviation, undefined);
-  const volts = fitted && fittedLine(fitted.line);
-  return volts && { value: 1000 * volts.sensitivity, unit: perGap(raw.gapUnit) };
+  const gap = gapAtVolts(curveOf(record, policy.curve), volts);
+  const fitted = recordLine(record, policy.recordTolerance.incremental, deviation, gap ?? undefined);
+  const line = fitted && fittedLine(fitted.line);
+  return line && { value: 1000 * line.sensitivity, unit: perGap(raw.gapUnit) };
 }

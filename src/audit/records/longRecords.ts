@@ -3,11 +3,10 @@ import type { Sheet } from '../../cells/sheet.ts';
 import { readDate } from '../rows/date.ts';
 import { cellAt, isBlank } from '../tables/found.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
-import { isEmptyPoint, recordNumber, recordText } from './recordCells.ts';
+import { recordNumber } from './recordCells.ts';
 import type { RecordColumn, RecordColumnId } from './recordHeaders.ts';
-import { tagKey } from '../join/tagIndex.ts';
-import { unitOrRemark } from './recordUnits.ts';
-import { seriesOf } from './series.ts';
+import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
+import { rowNames } from './rowNames.ts';
 
 /** A table of records with a tag in every row. */
 export interface LongTable {
@@ -16,46 +15,30 @@ export interface LongTable {
   readonly firstRow: number;
   readonly lastRow: number;
   readonly columns: ReadonlyMap<RecordColumnId, RecordColumn>;
+  /** Of rows that name none. */
+  readonly series: string;
 }
 
 /** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
 export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[]> {
-  const { sheet, headerRow, firstRow, lastRow, columns } = table;
+  const { sheet, headerRow, columns } = table;
   const [tag, gap, volts] = [columns.get('tag'), columns.get('gap'), columns.get('volts')];
   if (!tag || !gap || !volts) return [];
   const gapUnit = unitOrRemark(sheet, headerRow, gap, remarks);
   const toVolts = volts.unit ? volts.unit.factor : 1;
   if (!gapUnit) return [];
   const found = new Map<string, RawRecord>();
-  let before = '';
-  for (let row = firstRow; row <= lastRow; row++) {
-    if (row % 2_000 === 0) yield;
-    if (isEmptyPoint(sheet, row, gap, volts)) continue;
-    // A tag written once over the rows of its record, as people do, holds for the rows below it.
-    const written = recordText(sheet, row, tag);
-    const name = written === '' ? before : written;
-    before = name;
-    if (name === '') {
-      remarks.push({
-        rule: 'record-without-tag',
-        severity: 'warning',
-        message: `Row ${row} has a gap and a voltage but no tag, so it belongs to no channel. Enter its tag.`,
-        sheet: sheet.name,
-        row,
-        column: columnLetters(tag.column),
-      });
+  for (const name of rowNames(table, tag, [gap, volts], remarks)) {
+    if (!name) {
+      yield;
       continue;
     }
-    const series = seriesOf(recordText(sheet, row, columns.get('series')));
-    const temperature = recordText(sheet, row, columns.get('temperature'));
-    const key = `${tagKey(name)}\n${series}\n${temperature}`;
+    const { row, key, ...named } = name;
     let record = found.get(key);
     if (!record) {
       record = {
         kind: 'record',
-        tag: name,
-        series,
-        temperature,
+        ...named,
         takenOn: dayOf(sheet, row, columns.get('takenOn')),
         gapUnit,
         points: [],
@@ -70,7 +53,7 @@ export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generat
     const read = recordNumber(sheet, row, volts, record.remarks);
     if (at !== null && read !== null) record.points.push({ row, gap: at, volts: read * toVolts });
   }
-  return [...found.values()];
+  return voltsOrRemark(sheet, headerRow, volts, [...found.values()], remarks);
 }
 
 function dayOf(sheet: Sheet, row: number, column: RecordColumn | undefined): number | null {

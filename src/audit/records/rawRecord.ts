@@ -41,6 +41,8 @@ export interface RawLevel {
 export interface RawCheck extends Place {
   readonly kind: 'check';
   readonly tag: string;
+  readonly series: string;
+  readonly temperature: string;
   readonly unit: Unit;
   readonly levels: RawLevel[];
   readonly remarks: RecordRemark[];

@@ -10,6 +10,14 @@ export function isEmptyPoint(sheet: Sheet, row: number, one: RecordColumn, other
   return isBlank(cellAt(sheet, row, one.column)) && isBlank(cellAt(sheet, row, other.column));
 }
 
+/** Whether both cells of a point can be read as numbers. */
+export function isFilledPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {
+  return [one, other].every(({ column }) => {
+    const cell = cellAt(sheet, row, column);
+    return cell !== null && 'value' in readNumber(cell, sheet.plainText);
+  });
+}
+
 /** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
 export function recordNumber(
   sheet: Sheet,

@@ -16,7 +16,7 @@ import type { Chosen, Usable } from './chooseRecord.ts';
 import { curveFindings } from './curveFindings.ts';
 import { perGap } from './evaluateRecord.ts';
 import { faultMessage } from './faultMessage.ts';
-import type { RawRecord } from './rawRecord.ts';
+import type { RawCheck, RawRecord } from './rawRecord.ts';
 
 /** What there is to look at. */
 export interface Looked {
@@ -39,6 +39,7 @@ export function recordFindings(looked: Looked): Finding[] {
   const { chosen } = looked.records;
   unusable(chosen, say);
   if (chosen.used) ofUsed(looked, chosen.used, say);
+  otherChecks(looked.records.checks, say);
   dynamicDisagrees(looked, say);
   return findings;
 }
@@ -83,10 +84,19 @@ function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
   });
 }
 
+function name({ series, temperature }: RawRecord | RawCheck): string {
+  return temperature === '' ? series : `${series}, ${temperature}°`;
+}
+
+function otherChecks([used, ...others]: readonly RawCheck[], say: Say): void {
+  if (!used || others.length === 0) return;
+  const names = others.map((other) => `'${name(other)}'`).join(', ');
+  const message = `Of several checks with a known vibration '${name(used)}' was looked at: as found before others. Also there: ${names}.`;
+  say('several-records', 'note', message, used);
+}
+
 function otherRecords(raw: RawRecord, others: readonly Usable[], say: Say): void {
   if (others.length === 0) return;
-  const name = ({ series, temperature }: RawRecord): string =>
-    temperature === '' ? series : `${series}, ${temperature}°`;
   const names = others.map((other) => `'${name(other.raw)}'`).join(', ');
   const message = `Of several records '${name(raw)}' was looked at: as found before others, and of several temperatures the one with the lowest sensitivity. Also there: ${names}.`;
   say('several-records', 'note', message, raw);

@@ -5,7 +5,6 @@ export const asFound = 'as found';
 export const asLeft = 'as left';
 
 const meanings: ReadonlyMap<string, string> = new Map([
-  ['', asFound],
   ['asfound', asFound],
   ['found', asFound],
   ['before', asFound],
@@ -14,7 +13,7 @@ const meanings: ReadonlyMap<string, string> = new Map([
   ['after', asLeft],
 ]);
 
-/** The name of a series; a blank one is as found. */
-export function seriesOf(text: string): string {
-  return meanings.get(headerKey(text)) ?? text;
+/** The name of a series; a blank one is what the table's title says. */
+export function seriesOf(text: string, ofTable: string): string {
+  return text === '' ? ofTable : (meanings.get(headerKey(text)) ?? text);
 }

@@ -1,0 +1,92 @@
+import type { Sheet } from '../../cells/sheet.ts';
+import { tagKey } from '../join/tagIndex.ts';
+import { cellAt, cellText, isBlank } from '../tables/found.ts';
+import { headerKey } from '../tables/header.ts';
+import { tagWords } from '../tables/tagWords.ts';
+import type { RecordHead } from './recordHeads.ts';
+import { asFound, asLeft } from './series.ts';
+
+/** Rows above a header in which its title may stand. */
+const reach = 4;
+const longest = 80;
+const tagKeys = new Set(['tag', ...tagWords].map(headerKey));
+/** `Tag: P-101X`: what stands behind is the tag, known or not. */
+const named = /^\s*(?:tag(?: no\.?| number)?)\s*[:#]\s*(\S.*)$/iu;
+/** `Probe P-101X`: it is one if it is known. */
+const labelled = /^\s*(?:tag(?: no\.?| number)?|probe|channel)\s*[:#-]?\s*(\S.*)$/iu;
+
+/** The tag above a block, nearest row first: a label with the tag beside or behind it, or a tag alone. */
+export function tagAbove(
+  head: RecordHead,
+  heads: readonly RecordHead[],
+  isTag: (key: string) => boolean,
+): string | undefined {
+  const { sheet } = head;
+  let unknown: string | undefined;
+  for (const row of titleRows(head)) {
+    for (const column of columnsOf(head, heads)) {
+      const text = cellText(cellAt(sheet, row, column));
+      if (text === '' || text.length > longest) continue;
+      if (isTag(tagKey(text))) return text;
+      const given = named.exec(text)?.[1];
+      if (given !== undefined) return given.trim();
+      const behind = labelled.exec(text)?.[1]?.trim();
+      if (behind !== undefined && isTag(tagKey(behind))) return behind;
+      const key = headerKey(text);
+      const beside = cellText(cellAt(sheet, row, column + 1));
+      if (beside !== '' && tagKeys.has(key)) return beside;
+      if (beside !== '' && key === 'probe') {
+        if (isTag(tagKey(beside))) return beside;
+        unknown ??= beside;
+      } else if (row === head.row - 1 && behind !== undefined) unknown ??= behind;
+    }
+  }
+  return unknown;
+}
+
+/** The series of records whose rows name none: from the title above, or the sheet's name; as found where neither says. */
+export function titleSeries(head: RecordHead, heads: readonly RecordHead[]): string {
+  const { sheet } = head;
+  for (const row of titleRows(head)) {
+    const cells = (sheet.rows[row - 1] ?? []).filter((cell) => !isBlank(cell));
+    const texts = columnsOf(head, heads).map((column) => cellAt(sheet, row, column));
+    // A title alone in its row stands over all that is below it.
+    for (const cell of cells.length === 1 ? cells : texts) {
+      const series = seriesIn(cellText(cell).slice(0, longest));
+      if (series) return series;
+    }
+  }
+  return seriesIn(sheet.name) ?? asFound;
+}
+
+function seriesIn(text: string): string | undefined {
+  const key = headerKey(text);
+  const [left, found] = [key.includes('asleft'), key.includes('asfound')];
+  return left === found ? undefined : left ? asLeft : asFound;
+}
+
+/** The rows above a head, nearest first, up to the points of another record. */
+function titleRows({ sheet, row, columns }: RecordHead): number[] {
+  const rows: number[] = [];
+  for (let above = row - 1; above >= Math.max(1, row - reach); above--) {
+    if (isPoint(sheet, above, columns)) break;
+    rows.push(above);
+  }
+  return rows;
+}
+
+function isPoint(sheet: Sheet, row: number, columns: RecordHead['columns']): boolean {
+  return columns
+    .filter(({ id }) => id === 'gap' || id === 'volts' || id === 'displacement')
+    .every(({ column }) => typeof cellAt(sheet, row, column) === 'number');
+}
+
+/** Its own columns, then the one before and the one behind, where they belong to no table beside it. */
+function columnsOf({ row, left, right }: RecordHead, heads: readonly RecordHead[]): number[] {
+  const own = Array.from({ length: right - left + 1 }, (_, at) => left + at);
+  const free = [left - 1, right + 1].filter(
+    (column) =>
+      column > 0 && !heads.some((head) => head.row === row && column >= head.left && column <= head.right),
+  );
+  return [...own, ...free];
+}

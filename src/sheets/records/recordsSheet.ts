@@ -32,7 +32,7 @@ const styles: Readonly<Record<string, CellStyle>> = {
   small: { numberFormat: '0.000000', valign: 'top' },
   correlation: { numberFormat: '0.0000000', valign: 'top' },
   millivolts: { numberFormat: '0.000_0', valign: 'top' },
-  input: { ...input },
+  input: { ...input, numberFormat: '0.0###' },
   inputPercent: { ...input, numberFormat: '0.0%' },
 };
 

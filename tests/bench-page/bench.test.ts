@@ -104,7 +104,7 @@ describeWithChromium('the bench', () => {
     const before = (await visit.read()).sheets.map(({ name }) => name);
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(before.length + 4);
+    await expect.poll(async () => (await visit.read()).sheets.length).toBe(before.length + 5);
     await page.evaluate(() => {
       window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo();
     });
@@ -127,7 +127,7 @@ describeWithChromium('the bench', () => {
     await visit.type('Try it', 16, 2, '0012x');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(13);
+    await expect.poll(async () => (await visit.read()).sheets.length).toBe(14);
     const bytes = await visit.saved();
     const copy = readWorkbook('copy.xlsx', bytes);
     const inGrid = (await visit.read()).sheets;

@@ -210,8 +210,9 @@ describeWithChromium('what the grid of the bench shows', () => {
     await pane.getByRole('tab', { name: 'Audit' }).click();
     await pane.getByRole('button', { name: 'Run audit' }).first().click();
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
-    await soon(async () => ((await sheetNamed('Audit results')) as Sheet | undefined)?.rows.length)
-      .toBeGreaterThan(8);
+    await soon(
+      async () => ((await sheetNamed('Audit results')) as Sheet | undefined)?.rows.length,
+    ).toBeGreaterThan(8);
     const verdicts = async () => (await sheetNamed('Audit results')).rows.map((row) => row[5]);
     const late = (await verdicts()).indexOf('late') + 1;
     const within = (await verdicts()).indexOf('within') + 1;

@@ -20,6 +20,7 @@ const leftOut: Readonly<Record<string, string>> = {
       'record-sorted',
       'record-unit-missing',
       'record-without-channel',
+      'record-without-gap-voltage',
       'record-without-tag',
       'records-of-one-point',
       'sensitivity-from-record',

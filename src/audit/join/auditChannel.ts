@@ -1,4 +1,5 @@
 import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
+import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
 import { applyRules } from '../findings/rules.ts';
@@ -76,7 +77,9 @@ function withRecord(
 ): ChannelRow {
   const complained = row.complaints.some(({ column }) => column === 'measured');
   if (row.measured || complained || !chosen?.used) return row;
-  const measured = averageOf(chosen.used, policy);
+  if (row.kind !== 'radial' && row.kind !== 'axial') return row;
+  const zero = row.kind === 'axial' ? row.zeroMeasured : null;
+  const measured = averageOf(chosen.used, inUnit(row.gapVoltage ?? zero, fixed.volt), policy);
   if (!measured) return row;
   const message = `The channel list has no measured sensitivity; the average of its calibration record in row ${chosen.used.raw.row} of sheet '${chosen.used.raw.sheet}', ${amount(measured.value, measured.unit.text)}, was used.`;
   const complaint = {

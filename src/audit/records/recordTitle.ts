@@ -66,19 +66,20 @@ function seriesIn(text: string): string | undefined {
 }
 
 /** The rows above a head, nearest first, up to the points of another record. */
-function titleRows({ sheet, row, columns }: RecordHead): number[] {
+function titleRows(head: RecordHead): number[] {
+  const { sheet, row } = head;
   const rows: number[] = [];
   for (let above = row - 1; above >= Math.max(1, row - reach); above--) {
-    if (isPoint(sheet, above, columns)) break;
+    if (isPoint(sheet, above, head)) break;
     rows.push(above);
   }
   return rows;
 }
 
-function isPoint(sheet: Sheet, row: number, columns: RecordHead['columns']): boolean {
-  return columns
-    .filter(({ id }) => id === 'gap' || id === 'volts' || id === 'displacement')
-    .every(({ column }) => typeof cellAt(sheet, row, column) === 'number');
+/** Whether a row holds readings, of this record or of one with other columns, and so no title. */
+function isPoint(sheet: Sheet, row: number, { left, right }: RecordHead): boolean {
+  const cells = sheet.rows[row - 1]?.slice(left - 1, right) ?? [];
+  return cells.filter((cell) => typeof cell === 'number').length >= 2;
 }
 
 /** Its own columns, then the one before and the one behind, where they belong to no table beside it. */

@@ -57,11 +57,21 @@ export const golden: GoldenCase = {
     {
       tag: 'apart',
       verdict: 'late',
-      findings: ['alert-late @ All!D2', 'danger-late @ All!E2', 'static-and-dynamic-disagree @ Shaker!B2'],
+      findings: [
+        'alert-late @ All!D2',
+        'danger-late @ All!E2',
+        'record-without-gap-voltage @ Records!B2',
+        'static-and-dynamic-disagree @ Shaker!B2',
+      ],
       dynamic: { levels: 3, sensitivity: 200 },
       onCurve: {},
     },
-    { tag: 'agrees', verdict: 'within', dynamic: { levels: 3, sensitivity: 200 } },
+    {
+      tag: 'agrees',
+      verdict: 'within',
+      findings: ['record-without-gap-voltage @ Records!B7'],
+      dynamic: { levels: 3, sensitivity: 200 },
+    },
     {
       tag: 'one',
       verdict: 'within',

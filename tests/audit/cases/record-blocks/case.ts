@@ -52,7 +52,7 @@ export const golden: GoldenCase = {
     {
       tag: 'B-1',
       verdict: 'within',
-      record: { row: 13, average: 190, operatingGap: 50 },
+      record: { row: 12, average: 190, operatingGap: 50 },
       onCurve: { 'alert ×1': 600 / 190, 'danger ×1': 1000 / 190 },
     },
     {

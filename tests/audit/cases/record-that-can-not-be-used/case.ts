@@ -73,17 +73,22 @@ export const golden: GoldenCase = {
     {
       tag: 'word',
       verdict: 'within',
-      findings: ['record-point-left-out @ Records!C13'],
+      findings: ['record-point-left-out @ Records!C13', 'record-without-gap-voltage @ Records!B10'],
       record: { average: 200 },
     },
     {
       tag: 'rises',
       verdict: 'within',
-      findings: ['record-not-falling @ Records!B14'],
+      findings: ['record-not-falling @ Records!B14', 'record-without-gap-voltage @ Records!B14'],
       record: { average: 200, operatingGap: null, straightPart: { from: 10, to: 50 } },
       onCurve: {},
     },
-    { tag: 'mixed', verdict: 'within', findings: ['record-sorted @ Records!B20'], record: { average: 200 } },
+    {
+      tag: 'mixed',
+      verdict: 'within',
+      findings: ['record-sorted @ Records!B20', 'record-without-gap-voltage @ Records!B20'],
+      record: { average: 200 },
+    },
     { tag: 'speed', verdict: 'within', record: null, findings: ['record-of-another-kind @ Records!B25'] },
   ],
   problems: [

@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { audit } from '../../../src/audit/audit.ts';
+import { parsePolicy } from '../../../src/audit/policy/policy.ts';
+import type { ChannelResult } from '../../../src/audit/report/types.ts';
+import { now } from '../golden.ts';
+import { layOut, type Layout, layouts, lengths } from './layOut.ts';
+import { diceOf, planned, type PlannedChannel } from './plan.ts';
+import { acts, dynamicMean, work } from './working.ts';
+
+/** To 9 digits of the number, or of what is large beside it. */
+function same(actual: number | null | undefined, expected: number | null, what: string, beside = 0): void {
+  if (expected === null || actual === null || actual === undefined) {
+    expect(actual, what).toBe(expected);
+    return;
+  }
+  const off = Math.abs(actual - expected);
+  const allowed = 1e-9 * Math.max(Math.abs(expected), beside);
+  expect(off, `${what} is ${actual}, not ${expected}`).toBeLessThanOrEqual(allowed);
+}
+
+function sameRecord({ record, dynamic }: ChannelResult, channel: PlannedChannel, gapUnit: string): void {
+  const { tag } = channel;
+  const unit = lengths[gapUnit]!;
+  const worked = work(channel);
+  const perUnit = 1000 * unit;
+  expect(record, tag).not.toBeNull();
+  expect(record?.gapUnit).toBe(gapUnit);
+  expect(record?.series).toBe(worked.record.series || 'as found');
+  expect(record?.temperature).toBe(worked.record.temperature);
+  expect(record?.points).toHaveLength(worked.record.points.length);
+  const average = worked.average * perUnit;
+  if (worked.whole) {
+    same(record?.average, average, `${tag} average`);
+    same(record?.averageUncertainty, worked.averageUncertainty * perUnit, `${tag} u(average)`, average);
+  }
+  record?.points.forEach((point, at) => {
+    const [gap, volts] = worked.record.points[at]!;
+    const step = worked.incremental[at];
+    same(point.gap, gap / unit, `${tag} gap ${at}`);
+    same(point.volts, volts, `${tag} volts ${at}`);
+    same(point.incremental, step === undefined ? null : step * perUnit, `${tag} incremental ${at}`);
+    same(point.deviation, worked.deviations[at]! / unit, `${tag} deviation ${at}`, gap / unit);
+  });
+  same(record?.operatingGap, worked.operatingGap && worked.operatingGap / unit, `${tag} operating gap`);
+  const { alert, danger, multiplier } = channel;
+  const multipliers = multiplier === 1 ? [1] : [1, multiplier];
+  for (const [name, setpoint] of [['alert', alert] as const, ['danger', danger] as const]) {
+    for (const times of multipliers) {
+      const found = record?.thresholds.find((one) => one.name === name && one.multiplier === times);
+      const expected = acts(channel, worked, times * setpoint);
+      const what = `${tag} ${name} ×${times}`;
+      expect(found === undefined, what).toBe(expected === undefined);
+      if (!expected) continue;
+      same(found?.onCurve, expected.onCurve, `${what} on the curve`, channel.axial ? 40 : 0);
+      same(found?.largestIndicated, expected.largest, `${what} largest indication`, 1);
+    }
+  }
+  const ofCheck = dynamicMean(channel);
+  same(dynamic?.sensitivity ?? null, ofCheck && ofCheck * 25_400, `${tag} check`);
+  expect(dynamic?.levels ?? 0).toBe(channel.levels.length);
+}
+
+/** What may be said of records that are well laid out. */
+const mayBeSaid = /^(record-sorted|several-records|record-without-gap-voltage)$/u;
+
+function agrees(layout: Layout): void {
+  const one = fc.property(fc.gen(), (gen) => {
+    const dice = diceOf(gen);
+    const channels = planned(dice, !['across', 'below'].includes(layout));
+    const { workbook, units } = layOut(channels, layout, dice);
+    const report = audit(workbook, { now, policy: parsePolicy({ curve: 'linear' }) });
+    expect(report.problems).toEqual([]);
+    expect(report.channels).toHaveLength(channels.length);
+    for (const channel of channels) {
+      const found = report.channels.find(({ tag }) => tag === channel.tag)!;
+      sameRecord(found, channel, units.get(channel.tag)!);
+      const aboutReading = found.findings.filter(
+        ({ rule }) => /^record-|^several-/u.test(rule) && !/disagrees/u.test(rule),
+      );
+      for (const { rule } of aboutReading) expect(rule).toMatch(mayBeSaid);
+    }
+  });
+  fc.assert(one, { seed: 20_260_101, numRuns: 120 });
+}
+
+it.each(layouts)('records laid out at random, %s, give the numbers of a second working', agrees);

@@ -278,10 +278,6 @@ describeWithChromium('what the grid of the bench shows', () => {
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 6, right: 3 });
     await front('insertRows', 4, 1);
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
-    await type('Channels', 5, 3, '1000');
-    // On a busy machine the grid may calculate between its own step and the table's: all formulas anew then.
-    await page.evaluate(() => window.tripdriftBench!.port.recalculate());
-    await soon(() => cell('Channels', 9, 3)).toBe(1340);
     await front('deleteRows', 3, 1);
     expect(await area()).toBeUndefined();
     await undo();

@@ -19,6 +19,7 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
+import { asPart, finish } from './steps.ts';
 import { searchInSteps } from './tables/candidates.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
 import { findTables } from './tables/findTables.ts';
@@ -43,11 +44,7 @@ const channelsDone = 0.8;
  * @throws AuditRefused where the tables can't be told.
  */
 export function audit(workbook: Workbook, options: AuditOptions = {}): Report {
-  const steps = auditInSteps(workbook, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finish(auditInSteps(workbook, options));
 }
 
 /** The same in steps, so that a screen can stay alive or stop it: yields the part done, from 0 to 1. */
@@ -56,8 +53,7 @@ export function* auditInSteps(
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
   const { policy = defaultPolicy, map = {}, now = new Date() } = options;
-  const search = searchInSteps(workbook);
-  while (!search.next().done) yield 0;
+  yield* asPart(searchInSteps(workbook), () => 0);
   const tables = findTables(workbook, map);
   yield 0;
   const settingsIndex = indexTags(tables.settings);
@@ -66,10 +62,7 @@ export function* auditInSteps(
   yield 0;
 
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
-  const searching = findRecords(workbook, tables, isTag);
-  let found = searching.next();
-  for (; !found.done; found = searching.next()) yield 0;
-  const records = found.value;
+  const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
 
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
@@ -120,10 +113,10 @@ export function* auditInSteps(
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
-  const joining = joinGroups(audited, lone.members, tables.settings, policy);
-  let step = joining.next();
-  for (; !step.done; step = joining.next()) yield channelsDone + (1 - channelsDone) * step.value;
-  const { groups, problems: ofGroups } = step.value;
+  const { groups, problems: ofGroups } = yield* asPart(
+    joinGroups(audited, lone.members, tables.settings, policy),
+    (part) => channelsDone + (1 - channelsDone) * part,
+  );
   problems.push(...ofGroups);
   const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
   yield 1;

@@ -1,4 +1,5 @@
 import { auditInSteps } from '../audit/audit.ts';
+import { finish } from '../audit/steps.ts';
 import { parsePolicy } from '../audit/policy/policy.ts';
 import { needsAction } from '../audit/report/summary.ts';
 import type { Report } from '../audit/report/types.ts';
@@ -82,12 +83,9 @@ function runAudit(
   options: Parameters<typeof auditInSteps>[1],
   progress: Progress,
 ): Report {
-  const steps = auditInSteps(workbook, options);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    progress.show('auditing', step.value);
-  }
+  return finish(auditInSteps(workbook, options), (part) => {
+    progress.show('auditing', part);
+  });
 }
 
 /** Writes what was asked for; what to say of it. The workbook's cells are no longer held while its copy is written. */

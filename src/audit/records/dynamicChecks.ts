@@ -10,7 +10,7 @@ import { rowNames } from './rowNames.ts';
  * The checks with a known vibration of a long table: one for each tag, series and temperature. Both sides are brought to peak to peak, as for a
  * sinusoid; the header has to name the detection of each (p-p, 0-p or rms), since nothing else tells it.
  */
-export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Generator<void, RawCheck[]> {
+export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Generator<void, RawCheck[], void> {
   const { sheet, headerRow, columns } = table;
   const [tag, level, output] = [columns.get('tag'), columns.get('displacement'), columns.get('volts')];
   if (!tag || !level || !output) return [];

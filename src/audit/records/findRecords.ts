@@ -20,7 +20,7 @@ export function* findRecords(
   workbook: Workbook,
   tables: Tables,
   isTag: (key: string) => boolean,
-): Generator<void, RecordBook> {
+): Generator<void, RecordBook, void> {
   const remarks: RecordRemark[] = [];
   const byTag = new Map<string, (RawRecord | RawCheck)[]>();
   for (const sheet of workbook.sheets) {
@@ -50,7 +50,7 @@ export function* findRecords(
 function* ofTable(
   table: LongTable,
   remarks: RecordRemark[],
-): Generator<void, readonly (RawRecord | RawCheck)[]> {
+): Generator<void, readonly (RawRecord | RawCheck)[], void> {
   if (!table.columns.has('gap')) return yield* dynamicChecks(table, remarks);
   const found = yield* longRecords(table, remarks);
   if (found.length < 2 || found.some(({ points }) => points.length > 1)) return found;

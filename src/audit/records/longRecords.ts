@@ -20,7 +20,7 @@ export interface LongTable {
 }
 
 /** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
-export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[]> {
+export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[], void> {
   const { sheet, headerRow, columns } = table;
   const [tag, gap, volts] = [columns.get('tag'), columns.get('gap'), columns.get('volts')];
   if (!tag || !gap || !volts) return [];

@@ -18,7 +18,7 @@ export interface RecordHead {
 }
 
 /** Every head on a sheet; tables beside each other are told apart, and each ends where the next below it begins. */
-export function* headsIn(sheet: Sheet, tables: Tables): Generator<void, RecordHead[]> {
+export function* headsIn(sheet: Sheet, tables: Tables): Generator<void, RecordHead[], void> {
   const own = [tables.channels, tables.settings].filter((table) => table.sheet === sheet).map(extentOf);
   const heads: RecordHead[] = [];
   for (const [index, cells] of sheet.rows.entries()) {

@@ -2,6 +2,7 @@ import type { Sheet, SheetTable, Workbook } from '../../cells/sheet.ts';
 import { columnNumber } from '../../cells/address.ts';
 import { headerKey } from './header.ts';
 import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from './headerRows.ts';
+import { finish } from '../steps.ts';
 import type { TableMap } from './columnMap.ts';
 import { isResultSheet } from './resultSheet.ts';
 import type { TableKind } from './vocabulary.ts';
@@ -12,7 +13,7 @@ export function candidateHeaders(workbook: Workbook): HeaderMatch[] {
 }
 
 /** Looks for those rows some at a time, and remembers them, so that `candidateHeaders` need not look again. */
-export function* searchInSteps(workbook: Workbook): Generator<void, void> {
+export function* searchInSteps(workbook: Workbook): Generator<void, void, void> {
   for (const sheet of inputSheets(workbook)) yield* tagRowsInSteps(sheet);
 }
 
@@ -65,14 +66,10 @@ const stride = 500;
 const known = new WeakMap<Sheet, readonly TagRow[]>();
 
 function tagRows(sheet: Sheet): readonly TagRow[] {
-  const search = tagRowsInSteps(sheet);
-  for (;;) {
-    const step = search.next();
-    if (step.done) return step.value;
-  }
+  return finish(tagRowsInSteps(sheet));
 }
 
-function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[]> {
+function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[], void> {
   const before = known.get(sheet);
   if (before) return before;
   const found: TagRow[] = [];

@@ -38,7 +38,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
   const records = found && chosen ? lookAtRecords(found, chosen, assembled, policy) : undefined;
-  const channel = { ...assembled, recordReach: records?.evaluated?.reach ?? null };
+  const reach = records?.evaluated?.reach ?? null;
+  const channel = reach === null ? assembled : { ...assembled, recordReach: reach };
   const thresholds = evaluateThresholds(channel, policy);
   applyRules({ channel, thresholds, policy, today }, (statement) => {
     findings.push(placed(tables[statement.table], rows[statement.table], statement));

@@ -1,9 +1,9 @@
 import { curveOf } from '../../method/record/curveOf.ts';
 import type { Curve } from '../../method/record/curve.ts';
-import { deviations, fittedLine, ratedLine } from '../../method/record/deviation.ts';
+import { deviations, fittedLine, ratedLine, type VoltageLine } from '../../method/record/deviation.ts';
 import { incrementalSensitivity } from '../../method/record/incremental.ts';
 import { linearRange } from '../../method/record/linearRange.ts';
-import { linearReach } from '../../method/reach/linearReach.ts';
+import { recordReach } from '../../method/record/recordReach.ts';
 import { convert } from '../../units/convert.ts';
 import { parseUnit } from '../../units/parse.ts';
 import type { Unit } from '../../units/unit.ts';
@@ -12,7 +12,7 @@ import type { Policy } from '../policy/policy.ts';
 import type { RecordPoint, RecordResult } from '../report/types.ts';
 import { isoDate } from '../tables/found.ts';
 import type { Usable } from './chooseRecord.ts';
-import { recordLine } from './recordLine.ts';
+import { recordLine, type RecordLine } from './recordLine.ts';
 
 /** What a record says, all but the thresholds on its curve; and the curve itself, `undefined` where it can't be read backwards. */
 export interface EvaluatedRecord {
@@ -23,28 +23,44 @@ export interface EvaluatedRecord {
   readonly reach: number | null;
 }
 
+/** The curve of a record, the gap at a voltage on it, and the line through its straight part about that gap. */
+interface FittedRecord extends RecordLine {
+  readonly curve: Curve | undefined;
+  readonly operatingGap: number | null;
+  readonly volts: VoltageLine;
+  /** Accepted deviation, in gap units. */
+  readonly deviation: number;
+}
+
+/** `undefined` where no falling line fits the record. */
+function fit({ raw, record }: Usable, volts: number | null, policy: Policy): FittedRecord | undefined {
+  const { incremental, deviation: accepted } = policy.recordTolerance;
+  const deviation = inGapUnit(accepted, raw.gapUnit);
+  const curve = curveOf(record, policy.curve);
+  const operatingGap = volts === null || !curve ? null : known(curve.gapAt(volts));
+  const fitted = recordLine(record, incremental, deviation, operatingGap ?? undefined);
+  const falling = fitted && fittedLine(fitted.line);
+  return fitted && falling && { ...fitted, curve, operatingGap, volts: falling, deviation };
+}
+
 /** Works out a record of a displacement channel. `undefined` where no falling line fits it. */
 export function evaluateRecord(
-  { raw, record }: Usable,
+  usable: Usable,
   channel: Channel,
   policy: Policy,
 ): EvaluatedRecord | undefined {
+  const fitted = fit(usable, operatingVolts(channel), policy);
+  if (!fitted) return undefined;
+  const { raw, record } = usable;
   const { gapUnit } = raw;
-  const { incremental: tolerance } = policy.recordTolerance;
-  const deviation = inGapUnit(policy.recordTolerance.deviation, gapUnit);
-  const curve = curveOf(record, policy.curve);
-  const operatingGap = gapAtVolts(curve, operatingVolts(channel));
-  const fitted = recordLine(record, tolerance, deviation, operatingGap ?? undefined);
-  const fittedVolts = fitted && fittedLine(fitted.line);
-  if (!fitted || !fittedVolts) return undefined;
-  const { line, straight, span } = fitted;
+  const { curve, operatingGap, line, straight, span, volts, deviation } = fitted;
   const rated = ratedVolts(channel, policy, gapUnit);
   const range =
     rated === null
       ? undefined
       : linearRange(record, {
           rated,
-          tolerance,
+          tolerance: policy.recordTolerance.incremental,
           deviation,
           ...(operatingGap !== null && { midGap: operatingGap }),
         });
@@ -61,9 +77,9 @@ export function evaluateRecord(
         record,
         rated,
         offRated ? deviations(record, offRated) : [],
-        deviations(record, fittedVolts),
+        deviations(record, volts),
       ),
-      average: 1000 * fittedVolts.sensitivity,
+      average: 1000 * volts.sensitivity,
       averageUncertainty: known(1000 * line.slopeUncertainty),
       intercept: line.intercept,
       interceptUncertainty: known(line.interceptUncertainty),
@@ -80,11 +96,11 @@ export function evaluateRecord(
     reach:
       operatingGap === null || !straight
         ? null
-        : convert(linearReach(operatingGap, straight.from, straight.to), gapUnit, channel.unit),
+        : convert(recordReach(straight, operatingGap), gapUnit, channel.unit),
   };
 }
 
-/** mV per unit of a sensitivity unit in V per gap unit. */
+/** A sensitivity in V per gap unit. */
 export function voltsPerGap(value: number, sensitivityUnit: Unit, gapUnit: Unit): number {
   return convert(value, sensitivityUnit, perGap(gapUnit)) / 1000;
 }
@@ -99,10 +115,6 @@ export function perGap(gapUnit: Unit): Unit {
 /** Voltage at which a chain works: its gap voltage; of an axial channel its measured zero, where no gap voltage is given. */
 function operatingVolts({ kind, gapVoltage, zeroMeasured }: Channel): number | null {
   return gapVoltage ?? (kind === 'axial' ? zeroMeasured : null);
-}
-
-function gapAtVolts(curve: Curve | undefined, volts: number | null): number | null {
-  return volts === null || !curve ? null : known(curve.gapAt(volts));
 }
 
 function ratedVolts({ kind }: Channel, policy: Policy, gapUnit: Unit): number | null {
@@ -144,16 +156,13 @@ function known(value: number): number | null {
 
 /**
  * The measured sensitivity that a record gives where the channel list has none, with its unit: that of the line which
- * `evaluateRecord` reports for a channel at this voltage; `null` where the voltage is not known.
+ * `evaluateRecord` reports for a channel at this voltage, `null` where it is not known. `undefined` where no falling line fits.
  */
 export function averageOf(
-  { raw, record }: Usable,
+  usable: Usable,
   volts: number | null,
   policy: Policy,
 ): { value: number; unit: Unit } | undefined {
-  const deviation = inGapUnit(policy.recordTolerance.deviation, raw.gapUnit);
-  const gap = gapAtVolts(curveOf(record, policy.curve), volts);
-  const fitted = recordLine(record, policy.recordTolerance.incremental, deviation, gap ?? undefined);
-  const line = fitted && fittedLine(fitted.line);
-  return line && { value: 1000 * line.sensitivity, unit: perGap(raw.gapUnit) };
+  const fitted = fit(usable, volts, policy);
+  return fitted && { value: 1000 * fitted.volts.sensitivity, unit: perGap(usable.raw.gapUnit) };
 }

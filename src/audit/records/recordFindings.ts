@@ -117,19 +117,29 @@ function disagreesWithList(
   say('record-disagrees-with-list', 'warning', message, raw);
 }
 
-function dynamicDisagrees({ dynamic, record, records, channel, policy }: Looked, say: Say): void {
+function dynamicDisagrees(looked: Looked, say: Say): void {
+  const { dynamic, records, channel, policy } = looked;
   const [check] = records.checks;
   if (!dynamic || !check) return;
-  const { sensitivityUnit } = channel;
-  const ofRecord = record && records.chosen.used ? perGap(records.chosen.used.raw.gapUnit) : undefined;
-  const fixed = record && ofRecord ? convert(record.average, ofRecord, sensitivityUnit) : channel.measured;
-  const ofFixed =
-    record && ofRecord
-      ? 2 * convert(record.averageUncertainty ?? 0, ofRecord, sensitivityUnit)
-      : (channel.uncertainty ?? 0) * channel.measured;
-  const off = dynamic.sensitivity - fixed;
-  const together = Math.hypot(ofFixed, dynamic.uncertainty ?? 0);
-  if (!(Math.abs(off) > together) || !(Math.abs(off) > policy.tolerance * fixed)) return;
-  const message = `The check with a known vibration gives ${amount(dynamic.sensitivity, sensitivityUnit.text)}, ${record ? 'the calibration record' : 'the channel list'} ${amount(fixed, sensitivityUnit.text)}: ${percent(off / fixed)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`;
+  const unit = channel.sensitivityUnit.text;
+  const { from, value, expanded } = staticSensitivity(looked);
+  const off = dynamic.sensitivity - value;
+  const together = Math.hypot(expanded, dynamic.uncertainty ?? 0);
+  if (!(Math.abs(off) > together) || !(Math.abs(off) > policy.tolerance * value)) return;
+  const message = `The check with a known vibration gives ${amount(dynamic.sensitivity, unit)}, ${from} ${amount(value, unit)}: ${percent(off / value)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`;
   say('static-and-dynamic-disagree', 'warning', message, check);
+}
+
+/** What a check is compared with: the record's sensitivity, else the list's, in the channel's unit, with its uncertainty. */
+function staticSensitivity({ record, records, channel }: Looked) {
+  const { measured, uncertainty, sensitivityUnit } = channel;
+  const { used } = records.chosen;
+  if (!record || !used)
+    return { from: 'the channel list', value: measured, expanded: (uncertainty ?? 0) * measured };
+  const here = (value: number): number => convert(value, perGap(used.raw.gapUnit), sensitivityUnit);
+  return {
+    from: 'the calibration record',
+    value: here(record.average),
+    expanded: 2 * here(record.averageUncertainty ?? 0),
+  };
 }

@@ -1,8 +1,9 @@
 import type { Sheet } from '../../cells/sheet.ts';
-import { parseUnit, type Dimension, type Unit } from '../../units/parse.ts';
+import type { Dimension, Unit } from '../../units/parse.ts';
 import { cellAt, cellText, isBlank } from '../tables/found.ts';
 import { headerKey, parseHeader } from '../tables/header.ts';
 import { tagWords } from '../tables/tagWords.ts';
+import { unitAlone } from '../tables/unitRow.ts';
 
 /** Columns of calibration records and of checks with a known vibration. */
 export type RecordColumnId =
@@ -110,7 +111,7 @@ export function withUnitRow(
   const read = columns.map((column) => {
     const cell = cellAt(sheet, row + 1, column.column);
     if (typeof cell !== 'string' || isBlank(cell)) return column;
-    const unit = parseUnit(cellText(cell).replace(/^[[(](.*)[\])]$/u, '$1'));
+    const unit = unitAlone(cellText(cell));
     if (unit === undefined || unit.dimension !== measures[column.id]) return column;
     return { ...column, unit: column.unit ?? unit };
   });

@@ -1,5 +1,5 @@
 import type { Cell } from '../../cells/cell.ts';
-import { parseUnit } from '../../units/parse.ts';
+import { parseUnit, type Unit } from '../../units/parse.ts';
 import { cellAt, isBlank, type FoundColumn } from './found.ts';
 import type { HeaderMatch } from './headerRows.ts';
 import { columnsOf } from './vocabulary.ts';
@@ -18,12 +18,17 @@ export function unitRowBelow(match: HeaderMatch, lastRow: number): Map<string, F
     const cell = cellAt(match.sheet, row, column.column);
     const spec = columnsOf(match.kind)[id];
     if (isEmptyMark(cell) || !spec?.dimensions) continue;
-    const unit = typeof cell === 'string' ? parseUnit(cell.replace(/^[[(](.*)[\])]$/u, '$1')) : undefined;
+    const unit = typeof cell === 'string' ? unitAlone(cell) : undefined;
     if (!unit) return undefined;
     found = true;
     columns.set(id, { ...column, unit: column.unit ?? unit });
   }
   return found ? columns : undefined;
+}
+
+/** The unit that a text is, in brackets or not. */
+export function unitAlone(text: string): Unit | undefined {
+  return parseUnit(text.replace(/^[[(](.*)[\])]$/u, '$1'));
 }
 
 /** Nothing, or what people write into a row of units where there is no unit. */

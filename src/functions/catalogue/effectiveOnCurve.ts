@@ -3,6 +3,7 @@ import { number } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
 import { FunctionError, notAvailable } from '../functionError.ts';
 import { gaps, method, volts } from '../record/arguments.ts';
+import { gapOnCurve } from '../record/gapOnCurve.ts';
 import { measuredCurve } from '../record/measuredCurve.ts';
 import { short } from '../record/short.ts';
 import { multiplier } from './shared.ts';
@@ -34,13 +35,8 @@ export const EFFECTIVEONCURVE = declare({
   run: (setpoint, configured, allGaps, allVolts, gapVoltage, times, kind) => {
     const curve = measuredCurve(allGaps, allVolts, kind);
     if (curve instanceof FunctionError) return curve;
-    const gap = curve.gapAt(gapVoltage);
-    if (Number.isNaN(gap)) {
-      const [near, far] = [curve.voltsAt(curve.from), curve.voltsAt(curve.to)];
-      return notAvailable(
-        `Gap voltage ${short(gapVoltage)} V lies outside the record, ${short(near)} V to ${short(far)} V.`,
-      );
-    }
+    const gap = gapOnCurve(curve, gapVoltage, 'Gap voltage');
+    if (gap instanceof FunctionError) return gap;
     const found = thresholdOnCurve(curve, gap, setpoint, configured / 1000, times);
     if (!found || 'acts' in found) return found?.acts;
     return notAvailable(

@@ -2,39 +2,26 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
-import type { Browser, FrameLocator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { FrameLocator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
-import { describeWithChromium, startChromium } from '../chromium.ts';
+import { describeWithChromium } from '../chromium.ts';
 import { sheetOf } from '../hosts/file/write/model.ts';
 import { hostileTags } from '../pane/pages/workbooks.ts';
-import { type BenchVisit, type ServedBench, serveBench, visitBench } from './openPage.ts';
+import { type BenchVisit, eachVisits } from './openPage.ts';
 
 const demo = join(import.meta.dirname, '..', '..', 'workbooks', 'harbour-station.xlsx');
 
 describeWithChromium('the bench', () => {
-  let served: ServedBench;
-  let browser: Browser;
   let visit: BenchVisit;
   let page: Page;
   let pane: FrameLocator;
 
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serveBench(), startChromium()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  beforeEach(async () => {
-    visit = await visitBench(browser, served.origin);
+  eachVisits((begun) => {
+    visit = begun;
     ({ page, pane } = visit);
-  }, 60_000);
-  afterEach(async () => {
-    await visit.close();
-    expect(visit.faults).toEqual([]);
   });
 
   it('shows the demo as the file reader reads it', async () => {

@@ -1,15 +1,15 @@
 /// <reference lib="dom" />
-import type { Browser, Frame, FrameLocator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Frame, FrameLocator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import type { Report } from '../../src/audit/report/types.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
-import { describeWithChromium, startChromium } from '../chromium.ts';
+import { describeWithChromium } from '../chromium.ts';
 import { sheetOf } from '../hosts/file/write/model.ts';
 import { hostileTags } from '../pane/pages/workbooks.ts';
-import { type BenchVisit, type ServedBench, serveBench, visitBench } from './openPage.ts';
+import { type BenchVisit, eachVisits } from './openPage.ts';
 
 type Line = readonly [tag: string, threshold: string, effective: number | null, verdict: string];
 
@@ -69,26 +69,13 @@ function expected(report: Report): Line[] {
 }
 
 describeWithChromium('a user’s way through the bench', () => {
-  let served: ServedBench;
-  let browser: Browser;
   let visit: BenchVisit;
   let page: Page;
   let pane: FrameLocator;
 
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serveBench(), startChromium()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  beforeEach(async () => {
-    visit = await visitBench(browser, served.origin);
+  eachVisits((begun) => {
+    visit = begun;
     ({ page, pane } = visit);
-  }, 60_000);
-  afterEach(async () => {
-    await visit.close();
-    expect(visit.faults).toEqual([]);
   });
 
   const note = () => page.locator('#note').textContent();

@@ -5,10 +5,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContextOptions, FrameLocator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import { benchPolicy, buildBench } from '../../src/bench/build/benchBuild.ts';
 import { folderServer, listenHere } from '../../src/bench/serve/server.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Selection } from '../../src/hosts/port/port.ts';
+import { startChromium } from '../chromium.ts';
 
 export interface ServedBench {
   readonly origin: string;
@@ -150,4 +152,29 @@ export async function visitBench(
     },
     close: () => context.close(),
   };
+}
+
+/**
+ * Serves the bench once for the tests of a suite, and gives each of them a visit of its own in a new context; `begin` takes
+ * it. A fault in the page fails the test.
+ */
+export function eachVisits(begin: (visit: BenchVisit) => void): void {
+  let served: ServedBench;
+  let browser: Browser;
+  let visit: BenchVisit;
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serveBench(), startChromium()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+  beforeEach(async () => {
+    visit = await visitBench(browser, served.origin);
+    begin(visit);
+  }, 120_000);
+  afterEach(async () => {
+    await visit.close();
+    expect(visit.faults).toEqual([]);
+  });
 }

@@ -2,70 +2,39 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, expect, it } from 'vitest';
 import { readSettings } from '../../src/hosts/file/patch/settings/readSettings.ts';
 import type { SheetView, ViewStyle } from '../../src/hosts/file/view/types.ts';
 import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
-import { describeWithChromium, startChromium } from '../chromium.ts';
+import { describeWithChromium } from '../chromium.ts';
 import { everythingParts } from '../fixtures/workbooks/everything.ts';
 import { zipParts } from '../fixtures/workbooks/package.ts';
 import { cellsOf, changedParts } from '../hosts/file/patch/patched.ts';
 import { partText } from '../hosts/file/write/parts.ts';
 import { objections } from '../hosts/file/write/validator.ts';
 import { convert, soffice } from '../libreoffice.ts';
-import { type ServedBench, serveBench } from './openPage.ts';
+import { type BenchVisit, eachVisits } from './openPage.ts';
 
-const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const everything = zipParts(everythingParts());
 
 describeWithChromium('a copy that the bench saves', () => {
-  let served: ServedBench;
-  let browser: Browser;
-  let context: BrowserContext;
+  let visit: BenchVisit;
   let page: Page;
-  let faults: string[];
   const folder = mkdtempSync(join(tmpdir(), 'saved-'));
-
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serveBench(), startChromium()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
+  eachVisits((begun) => {
+    visit = begun;
+    ({ page } = visit);
+  });
+  afterAll(() => {
     rmSync(folder, { recursive: true, force: true });
   });
-  beforeEach(async () => {
-    faults = [];
-    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    page = await context.newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('pageerror', (error) => faults.push(error.message));
-    page.on('console', (message) => {
-      if (message.type() === 'error') faults.push(message.text());
-    });
-    await page.goto(`${served.origin}/`);
-    await shown('harbour-station.xlsx');
-  });
-  afterEach(async () => {
-    await context.close();
-    expect(faults).toEqual([]);
-  });
 
-  const shown = (name: string) =>
-    page.waitForFunction((file) => window.tripdriftBench?.file.view.name === file, name);
   const open = async (name: string, bytes: Uint8Array): Promise<void> => {
-    const file = { name, mimeType: xlsx, buffer: Buffer.from(bytes) };
-    await page.locator('input[type=file]').setInputFiles(file);
-    await shown(name);
+    await visit.open(name, bytes);
+    await visit.shown(name);
   };
-  const saved = async (): Promise<Uint8Array> => {
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save a copy' }).click(),
-    ]);
-    return new Uint8Array(readFileSync(await download.path()));
-  };
+  const saved = () => visit.saved();
   const note = () => page.locator('#note').textContent();
   /** Does something to a range of a sheet (A1 style) through the grid's own interface. */
   const act = (
@@ -226,7 +195,7 @@ describeWithChromium('a copy that the bench saves', () => {
     // Saved changes ask nothing; the same value again is no change.
     await keep(policy);
     await page.reload();
-    await shown('harbour-station.xlsx');
+    await visit.shown('harbour-station.xlsx');
     expect(asked).toBe(0);
     expect(await kept()).toBeNull();
     await open('again.xlsx', copy);
@@ -240,7 +209,7 @@ describeWithChromium('a copy that the bench saves', () => {
   it('brings settings along from a table of plain text too', async () => {
     const buffer = Buffer.from('Tag,Danger (mil)\nV-1,5\n');
     await page.locator('input[type=file]').setInputFiles({ name: 'list.csv', mimeType: 'text/csv', buffer });
-    await shown('list.csv');
+    await visit.shown('list.csv');
     await page.evaluate(() => window.tripdriftBench!.port.writeSetting('tripdrift.columns', { a: 1 }));
     const copy = await saved();
     expect(readSettings(copy).get('tripdrift.columns')).toBe('{"a":1}');

@@ -1,20 +1,15 @@
 /// <reference lib="dom" />
 import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
-import { readFileSync } from 'node:fs';
 import { strFromU8, unzipSync } from 'fflate';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it, vi } from 'vitest';
 import { PercentCell } from '../../src/cells/cell.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
-import { describeWithChromium, startChromium } from '../chromium.ts';
-import { type ServedBench, serveBench } from './openPage.ts';
+import { describeWithChromium } from '../chromium.ts';
+import { type BenchVisit, eachVisits } from './openPage.ts';
 import { shadeFills, type ShownBook, shownWorkbook } from './shownWorkbook.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 // A busy machine takes its time to build the page and to start the browser.
 vi.setConfig({ hookTimeout: 120_000, testTimeout: 120_000 });
 const soon = <Value>(told: () => Promise<Value>) => expect.poll(told, { timeout: 20_000 });
@@ -22,43 +17,17 @@ const soon = <Value>(told: () => Promise<Value>) => expect.poll(told, { timeout:
 const [red, green, blue] = shadeFills;
 
 describeWithChromium('what the grid of the bench shows', () => {
-  let served: ServedBench;
-  let browser: Browser;
-  let context: BrowserContext;
+  let visit: BenchVisit;
   let page: Page;
-  let faults: string[];
-
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serveBench(), startChromium()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  beforeEach(async () => {
-    faults = [];
-    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    page = await context.newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('pageerror', (error) => faults.push(error.message));
-    page.on('console', (message) => {
-      if (message.type() === 'error') faults.push(message.text());
-    });
-    await page.goto(`${served.origin}/`);
-    await shown('harbour-station.xlsx');
-  });
-  afterEach(async () => {
-    await context.close();
-    expect(faults).toEqual([]);
+  eachVisits((begun) => {
+    visit = begun;
+    ({ page } = visit);
   });
 
-  const shown = (name: string) =>
-    page.waitForFunction((file) => window.tripdriftBench?.file.view.name === file, name);
   const open = async (name: string, content: ShownBook | string): Promise<void> => {
-    const buffer = Buffer.from(typeof content === 'string' ? content : shownWorkbook(content));
-    const mimeType = typeof content === 'string' ? 'text/csv' : xlsx;
-    await page.locator('input[type=file]').setInputFiles({ name, mimeType, buffer });
-    await shown(name);
+    if (typeof content === 'string') await visit.open(name, Buffer.from(content), 'text/csv');
+    else await visit.open(name, shownWorkbook(content));
+    await visit.shown(name);
   };
   const sheetNamed = async (name: string): Promise<Sheet> => {
     const { sheets } = await page.evaluate(() => window.tripdriftBench!.port.readWorkbook());
@@ -117,13 +86,7 @@ describeWithChromium('what the grid of the bench shows', () => {
       },
       [work, at, count] as const,
     );
-  const saved = async (): Promise<Buffer> => {
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save a copy' }).click(),
-    ]);
-    return readFileSync(await download.path());
-  };
+  const saved = () => visit.saved();
   const undo = () => page.evaluate(() => window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo());
 
   const rule = (area: string, attributes: string, formula = '', shade = 0): string =>
@@ -460,7 +423,7 @@ describeWithChromium('what the grid of the bench shows', () => {
     expect(await width()).toBeCloseTo(476, -1);
     const before = await width();
     await page.reload();
-    await shown('harbour-station.xlsx');
+    await visit.shown('harbour-station.xlsx');
     expect(await width()).toBe(before);
     await page.setViewportSize({ width: 700, height: 700 });
     await soon(width).toBe(420);
@@ -474,18 +437,7 @@ describeWithChromium('what the grid of the bench shows', () => {
         await page.emulateMedia({ colorScheme });
         await page.setViewportSize({ width, height: 700 });
         await type('Try it', 9, 5, 'x');
-        for (const frame of page.frames()) {
-          await frame.evaluate(axe);
-          const { violations } = await frame.evaluate(
-            // Inside the grid the library's own controls are not ours.
-            () =>
-              (window as never as { axe: { run(context: object): Promise<AxeResults> } }).axe.run({
-                include: ['body'],
-                exclude: ['#grid > *', '#side > iframe'],
-              }),
-          );
-          expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-        }
+        expect(await visit.violations()).toEqual([]);
         const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
         expect(ground).toBe(colorScheme === 'dark' ? 'rgb(29, 34, 36)' : 'rgb(253, 253, 251)');
       });

@@ -1,5 +1,6 @@
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import { withSettings } from '../../hosts/file/patch/settings/writeSettings.ts';
+import { calculated } from '../../hosts/grid/formulas.ts';
 import { storedBook } from '../../hosts/grid/grid.ts';
 import type { Bench } from '../bench.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
@@ -28,6 +29,7 @@ export async function copyOf(
 ): Promise<Copy> {
   const { grid, port } = bench;
   refuseRenamed(bench);
+  await calculated(grid);
   const { moves, notes: reordered } = movesOf(grid, bench.file);
   const { file, notes: unmoved } = movedFile(bench.file, moves);
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };

@@ -46,12 +46,19 @@ export function repairFormulas(grid: Grid, places: readonly CellPlace[]): number
   return count;
 }
 
+/**
+ * Waits until what was changed so far is calculated. The grid begins a tenth of a second after the last change; until then
+ * formulas show what they showed before, or nothing.
+ */
+export async function calculated(grid: Grid): Promise<void> {
+  await grid.api.getFormula().onCalculationResultApplied();
+}
+
 /** Calculates every formula anew; the number of cells with formulas of ours. */
 export async function recalculate(grid: Grid): Promise<number> {
   const count = ourCells(grid).length;
-  const formula = grid.api.getFormula();
-  const done = formula.onCalculationResultApplied();
-  formula.executeCalculation();
+  const done = calculated(grid);
+  grid.api.getFormula().executeCalculation();
   await done;
   await pause();
   return count;

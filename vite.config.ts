@@ -2,7 +2,7 @@ import { defineConfig } from 'vite';
 
 export default defineConfig({
   build: {
-    ssr: 'src/cli/main.ts',
+    ssr: 'src/cli/audit/main.ts',
     outDir: 'dist',
     emptyOutDir: true,
     target: 'node20',

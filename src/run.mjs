@@ -1,5 +1,5 @@
 // Runs a TypeScript entry of the project on plain Node: bundles it once, and again whenever a source is newer.
-// node src/run.mjs src/cli/main.ts [arguments …]
+// node src/run.mjs src/cli/audit/main.ts [arguments …]
 import {
   accessSync,
   constants,

@@ -17,7 +17,7 @@ export function runAudit(folder: string, ...args: string[]): Ran {
   const program = [
     '--import',
     join(root, 'node_modules/tsx/dist/esm/index.mjs'),
-    join(root, 'src/cli/main.ts'),
+    join(root, 'src/cli/audit/main.ts'),
   ];
   const env = { ...process.env };
   delete env['npm_lifecycle_event'];

@@ -1,8 +1,8 @@
-import { AuditRefused } from '../audit/refused.ts';
-import { FileRefused } from '../hosts/file/zip/refused.ts';
+import { AuditRefused } from '../../audit/refused.ts';
+import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import { auditCommand } from './audit.ts';
-import { UsageRefused } from './refused.ts';
-import { plain } from './terminal.ts';
+import { UsageRefused } from '../refused.ts';
+import { plain } from '../terminal.ts';
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(error.code === 'EPIPE' ? 0 : 2);

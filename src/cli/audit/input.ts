@@ -1,9 +1,9 @@
-import type { Workbook } from '../cells/sheet.ts';
-import { readCsv } from '../hosts/file/read/csv.ts';
-import { baseName } from '../hosts/file/read/fileName.ts';
-import { readWorkbook } from '../hosts/file/read/workbook.ts';
-import { readBytes } from './files.ts';
-import { UsageRefused } from './refused.ts';
+import type { Workbook } from '../../cells/sheet.ts';
+import { readCsv } from '../../hosts/file/read/csv.ts';
+import { baseName } from '../../hosts/file/read/fileName.ts';
+import { readWorkbook } from '../../hosts/file/read/workbook.ts';
+import { readBytes } from '../files.ts';
+import { UsageRefused } from '../refused.ts';
 
 export interface Input {
   readonly workbook: Workbook;

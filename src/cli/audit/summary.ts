@@ -1,7 +1,7 @@
-import { worstThreshold } from '../audit/report/order.ts';
-import { groupsThatCannotTrip } from '../audit/report/summary.ts';
-import type { ChannelResult, Finding, Report, Severity } from '../audit/report/types.ts';
-import { plain, wrapped } from './terminal.ts';
+import { worstThreshold } from '../../audit/report/order.ts';
+import { groupsThatCannotTrip } from '../../audit/report/summary.ts';
+import type { ChannelResult, Finding, Report, Severity } from '../../audit/report/types.ts';
+import { plain, wrapped } from '../terminal.ts';
 
 const width = 110;
 const shownAtMost = 20;

@@ -1,0 +1,47 @@
+import { needsAction } from '../../audit/report/summary.ts';
+import { UsageRefused } from '../refused.ts';
+import { progressOn } from '../terminal.ts';
+import { auditInput, auditOptions } from './auditInput.ts';
+import { help } from './help.ts';
+import { parseOptions, type Options } from './options.ts';
+import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
+import { reportJson } from './reportJson.ts';
+import { summaryText } from './summary.ts';
+
+/**
+ * The audit command: reads, audits, writes what was asked for. Returns the exit code: 0 audited, 1 audited and
+ * `--strict` found something.
+ * @throws UsageRefused, FileRefused, AuditRefused with one line for a person; nothing is written then.
+ */
+export function auditCommand(args: readonly string[]): number {
+  const options = parseOptions(args);
+  if (options.help) {
+    process.stdout.write(help);
+    return 0;
+  }
+  if (options.inputs.length === 0) {
+    throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
+  }
+  return auditFiles(options);
+}
+
+/** Audits what the command line names, writes what it asks for, and says how things stand. */
+function auditFiles(options: Options): number {
+  checkOutputs(options);
+  const settings = auditOptions(options);
+  const progress = progressOn(process.stderr);
+  try {
+    const audited = auditInput(options.inputs, settings, progress);
+    const { report } = audited;
+    const said = writeOutputs(options, audited, progress);
+    progress.clear();
+    if (options.json === '-') {
+      for (const piece of reportJson(report)) process.stdout.write(piece);
+    } else {
+      process.stdout.write(`${summaryText(report)}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
+    }
+    return options.strict && needsAction(report.channels, report.groups) ? 1 : 0;
+  } finally {
+    progress.clear();
+  }
+}

@@ -1,0 +1,27 @@
+import { wrapped } from '../terminal.ts';
+import { optionList, type Option } from './optionList.ts';
+
+const width = 120;
+/** Characters before the words of an option. */
+const indent = 22;
+
+const optionLines = Object.entries<Option>(optionList).map(([name, { value, words }]) => {
+  const shown = `  --${name}${value === undefined ? '' : ` ${value}`}`.padEnd(indent);
+  return `${shown}${wrapped(words, width - indent, ' '.repeat(indent))}`;
+});
+
+/** What `--help` prints. */
+export const help = `Tripdrift audits machinery protection: where does each alert and danger setpoint really act?
+
+  npm run -s audit -- IN.xlsx [options]
+  npm run -s audit -- CHANNELS.csv MONITOR.csv [options]
+
+IN.xlsx holds a channel list with measured sensitivities and the monitor settings, on any sheets; both are found by their
+headers. It is never changed.
+
+${optionLines.join('\n')}
+
+Exit code: 0 audited; 1 audited, and --strict found something; 2 bad usage or unreadable input (nothing is written).
+
+Advisory only. Correct the measuring chain first; setpoints change only under the site's management of change.
+`;

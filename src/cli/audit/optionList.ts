@@ -1,0 +1,34 @@
+/** One option of the audit command: how it is given and what the help says of it. */
+export interface Option {
+  readonly type: 'string' | 'boolean';
+  readonly short?: string;
+  /** What stands behind it, as the help shows it. */
+  readonly value?: string;
+  readonly words: string;
+}
+
+/** The options of the audit command, in the order of its help. */
+export const optionList = {
+  out: {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words: 'write a copy of the workbook with the result sheets behind its own',
+  },
+  json: {
+    type: 'string',
+    value: 'FILE',
+    words: 'write the report as JSON; - prints it, and nothing else, on standard output',
+  },
+  policy: {
+    type: 'string',
+    value: 'P.json',
+    words: 'what the site accepts, where it differs from the defaults',
+  },
+  map: { type: 'string', value: 'M.json', words: 'which columns are meant, where the headers do not tell' },
+  force: { type: 'boolean', words: 'replace files that exist' },
+  strict: {
+    type: 'boolean',
+    words: 'exit 1 when a danger is late, unreachable or undetermined, or a group cannot trip',
+  },
+  help: { type: 'boolean', short: 'h', words: 'this text' },
+} as const satisfies Record<string, Option>;

@@ -1,0 +1,50 @@
+import { parseArgs } from 'node:util';
+import { UsageRefused } from '../refused.ts';
+import { optionList, type Option } from './optionList.ts';
+
+type Given = {
+  readonly [Name in keyof typeof optionList]: (typeof optionList)[Name]['type'] extends 'boolean'
+    ? boolean
+    : string | undefined;
+};
+
+/** What stands on the command line; an option that takes a value is `undefined` where it is not given. */
+export interface Options extends Given {
+  readonly inputs: readonly string[];
+}
+
+/**
+ * The options of the audit command.
+ * @throws UsageRefused where an option is unknown or lacks its value.
+ */
+export function parseOptions(args: readonly string[]): Options {
+  const { values, positionals } = parse(args);
+  const given = Object.entries<Option>(optionList).map(([name, { type }]) => [
+    name,
+    values[name] ?? (type === 'boolean' ? false : undefined),
+  ]);
+  return { ...(Object.fromEntries(given) as Given), inputs: positionals };
+}
+
+function parse(args: readonly string[]) {
+  try {
+    const options: Record<string, Option> = optionList;
+    return parseArgs({ args: joinDash(args), allowPositionals: true, options });
+  } catch (error) {
+    const why = error instanceof Error ? (error.message.split(/[.\n]/u)[0] ?? '') : '';
+    throw new UsageRefused(`${why}. See --help.`);
+  }
+}
+
+/** `--json -` as one word, which the parser would otherwise take for a missing value. */
+function joinDash(args: readonly string[]): string[] {
+  const joined: string[] = [];
+  for (let index = 0; index < args.length; index++) {
+    const arg = args[index] ?? '';
+    if (arg === '--json' && args[index + 1] === '-') {
+      joined.push('--json=-');
+      index++;
+    } else joined.push(arg);
+  }
+  return joined;
+}

@@ -1,0 +1,21 @@
+import type { Output } from '../../files.ts';
+import type { Progress } from '../../terminal.ts';
+import type { AuditedInput } from '../auditInput.ts';
+import type { Options } from '../options.ts';
+
+/** A file that the command line asked for, ready to be written; `said` is known once it is. */
+export interface WantedOutput extends Output {
+  /** What to tell the user of it, one sentence a line. */
+  readonly said: () => readonly string[];
+}
+
+/** One kind of file that the command writes. */
+export interface OutputKind {
+  /**
+   * Refuses, before any work is done, what could not be written.
+   * @throws UsageRefused
+   */
+  readonly check: (options: Options) => void;
+  /** The file, where the command line asks for it. */
+  readonly output: (options: Options, audited: AuditedInput, progress: Progress) => WantedOutput | undefined;
+}

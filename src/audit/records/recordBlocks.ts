@@ -1,8 +1,8 @@
 import { columnLetters } from '../../cells/address.ts';
-import { tagKey } from '../join/tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
 import { isFilledPoint, isEmptyPoint, recordNumber } from './recordCells.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
-import { withUnitRow } from './recordHeaders.ts';
+import { withUnitRow } from '../tables/recordHeaders.ts';
 import type { RecordHead } from './recordHeads.ts';
 import { tagAbove, titleSeries } from './recordTitle.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';

@@ -1,9 +1,9 @@
 import { columnLetters } from '../../cells/address.ts';
+import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
-import { readNumber } from '../rows/number.ts';
 import { cellAt, cellText, isBlank } from '../tables/found.ts';
 import type { RecordRemark } from './rawRecord.ts';
-import type { RecordColumn } from './recordHeaders.ts';
+import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** Whether both cells of a point are empty. */
 export function isEmptyPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {

@@ -1,9 +1,9 @@
 import type { Sheet } from '../../cells/sheet.ts';
 import type { Dimension, Unit } from '../../units/parse.ts';
-import { cellAt, cellText, isBlank } from '../tables/found.ts';
-import { headerKey, parseHeader } from '../tables/header.ts';
-import { tagWords } from '../tables/tagWords.ts';
-import { unitAlone } from '../tables/unitRow.ts';
+import { cellAt, cellText, isBlank } from './found.ts';
+import { headerKey, parseHeader } from './header.ts';
+import { tagWords } from './tagWords.ts';
+import { unitAlone } from './unitRow.ts';
 
 /** Columns of calibration records and of checks with a known vibration. */
 export type RecordColumnId =

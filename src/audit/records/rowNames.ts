@@ -4,8 +4,9 @@ import { tagKey } from '../tables/tagKey.ts';
 import { cellAt } from '../tables/found.ts';
 import type { LongTable } from './longRecords.ts';
 import type { RecordRemark } from './rawRecord.ts';
-import { isEmptyPoint, recordText } from './recordCells.ts';
+import { recordText } from './recordCells.ts';
 import { type RecordColumn, recordColumns } from '../tables/recordHeaders.ts';
+import { isEmptyPoint } from '../tables/recordPoints.ts';
 import { seriesOf } from './series.ts';
 
 /** To which record a row of a long table belongs. */

@@ -1,16 +1,19 @@
 import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import type { Tables } from '../join/context.ts';
-import { cellAt, type FoundTable } from '../tables/found.ts';
+import { cellAt, type FoundTable, isBlank, stretchesOf } from '../tables/found.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 import { isUnbroken, recordParts, spanOf } from '../tables/recordParts.ts';
 import { recordRowsInSteps } from '../tables/recordRows.ts';
+import { titleReach } from '../tables/titleWords.ts';
 
 /** The headers of one table of records or of the block of one probe, with the rows that can belong to it. */
 export interface RecordHead {
   readonly sheet: Sheet;
   readonly row: number;
   readonly lastRow: number;
+  /** First row above it in which its title may stand. */
+  readonly titlesFrom: number;
   /** With a tag column a long table; otherwise a block, a gap column and its volts column. */
   readonly columns: readonly RecordColumn[];
   readonly left: number;
@@ -21,7 +24,7 @@ export interface RecordHead {
 
 /** Every head on a sheet; tables beside each other are told apart, and each ends where the next below it begins. */
 export function* headsIn(sheet: Sheet, tables: Tables): Generator<void, RecordHead[], void> {
-  const own = [tables.channels, tables.settings].filter((table) => table.sheet === sheet).map(extentOf);
+  const own = [tables.channels, tables.settings].filter((table) => table.sheet === sheet).flatMap(extentsOf);
   const heads: RecordHead[] = [];
   for (const [done, row] of (yield* recordRowsInSteps(sheet)).entries()) {
     if (done % 2_000 === 1_999) yield;
@@ -29,8 +32,9 @@ export function* headsIn(sheet: Sheet, tables: Tables): Generator<void, RecordHe
     const isFree = (at: number): boolean => !inside.some(({ left, right }) => at >= left && at <= right);
     for (const columns of recordParts(sheet, row, isFree)) {
       const { left, right } = spanOf(columns);
+      const titlesFrom = firstTitleRow(sheet, row, left, right, own);
       const besideTable = inside.some((table) => table.top === row && joined(sheet, row, table, left, right));
-      heads.push({ sheet, row, lastRow: sheet.rows.length, columns, left, right, besideTable });
+      heads.push({ sheet, row, lastRow: sheet.rows.length, titlesFrom, columns, left, right, besideTable });
     }
   }
   return withEnds(heads, own);
@@ -43,9 +47,30 @@ interface Extent {
   readonly right: number;
 }
 
-/** The rows of a table and the columns that it uses. */
-function extentOf({ headerRow, lastRow, columns }: FoundTable): Extent {
-  return { top: headerRow, bottom: lastRow, ...spanOf(columns.values()) };
+/** The stretches of rows of a table with the columns that it uses. */
+function extentsOf(table: FoundTable): Extent[] {
+  const span = spanOf(table.columns.values());
+  return stretchesOf(table).map((rows) => ({ ...rows, ...span }));
+}
+
+/** Rows of the channel list or the settings right above are no title, but for a text alone in its row. */
+function firstTitleRow(
+  sheet: Sheet,
+  row: number,
+  left: number,
+  right: number,
+  own: readonly Extent[],
+): number {
+  const first = Math.max(1, row - titleReach);
+  for (let above = row - 1; above >= first; above--) {
+    const table = own.find(
+      (one) => above >= one.top && above <= one.bottom && one.left <= right && one.right >= left,
+    );
+    if (!table) continue;
+    const cells = sheet.rows[above - 1]?.slice(table.left - 1, table.right) ?? [];
+    if (cells.filter((cell) => !isBlank(cell)).length > 1) return above + 1;
+  }
+  return first;
 }
 
 /** Whether no header cell between a table and these columns is blank. */

@@ -2,14 +2,7 @@ import type { Sheet } from '../../cells/sheet.ts';
 import { cellAt, cellText, isBlank } from '../tables/found.ts';
 import { headerKey } from '../tables/header.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import {
-  isProbeWord,
-  isTagWord,
-  labelledTag,
-  longestTitle,
-  namedTag,
-  titleReach,
-} from '../tables/titleWords.ts';
+import { isProbeWord, isTagWord, labelledTag, longestTitle, namedTag } from '../tables/titleWords.ts';
 import type { RecordHead } from './recordHeads.ts';
 import { asFound, asLeft } from './series.ts';
 
@@ -64,9 +57,9 @@ function seriesIn(text: string): string | undefined {
 
 /** The rows above a head, nearest first, up to the points of another record. */
 function titleRows(head: RecordHead): number[] {
-  const { sheet, row } = head;
+  const { sheet, row, titlesFrom } = head;
   const rows: number[] = [];
-  for (let above = row - 1; above >= Math.max(1, row - titleReach); above--) {
+  for (let above = row - 1; above >= titlesFrom; above--) {
     if (isPoint(sheet, above, head)) break;
     rows.push(above);
   }

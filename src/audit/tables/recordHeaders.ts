@@ -84,6 +84,11 @@ export function mayHeadRecord(text: string): boolean {
   return text.length <= longest && mayHead.test(text);
 }
 
+/** Whether a text, without the unit in its brackets, is a header of some column of records. */
+export function isRecordWord(text: string): boolean {
+  return text.length <= longest && meanings.has(parseHeader(text, (key) => meanings.has(key)).key);
+}
+
 /** The columns in a row of headers that belong to records, between two columns. */
 export function recordColumns(sheet: Sheet, row: number, left: number, right: number): RecordColumn[] {
   const cells = sheet.rows[row - 1] ?? [];

@@ -73,6 +73,11 @@ const layouts: Readonly<Record<string, Layout>> = {
     rows: [...list, ['Tag: V-2'], ['Gap', 'Output'], ['mil', 'V'], ...of2!],
     records: { 'V-2': 200 },
   },
+  'a block without a title does not take the tag of the row above': {
+    rows: [...list, [], ...block1],
+    records: {},
+    problems: ['record-without-tag @ Both!A5'],
+  },
   'two blocks, blank rows between': {
     rows: [...list, [], [], ['V-1'], ...block1, [], ['Probe V-2'], ...block2],
   },

@@ -7,11 +7,11 @@ import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
 import { auditOptions } from '../audit/auditInput.ts';
 import type { Options } from '../audit/options.ts';
 import { pathOf } from '../files.ts';
-import { plain, progressOn } from '../terminal.ts';
+import { progressOn } from '../terminal.ts';
+import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
 import { writeFleet } from './fleetOutputs.ts';
-import { fleetJson } from './fleetJson.ts';
-import { fleetText, section } from './fleetText.ts';
+import { copyNotes, fleetText } from './fleetText.ts';
 import { listFolder } from './folder.ts';
 import type { Answer, Job } from './job.ts';
 import { limitsFor } from './limits.ts';
@@ -23,9 +23,9 @@ import { Stopped, watchStop } from './stop.ts';
 import { prepareTargets, type Targets } from './targets.ts';
 
 /**
- * Audits every workbook of a folder, each in a process of its own, several at once. Returns the exit code: 0 all
- * audited; 1 all audited, and `--strict` found something in one; 2 one could not be audited; above 128 stopped by the user.
- * @throws UsageRefused, AuditRefused with one line for a person; nothing is written then.
+ * Audits every workbook of a folder, in processes of their own, several at once. Returns the exit code: 0 all audited;
+ * 1 all audited, and `--strict` found something in one; 2 one could not be audited; above 128 stopped by the user.
+ * @throws UsageRefused, AuditRefused with one line for a person; no copy is written then.
  */
 export async function fleetCommand(options: Options): Promise<number> {
   const { folder, minutes } = fleetOptions(options);
@@ -33,9 +33,7 @@ export async function fleetCommand(options: Options): Promise<number> {
   const { workbooks, leftOut } = listFolder(folder, out === undefined ? undefined : pathOf(out));
   const settings = { ...auditOptions(options), now: new Date() };
   const targets = prepareTargets({ folder, workbooks, out, json, force });
-  const stop = watchStop();
   const reports = json === undefined ? undefined : openReports();
-  const progress = progressOn(process.stderr);
   const jobs = workbooks.map((file, index): Job => ({
     file,
     path: join(pathOf(folder), file),
@@ -43,35 +41,50 @@ export async function fleetCommand(options: Options): Promise<number> {
     copy: targets && join(pathOf(targets.folder), file),
     report: reports?.of(index),
   }));
+  const stop = watchStop();
   let done = 0;
   try {
-    const program = { module: process.argv[1] ?? '', args: [memberMark] };
-    const answers = await answersTo(jobs, program, limitsFor(jobs.length, minutes), stop.signal, () => {
-      progress.show('auditing', ++done / jobs.length);
-    });
-    progress.clear();
+    const answers = await audited(jobs, minutes, stop.signal, () => ++done);
     const fleet: Fleet = {
       folder: basename(pathOf(folder)),
       generated: settings.now.toISOString(),
       version,
       policy: settings.policy ?? defaultPolicy,
       caution,
-      files: answers.map((answer, index) => fileOf(jobs[index]?.file ?? '', answer)),
+      files: answers.map((answer, index) => fileOf(workbooks[index] ?? '', answer)),
       leftOut,
     };
     const pieces = reports && fleetJson(fleet, reports.of);
     const written = writeFleet(fleet, targets, json === '-' ? undefined : json, pieces);
     if (json === '-' && pieces) await printPieces(pieces, stop.signal);
-    else process.stdout.write(`${[fleetText(fleet), ...notesOf(jobs, answers), ...written].join('\n')}\n`);
+    else
+      process.stdout.write([fleetText(fleet), ...copyNotes(workbooks, answers), ...written, ''].join('\n'));
     return exitCode(fleet.files, options.strict);
   } catch (error) {
-    progress.clear();
     if (!(error instanceof Stopped)) throw error;
     process.stderr.write(`${stoppedAfter(done, jobs.length, targets)}\n`);
     return error.exitCode;
   } finally {
     stop.release();
     reports?.remove();
+  }
+}
+
+/** The answers to all jobs, each by this very program in another process, with progress on a terminal. */
+async function audited(
+  jobs: readonly Job[],
+  minutes: number,
+  signal: AbortSignal,
+  count: () => number,
+): Promise<readonly Answer[]> {
+  const program = { module: process.argv[1] ?? '', args: [memberMark] };
+  const progress = progressOn(process.stderr);
+  try {
+    return await answersTo(jobs, program, limitsFor(jobs.length, minutes), signal, () => {
+      progress.show('auditing', count() / jobs.length);
+    });
+  } finally {
+    progress.clear();
   }
 }
 
@@ -84,17 +97,8 @@ function exitCode(files: readonly FleetFile[], strict: boolean): number {
   return strict && files.some(({ found }) => found?.strict) ? 1 : 0;
 }
 
-function notesOf(jobs: readonly Job[], answers: readonly Answer[]): readonly string[] {
-  const notes = answers.flatMap((answer, index) =>
-    answer.refused === null
-      ? answer.notes.map((note) => `${plain(jobs[index]?.file ?? '', 40)}: ${note}`)
-      : [],
-  );
-  return section('To know of the copies', notes).slice(1);
-}
-
 function stoppedAfter(done: number, all: number, targets: Targets | undefined): string {
-  const so = `Stopped after ${done} of ${all} workbooks`;
-  if (targets === undefined) return `${so}; nothing was written.`;
-  return `${so}; what is done stands whole in ${targets.folder}, without a summary. Begin anew with --force.`;
+  const stopped = `Stopped after ${done} of ${all} workbooks`;
+  if (targets === undefined) return `${stopped}; nothing was written.`;
+  return `${stopped}; what is done stands whole in ${targets.folder}, without a summary. Begin anew with --force.`;
 }

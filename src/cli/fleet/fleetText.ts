@@ -2,6 +2,7 @@ import { verdicts, type Summary } from '../../audit/report/types.ts';
 import { actionsOfAll, type ListedAction } from '../../sheets/fleet/actions.ts';
 import { fleetHeadline, totalOf } from '../../sheets/fleet/total.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
+import type { Answer } from './job.ts';
 import { plain, wrapped } from '../terminal.ts';
 
 const width = 110;
@@ -25,8 +26,18 @@ export function fleetText(fleet: Fleet): string {
   return `${lines.join('\n')}\n`;
 }
 
+/** What to know of the copies beside that they are written, one note a line, with the name of its workbook. */
+export function copyNotes(names: readonly string[], answers: readonly Answer[]): readonly string[] {
+  const notes = answers.flatMap((answer, index) =>
+    answer.refused === null
+      ? answer.notes.map((note) => `${plain(names[index] ?? '', longestName)}: ${note}`)
+      : [],
+  );
+  return notes.length === 0 ? [] : [...section('To know of the copies', notes).slice(1), ''];
+}
+
 /** Lines below a heading, each wrapped, the first `most` of them; nothing where there is none. */
-export function section(title: string, lines: readonly string[], most = shownAtMost): readonly string[] {
+function section(title: string, lines: readonly string[], most: number = shownAtMost): readonly string[] {
   if (lines.length === 0) return [];
   const shown = lines.slice(0, most).map((line) => wrapped(`  ${line}`, width, '    '));
   return ['', title, ...shown, ...andMore(lines.length - shown.length)];

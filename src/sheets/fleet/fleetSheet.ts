@@ -31,7 +31,7 @@ export function fleetSheet(fleet: Fleet): SheetModel {
       ...before,
       ...judged,
       ...(leftOut.length > 0 ? [pageHeading('Left out'), ...leftOut.map((text) => pageRemark(text))] : []),
-      ...policyLines(policy),
+      ...policyLines(policy, widths.length),
     ],
     widths,
   );

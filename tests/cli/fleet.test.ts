@@ -13,6 +13,8 @@ import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { describe, expect, test } from 'vitest';
 import type { Report } from '../../src/audit/report/types.ts';
+import { auditCommand } from '../../src/cli/audit/audit.ts';
+import { UsageRefused } from '../../src/cli/refused.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { stationSheets } from '../bench/station.ts';
@@ -53,11 +55,19 @@ interface FleetDocument {
   readonly leftOut: readonly string[];
 }
 
-function oneLine({ code, out, err }: Ran): string {
+function oneLine({ code, out, err }: Ran): void {
   expect({ code, out }).toEqual({ code: 2, out: '' });
   expect(err.trimEnd()).not.toContain('\n');
   expect(err).not.toMatch(/unexpectedly|\bat .*:\d+:\d+/u);
-  return err;
+}
+
+/** What the command refuses with, in this process: nothing is started then. */
+async function refusal(args: readonly string[]): Promise<string> {
+  const refused: unknown = await auditCommand(args).catch((error: unknown) => error);
+  expect(refused).toBeInstanceOf(UsageRefused);
+  const { message } = refused as UsageRefused;
+  expect(message).not.toContain('\n');
+  return message;
 }
 
 const unfinished = (path: string) =>
@@ -84,6 +94,8 @@ describe('the audit of a folder', () => {
       },
     ]),
     '~$Unit 9.xlsx': 'lock',
+    '.~lock.Unit 10.xlsx#': 'lock',
+    '._Unit 10.xlsx': 'hidden',
     'list.csv': 'Tag\n',
     'old.xls': 'old',
     'notes.txt.docx': '',
@@ -118,10 +130,10 @@ describe('the audit of a folder', () => {
     expect(flat).toContain('5 of 9 workbooks could not be audited');
     expect(flat).toContain('locked.xlsx: The workbook is protected by a password. Remove the password');
     expect(flat).toContain('empty.xlsx: The file is empty.');
-    for (const name of ['archive', 'list.csv', 'old.xls', 'notes.txt.docx']) {
+    for (const name of ['archive', 'list.csv', 'old.xls', 'notes.txt.docx', '._Unit 10.xlsx']) {
       expect(flat.slice(flat.indexOf('Left out'))).toContain(name);
     }
-    expect(flat).toContain('what is not saved there is not audited: Unit 9.xlsx.');
+    expect(flat).toContain('what is not saved there is not audited: Unit 10.xlsx, Unit 9.xlsx.');
     expect(flat).not.toContain(': archive, results');
     expect(flat).toContain('Advisory only.');
 
@@ -173,8 +185,7 @@ describe('the audit of a folder', () => {
     expect(document.files).toHaveLength(1);
     expect((await runFleet(plant, '.', '--json', 'out/fleet.json')).code).toBe(0);
     writeFileSync(join(plant, 'mine.json'), '{}');
-    expect(oneLine(await runFleet(plant, '.', '--json', 'mine.json'))).toContain('mine.json exists');
-    expect(oneLine(await runFleet(plant, '.', '--json', 'a.xlsx'))).toContain('is an input');
+    expect(await refusal([plant, '--json', join(plant, 'mine.json')])).toContain('mine.json exists');
   });
 
   test('the exit code is 0 where all is audited, and with --strict 1 where something was found', async () => {
@@ -203,11 +214,11 @@ describe('the audit of a folder', () => {
     const plant = newFolder({ 'a.xlsx': late, 'b.xlsx': sound });
     mkdirSync(join(plant, 'out'));
     writeFileSync(join(plant, 'out', 'b.xlsx'), 'mine');
-    expect(oneLine(await runFleet(plant, '.', '--out', 'out'))).toMatch(/b\.xlsx exists\. .*--force/u);
+    expect(await refusal([plant, '--out', join(plant, 'out')])).toMatch(/b\.xlsx exists\. .*--force/u);
     expect(readdirSync(join(plant, 'out'))).toEqual(['b.xlsx']);
     expect((await runFleet(plant, '.', '--out', 'out', '--force')).code).toBe(0);
     expect(readFileSync(join(plant, 'out', 'b.xlsx'), 'latin1').slice(0, 2)).toBe('PK');
-    expect(oneLine(await runFleet(plant, '.', '--out', 'out'))).toContain('and 2 more files exist');
+    expect(await refusal([plant, '--out', join(plant, 'out')])).toContain('and 2 more files exist');
   });
 
   test('two runs give the same bytes', async () => {
@@ -253,28 +264,26 @@ describe('the audit of a folder', () => {
     symlinkSync(join(plant, 'linked', 'b.xlsx'), join(plant, 'b.xlsx'));
     writeFileSync(join(plant, 'linked', 'b.xlsx'), sound);
     const listed = readdirSync(plant, { recursive: true });
+    const at = (name: string) => join(plant, name);
     const calls: [string[], string][] = [
-      [['.', '--out', '.'], 'the folder of the inputs'],
-      [['.', '--out', 'same', '--force'], 'the folder of the inputs'],
-      [['.', '--out', 'linked', '--force'], 'b.xlsx is an input'],
-      [['.', '--out', 'file.txt'], 'is a file'],
-      [['.', '--out', 'nowhere/deeper'], 'does not exist'],
-      [['.', '--out', 'new', '--json', 'new/a.xlsx'], 'Name the file .json'],
-      [['.', 'a.xlsx'], 'one folder'],
-      [['.', '--timeout', '0'], 'minutes above 0'],
-      [['.', '--timeout', 'soon'], 'minutes above 0'],
-      [['a.xlsx', '--timeout', '5'], 'for a folder'],
-      [['.', '--policy', 'missing.json', '--out', 'new'], 'there is no such file'],
-      [['.', '--out', 'new', '--json', 'nowhere/x.json'], 'does not exist'],
+      [[plant, '--out', plant], 'the folder of the inputs'],
+      [[plant, '--out', at('same'), '--force'], 'the folder of the inputs'],
+      [[plant, '--out', at('linked'), '--force'], 'b.xlsx is an input'],
+      [[plant, '--out', at('file.txt')], 'is a file'],
+      [[plant, '--out', at('nowhere/deeper')], 'does not exist'],
+      [[plant, '--out', at('new'), '--json', at('new/a.xlsx')], 'Name the file .json'],
+      [[plant, '--json', at('a.xlsx')], 'is an input'],
+      [[plant, at('a.xlsx')], 'one folder'],
+      [[plant, '--timeout', '0'], 'minutes above 0'],
+      [[plant, '--timeout', 'soon'], 'minutes above 0'],
+      [[plant, '--timeout', '1441'], 'up to 1440'],
+      [[at('a.xlsx'), '--timeout', '5'], 'for a folder'],
+      [[plant, '--policy', at('missing.json'), '--out', at('new')], 'there is no such file'],
+      [[plant, '--out', at('new'), '--json', at('nowhere/x.json')], 'does not exist'],
     ];
-    for (const [call, says] of calls) {
-      const err = oneLine(await runFleet(plant, ...call));
-      expect(err).toContain(says);
-    }
-    const barren = newFolder({ 'list.csv': 'Tag\n' });
-    const err = oneLine(await runFleet(barren, '.'));
-    expect(err).toContain('no .xlsx or .xlsm');
-    expect(err).toContain('list.csv');
+    for (const [call, says] of calls) expect(await refusal(call)).toContain(says);
+    expect(await refusal([newFolder({ 'list.csv': 'Tag\n' })])).toMatch(/no \.xlsx or \.xlsm .*list\.csv/u);
+    oneLine(await runFleet(plant, '.', '--out', '.'));
     expect(readdirSync(plant, { recursive: true })).toEqual(listed);
   });
 

@@ -48,7 +48,7 @@ export function listFolder(given: string, own: string | undefined): Listing {
   for (const name of namesIn(given).sort(byName)) {
     if (join(folder, name) === own) continue;
     const kind = kindOf(folder, name);
-    byKind.set(kind, [...(byKind.get(kind) ?? []), kind === 'open' ? name.slice(lockMark.length) : name]);
+    byKind.set(kind, [...(byKind.get(kind) ?? []), lockedBy(name) ?? name]);
   }
   const leftOut = (Object.keys(kinds) as LeftOut[]).flatMap((kind) => {
     const names = byKind.get(kind);
@@ -69,12 +69,17 @@ function namesIn(given: string): string[] {
   }
 }
 
-/** Spreadsheet programs lay a file of this name beside a workbook that they hold open. */
-const lockMark = '~$';
+/** The workbook that a spreadsheet program holds open, where this is the name of the file it lays beside it meanwhile. */
+function lockedBy(name: string): string | undefined {
+  const found = /^~\$(.+)$/u.exec(name) ?? /^\.~lock\.(.+)#$/u.exec(name);
+  return found?.[1];
+}
 
 function kindOf(folder: string, name: string): Kind {
   if (isDirectory(join(folder, name))) return 'folder';
-  if (name.startsWith(lockMark)) return 'open';
+  if (lockedBy(name) !== undefined) return 'open';
+  // Hidden, such as what a Mac leaves beside each file on a share.
+  if (name.startsWith('.')) return 'other';
   if (/\.xls[xm]$/iu.test(name)) return 'workbook';
   if (isTextTable(name)) return 'table';
   return /\.(xls|xlsb|xlt|xltx|xltm|ods|fods|numbers)$/iu.test(name) ? 'foreign' : 'other';

@@ -3,7 +3,7 @@ import { cell } from '../cells.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 
 /** Widths of columns A to K: a workbook or machine, a word, eight counts, and one for sentences. */
-export const widths = [26, 14, 15, 15, 13, 15, 11, 11, 9, 13, 52] as const;
+export const widths = [28, 14, 15, 15, 13, 15, 11, 11, 9, 13, 52] as const;
 const lastColumn = widths.length;
 
 /** A line over the whole page. */

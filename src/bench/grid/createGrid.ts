@@ -25,6 +25,8 @@ type GridFunctions = ReturnType<typeof gridFunctions>;
 export interface ShownGrid extends Grid {
   /** Kept once the grid is drawn and can scroll. */
   readonly drawn: Promise<void>;
+  /** Tells formulas where the tables of a sheet, given by its id, lie now. */
+  readonly declareTables: (sheetId: string) => void;
   dispose(): void;
 }
 
@@ -64,10 +66,11 @@ export function createGrid(
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  const undo = univer.__getInjector().get(IUndoRedoService);
-  const formulas = univer.__getInjector().get(FormulaDataModel);
+  const injector = univer.__getInjector();
+  const undo = injector.get(IUndoRedoService);
+  const formulas = injector.get(FormulaDataModel);
   api.createWorkbook(workbook);
-  const drawn = univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  const drawn = injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const dispose = (): void => {
     if (shownIn.get(container) !== dispose) return;
     shownIn.delete(container);
@@ -84,12 +87,13 @@ export function createGrid(
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
     spillAreas: (unitId, sheetId) => formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {},
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
+    declareTables: (sheetId) => {
+      declareTables(injector, grid, sheetId);
+    },
     dispose,
   };
-  keepInPlace(univer.__getInjector(), (sheetId) => {
-    declareTables(grid, sheetId);
-  });
-  showPlainNumbers(univer.__getInjector());
-  const stopRules = showRules(grid, univer.__getInjector());
+  keepInPlace(injector, grid.declareTables);
+  showPlainNumbers(injector);
+  const stopRules = showRules(grid, injector);
   return grid;
 }

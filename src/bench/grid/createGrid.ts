@@ -13,10 +13,10 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
-import { declareTables } from './declareTables.ts';
 import { addIteratorMethods } from './iteratorMethods.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
+import { nameTables } from './tables/nameTables.ts';
 import { showPlainNumbers } from './showPlainNumbers.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
 
@@ -25,8 +25,6 @@ type GridFunctions = ReturnType<typeof gridFunctions>;
 export interface ShownGrid extends Grid {
   /** Kept once the grid is drawn and can scroll. */
   readonly drawn: Promise<void>;
-  /** Tells formulas where the tables of a sheet, given by its id, lie now. */
-  readonly declareTables: (sheetId: string) => void;
   dispose(): void;
 }
 
@@ -75,6 +73,7 @@ export function createGrid(
     if (shownIn.get(container) !== dispose) return;
     shownIn.delete(container);
     stopRules();
+    stopTables();
     univer.dispose();
     container.replaceChildren();
   };
@@ -87,12 +86,10 @@ export function createGrid(
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
     spillAreas: (unitId, sheetId) => formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {},
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
-    declareTables: (sheetId) => {
-      declareTables(injector, grid, sheetId);
-    },
     dispose,
   };
-  keepInPlace(injector, grid.declareTables);
+  keepInPlace(injector);
+  const stopTables = nameTables(injector, grid);
   showPlainNumbers(injector);
   const stopRules = showRules(grid, injector);
   return grid;

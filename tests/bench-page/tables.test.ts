@@ -191,6 +191,38 @@ describeWithChromium('tables in the grid of the bench', () => {
     await soon(async () => (await column('Elsewhere'))[0]).toBe(300);
   });
 
+  it('reads and moves all formulas after a name of a table was typed', async () => {
+    await open(
+      shownWorkbook({
+        sheets: [
+          {
+            name: 'Readings',
+            rows: [
+              ['Tag', 'Measured'],
+              ['P-1X', 160],
+              ['P-1Y', 190],
+              [],
+              [
+                { formula: 'SUM(B2:B3)', result: 350 },
+                { formula: 'B3*2', result: 380 },
+              ],
+            ],
+            table: { name: 'Readings', area: 'A1:B3', columns: ['Tag', 'Measured'] },
+          },
+        ],
+      }),
+    );
+    await visit.type('Readings', 6, 1, '=SUM(Readings[Measured])');
+    await visit.type('Readings', 6, 2, '=SUM(B2:B3)');
+    await visit.type('Readings', 6, 3, '=COUNTA(Readings[[Tag]:[Measured]])');
+    await visit.type('Readings', 6, 4, '=SUM(Readings[Nothing])');
+    await soon(async () => (await rows('Readings'))[5]).toEqual([350, 350, 4, { code: '#REF!' }]);
+    await front('insertRows', 0, 1);
+    await visit.type('Readings', 3, 2, '500');
+    await soon(async () => (await rows('Readings'))[6]).toEqual([690, 690, 4, { code: '#REF!' }]);
+    expect((await rows('Readings'))[5]).toEqual([690, 380]);
+  });
+
   it('takes the first row of a table without titles for data', async () => {
     await open(
       shownWorkbook({

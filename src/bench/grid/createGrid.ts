@@ -13,6 +13,7 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
+import { closeBrackets } from './closeBrackets.ts';
 import { addIteratorMethods } from './iteratorMethods.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
@@ -88,6 +89,7 @@ export function createGrid(
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
     dispose,
   };
+  closeBrackets(injector);
   keepInPlace(injector);
   const stopTables = nameTables(injector, grid);
   showPlainNumbers(injector);

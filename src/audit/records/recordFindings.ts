@@ -17,6 +17,7 @@ import { curveFindings } from './curveFindings.ts';
 import { perGap } from './evaluateRecord.ts';
 import { faultMessage } from './faultMessage.ts';
 import type { RawCheck, RawRecord } from './rawRecord.ts';
+import { asLeft } from './series.ts';
 
 /** What there is to look at. */
 export interface Looked {
@@ -78,7 +79,7 @@ function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
     say('record-not-falling', 'warning', message, raw);
   }
   if (!looked.record) return;
-  disagreesWithList(looked.record, channel, policy, raw, say);
+  if (raw.series !== asLeft) disagreesWithList(looked.record, channel, policy, raw, say);
   curveFindings(looked.record, channel, looked.thresholds, policy, (rule, severity, message) => {
     say(rule, severity, message, raw);
   });

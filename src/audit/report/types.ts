@@ -1,7 +1,9 @@
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
+import type { AsLeftCounts, AsLeftResult, Exposure } from './asLeftTypes.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
 
+export type * from './asLeftTypes.ts';
 export type * from './recordTypes.ts';
 
 export type Severity = 'critical' | 'warning' | 'note';
@@ -108,6 +110,10 @@ export interface ChannelResult {
   readonly record: RecordResult | null;
   /** Its check with a known vibration. */
   readonly dynamic: DynamicResult | null;
+  /** As it was left; `null` where it has no as-left readings, or none that can be judged. */
+  readonly asLeft: AsLeftResult | null;
+  /** One for each threshold that was found late or unreachable. */
+  readonly exposure: readonly Exposure[];
   readonly findings: readonly Finding[];
   /** Its row in the channel list and in the monitor settings. */
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };
@@ -155,6 +161,7 @@ export interface Summary {
   readonly unreachable: number;
   readonly incomplete: number;
   readonly groupsThatCannotTrip: number;
+  readonly asLeft: AsLeftCounts;
 }
 
 /** How a column was understood. */

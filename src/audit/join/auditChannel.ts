@@ -48,7 +48,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
   const records = found && chosen ? lookAtRecords(found, chosen, assembled, policy) : undefined;
-  const reach = records?.evaluated?.reach ?? null;
+  const ofLeft = chosen?.used?.raw.series === asLeft;
+  const reach = ofLeft ? null : (records?.evaluated?.reach ?? null);
   const channel = reach === null ? assembled : { ...assembled, recordReach: reach };
   const thresholds = evaluateThresholds(channel, policy);
   const audited: Audited = {

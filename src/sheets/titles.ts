@@ -7,6 +7,7 @@ export const sheetNames = {
   groups: 'Audit groups',
   problems: 'Audit problems',
   records: 'Calibration records',
+  'as found and as left': 'As found and as left',
 } as const;
 
 /** Cell A1 of a result sheet: begins with the mark by which later audits know it as no input. */

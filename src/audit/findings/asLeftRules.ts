@@ -63,7 +63,10 @@ function ofThreshold(before: ThresholdResult, left: AsLeftThreshold, twice: Audi
   };
   const acts = `acts at ${amount(left.effective ?? NaN, unit)} as left`;
   const by = `${amount(Math.abs(left.shift ?? NaN), unit)} (${percent(Math.abs(left.shiftFraction ?? NaN))})`;
-  const asFound = `As found it acted at ${amount(before.effective ?? NaN, unit)} (${before.verdict}).`;
+  const asFound =
+    before.verdict === 'unreachable'
+      ? 'As found it was unreachable.'
+      : `As found it was ${before.verdict}, at ${amount(before.effective ?? NaN, unit)}.`;
   if (verdict === 'late') tell('as-left-late', grave, `${acts}: ${by} late. ${asFound} Correct the chain.`);
   else if (verdict === 'unreachable') {
     const why = left.unreachable.join(' and ');

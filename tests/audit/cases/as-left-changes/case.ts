@@ -138,7 +138,7 @@ export const golden: GoldenCase = {
     asLeft: { judged: 8, cured: 1, stillLate: 3, newlyLate: 2 },
   },
   says: [
-    /^Danger 5 mil acts at 5\.882 mil as left: 0\.8824 mil \(17\.6 %\) late\. As found it acted at 6\.25 mil \(late\)\./,
+    /^Danger 5 mil acts at 5\.882 mil as left: 0\.8824 mil \(17\.6 %\) late\. As found it was late, at 6\.25 mil\./,
     /within as found, late as left, at 5 mil and 6\.25 mil\. The sensitivity went from 200 mV\/mil to 160 mV\/mil/,
     /^Danger 5 mil acts somewhere from 5\.11 mil to 5\.426 mil as left/,
   ],

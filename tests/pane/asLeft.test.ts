@@ -1,6 +1,11 @@
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import { asLeftLine, asLeftReadingsLine, exposureLine } from '../../src/pane/audit/channels/asLeftLine.ts';
+import {
+  asLeftLine,
+  asLeftReadingsLine,
+  exposureLine,
+  interimNow,
+} from '../../src/pane/audit/channels/asLeftLine.ts';
 import { nextCheck } from '../../src/pane/audit/channels/nextCheck.ts';
 import { oneChannel } from '../audit/book.ts';
 
@@ -36,6 +41,16 @@ it('gives the linear reach as left, not the one as found', () => {
     'As-left gap voltage (V)': -2.4,
   });
   expect(asLeftLine(channel, threshold)).toContain('linear only up to 4 mil');
+});
+
+// By hand: 5·170/200 = 4.25 mil as left; 5·160/200 = 4 mil would trip early on a chain that was corrected.
+it('offers the interim setpoint of the chain as it is now, and none once it is right', () => {
+  const still = danger({ 'As-left sensitivity (mV/mil)': 170 });
+  expect(interimNow(still.channel, still.threshold)).toMatch(/^Interim setpoint 4\.25 mil /u);
+  const cured = danger({ 'As-left sensitivity (mV/mil)': 200 });
+  expect(interimNow(cured.channel, cured.threshold)).toBeNull();
+  const bare = danger({});
+  expect(interimNow(bare.channel, bare.threshold)).toMatch(/^Interim setpoint 4 mil /u);
 });
 
 it('says what is not known, and nothing where nothing was read as left or given as a day', () => {

@@ -10,9 +10,8 @@ import { CellLink } from '../../parts/CellLink.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';
 import { FindingList } from '../results/FindingList.tsx';
-import { asLeftLine, asLeftReadingsLine, exposureLine } from './asLeftLine.ts';
+import { asLeftLine, asLeftReadingsLine, exposureLine, interimNow } from './asLeftLine.ts';
 import { Badge } from './Badge.tsx';
-import { interimLine } from './interimLine.ts';
 import { nextCheck } from './nextCheck.ts';
 
 /** One channel: drawing, what each threshold does, what to check next, findings, and its rows in the workbook. */
@@ -74,6 +73,6 @@ export function ChannelDetail({ channel, policy }: { channel: ChannelResult; pol
 
 /** What stands below a threshold: how long it may have been so, where it acts as left, and an interim setpoint. */
 function linesBelow(channel: ChannelResult, threshold: ThresholdResult): string[] {
-  const lines = [exposureLine, asLeftLine, interimLine].map((line) => line(channel, threshold));
+  const lines = [exposureLine, asLeftLine, interimNow].map((line) => line(channel, threshold));
   return lines.filter((line) => line !== null);
 }

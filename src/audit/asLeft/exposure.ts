@@ -31,7 +31,12 @@ export function exposuresOf(
   today: number,
 ): readonly Exposure[] {
   if (!thresholds.some(isExposed)) return none;
-  const { from, to } = periodOfExposure(channel, today);
+  const period = periodOfExposure(channel, today);
+  const dates = {
+    from: period.from === null ? null : isoDate(period.from),
+    to: period.to === null ? null : isoDate(period.to),
+    days: period.from === null || period.to === null ? null : period.to - period.from,
+  };
   return thresholds.flatMap((threshold, index): Exposure[] => {
     if (!isExposed(threshold)) return [];
     const { name, multiplier } = threshold;
@@ -39,9 +44,7 @@ export function exposuresOf(
       {
         name,
         multiplier,
-        from: from === null ? null : isoDate(from),
-        to: to === null ? null : isoDate(to),
-        days: from === null || to === null ? null : to - from,
+        ...dates,
         goesOn: goesOn(asLeft?.thresholds[index]?.verdict ?? 'incomplete'),
       },
     ];

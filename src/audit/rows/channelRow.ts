@@ -53,15 +53,15 @@ const ranges = z.object({
   speed: above0,
   limit: above0,
   doubling: above0,
-  asLeftSensitivity: above0,
-  asLeftUncertainty: above0,
 });
+const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertainty: above0 });
 
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
   const read = rowReader(table);
   const headerCoverage = coverageInHeader(table, 'uncertainty');
   const asLeftHeaderCoverage = coverageInHeader(table, 'asLeftUncertainty');
+  const readAsLeft = table.columns.has('asLeftSensitivity') || table.columns.has('asLeftUncertainty');
   return (row) => {
     read.open(row);
     const kindText = read.text('kind');
@@ -93,7 +93,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       asLeftCoverage: coverage ?? asLeftHeaderCoverage,
       complaints: read.complaints(),
     } as const;
-    return checkRanges(ranges, table, found);
+    return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
   };
 }
 

@@ -10,6 +10,7 @@ export const sheetNames = {
   problems: 'Audit problems',
   records: 'Calibration records',
   fleet: 'Fleet summary',
+  'as found and as left': 'As found and as left',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */

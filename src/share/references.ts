@@ -16,8 +16,9 @@ export type Target =
  * the cell or are formulas.
  */
 export function targetOf(reference: string, at: CellPlace, book: BookCells): Target | undefined {
+  if (reference.endsWith(']')) return tableTarget(reference, at, book);
   const plain = parseA1Ref(reference, { allowNamed: true });
-  if (!plain) return tableTarget(reference, at, book);
+  if (!plain) return undefined;
   if ('name' in plain && plain.name) {
     const [owner] = plain.context ?? [];
     return nameTarget(plain.name, owner ?? at.sheet, book);

@@ -1,4 +1,5 @@
 import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
+import { dayOf } from '../../../share/dayOf.ts';
 import { shareWorkbook } from '../../../share/shareWorkbook.ts';
 import type { ShareFormulas } from '../../../share/types.ts';
 import { checkWritable, pathOf, readBytes, writeAll } from '../../files.ts';
@@ -54,7 +55,7 @@ function shared(options: Options, given: string, original: Uint8Array): WantedOu
     write(put) {
       const { bytes, notes } = shareWorkbook(original, {
         formulas: formulasOf(options),
-        date: today(),
+        date: dayOf(new Date()),
         deflater: nodeDeflater,
       });
       put(bytes);
@@ -69,12 +70,4 @@ function formulasOf({ 'share-formulas': given, share }: Options): ShareFormulas 
   if (share === undefined) throw new UsageRefused('--share-formulas goes with --share. See --help.');
   if (given === 'values' || given === 'native') return given;
   throw new UsageRefused(`--share-formulas ${given}: choose values or native.`);
-}
-
-/** The day by the clock of the machine, as 2026-11-27. */
-function today(): string {
-  const now = new Date();
-  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
-    .map((part) => String(part).padStart(2, '0'))
-    .join('-');
 }

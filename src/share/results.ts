@@ -21,12 +21,14 @@ export class NoResult extends Error {}
 const notCalculated = new Set(['#NAME?', '#BUSY!', '#GETTING_DATA', '#CONNECT!', '#BLOCKED!', '#UNKNOWN!']);
 
 const mostCells = 100_000;
+/** Formulas without results that rest on one another in a row, the last one first. */
+const longestChain = 500;
 
 /** The results of formulas, as the file has them or worked out from the cells they lead to. */
 export class Results {
   readonly #book: BookCells;
   readonly #uses: (formula: string) => boolean;
-  readonly #known = new Map<string, Range>();
+  readonly #known = new Map<string, Range | NoResult>();
   readonly #open = new Set<string>();
   /** Some result was not stored, so others that rest on it may be out of date. */
   workedOut = false;
@@ -77,8 +79,10 @@ export class Results {
   #workOut(place: CellPlace, formula: string): Range {
     const key = `${place.row} ${place.column} ${place.sheet}`;
     const known = this.#known.get(key);
+    if (known instanceof NoResult) throw known;
     if (known) return known;
     if (this.#open.has(key)) throw new NoResult('it rests on itself');
+    if (this.#open.size >= longestChain) throw new NoResult('it rests on too long a chain of others');
     this.#open.add(key);
     try {
       const value = evaluate(parsed(formula), {
@@ -93,6 +97,10 @@ export class Results {
       const rows = isRange(value) ? value : [[value]];
       this.#known.set(key, rows);
       return rows;
+    } catch (error) {
+      // One formula without a result ends the whole copy, so it is not tried again from elsewhere.
+      if (error instanceof NoResult) this.#known.set(key, error);
+      throw error;
     } finally {
       this.#open.delete(key);
     }

@@ -16,7 +16,7 @@ const blockSize = 1024;
  * theirs. The text is not taken apart: programs write such drawings in ways that are not well-formed.
  */
 export function withBoxes(drawing: string, notes: readonly CellNote[], taken: readonly string[]): string {
-  const first = 1 + Math.max(0, ...[drawing, ...taken].flatMap(blocksOf));
+  const first = 1 + [drawing, ...taken].flatMap(blocksOf).reduce((most, block) => Math.max(most, block), 0);
   const blocks = Array.from(
     { length: Math.ceil(notes.length / (blockSize - 1)) },
     (_, index) => first + index,

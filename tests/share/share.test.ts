@@ -209,5 +209,9 @@ describeWithLibreOffice('a copy to share in LibreOffice', () => {
     writeFileSync(path, withoutResults(share(original, kind).bytes));
     const calculated = readFileSync(convert(path, 'xlsx', join(folder, 'out')));
     expectSame(shown(calculated), wanted(original));
+    const notes = Object.entries(parts(calculated)).filter(([name]) => /comments\d*\.xml$/.test(name));
+    const said = notes.flatMap(([, text]) => text.match(/Was(, in [A-Z0-9:]+)?: =/g) ?? []);
+    expect(said).toHaveLength(kind === 'values' ? 25 : 5);
+    expect(notes.map(([, text]) => text).join('')).toContain('Seen in March');
   });
 });

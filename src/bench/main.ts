@@ -115,6 +115,12 @@ const bar = fillBar(part('bar'), {
     attempt(async () => {
       if (bench) await save(bench);
     }),
+  share: (formulas) =>
+    attempt(async () => {
+      if (!bench) return;
+      note(words.saving);
+      note(await saveCopy(bench, formulas));
+    }),
   blankChanged: () =>
     attempt(async () => {
       await bench?.port.recalculate();

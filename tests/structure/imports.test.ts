@@ -15,11 +15,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   audit: ['cells', 'units', 'method'],
   sheets: ['cells', 'units', 'method', 'audit'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
-  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts'],
+  share: ['cells', 'functions', 'units', 'sheets', 'hosts'],
+  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'share'],
   pane: ['cells', 'units', 'method', 'audit', 'sheets', 'functions', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],
-  bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin'],
+  bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin', 'share'],
 };
 
 interface SourceFile {

@@ -1,6 +1,9 @@
+import type { ShareFormulas } from '../../share/types.ts';
+
 export interface BarDeeds {
   readonly open: (file: File) => Promise<void>;
   readonly save: () => Promise<void>;
+  readonly share: (formulas: ShareFormulas) => Promise<void>;
   readonly blankChanged: () => Promise<void>;
 }
 
@@ -14,6 +17,11 @@ const words = {
   name: 'Tripdrift bench',
   open: 'Open…',
   save: 'Save a copy',
+  share: 'Copy to share',
+  shareHint: 'A copy for people without Tripdrift',
+  shared: 'Formulas in the copy to share',
+  values: 'values, kept in notes',
+  native: 'native formulas, else values',
   blank: 'Blank cells as',
   zero: '0, as Excel for desktop',
   nothing: 'blank, as Excel on the web',
@@ -39,13 +47,22 @@ export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
   });
   const save = button(words.save, () => void deeds.save());
 
+  const formulas = make('select', '');
+  formulas.append(new Option(words.values, 'values'), new Option(words.native, 'native'));
+  const share = button(
+    words.share,
+    () => void deeds.share(formulas.value === 'native' ? 'native' : 'values'),
+  );
+  share.title = words.shareHint;
+  formulas.ariaLabel = words.shared;
+
   const label = make('label', words.blank);
   const blank = make('select', '');
   blank.append(new Option(words.nothing, 'null'), new Option(words.zero, '0'));
   blank.addEventListener('change', () => void deeds.blankChanged());
   label.append(blank);
 
-  root.append(title, file, label, chooser, open, save);
+  root.append(title, file, label, chooser, open, save, share, formulas);
   return {
     showFile: (name) => {
       file.textContent = name;

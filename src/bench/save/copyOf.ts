@@ -3,6 +3,7 @@ import { withSettings } from '../../hosts/file/patch/settings/writeSettings.ts';
 import { calculated } from '../../hosts/grid/formulas.ts';
 import { storedBook } from '../../hosts/grid/grid.ts';
 import type { Bench } from '../bench.ts';
+import type { ShareOptions } from '../../share/types.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
 import { copyInWorker } from '../worker/copyInWorker.ts';
 import type { Copied } from '../worker/messages.ts';
@@ -21,11 +22,12 @@ export interface Copy {
 
 /**
  * A copy of the opened file with what was changed in the grid; everything else of the file stays in it as it is. `patched`
- * makes its bytes, in the page by a worker. Rejects with FileRefused where a change cannot be kept.
+ * makes its bytes, in the page by a worker; with `share` it is one for people without our functions. Rejects with FileRefused where a change cannot be kept.
  */
 export async function copyOf(
   bench: Bench,
   patched: (order: CopyOrder) => Copied | Promise<Copied> = copyInWorker,
+  share?: ShareOptions,
 ): Promise<Copy> {
   const { grid, port } = bench;
   refuseRenamed(bench);
@@ -33,13 +35,20 @@ export async function copyOf(
   const { moves, notes: reordered } = movesOf(grid, bench.file);
   const { file, notes: unmoved } = movedFile(bench.file, moves);
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
-  const { bytes, notes } = await patched({ original: file.original, edits, added: newSheets(bench) });
+  const order = { original: file.original, edits, added: newSheets(bench), ...(share && { share }) };
+  const { bytes, notes } = await patched(order);
+  const own = file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx');
   const all = [...notes, ...(file.original ? reordered : []), ...unmoved, ...unsaved, ...deleted(bench)];
   return {
-    name: file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx'),
+    name: share ? sharedName(own) : own,
     bytes: withSettings(bytes, port.settings),
     notes: [...new Set(all)],
   };
+}
+
+/** A name of its own, so that nobody takes the copy for the workbook. */
+function sharedName(name: string): string {
+  return name.replace(/(?=\.[^.]*$)/, ' (to share)');
 }
 
 function ownSheets({ file }: Bench): { readonly name: string; readonly id: string }[] {

@@ -1,11 +1,18 @@
+import { dayOf } from '../../share/dayOf.ts';
+import type { ShareFormulas } from '../../share/types.ts';
 import type { Bench } from '../bench.ts';
+import { copyInWorker } from '../worker/copyInWorker.ts';
 import { copyOf } from './copyOf.ts';
 
 const xlsx = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-/** Hands the user a copy of the workbook as a download; what to know about it, in one line. Rejects with FileRefused as `copyOf`. */
-export async function saveCopy(bench: Bench): Promise<string> {
-  const { name, bytes, notes } = await copyOf(bench);
+/**
+ * Hands the user a copy of the workbook as a download, with `formulas` one to share; what to know about it, in one line.
+ * Rejects with FileRefused as `copyOf`.
+ */
+export async function saveCopy(bench: Bench, formulas?: ShareFormulas): Promise<string> {
+  const share = formulas && { formulas, date: dayOf(new Date()) };
+  const { name, bytes, notes } = await copyOf(bench, copyInWorker, share);
   const address = URL.createObjectURL(new Blob([bytes.slice()], { type: xlsx }));
   const link = document.createElement('a');
   link.href = address;

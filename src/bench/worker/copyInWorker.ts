@@ -9,12 +9,13 @@ export function copyInWorker(order: CopyOrder): Promise<Copied> {
   return inWorker('copied', messages(order));
 }
 
-function* messages({ original, edits, added }: CopyOrder): Generator<ToWorker, void> {
+function* messages({ original, edits, added, share }: CopyOrder): Generator<ToWorker, void> {
   for (const [index, { model }] of added.entries()) yield* rowPieces(index, model.rows());
   yield {
     kind: 'copy',
     original,
     edits,
+    ...(share && { share }),
     added: added.map(({ model, beyondModel }) => ({ head: headOf(model), beyondModel })),
   };
 }

@@ -1,6 +1,7 @@
 import type { SheetEdits } from '../../hosts/file/patch/types.ts';
 import type { SheetView, ViewRow, WorkbookView } from '../../hosts/file/view/types.ts';
 import type { ModelRow, SheetModel } from '../../sheets/model.ts';
+import type { ShareOptions } from '../../share/types.ts';
 import type { OpenedFile } from '../open/openFile.ts';
 import type { NewSheet } from '../save/newSheets.ts';
 import type { RowPiece } from './rowPieces.ts';
@@ -21,6 +22,7 @@ export interface CopyAsked {
   /** `null` for a new workbook. */
   readonly original: Uint8Array | null;
   readonly edits: readonly SheetEdits[];
+  readonly share?: ShareOptions;
   readonly added: readonly { readonly head: ModelHead; readonly beyondModel: NewSheet['beyondModel'] }[];
 }
 

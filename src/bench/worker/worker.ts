@@ -22,10 +22,11 @@ function open({ name, bytes }: OpenAsked): void {
   answer({ kind: 'done', results: { opened } });
 }
 
-function copy({ original, edits, added }: CopyAsked): void {
+function copy({ original, edits, added, share }: CopyAsked): void {
   const copied = patchedCopy({
     original,
     edits,
+    ...(share && { share }),
     added: added.map(({ head, beyondModel }, index) => ({
       model: { ...head, rows: () => rows.of(index) },
       beyondModel,

@@ -7,6 +7,7 @@ import { auditInput, auditOptions } from './auditInput.ts';
 import { help } from './help.ts';
 import { parseOptions, type Options } from './options.ts';
 import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
+import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
 
@@ -34,6 +35,10 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
 /** Audits what the command line names, writes what it asks for, and says how things stand. */
 function auditFiles(options: Options): number {
   checkOutputs(options);
+  if (isShareAlone(options)) {
+    process.stdout.write(`${shareAlone(options).join('\n')}\n`);
+    return 0;
+  }
   const settings = auditOptions(options);
   const progress = progressOn(process.stderr);
   try {

@@ -3,7 +3,7 @@ import { optionList, type Option } from './optionList.ts';
 
 const width = 120;
 /** Characters before the words of an option. */
-const indent = 22;
+const indent = 25;
 
 const optionLines = Object.entries<Option>(optionList).map(([name, { value, words }]) => {
   const shown = `  --${name}${value === undefined ? '' : ` ${value}`}`.padEnd(indent);

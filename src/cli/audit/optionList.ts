@@ -22,6 +22,17 @@ export const optionList = {
     value: 'FILE',
     words: 'write the report as JSON; - prints it, and nothing else, on standard output',
   },
+  share: {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words:
+      'write a copy for people without Tripdrift, its formulas in notes; given alone, nothing is audited',
+  },
+  'share-formulas': {
+    type: 'string',
+    value: 'KIND',
+    words: 'in that copy, values (if left out) or, where it is sure to be the same, native formulas',
+  },
   policy: {
     type: 'string',
     value: 'P.json',

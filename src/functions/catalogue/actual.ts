@@ -14,5 +14,6 @@ export const ACTUAL = declare({
   result: 'number',
   resultDescription: 'Real vibration, in the unit of the reading.',
   example: { formula: '=TRIPDRIFT.ACTUAL(4,200,160)', result: '5' },
+  native: 'indicated*configured/measured',
   run: actual,
 });

@@ -11,5 +11,9 @@ export const BAND = declare({
   resultDescription:
     'Low and high side by side, in the unit of the setpoint; not symmetric about the effective threshold.',
   example: { formula: '=TRIPDRIFT.BAND(5,200,160,0.25)', result: '5\t8.333333333333334' },
+  native: {
+    low: 'multiplier*setpoint*configured/measured/(1+uncertainty)',
+    high: 'multiplier*setpoint*configured/measured/(1-uncertainty)',
+  },
   run: band,
 });

@@ -17,6 +17,7 @@ export const CONVERTUNIT = declare({
   resultDescription:
     'The value in the unit "to". Peak-to-peak, 0-to-peak and rms are not converted into one another.',
   example: { formula: '=TRIPDRIFT.CONVERTUNIT(5,"mil","um")', result: '127' },
+  native: 'value*from/to',
   run: (value, from, to) => {
     if (from.dimension !== to.dimension)
       return refused(`To measures ${to.dimension}, From ${from.dimension}: enter units of one kind.`);

@@ -9,5 +9,6 @@ export const EFFECTIVE = declare({
   result: 'number',
   resultDescription: 'Effective threshold, in the unit of the setpoint.',
   example: { formula: '=TRIPDRIFT.EFFECTIVE(5,200,160)', result: '6.25' },
+  native: 'multiplier*setpoint*configured/measured',
   run: effectiveThreshold,
 });

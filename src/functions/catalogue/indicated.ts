@@ -10,5 +10,6 @@ export const INDICATED = declare({
   result: 'number',
   resultDescription: 'Reading of the monitor, in the unit of the real vibration.',
   example: { formula: '=TRIPDRIFT.INDICATED(5,200,160)', result: '4' },
+  native: 'real*measured/configured',
   run: indicated,
 });

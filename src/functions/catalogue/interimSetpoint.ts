@@ -22,6 +22,10 @@ export const INTERIMSETPOINT = declare({
   result: 'number',
   resultDescription: 'Setpoint, in the unit of the given one; #N/A where even one step would act late.',
   example: { formula: '=TRIPDRIFT.INTERIMSETPOINT(5,200,157,0.1)', result: '3.9' },
+  native: {
+    by: 'resolution',
+    forms: { 'left out': 'setpoint*measured/configured', given: stepped('setpoint*measured/configured') },
+  },
   run: (intended, kc, km, resolution) => {
     const offered = interimSetpoint(intended, kc, km, resolution);
     return Number.isNaN(offered)
@@ -29,3 +33,15 @@ export const INTERIMSETPOINT = declare({
       : offered;
   },
 });
+
+/**
+ * The native form of rounding to the early side: `exact` as a whole multiple of the resolution, a step that floating-point
+ * noise missed being met; #N/A for none.
+ */
+function stepped(exact: string): string {
+  const steps = `(${exact}/resolution)`;
+  const nearest = `ROUND(${steps},0)`;
+  const onStep = `ABS(${steps}-${nearest})<=1E-12*IF(${steps}>1,${steps},1)`;
+  const whole = `IF(${onStep},${nearest},INT(${steps}))`;
+  return `IF(${whole}=0,#N/A,${whole}*resolution)`;
+}

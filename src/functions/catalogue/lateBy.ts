@@ -16,6 +16,10 @@ export const LATEBY = declare({
   result: 'number',
   resultDescription: 'Time, in the time unit of the growth.',
   example: { formula: '=TRIPDRIFT.LATEBY(5,6.25,0.5)', result: '2.5' },
+  native: {
+    by: 'law',
+    forms: { linear: '(effective-setpoint)/growth', doubling: 'growth*LOG(effective/setpoint,2)' },
+  },
   run: (intended, effective, growth, by) =>
     by === 'linear' ? lateByLinear(effective, intended, growth) : lateByDoubling(effective, intended, growth),
 });

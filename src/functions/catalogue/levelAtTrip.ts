@@ -19,6 +19,10 @@ export const LEVELATTRIP = declare({
   result: 'number',
   resultDescription: 'Level, in the unit of the effective threshold.',
   example: { formula: '=TRIPDRIFT.LEVELATTRIP(6.25,3,0.5)', result: '7.75' },
+  native: {
+    by: 'law',
+    forms: { linear: 'effective+growth*delay', doubling: 'effective*2^(delay/growth)' },
+  },
   run: (effective, delay, growth, by) =>
     by === 'linear'
       ? levelAtTripLinear(effective, growth, delay)

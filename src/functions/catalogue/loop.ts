@@ -15,6 +15,7 @@ export const LOOP = declare({
   result: 'number',
   resultDescription: 'Reading in the unit of the span; outside it where the current is outside the ends.',
   example: { formula: '=TRIPDRIFT.LOOP(12,20)', result: '10' },
+  native: 'IF(at0=at100,#VALUE!,(current-at0)/(at100-at0)*span)',
   run: (current, span, at0, at100) =>
     at0 === at100
       ? refused('At100 equals At0: enter the currents at the two ends.')

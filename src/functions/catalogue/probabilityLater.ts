@@ -19,5 +19,6 @@ export const PROBABILITYLATER = declare({
   result: 'number',
   resultDescription: 'Probability from 0 to 1.',
   example: { formula: '=TRIPDRIFT.PROBABILITYLATER(5,6.25,200,160,0.03)', result: '0.5' },
+  native: 'NORM.S.DIST((multiplier*setpoint*configured/limit-measured)*coverage/(uncertainty*measured),TRUE)',
   run: probabilityLater,
 });

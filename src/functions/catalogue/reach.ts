@@ -14,6 +14,7 @@ export const REACH = declare({
   result: 'number',
   resultDescription: 'Swing in the unit of the gap; 0 where the gap lies outside the range.',
   example: { formula: '=TRIPDRIFT.REACH(50,10,80)', result: '60' },
+  native: 'IF(from<to,IF(gap<=from,0,IF(gap>=to,0,2*IF(gap-from<to-gap,gap-from,to-gap))),#VALUE!)',
   run: (gap, from, to) =>
     from < to ? linearReach(gap, from, to) : refused('From is not below To: enter the smaller end first.'),
 });

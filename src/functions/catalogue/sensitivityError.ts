@@ -10,5 +10,6 @@ export const SENSITIVITYERROR = declare({
   resultDescription:
     'Measured over configured sensitivity, less 1. It is not the shift with its sign turned.',
   example: { formula: '=TRIPDRIFT.SENSITIVITYERROR(200,160)', result: '-0.2' },
+  native: '(measured-configured)/configured',
   run: sensitivityError,
 });

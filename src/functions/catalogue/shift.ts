@@ -10,5 +10,6 @@ export const SHIFT = declare({
   resultDescription:
     'Effective threshold less the intended one, in the unit of the setpoint; above 0 is late.',
   example: { formula: '=TRIPDRIFT.SHIFT(5,200,160)', result: '1.25' },
+  native: 'multiplier*setpoint*(configured-measured)/measured',
   run: shift,
 });

@@ -9,5 +9,6 @@ export const SHIFTFRACTION = declare({
   result: 'number',
   resultDescription: 'Configured over measured sensitivity, less 1; above 0 is late. 0.25 is 25 %.',
   example: { formula: '=TRIPDRIFT.SHIFTFRACTION(200,160)', result: '0.25' },
+  native: '(configured-measured)/measured',
   run: shiftFraction,
 });

@@ -16,6 +16,8 @@ export const ZONE = declare({
   result: 'text',
   resultDescription: 'A, B, C or D; a value on a boundary is in the better zone.',
   example: { formula: '=TRIPDRIFT.ZONE(5,3600,"mil")', result: 'B' },
+  native:
+    'IF(displacement*unit<=4800/SQRT(speed),"A",IF(displacement*unit<=9000/SQRT(speed),"B",IF(displacement*unit<=13200/SQRT(speed),"C","D")))',
   run: (displacement, n, unit) =>
     notPeakToPeak('Unit', unit) ?? zone(convert(displacement, unit, MICROMETRE), n),
 });

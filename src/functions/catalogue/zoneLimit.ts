@@ -21,6 +21,14 @@ export const ZONELIMIT = declare({
   result: 'number',
   resultDescription: 'Displacement, peak-to-peak.',
   example: { formula: '=TRIPDRIFT.ZONELIMIT("B/C",3600)', result: '150' },
+  native: {
+    by: 'boundary',
+    forms: {
+      'A/B': '4800/SQRT(speed)/unit',
+      'B/C': '9000/SQRT(speed)/unit',
+      'C/D': '13200/SQRT(speed)/unit',
+    },
+  },
   run: (boundary, n, unit) =>
     notPeakToPeak('Unit', unit) ?? convert(zoneLimit(boundary, n), MICROMETRE, unit),
 });

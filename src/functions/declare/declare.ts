@@ -1,6 +1,7 @@
 import type { Band } from '../../method/range.ts';
 import type { FunctionError } from '../functionError.ts';
 import type { Argument, Values } from './argument.ts';
+import type { Native } from './native.ts';
 
 /** What the arithmetic of a function may give; a number that is not finite, or nothing, never leaves. */
 export type Answer = number | string | Band | FunctionError | undefined | Line;
@@ -23,6 +24,8 @@ interface Texts {
   readonly result: 'number' | 'text' | 'pair' | 'row' | 'along';
   readonly resultDescription: string;
   readonly example: Example;
+  /** Left out where nothing exact and short does the same. */
+  readonly native?: Native;
 }
 
 /** One worksheet function as data: its texts, its arguments in order, and the arithmetic behind it. */

@@ -18,6 +18,8 @@ export function CareView({ shown }: { shown: boolean }): JSX.Element {
       <BrokenFormulas />
       <h3>{careWords.recalculation}</h3>
       <Recalculate />
+      <h3>{careWords.sharing}</h3>
+      <p>{careWords.sharingHow}</p>
       <h3>{careWords.rules}</h3>
       <p>{careWords.rulesVersion(version)}</p>
       <h3>{careWords.caution}</h3>

@@ -23,6 +23,9 @@ export const careWords = {
       ? 'There is no Tripdrift formula in this workbook.'
       : `${count} ${count === 1 ? 'formula was' : 'formulas were'} calculated anew.`,
   recalculation: 'Recalculation',
+  sharing: 'A copy for people without Tripdrift',
+  sharingHow:
+    'Their program shows #NAME? where a formula calls a Tripdrift function. Save the workbook, open it in the Tripdrift bench and choose “Copy to share”: values, or native formulas, stand there instead, and your workbook stays as it is.',
   rules: 'Rules',
   rulesVersion: (version: string) =>
     `Version ${version}. It stands beside every result; results of another version may differ.`,

@@ -4,9 +4,10 @@ import type { AuditedInput } from '../auditInput.ts';
 import type { Options } from '../options.ts';
 import { jsonReport } from './jsonReport.ts';
 import { resultsCopy } from './resultsCopy.ts';
+import { sharedCopy } from './sharedCopy.ts';
 import type { OutputKind } from './wanted.ts';
 
-const kinds: readonly OutputKind[] = [resultsCopy, jsonReport];
+const kinds: readonly OutputKind[] = [resultsCopy, jsonReport, sharedCopy];
 
 /**
  * Refuses, before any work is done, files that could not be written.

@@ -3,19 +3,16 @@ import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { resultSheets } from '../../../sheets/resultSheets.ts';
 import { checkWritable } from '../../files.ts';
-import { UsageRefused } from '../../refused.ts';
 import { plain, type Progress } from '../../terminal.ts';
 import type { CopySource } from '../auditInput.ts';
+import { checkCopyName } from './copyName.ts';
 import type { OutputKind, WantedOutput } from './wanted.ts';
 
 /** `--out`: a copy of the workbook with the result sheets behind its own. */
 export const resultsCopy: OutputKind = {
   check({ inputs, out, force }) {
     if (out === undefined) return;
-    const wanted = /\.xlsm$/iu.test(inputs[0] ?? '') ? '.xlsm' : '.xlsx';
-    if (!out.toLowerCase().endsWith(wanted)) {
-      throw new UsageRefused(`--out ${out}: a copy of ${inputs[0] ?? ''} must be named ${wanted}.`);
-    }
+    checkCopyName('--out', out, inputs[0]);
     checkWritable(out, inputs, force);
   },
   output({ out }, { report, source }, progress) {

@@ -11,6 +11,8 @@ export interface ViewCell {
   readonly value: ViewValue;
   /** `value` is the code of an error, such as `#N/A`. */
   readonly error?: true;
+  /** The formula's result was never stored. */
+  readonly uncalculated?: true;
   /** As a person types it, without `=`; absent in the cells that an array formula spills into. */
   readonly formula?: string;
   /** At the top left cell of an array formula: the cells it fills. */

@@ -128,7 +128,7 @@ export class ViewPart implements XmlHandler {
     const { hasFormula, formulaAttributes, formulaText } = content;
     // A plain cell may be there to undo the look of its row or column.
     this.#spend(1);
-    let value: Pick<ViewCell, 'value' | 'error'>;
+    let value: Pick<ViewCell, 'value' | 'error' | 'uncalculated'>;
     try {
       value = viewValue(content.take('number'), this.#context);
     } catch (error) {

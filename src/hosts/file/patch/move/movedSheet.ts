@@ -1,6 +1,6 @@
 import type { EditablePart } from '../../write/package/editable.ts';
-import { outline } from '../../write/xml/outline.ts';
-import { type Edit, splice } from '../../write/xml/splice.ts';
+import { splice } from '../../write/xml/splice.ts';
+import { aroundRows } from '../aroundRows.ts';
 import { mapSheet } from '../sheetMap.ts';
 import { type ElementMove, movedElement } from './movedElements.ts';
 import { movedRows } from './movedRows.ts';
@@ -17,17 +17,9 @@ export function movedSheet(
   formulaOf: (stored: string) => string,
 ): string {
   const map = mapSheet(text, part, sheet, () => true);
-  const { openEnd, closeStart } = map.sheetData;
-  // Around the rows; places behind them are those of the text without them.
-  const around = text.slice(0, openEnd) + text.slice(closeStart);
-  const root = outline(around, part);
-  if (move) refuseFilter(root, move);
-  const how: ElementMove = { text: around, formulaOf, move };
-  const back = (at: number): number => (at > openEnd ? at + closeStart - openEnd : at);
-  const outside = (movedElement(root, how) ?? []).map((edit): Edit => ({
-    ...edit,
-    from: back(edit.from),
-    to: back(edit.to),
-  }));
+  const around = aroundRows(text, part, map);
+  if (move) refuseFilter(around.root, move);
+  const how: ElementMove = { text: around.text, formulaOf, move };
+  const outside = around.back(movedElement(around.root, how) ?? []);
   return splice(text, [...outside, ...movedRows(text, map, move, formulaOf)]);
 }

@@ -1,7 +1,7 @@
-import { type Callable, callable } from '../functions/call/callable.ts';
-import { number } from '../functions/declare/argument.ts';
-import type { Answer } from '../functions/declare/declare.ts';
-import { FunctionError } from '../functions/functionError.ts';
+import { type Callable, callable } from '../call/callable.ts';
+import { number } from '../declare/argument.ts';
+import type { Answer } from '../declare/declare.ts';
+import { FunctionError } from '../functionError.ts';
 
 const left = number('left', 'any', 'Left operand.');
 const right = number('right', 'any', 'Right operand.');

@@ -1,0 +1,73 @@
+import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
+import { dayOf } from '../../../share/dayOf.ts';
+import { shareWorkbook } from '../../../share/shareWorkbook.ts';
+import type { ShareFormulas } from '../../../share/types.ts';
+import { checkWritable, pathOf, readBytes, writeAll } from '../../files.ts';
+import { UsageRefused } from '../../refused.ts';
+import { plain } from '../../terminal.ts';
+import { isTextTable } from '../input.ts';
+import type { Options } from '../options.ts';
+import { checkCopyName } from './copyName.ts';
+import type { OutputKind, WantedOutput } from './wanted.ts';
+
+/** `--share`: a copy of the workbook for people without our functions. */
+export const sharedCopy: OutputKind = {
+  check(options) {
+    const { inputs, share, out, force } = options;
+    formulasOf(options);
+    if (share === undefined) return;
+    if (inputs.some(isTextTable)) {
+      throw new UsageRefused('--share copies a workbook; text tables (.csv) have no formulas.');
+    }
+    if (out !== undefined && pathOf(out) === pathOf(share)) {
+      throw new UsageRefused('--share and --out name the same file. Choose two names.');
+    }
+    checkCopyName('--share', share, inputs[0]);
+    checkWritable(share, inputs, force);
+  },
+  output(options, { source }) {
+    return options.share === undefined ? undefined : shared(options, options.share, source.original);
+  },
+};
+
+/** Whether nothing but a copy to share is asked for, so that the workbook need not hold what can be audited. */
+export function isShareAlone({ share, out, json, policy, map, strict }: Options): boolean {
+  return share !== undefined && !strict && [out, json, policy, map].every((one) => one === undefined);
+}
+
+/**
+ * Makes the copy to share and nothing else; what to tell the user of it.
+ * @throws UsageRefused, FileRefused where it can't be made or written.
+ */
+export function shareAlone(options: Options): readonly string[] {
+  const { inputs, share = '' } = options;
+  const [first = '', ...more] = inputs;
+  if (more.length > 0) throw new UsageRefused('One workbook at a time. See --help.');
+  const output = shared(options, share, readBytes(first));
+  writeAll([output]);
+  return output.said();
+}
+
+function shared(options: Options, given: string, original: Uint8Array): WantedOutput {
+  let said: readonly string[] = [];
+  return {
+    given,
+    write(put) {
+      const { bytes, notes } = shareWorkbook(original, {
+        formulas: formulasOf(options),
+        date: dayOf(new Date()),
+        deflater: nodeDeflater,
+      });
+      put(bytes);
+      said = [`Written: ${given}, a copy to share.`, ...notes.map((note) => plain(note))];
+    },
+    said: () => said,
+  };
+}
+
+function formulasOf({ 'share-formulas': given, share }: Options): ShareFormulas {
+  if (given === undefined) return 'values';
+  if (share === undefined) throw new UsageRefused('--share-formulas goes with --share. See --help.');
+  if (given === 'values' || given === 'native') return given;
+  throw new UsageRefused(`--share-formulas ${given}: choose values or native.`);
+}

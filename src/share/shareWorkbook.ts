@@ -1,0 +1,80 @@
+import type { Area } from '../cells/sheet.ts';
+import { addNotes } from '../hosts/file/notes/addNotes.ts';
+import { patchWorkbook } from '../hosts/file/patch/patchWorkbook.ts';
+import { viewWorkbook } from '../hosts/file/view/viewWorkbook.ts';
+import { readWorkbookPart } from '../hosts/file/read/workbookPart.ts';
+import { openWorkbook } from '../hosts/file/write/package/openWorkbook.ts';
+import { PackageEdits } from '../hosts/file/write/package/packageEdits.ts';
+import { collect } from '../hosts/file/zip/collect.ts';
+import { defaultLimits } from '../hosts/file/zip/limits.ts';
+import { BookCells } from './bookCells.ts';
+import { bookNames } from './bookNames.ts';
+import { aroundCells } from './aroundCells.ts';
+import { ourUse } from './ourUse.ts';
+import { refuseUnknown, replacedCells, type Unknown } from './replacedCells.ts';
+import { Results } from './results.ts';
+import { spillCells } from './spillCells.ts';
+import { threadNotes } from './threadNotes.ts';
+import type { ShareOptions, SharedCopy } from './types.ts';
+import { countNote } from './words.ts';
+
+/**
+ * A copy of an .xlsx or .xlsm workbook for people without our functions: where a cell's formula calls one, the cell has
+ * its value with the formula in a note, or a native formula (`options.formulas`). Conditional formats, rules for input
+ * and names that call one can't hold a value and are left out, which `notes` says. What is not touched is taken over byte for byte.
+ * Throws FileRefused, naming sheet and cell, where a result is neither in the file nor can be worked out.
+ */
+export function shareWorkbook(original: Uint8Array, options: ShareOptions): SharedCopy {
+  const view = viewWorkbook('', original);
+  const source = openWorkbook(original, false);
+  const use = ourUse(bookNames(source.workbook.text, source.workbook.root));
+  const results = new Results(new BookCells(view), use.uses);
+  const unknown: Unknown[] = [];
+  const replaced = view.sheets.map((sheet) => ({
+    sheet: sheet.name,
+    ...replacedCells(sheet, use, results, options, (cell) => unknown.push(cell)),
+  }));
+  refuseUnknown(unknown);
+
+  const filledFrom = (sheet: string, row: number, column: number): Area | undefined =>
+    replaced
+      .find((one) => one.sheet.toLowerCase() === sheet.toLowerCase())
+      ?.filled.find(({ top, left }) => top === row && left === column);
+  const edits = replaced.map(({ sheet, cells }, index) => {
+    const own = new Set(cells.map(({ row, column }) => `${row} ${column}`));
+    const spilled = spillCells(view.sheets[index]?.rows ?? [], sheet, filledFrom);
+    return { sheet, cells: [...cells, ...spilled.filter(({ row, column }) => !own.has(`${row} ${column}`))] };
+  });
+  const patched = collect();
+  const { notes } = patchWorkbook(
+    original,
+    edits.filter(({ cells }) => cells.length > 0),
+    [],
+    patched.sink,
+  );
+
+  const book = openWorkbook(patched.bytes(), false);
+  const changes = new PackageEdits(book);
+  const { sheets } = readWorkbookPart(book.archive, defaultLimits);
+  const threads = replaced.flatMap(({ sheet, notes: own }) => {
+    const part = sheets.find(({ name }) => name === sheet)?.part.name;
+    if (part === undefined) return [];
+    addNotes(book, changes, { part, name: sheet }, own);
+    return threadNotes(book.archive, part, sheet, own);
+  });
+  const count = {
+    values: replaced.reduce((sum, one) => sum + one.values, 0),
+    native: replaced.reduce((sum, one) => sum + one.native, 0),
+  };
+  const around = aroundCells(book, changes, {
+    use,
+    filledFrom,
+    frozen: count.values > 0,
+    calculate: results.workedOut,
+  });
+  return {
+    bytes: changes.bytes(options.deflater),
+    replaced: count,
+    notes: [countNote(count), ...threads, ...around, ...notes],
+  };
+}

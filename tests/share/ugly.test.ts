@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest';
+import { shareWorkbook } from '../../src/share/shareWorkbook.ts';
+import type { ShareFormulas } from '../../src/share/types.ts';
+import { everythingParts } from '../fixtures/workbooks/everything.ts';
+import { zipParts } from '../fixtures/workbooks/package.ts';
+import { prefixed, smallParts, strictParts } from '../fixtures/workbooks/small.ts';
+import { cellsOf, changedParts } from '../hosts/file/patch/patched.ts';
+import { partText } from '../hosts/file/write/parts.ts';
+import { objections } from '../hosts/file/write/validator.ts';
+import { sharedBook } from './sharedBook.ts';
+
+const share = (original: Uint8Array, formulas: ShareFormulas = 'values') =>
+  shareWorkbook(original, { formulas, date: '2026-11-27' });
+
+/** A workbook of one sheet with these rows, in the parts of `from`. */
+function withSheet(rows: string, from = smallParts(), tail = ''): Record<string, string | Uint8Array> {
+  const name = 'xl/worksheets/sheet1.xml';
+  const sheet = String(from[name]).replace(
+    /<sheetData>.*<\/sheetData>/,
+    `<sheetData>${rows}</sheetData>${tail}`,
+  );
+  return { ...from, [name]: sheet };
+}
+
+const effective = (ref: string, given = '5,200,160', value = '<v>6.25</v>', attributes = ''): string =>
+  `<c r="${ref}"><f${attributes}>_xldudf_TRIPDRIFT_EFFECTIVE(${given})</f>${value}</c>`;
+
+describe('a copy to share', () => {
+  it('of a workbook with one of nearly everything changes what it must, and nothing else', () => {
+    const original = zipParts(everythingParts({ macros: true }));
+    const { bytes, replaced } = share(original);
+    expect(replaced).toEqual({ values: 1, native: 0 });
+    expect(changedParts(original, bytes)).toEqual([
+      '[Content_Types].xml',
+      'xl/_rels/workbook.xml.rels',
+      'xl/calcChain.xml',
+      'xl/comments1.xml',
+      'xl/drawings/vmlDrawing1.vml',
+      'xl/worksheets/sheet1.xml',
+    ]);
+    expect(objections(bytes, 'xlsm')).toEqual([]);
+    expect(partText(bytes, 'xl/comments1.xml')).toContain('Check with the vendor sheet');
+  });
+
+  it('of one without our functions is the same, byte for byte of its parts', () => {
+    const original = zipParts(smallParts());
+    const { bytes, notes } = share(original);
+    expect(changedParts(original, bytes)).toEqual([]);
+    expect(notes).toEqual(['No cell has a formula with a Tripdrift function.']);
+  });
+
+  it('tells the formula where a cell has a thread of comments', () => {
+    const parts = everythingParts();
+    const name = 'xl/worksheets/sheet1.xml';
+    parts[name] = String(parts[name]).replace(/<c r="C2"[^>]*>.*?<\/c>/, effective('C2'));
+    expect(share(zipParts(parts)).notes.join('\n')).toContain(
+      'cell C2 has a thread of comments, beside which programs may not show the note: Was: =TRIPDRIFT.EFFECTIVE(5,200,160)',
+    );
+  });
+
+  it('gives tables of what-ifs their values, which would come out wrong', () => {
+    const rows = `<row r="1">${effective('B1', 'A1,200,160')}</row><row r="2"><c r="A2"><v>4</v></c><c r="B2"><f t="dataTable" ref="B2:B3" dt2D="0" dtr="0" r1="A1"/><v>5</v></c></row><row r="3"><c r="A3"><v>8</v></c><c r="B3"><v>10</v></c></row>`;
+    const { bytes, notes } = share(zipParts(withSheet(rows)));
+    expect(partText(bytes, 'xl/worksheets/sheet1.xml')).not.toContain('dataTable');
+    expect([cellsOf(bytes)['B2']?.value, cellsOf(bytes)['B3']?.value]).toEqual([5, 10]);
+    expect(notes.join('\n')).toContain('the table of what-ifs in B2:B3 has its values');
+    expect(objections(bytes)).toEqual([]);
+  });
+
+  it('of a strict workbook, and of one with prefixed elements, is accepted by the Open XML SDK', () => {
+    const rows = `<row r="1">${effective('A1')}${effective('XFD1')}</row><row r="1048576">${effective('B1048576')}</row>`;
+    const plain = withSheet(
+      rows,
+      smallParts(),
+      '<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>',
+    );
+    const marked = prefixed(plain, [
+      'xl/worksheets/sheet1.xml',
+      'xl/workbook.xml',
+      'xl/_rels/workbook.xml.rels',
+    ]);
+    for (const parts of [plain, withSheet(rows, strictParts()), marked]) {
+      const { bytes } = share(zipParts(parts));
+      expect(objections(bytes)).toEqual([]);
+      expect(cellsOf(bytes)['XFD1']?.value).toBe(6.25);
+      expect(partText(bytes, 'xl/comments1.xml')).toContain('ref="B1048576"');
+    }
+  });
+
+  it('has no note that a formula’s text could break out of, and no formula made of one', () => {
+    const rows = `<row r="1"><c r="A1" t="str"><f>TRIPDRIFT.ZONE(5,3600,"mil")&amp;"&lt;/t&gt;&lt;b&gt;=1+1_x000D_"</f><v>=1+1</v></c></row>`;
+    const { bytes } = share(zipParts(withSheet(rows)));
+    expect(cellsOf(bytes)['A1']).toEqual({ value: '=1+1', style: 0 });
+    const comments = partText(bytes, 'xl/comments1.xml');
+    expect(comments).toContain('&amp;&quot;&lt;/t&gt;&lt;b&gt;=1+1_x005F_x000D_&quot;');
+    expect(objections(bytes)).toEqual([]);
+  });
+
+  it('works a chain of formulas out from its start', () => {
+    const length = 3000;
+    const rows = Array.from({ length }, (_, index) => {
+      const row = index + 1;
+      return `<row r="${row}">${effective(`A${row}`, `${row === 1 ? '5' : `A${row - 1}`},200,200`, '')}</row>`;
+    });
+    const { bytes } = share(zipParts(withSheet(rows.join(''))));
+    expect(cellsOf(bytes)[`A${length}`]?.value).toBe(5);
+  });
+
+  it('is refused where a chain of them has to be followed too far', () => {
+    const rows = Array.from({ length: 3000 }, (_, index) => {
+      const row = index + 1;
+      return `<row r="${row}">${effective(`A${row}`, `A${row + 1},200,200`, '')}</row>`;
+    });
+    expect(() => share(zipParts(withSheet(rows.join(''))))).toThrow(/cell A1: .*too long a chain of others/);
+  });
+
+  it('of many formulas of one cell each, as newer programs store them, takes seconds', () => {
+    const rows = Array.from({ length: 5000 }, (_, index) => {
+      const row = index + 1;
+      return `<row r="${row}">${effective(`A${row}`, `B${row},200,160`, '<v>6.25</v>', ` t="array" ref="A${row}"`)}<c r="B${row}"><v>5</v></c></row>`;
+    });
+    const original = zipParts(withSheet(rows.join('')));
+    for (const formulas of ['values', 'native'] as const) {
+      const begun = performance.now();
+      const { bytes, replaced } = share(original, formulas);
+      expect(replaced[formulas]).toBe(5000);
+      expect(cellsOf(bytes)['A5000']?.value).toBe(6.25);
+      expect(performance.now() - begun).toBeLessThan(30_000);
+    }
+  });
+
+  it('numbers days as the original does', () => {
+    const rows = '<row r="1"><c r="A1"><f>TRIPDRIFT.EFFECTIVE(40000,200,200)</f><v>40000</v></c></row>';
+    const parts = withSheet(rows, smallParts({ workbookHead: '<workbookPr date1904="1"/>' }));
+    expect(cellsOf(share(zipParts(parts)).bytes)['A1']?.value).toBe(40_000);
+    expect(partText(share(sharedBook({ date1904: true })).bytes, 'xl/workbook.xml')).toContain(
+      'date1904="1"',
+    );
+  });
+});

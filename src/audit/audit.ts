@@ -19,6 +19,9 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
+import { changesSince } from './since/changesSince.ts';
+import { snapshotOf } from './since/fromReport.ts';
+import type { Snapshot } from './since/snapshot.ts';
 import { asPart, finish } from './steps.ts';
 import { searchInSteps } from './tables/candidates.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
@@ -31,6 +34,8 @@ export interface AuditOptions {
   readonly map?: ColumnMap;
   /** Time of the audit; calibrations are as old as they are then. */
   readonly now?: Date;
+  /** An earlier audit to compare this one with. */
+  readonly before?: Snapshot;
 }
 
 /** Rows between two reports of progress. */
@@ -52,7 +57,7 @@ export function* auditInSteps(
   workbook: Workbook,
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
-  const { policy = defaultPolicy, map = {}, now = new Date() } = options;
+  const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
   yield* asPart(searchInSteps(workbook), () => 0);
   const tables = findTables(workbook, map);
   yield 0;
@@ -120,7 +125,7 @@ export function* auditInSteps(
   problems.push(...ofGroups);
   const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
   yield 1;
-  return {
+  const report: Report = {
     schema: 'tripdrift-report/1',
     version,
     input: workbook.name,
@@ -131,8 +136,10 @@ export function* auditInSteps(
     groups,
     problems,
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
+    since: null,
     caution,
   };
+  return before ? { ...report, since: changesSince(before, snapshotOf(report)) } : report;
 }
 
 /** As `loneSettings`, some rows at a time. */

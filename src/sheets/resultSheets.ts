@@ -1,4 +1,5 @@
 import type { Report } from '../audit/report/types.ts';
+import { changesSheet } from './changes/changesSheet.ts';
 import { groupsSheet } from './groups/groupsSheet.ts';
 import type { SheetModel } from './model.ts';
 import { problemsSheet } from './problems/problemsSheet.ts';
@@ -8,8 +9,8 @@ import { resultsSheet } from './results/resultsSheet.ts';
 import { summarySheet } from './summary/summarySheet.ts';
 
 /**
- * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems, and
- * calibration records where a channel has one.
+ * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems,
+ * changes where an earlier audit was named, and calibration records where a channel has one.
  * Numbers stand in full precision in the units that the report names and are rounded by their formats only; all text is
  * plain text. Cell A1 of each begins with `Tripdrift audit`, so that a later audit reads none of them as input.
  */
@@ -20,6 +21,7 @@ export function resultSheets(report: Report): readonly SheetModel[] {
     resultsSheet(report),
     groupsSheet(report),
     problemsSheet(report),
+    ...(report.since ? [changesSheet(report, report.since)] : []),
     ...(records.length > 0 ? [recordsSheet(report, records)] : []),
   ];
 }

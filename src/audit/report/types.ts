@@ -1,5 +1,6 @@
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
+import type { SinceResult } from '../since/sinceTypes.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
 
 export type * from './recordTypes.ts';
@@ -91,6 +92,8 @@ export interface ChannelInputs {
   readonly voting: string | null;
   /** `null`: what stands there is not understood. */
   readonly bypass: boolean | null;
+  /** Day of the measured sensitivity, `YYYY-MM-DD`. */
+  readonly calibratedOn: string | null;
 }
 
 export interface ChannelResult {
@@ -179,5 +182,7 @@ export interface Report {
   readonly groups: readonly GroupResult[];
   readonly problems: readonly Problem[];
   readonly columns: readonly ColumnReading[];
+  /** What changed since an earlier audit; `null` where none was named. */
+  readonly since: SinceResult | null;
   readonly caution: string;
 }

@@ -1,4 +1,5 @@
 import type { Report } from '../../audit/report/types.ts';
+import { auditedLine } from '../auditedLine.ts';
 import { tones } from '../look/palette.ts';
 import { footer } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
@@ -17,13 +18,7 @@ export function summarySheet(report: Report): SheetModel {
   const counts = countLines(report.summary);
   const top: readonly (readonly Entry[])[] = [
     [wide(titleOf('summary'), 'title', lastColumn)],
-    [
-      wide(
-        `${report.input} · audited ${time(report.generated)} · rules version ${report.version}`,
-        'remark',
-        lastColumn,
-      ),
-    ],
+    [wide(auditedLine(report), 'remark', lastColumn)],
     [],
     [wide(report.caution, 'caution', lastColumn)],
     [],
@@ -38,7 +33,10 @@ export function summarySheet(report: Report): SheetModel {
     ...columnLines(report.columns),
     ...policyLines(report.policy),
     heading('Beside this sheet'),
-    ...guide.map(([name, words]): readonly Entry[] => [wide(name, 'strong', 2), wide(words, 'wrapped', 7)]),
+    ...guide(report).map(([name, words]): readonly Entry[] => [
+      wide(name, 'strong', 2),
+      wide(words, 'wrapped', 7),
+    ]),
   ]);
   const countsFrom = top.length + 1;
   const actionFrom = top.length + counts.length + 1;
@@ -73,19 +71,20 @@ const ownStyles = {
   countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
 } as const;
 
-const guide = [
-  [
-    sheetNames.results,
-    'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
-  ],
-  [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
-  [
-    sheetNames.problems,
-    'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
-  ],
-] as const;
-
-/** `2025-03-14T08:05:00.000Z` as people write it. */
-function time(iso: string): string {
-  return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
+/** What each of the other sheets shows. */
+function guide({ since }: Report): readonly (readonly [name: string, words: string])[] {
+  return [
+    [
+      sheetNames.results,
+      'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
+    ],
+    [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
+    [
+      sheetNames.problems,
+      'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
+    ],
+    ...(since
+      ? ([[sheetNames.changes, `What changed since ${since.before.input}, worst first.`]] as const)
+      : []),
+  ];
 }

@@ -89,7 +89,7 @@ function changeRow(change: Change): ModelRow {
     : capital(quantity ?? '');
   const decimals = decimalsFor(numberOf(now) ?? numberOf(before));
   const value = (of: number | string | null): ModelCell | undefined =>
-    cell(of, typeof of === 'number' ? `level${decimals}` : 'centred');
+    cell(of, typeof of !== 'number' ? 'centred' : unit === null ? 'factor' : `level${decimals}`);
   return {
     height: heightOf([kind, tag, machine, location, what, '', '', unit ?? '', message], wrapping),
     cells: [

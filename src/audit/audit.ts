@@ -1,4 +1,7 @@
 import type { Workbook } from '../cells/sheet.ts';
+import { driftSources } from './drift/driftSources.ts';
+import { findHistory } from './drift/findHistory.ts';
+import { historyProblems } from './drift/historyProblems.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
 import type { Member } from './groups/members.ts';
 import { auditChannel, unjoined } from './join/auditChannel.ts';
@@ -69,12 +72,16 @@ export function* auditInSteps(
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
   const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
 
+  const today = Math.floor(now.getTime() / 86_400_000);
+  const history = yield* asPart(findHistory(workbook, tables, today), () => 0);
+
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
     tables,
     policy,
     records,
-    today: Math.floor(now.getTime() / 86_400_000),
+    readings: driftSources(history, before, tables.channels),
+    today,
     assume: (unit) => {
       const key = `${unit.table} ${unit.column}`;
       if (!assumed.has(key)) assumed.set(key, unit);
@@ -114,6 +121,7 @@ export function* auditInSteps(
   const lone = yield* loneInSteps(tables, settingsIndex, channelIndex, joined, readSettings);
   problems.push(...untaggedRows(tables.channels, channelIndex));
   problems.push(...recordProblems(records, isTag));
+  problems.push(...historyProblems(history, isTag));
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());

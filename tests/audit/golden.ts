@@ -4,6 +4,7 @@ import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/policy/policy.ts';
 import type {
   ChannelResult,
+  DriftResult,
   DynamicResult,
   GroupResult,
   Place,
@@ -34,6 +35,7 @@ export interface ExpectedChannel {
   readonly record?: Partial<RecordResult> | null;
   readonly onCurve?: Readonly<Record<string, number | readonly [number]>>;
   readonly dynamic?: Partial<DynamicResult> | null;
+  readonly drift?: Partial<DriftResult> | null;
 }
 
 /** A small workbook and what its audit has to say, worked out by hand. */
@@ -117,6 +119,7 @@ function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
   checkNumbers(channel.inputs, inputs, `${tag} inputs`);
   checkPart(channel.record, expected.record, `record of ${tag}`);
   checkPart(channel.dynamic, expected.dynamic, `check of ${tag}`);
+  checkPart(channel.drift, expected.drift, `drift of ${tag}`);
   if (expected.onCurve) {
     const acts = channel.record!.thresholds.map(({ name, multiplier, onCurve, largestIndicated }) => [
       `${name} ×${multiplier}`,

@@ -1,6 +1,9 @@
 import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
+import { auditDrift, type AuditedDrift } from '../drift/auditDrift.ts';
+import type { ReadChannel } from '../drift/channelReadings.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
+import type { Channel } from '../evaluate/channel.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
 import { applyRules } from '../findings/rules.ts';
 import type { Chosen } from '../records/chooseRecord.ts';
@@ -8,7 +11,7 @@ import { auditRecords, lookAtRecords, recordsOf } from '../records/auditRecords.
 import { averageOf } from '../records/evaluateRecord.ts';
 import { inputsOf, sensitivityOf } from '../report/inputs.ts';
 import { channelVerdict } from '../report/order.ts';
-import type { Finding } from '../report/types.ts';
+import type { Finding, RecordResult } from '../report/types.ts';
 import { amount } from '../report/wording.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import { placed } from '../rows/complaint.ts';
@@ -46,6 +49,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   });
   const ofRecords = records && auditRecords(records, channel, thresholds, policy);
   if (ofRecords) findings.push(...ofRecords.findings);
+  const ofDrift = driftOf(row, channel, ofRecords?.record ?? null, context);
+  findings.push(...ofDrift.findings);
   const result: OpenResult = {
     tag: row.tag,
     machine: row.machine,
@@ -59,6 +64,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     verdict: channelVerdict(thresholds),
     record: ofRecords?.record ?? null,
     dynamic: ofRecords?.dynamic ?? null,
+    drift: ofDrift.drift,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },
@@ -67,6 +73,29 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   };
   const seated = channel.group !== '' || channel.voting !== '';
   return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
+}
+
+/** How the channel's sensitivity drifts, by the readings that there are of it. */
+function driftOf(
+  row: ChannelRow,
+  channel: Channel,
+  record: RecordResult | null,
+  { readings, tables, policy, today }: Context,
+): AuditedDrift {
+  const key = tagKey(row.tag);
+  const before = readings.before.get(key) ?? [];
+  const history = readings.history.byTag.get(key) ?? [];
+  const known = history.length + before.length > 0;
+  const of: ReadChannel = {
+    channel,
+    row,
+    table: tables.channels,
+    history,
+    before: before.length === 1 ? before[0] : undefined,
+    record,
+    asLeft: known ? readings.asLeftIn(row.row) : null,
+  };
+  return auditDrift(of, policy, today);
 }
 
 /** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */

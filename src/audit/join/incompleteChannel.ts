@@ -38,6 +38,7 @@ export function incompleteChannel(
     verdict: 'incomplete',
     record: null,
     dynamic: null,
+    drift: null,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },

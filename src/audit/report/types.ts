@@ -1,8 +1,10 @@
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
 import type { SinceResult } from '../since/sinceTypes.ts';
+import type { DriftResult } from './driftTypes.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
 
+export type * from './driftTypes.ts';
 export type * from './recordTypes.ts';
 
 export type Severity = 'critical' | 'warning' | 'note';
@@ -111,6 +113,8 @@ export interface ChannelResult {
   readonly record: RecordResult | null;
   /** Its check with a known vibration. */
   readonly dynamic: DynamicResult | null;
+  /** How its sensitivity drifts; `null` where fewer than three readings on three days count. */
+  readonly drift: DriftResult | null;
   readonly findings: readonly Finding[];
   /** Its row in the channel list and in the monitor settings. */
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };

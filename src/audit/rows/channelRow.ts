@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Direction } from '../../method/axial/direction.ts';
+import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import type { Complaint } from './complaint.ts';
 import { checkRanges } from './ranges.ts';
@@ -52,7 +53,7 @@ const ranges = z.object({
 
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
-  const read = rowReader(table);
+  const read = rowReader(table, channelColumns);
   const named = table.columns.get('uncertainty')?.coverage;
   const headerCoverage = named === undefined ? null : { value: named, unit: null };
   return (row) => {

@@ -8,6 +8,7 @@ export const sheetNames = {
   problems: 'Audit problems',
   records: 'Calibration records',
   changes: 'Audit changes',
+  drift: 'Audit drift',
 } as const;
 
 /** Cell A1 of a result sheet: begins with the mark by which later audits know it as no input. */

@@ -16,7 +16,7 @@ export function driftMessage(drift: DriftResult, policy: Policy, due: string | n
     leaving(drift.leaves, unit, policy.tolerance),
     due === null
       ? ''
-      : `That is before the next calibration is due on ${due}, ${rounded(policy.calibrationIntervalDays)} days after the last reading. Measure it earlier, and find out why it drifts.`,
+      : `The next calibration is due only on ${due}, ${rounded(policy.calibrationIntervalDays)} days after the last reading: measure it earlier, and find out why it drifts.`,
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');

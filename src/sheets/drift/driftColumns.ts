@@ -26,8 +26,8 @@ const counted = ({ drift }: Drifting) => drift.readings.filter(({ counts }) => c
 /** Columns of the upper table from left to right; those of the readings below stand under them. */
 export const driftColumns = [
   { id: 'tag', header: 'Tag', width: 15, style: 'strong', value: ({ tag }) => tag },
-  { id: 'machine', header: 'Machine', width: 19, style: 'wrapped', value: ({ machine }) => machine },
-  { id: 'location', header: 'Location', width: 19, style: 'wrapped', value: ({ location }) => location },
+  { id: 'machine', header: 'Machine', width: 23, style: 'wrapped', value: ({ machine }) => machine },
+  { id: 'location', header: 'Location', width: 23, style: 'wrapped', value: ({ location }) => location },
   {
     id: 'count',
     header: 'Readings that count',
@@ -60,11 +60,11 @@ export const driftColumns = [
     style: 'level',
     value: ({ drift }) => drift.expandedUncertainty,
   },
-  { id: 'coverage', header: 'Student’s t', width: 9, style: 'level', value: ({ drift }) => drift.coverage },
+  { id: 'coverage', header: 'Student’s t', width: 11, style: 'level', value: ({ drift }) => drift.coverage },
   {
     id: 'correlation',
     header: 'Correlation',
-    width: 9,
+    width: 12,
     style: 'correlation',
     value: ({ drift }) => drift.correlation,
   },

@@ -97,5 +97,5 @@ function lineOf(of: Drifting, place: (id: string) => number | undefined): ModelR
     const formula = found === null ? undefined : place(id);
     return formula === undefined ? cell(found, look) : { value: found, style: look, formula };
   });
-  return { height: heightOf([of.machine, of.location], [19, 19]), cells };
+  return { height: heightOf([of.machine, of.location], [23, 23]), cells };
 }

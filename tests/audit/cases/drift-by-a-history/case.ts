@@ -92,6 +92,6 @@ export const golden: GoldenCase = {
   ],
   says: [
     /drifts by −1\.461 mV\/mil a year \(−0\.717 % of the configured, ± 0\.5845 mV\/mil/,
-    /leaves the tolerance of ±5 % at 193\.7 mV\/mil on 2026-03-29 \(between 2025-05-22 and 2028-02-01\)\. That is before the next calibration is due on 2027-04-15, 730 days/,
+    /leaves the tolerance of ±5 % at 193\.7 mV\/mil on 2026-03-29 \(between 2025-05-22 and 2028-02-01\)\. The next calibration is due only on 2027-04-15, 730 days/,
   ],
 };

@@ -90,11 +90,12 @@ describe('the audit command', () => {
     const names = readWorkbook('out.xlsx', readFileSync(join(folder, 'out.xlsx'))).sheets.map(
       (sheet) => sheet.name,
     );
-    expect(names.slice(-5)).toEqual([
+    expect(names.slice(-6)).toEqual([
       'Audit summary',
       'Audit results',
       'Audit groups',
       'Audit problems',
+      'Audit drift',
       'Calibration records',
     ]);
     const again = runAudit(folder, 'in.xlsx', '--out', 'out.xlsx');

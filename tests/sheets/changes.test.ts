@@ -76,7 +76,9 @@ describe('results of an earlier audit on a sheet', () => {
     const header = sheet.rows[5]!;
     const spoilt = (change: Readonly<Record<string, string>>): Snapshot => {
       const rows = sheet.rows.map((row, index) =>
-        index === 6 ? header.map((name, at) => change[String(name)] ?? row[at] ?? null) : row,
+        index === 6
+          ? header.map((name, at) => (typeof name === 'string' ? change[name] : undefined) ?? row[at] ?? null)
+          : row,
       );
       return fromSheet({ ...book, sheets: [{ ...sheet, rows }] });
     };

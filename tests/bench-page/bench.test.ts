@@ -91,7 +91,9 @@ describeWithChromium('the bench', () => {
     const before = (await visit.read()).sheets.map(({ name }) => name);
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(before.length + 6);
+    await expect
+      .poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 })
+      .toBe(before.length + 6);
     await page.evaluate(() => {
       window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo();
     });

@@ -22,7 +22,7 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
-import { changesSince } from './since/changesSince.ts';
+import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
 import type { Snapshot } from './since/snapshot.ts';
 import { asPart, finish } from './steps.ts';
@@ -147,7 +147,8 @@ export function* auditInSteps(
     since: null,
     caution,
   };
-  return before ? { ...report, since: changesSince(before, snapshotOf(report)) } : report;
+  if (!before) return report;
+  return { ...report, since: yield* asPart(changesInSteps(before, snapshotOf(report)), () => 1) };
 }
 
 /** As `loneSettings`, some rows at a time. */

@@ -5,16 +5,21 @@ import type { Snapshot, SnapshotChannel } from './snapshot.ts';
 import { valueChanges } from './valueChanges.ts';
 import { verdictChanges } from './verdictChanges.ts';
 
+/** Channels that are compared in one step. */
+const stride = 250;
+
 /**
  * What changed from one audit to another, worst first: verdicts, settings, sensitivities, channels that are gone or new,
  * and what is still not within tolerance. Channels are joined by tag as the tables are. Values are compared in common
- * units, to nine digits.
+ * units, to nine digits. Goes step by step, so that a screen can stay alive.
  */
-export function changesSince(before: Snapshot, now: Snapshot): SinceResult {
+export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void, SinceResult, void> {
   const [earlier, later] = [byTag(before), byTag(now)];
   const unknown = new Set(before.unknown);
   const changes: Change[] = [];
+  let done = 0;
   for (const [key, channels] of later) {
+    if (++done % stride === 0) yield;
     const olds = earlier.get(key) ?? [];
     const [channel] = channels;
     const [old] = olds;

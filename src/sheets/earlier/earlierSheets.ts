@@ -15,9 +15,13 @@ export interface EarlierSheet {
 
 /** Sheets of results in a workbook, the latest first; those that name no time stand last, the last of the workbook first. */
 export function earlierSheets({ name, sheets }: Workbook): readonly EarlierSheet[] {
+  // Behind the title there may stand what tells audits apart.
   const title = titleOf('results');
   const found = sheets
-    .filter((sheet) => cellAt(sheet, 1, 1) === title)
+    .filter((sheet) => {
+      const text = cellText(cellAt(sheet, 1, 1));
+      return text === title || text.startsWith(`${title} · `);
+    })
     .map((sheet): EarlierSheet => {
       const line = readAuditedLine(cellText(cellAt(sheet, 1, auditedColumn)));
       return { sheet, input: line?.input ?? name, audited: line?.audited ?? null };

@@ -2,6 +2,9 @@ import type { Workbook } from '../cells/sheet.ts';
 import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
+import { driftSources } from './drift/driftSources.ts';
+import { findHistory } from './drift/findHistory.ts';
+import { historyProblems } from './drift/historyProblems.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
 import type { Member } from './groups/members.ts';
 import { auditChannel, unjoined } from './join/auditChannel.ts';
@@ -22,6 +25,9 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
+import { changesInSteps } from './since/changesInSteps.ts';
+import { snapshotOf } from './since/fromReport.ts';
+import type { Snapshot } from './since/snapshot.ts';
 import { asPart, finish } from './steps.ts';
 import { searchInSteps } from './tables/candidates.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
@@ -35,6 +41,8 @@ export interface AuditOptions {
   readonly map?: ColumnMap;
   /** Time of the audit; calibrations are as old as they are then. */
   readonly now?: Date;
+  /** An earlier audit to compare this one with. */
+  readonly before?: Snapshot;
 }
 
 /** Rows between two reports of progress. */
@@ -56,7 +64,7 @@ export function* auditInSteps(
   workbook: Workbook,
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
-  const { policy = defaultPolicy, map = {}, now = new Date() } = options;
+  const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
   yield* asPart(searchInSteps(workbook), () => 0);
   const tables = findTables(workbook, map);
   yield 0;
@@ -69,12 +77,16 @@ export function* auditInSteps(
   const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
   const inputs = yield* asPart(inputsFingerprint(tables, records, map), () => 0);
 
+  const today = Math.floor(now.getTime() / 86_400_000);
+  const history = yield* asPart(findHistory(workbook, tables, today), () => 0);
+
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
     tables,
     policy,
     records,
-    today: Math.floor(now.getTime() / 86_400_000),
+    readings: driftSources(history, before, tables.channels),
+    today,
     assume: (unit) => {
       const key = `${unit.table} ${unit.column}`;
       if (!assumed.has(key)) assumed.set(key, unit);
@@ -114,6 +126,7 @@ export function* auditInSteps(
   const lone = yield* loneInSteps(tables, settingsIndex, channelIndex, joined, readSettings);
   problems.push(...untaggedRows(tables.channels, channelIndex));
   problems.push(...recordProblems(records, isTag));
+  problems.push(...historyProblems(history, isTag));
   if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());
@@ -125,7 +138,7 @@ export function* auditInSteps(
   problems.push(...ofGroups);
   const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
   yield 1;
-  return {
+  const report: Report = {
     schema: 'tripdrift-report/1',
     version,
     input: workbook.name,
@@ -138,8 +151,11 @@ export function* auditInSteps(
     groups,
     problems,
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
+    since: null,
     caution,
   };
+  if (!before) return report;
+  return { ...report, since: yield* asPart(changesInSteps(before, snapshotOf(report)), () => 1) };
 }
 
 /** As `loneSettings`, some rows at a time. */

@@ -13,6 +13,7 @@ import {
   channelSheetName,
   placedChannels,
 } from './sheets/channelSheet.ts';
+import { historySheet } from './sheets/historySheet.ts';
 import { gapChartSheet, notesSheet } from './sheets/notesSheet.ts';
 import { probeRecordSheets } from './sheets/probeRecordSheets.ts';
 import { settingsSheet } from './sheets/settingsSheet.ts';
@@ -31,6 +32,7 @@ export function harbourStation(): Uint8Array {
     gapChartSheet(),
     changeLogSheet(),
     ...probeRecordSheets(),
+    historySheet(),
     notesSheet(),
   ];
   const parts = unpackParts(newWorkbook(sheets));

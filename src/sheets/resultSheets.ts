@@ -1,6 +1,8 @@
 import type { Report } from '../audit/report/types.ts';
 import { asLeftLines } from './asLeft/lines.ts';
 import { asLeftSheet } from './asLeft/asLeftSheet.ts';
+import { changesSheet } from './changes/changesSheet.ts';
+import { driftingChannels, driftSheet } from './drift/driftSheet.ts';
 import { groupsSheet } from './groups/groupsSheet.ts';
 import type { SheetModel } from './model.ts';
 import { problemsSheet } from './problems/problemsSheet.ts';
@@ -11,19 +13,22 @@ import { summarySheet } from './summary/summarySheet.ts';
 
 /**
  * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems, as found
- * and as left where a channel was judged twice, and calibration records where a channel has one.
+ * and as left where a channel was judged twice, changes where an earlier audit was named, drift where it was worked out,
+ * and calibration records where a channel has one.
  * Numbers stand in full precision in the units that the report names and are rounded by their formats only; all text is
  * plain text. Cell A1 of each begins with `Tripdrift audit`, so that a later audit reads none of them as input.
  */
 export function resultSheets(report: Report): readonly SheetModel[] {
-  const records = shownRecords(report);
   const lines = asLeftLines(report);
+  const [records, drifting] = [shownRecords(report), driftingChannels(report)];
   return [
     summarySheet(report),
     resultsSheet(report),
     groupsSheet(report),
     problemsSheet(report),
     ...(lines.length > 0 ? [asLeftSheet(report, lines)] : []),
+    ...(report.since ? [changesSheet(report, report.since)] : []),
+    ...(drifting.length > 0 ? [driftSheet(report, drifting)] : []),
     ...(records.length > 0 ? [recordsSheet(report, records)] : []),
   ];
 }

@@ -11,6 +11,8 @@ export const sheetNames = {
   records: 'Calibration records',
   fleet: 'Fleet summary',
   'as found and as left': 'As found and as left',
+  changes: 'Audit changes',
+  drift: 'Audit drift',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */

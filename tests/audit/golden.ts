@@ -6,6 +6,7 @@ import type {
   AsLeftResult,
   AsLeftThreshold,
   ChannelResult,
+  DriftResult,
   DynamicResult,
   Exposure,
   GroupResult,
@@ -43,6 +44,7 @@ export interface ExpectedChannel {
   readonly asLeftThresholds?: Readonly<Record<string, Partial<AsLeftThreshold>>>;
   /** All of it, in order, where given. */
   readonly exposure?: readonly Exposure[];
+  readonly drift?: Partial<DriftResult> | null;
 }
 
 /** A small workbook and what its audit has to say, worked out by hand. */
@@ -126,6 +128,7 @@ function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
   checkNumbers(channel.inputs, inputs, `${tag} inputs`);
   checkPart(channel.record, expected.record, `record of ${tag}`);
   checkPart(channel.dynamic, expected.dynamic, `check of ${tag}`);
+  checkPart(channel.drift, expected.drift, `drift of ${tag}`);
   if (expected.onCurve) {
     const acts = channel.record!.thresholds.map(({ name, multiplier, onCurve, largestIndicated }) => [
       `${name} ×${multiplier}`,

@@ -122,6 +122,7 @@ describe('the audit command', () => {
       'Audit groups',
       'Audit problems',
       'As found and as left',
+      'Audit drift',
       'Calibration records',
     ]);
     const again = runAudit(folder, 'in.xlsx', '--out', 'out.xlsx');

@@ -3,8 +3,11 @@ import { exposuresOf } from '../asLeft/exposure.ts';
 import { judgeAsLeft } from '../asLeft/judgeAsLeft.ts';
 import { hasAsLeft } from '../asLeft/readings.ts';
 import { recordAsLeft } from '../asLeft/records.ts';
+import { auditDrift, type AuditedDrift } from '../drift/auditDrift.ts';
+import type { ReadChannel } from '../drift/channelReadings.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
+import type { Channel } from '../evaluate/channel.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
 import type { Audited, Say } from '../findings/rule.ts';
 import { applyRules } from '../findings/rules.ts';
@@ -14,7 +17,7 @@ import { asLeft } from '../records/series.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
 import { inputsOf, sensitivityOf } from '../report/inputs.ts';
 import { channelVerdict } from '../report/order.ts';
-import type { Finding } from '../report/types.ts';
+import type { Finding, RecordResult } from '../report/types.ts';
 import { amount } from '../report/wording.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import { cellOf, placed } from '../rows/complaint.ts';
@@ -63,6 +66,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   const ofRecords = records && auditRecords(records, channel, thresholds, policy);
   if (ofRecords) findings.push(...ofRecords.findings);
   const left = judgeAsLeft(row, chosen, audited, say);
+  const ofDrift = driftOf(row, channel, ofRecords?.record ?? null, context);
+  findings.push(...ofDrift.findings);
   const result: OpenResult = {
     tag: row.tag,
     machine: row.machine,
@@ -78,6 +83,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     dynamic: ofRecords?.dynamic ?? null,
     asLeft: left,
     exposure: exposuresOf(channel, thresholds, left, today),
+    drift: ofDrift.drift,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },
@@ -98,6 +104,30 @@ const asLeftOfUnusable: Parameters<Say>[0] = {
 };
 
 /** The row with the sensitivity of its calibration record, where the channel list names none; that is said. One as left is not what was found. */
+/** How the channel's sensitivity drifts, by the readings that there are of it. */
+function driftOf(
+  row: ChannelRow,
+  channel: Channel,
+  record: RecordResult | null,
+  { readings, tables, policy, today }: Context,
+): AuditedDrift {
+  const key = tagKey(row.tag);
+  const before = readings.before.get(key) ?? [];
+  const history = readings.history.byTag.get(key) ?? [];
+  const known = history.length + before.length > 0;
+  const of: ReadChannel = {
+    channel,
+    row,
+    table: tables.channels,
+    history,
+    before: before.length === 1 ? before[0] : undefined,
+    record,
+    asLeft: known ? readings.asLeftIn(row.row) : null,
+  };
+  return auditDrift(of, policy, today);
+}
+
+/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */
 function withRecord(
   row: ChannelRow,
   chosen: Chosen | undefined,

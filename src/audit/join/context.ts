@@ -1,3 +1,4 @@
+import type { DriftSources } from '../drift/channelReadings.ts';
 import type { AssumedUnit } from '../evaluate/amounts.ts';
 import type { Member } from '../groups/members.ts';
 import type { Policy } from '../policy/policy.ts';
@@ -14,6 +15,8 @@ export interface Context {
   readonly policy: Policy;
   /** Calibration records and checks with a known vibration. */
   readonly records: RecordBook;
+  /** Dated readings beside the channel list. */
+  readonly readings: DriftSources;
   /** Day of the audit, counted from 1970-01-01. */
   readonly today: number;
   readonly assume: (assumed: AssumedUnit) => void;

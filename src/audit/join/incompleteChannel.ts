@@ -3,6 +3,7 @@ import { noInputs } from '../report/inputs.ts';
 import type { Finding, SensitivityResult } from '../report/types.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
+import { isoDate } from '../tables/found.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import type { OpenResult, Tables } from './context.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
@@ -28,6 +29,7 @@ export function incompleteChannel(
       group: settings?.group || null,
       voting: settings?.voting || null,
       bypass: settings ? settings.bypass : false,
+      calibratedOn: row.calibratedOn === null ? null : isoDate(row.calibratedOn),
     },
     thresholds: [
       incompleteThreshold('alert', written && written.level(settings.alert)),
@@ -38,6 +40,7 @@ export function incompleteChannel(
     dynamic: null,
     asLeft: null,
     exposure: [],
+    drift: null,
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },

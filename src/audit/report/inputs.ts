@@ -1,6 +1,7 @@
 import type { Channel } from '../evaluate/channel.ts';
 import { linearReachOf } from '../evaluate/reach.ts';
 import { realReadingOf } from '../evaluate/timing.ts';
+import { isoDate } from '../tables/found.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { ChannelInputs, SensitivityResult } from './types.ts';
 
@@ -26,6 +27,7 @@ export function inputsOf(channel: Channel, policy: Policy): ChannelInputs {
     group: channel.group === '' ? null : channel.group,
     voting: channel.voting === '' ? null : channel.voting,
     bypass: channel.bypass,
+    calibratedOn: channel.calibratedOn === null ? null : isoDate(channel.calibratedOn),
   };
 }
 
@@ -50,6 +52,7 @@ export const noInputs: ChannelInputs = {
   group: null,
   voting: null,
   bypass: false,
+  calibratedOn: null,
 };
 
 /** Both sensitivities of a channel, as the report shows them. */

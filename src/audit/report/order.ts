@@ -11,15 +11,18 @@ export function rank(verdict: ThresholdVerdict): number {
   return verdicts.indexOf(verdict);
 }
 
+/** What of a threshold counts for its channel's verdict. */
+type Judged = Pick<ThresholdResult, 'name' | 'multiplier' | 'verdict'>;
+
 /** The threshold that gives a channel its verdict: the worst, and of equals danger before alert, then the latest. */
-export function worstThreshold(thresholds: readonly ThresholdResult[]): ThresholdResult | undefined {
-  let worst: ThresholdResult | undefined;
+export function worstThreshold<T extends Judged>(thresholds: readonly T[]): T | undefined {
+  let worst: T | undefined;
   for (const threshold of thresholds)
     if (!worst || compareThresholds(threshold, worst) < 0) worst = threshold;
   return worst;
 }
 
-function compareThresholds(a: ThresholdResult, b: ThresholdResult): number {
+function compareThresholds(a: Judged, b: Judged): number {
   return (
     rank(a.verdict) - rank(b.verdict) ||
     thresholdNames.indexOf(a.name) - thresholdNames.indexOf(b.name) ||
@@ -31,7 +34,7 @@ function compareThresholds(a: ThresholdResult, b: ThresholdResult): number {
  * The verdict of a channel: the worst of its thresholds. Danger counts before alert: a danger that can't be worked out
  * leaves the channel incomplete, however its alert acts.
  */
-export function channelVerdict(thresholds: readonly ThresholdResult[]): ThresholdVerdict {
+export function channelVerdict(thresholds: readonly Judged[]): ThresholdVerdict {
   const danger = thresholds.find((threshold) => threshold.name === 'danger');
   if (!danger || danger.verdict === 'incomplete') return 'incomplete';
   return worstThreshold(thresholds)?.verdict ?? 'incomplete';

@@ -3,9 +3,12 @@ import type { Fingerprint } from '../evidence/fingerprint.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
 import type { AsLeftCounts, AsLeftResult, Exposure } from './asLeftTypes.ts';
+import type { SinceResult } from '../since/sinceTypes.ts';
+import type { DriftResult } from './driftTypes.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
 
 export type * from './asLeftTypes.ts';
+export type * from './driftTypes.ts';
 export type * from './recordTypes.ts';
 
 export type Severity = 'critical' | 'warning' | 'note';
@@ -95,6 +98,8 @@ export interface ChannelInputs {
   readonly voting: string | null;
   /** `null`: what stands there is not understood. */
   readonly bypass: boolean | null;
+  /** Day of the measured sensitivity, `YYYY-MM-DD`. */
+  readonly calibratedOn: string | null;
 }
 
 export interface ChannelResult {
@@ -116,6 +121,8 @@ export interface ChannelResult {
   readonly asLeft: AsLeftResult | null;
   /** One for each threshold that was found late or unreachable. */
   readonly exposure: readonly Exposure[];
+  /** How its sensitivity drifts; `null` where fewer than three readings on three days count. */
+  readonly drift: DriftResult | null;
   readonly findings: readonly Finding[];
   /** Its row in the channel list and in the monitor settings. */
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };
@@ -195,5 +202,7 @@ export interface Report {
   readonly groups: readonly GroupResult[];
   readonly problems: readonly Problem[];
   readonly columns: readonly ColumnReading[];
+  /** What changed since an earlier audit; `null` where none was named. */
+  readonly since: SinceResult | null;
   readonly caution: string;
 }

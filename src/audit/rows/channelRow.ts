@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Direction } from '../../method/axial/direction.ts';
+import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import type { Complaint } from './complaint.ts';
 import { checkRanges } from './ranges.ts';
@@ -58,7 +59,7 @@ const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertaint
 
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
-  const read = rowReader(table);
+  const read = rowReader(table, channelColumns);
   const headerCoverage = coverageInHeader(table, 'uncertainty');
   const asLeftHeaderCoverage = coverageInHeader(table, 'asLeftUncertainty');
   const readAsLeft = table.columns.has('asLeftSensitivity') || table.columns.has('asLeftUncertainty');

@@ -13,7 +13,7 @@ export interface Complaint {
 
 /** Where a column of a table stands in a row; the tag column where the table has no such column. */
 export function placeOf(
-  table: FoundTable,
+  table: Pick<FoundTable, 'sheet' | 'columns'>,
   row: number,
   id: string,
 ): { sheet: string; row: number; column: string } {
@@ -28,7 +28,11 @@ export function cellOf(table: FoundTable, row: number, id: string): string {
 }
 
 /** A complaint with its place. */
-export function placed(table: FoundTable, row: number, complaint: Complaint): Finding {
+export function placed(
+  table: Pick<FoundTable, 'sheet' | 'columns'>,
+  row: number,
+  complaint: Complaint,
+): Finding {
   const { rule, severity, message, column } = complaint;
   return { rule, severity, message, ...placeOf(table, row, column) };
 }

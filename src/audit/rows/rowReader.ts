@@ -1,7 +1,7 @@
 import { readNumber } from '../../cells/number.ts';
 import type { Unit } from '../../units/parse.ts';
-import { cellAt, cellText, isBlank, type FoundColumn, type FoundTable } from '../tables/found.ts';
-import { columnsOf, type ColumnSpec } from '../tables/vocabulary.ts';
+import { cellAt, cellText, isBlank, type FoundColumn, type ReadTable } from '../tables/found.ts';
+import type { ColumnSpec } from '../tables/vocabulary.ts';
 import type { Complaint } from './complaint.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
@@ -30,10 +30,13 @@ interface Source {
   readonly unitOf: UnitOf;
 }
 
-/** A reader for the rows of a table; see `RowReader`. Units are worked out once per column here, not per cell. */
-export function rowReader(table: FoundTable): RowReader {
+/**
+ * A reader for the rows of a table with columns as `specs` says; see `RowReader`. Units are worked out once per column
+ * here, not per cell.
+ */
+export function rowReader(table: ReadTable, specs: Readonly<Record<string, ColumnSpec>>): RowReader {
   const sources = new Map<string, Source>();
-  for (const [id, spec] of Object.entries(columnsOf(table.kind))) {
+  for (const [id, spec] of Object.entries(specs)) {
     const column = table.columns.get(id);
     if (column) sources.set(id, { column, spec, unitOf: unitOfColumn(table, column, spec) });
   }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Detection } from '../../units/parse.ts';
+import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import type { Complaint } from './complaint.ts';
 import { checkRanges } from './ranges.ts';
@@ -50,7 +51,7 @@ const ranges = z.object({
 
 /** Reads the rows of the monitor settings one by one: a function of the row's number. */
 export function settingsRowReader(table: FoundTable): (row: number) => SettingsRow {
-  const read = rowReader(table);
+  const read = rowReader(table, settingsColumns);
   return (row) => {
     read.open(row);
     const found = {

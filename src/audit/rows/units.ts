@@ -5,7 +5,7 @@ import {
   cellText,
   isBlank,
   type FoundColumn,
-  type FoundTable,
+  type ReadTable,
   type UnitColumn,
 } from '../tables/found.ts';
 import { looksLikeUnit } from '../tables/header.ts';
@@ -18,7 +18,7 @@ export type UnitRead = Unit | null | { readonly why: string };
 export type UnitOf = (row: number) => UnitRead;
 
 /** How the unit of a column's cells is told: by its header, else by the unit columns of its row, else by its meaning. */
-export function unitOfColumn(table: FoundTable, column: FoundColumn, spec: ColumnSpec): UnitOf {
+export function unitOfColumn(table: ReadTable, column: FoundColumn, spec: ColumnSpec): UnitOf {
   const allowed: readonly Dimension[] = spec.dimensions ?? [];
   const fits = (unit: Unit) => allowed.includes(unit.dimension);
   const usual = spec.usualUnit === undefined ? null : (parseUnit(spec.usualUnit) ?? null);
@@ -51,7 +51,7 @@ function always(unit: UnitRead): UnitOf {
 }
 
 /** Unit columns that speak for a column: those that name it, else, where its meaning does not fix the unit, the bare ones. */
-function unitColumnsFor(table: FoundTable, column: FoundColumn, spec: ColumnSpec): readonly UnitColumn[] {
+function unitColumnsFor(table: ReadTable, column: FoundColumn, spec: ColumnSpec): readonly UnitColumn[] {
   const named = table.unitColumns.filter((unit) => unit.names.has(column.id));
   if (named.length > 0 || spec.usualUnit !== undefined) return named;
   return table.unitColumns.filter((unit) => unit.names.size === 0);
@@ -64,7 +64,7 @@ function nearestFirst(sources: readonly UnitColumn[], column: FoundColumn): read
 }
 
 function unitBeside(
-  table: FoundTable,
+  table: ReadTable,
   row: number,
   column: FoundColumn,
   sources: readonly UnitColumn[],

@@ -93,6 +93,21 @@ function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[], void>
   return found;
 }
 
+/** One stretch of a row with a header of the tag column: what may head a table. */
+export interface HeaderStretch extends Stretch {
+  readonly sheet: Sheet;
+  readonly row: number;
+}
+
+/** Every stretch of a row that has a header of the tag column, on sheets that are no results of ours. */
+export function headerStretches(workbook: Workbook): HeaderStretch[] {
+  return inputSheets(workbook)
+    .flatMap(tagRows)
+    .flatMap(({ sheet, row, tagColumns }) =>
+      stretches(sheet, row, tagColumns).map((stretch) => ({ sheet, row, ...stretch })),
+    );
+}
+
 function matchesIn({ sheet, row, tagColumns }: TagRow): HeaderMatch[] {
   return stretches(sheet, row, tagColumns).flatMap(({ left, right, table }) => {
     const headers = headersIn(sheet, row, left, right);

@@ -46,6 +46,9 @@ export interface FoundTable {
   readonly ignored: readonly string[];
 }
 
+/** What of a table its rows are read by. */
+export type ReadTable = Pick<FoundTable, 'sheet' | 'columns' | 'unitColumns'>;
+
 /** Whether both tables are one: the same rows, told apart only by what their columns mean. */
 export function isSameTable(one: FoundTable, other: FoundTable): boolean {
   return (

@@ -4,6 +4,7 @@ import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
 import { progressOn } from '../terminal.ts';
 import { auditInput, auditOptions } from './auditInput.ts';
+import { earlierAudit } from './earlier.ts';
 import { help } from './help.ts';
 import { parseOptions, type Options } from './options.ts';
 import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
@@ -42,7 +43,8 @@ function auditFiles(options: Options): number {
   const settings = auditOptions(options);
   const progress = progressOn(process.stderr);
   try {
-    const audited = auditInput(options.inputs, settings, progress);
+    const before = options.since === undefined ? undefined : earlierAudit(options.since, settings, progress);
+    const audited = auditInput(options.inputs, before ? { ...settings, before } : settings, progress);
     const { report } = audited;
     const said = writeOutputs(options, audited, progress);
     progress.clear();

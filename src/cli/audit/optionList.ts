@@ -39,6 +39,12 @@ export const optionList = {
     words: 'what the site accepts, where it differs from the defaults',
   },
   map: { type: 'string', value: 'M.json', words: 'which columns are meant, where the headers do not tell' },
+  since: {
+    type: 'string',
+    value: 'EARLIER.xlsx',
+    words:
+      'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results',
+  },
   force: { type: 'boolean', words: 'replace files that exist' },
   strict: {
     type: 'boolean',

@@ -1,6 +1,7 @@
 import { worstThreshold } from '../../audit/report/order.ts';
 import { groupsThatCannotTrip } from '../../audit/report/summary.ts';
 import type { ChannelResult, Finding, Report, Severity } from '../../audit/report/types.ts';
+import { sinceLines } from './sinceLines.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { asLeftLines } from './asLeftLines.ts';
 
@@ -19,6 +20,7 @@ export function summaryText(report: Report): string {
   );
   if (bad.length > 0) lines.push('', 'Worst first', ...bad.slice(0, shownAtMost).map(channelLine));
   if (bad.length > shownAtMost) lines.push(`  and ${bad.length - shownAtMost} more.`);
+  if (report.since) lines.push(...sinceLines(report.since, width, shownAtMost));
   lines.push(...asLeftLines(report, width, shownAtMost), ...groupLines(report), ...moreFindings(report));
   lines.push(...notAudited(report), ...problemLines(report));
   lines.push(

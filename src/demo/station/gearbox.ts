@@ -44,6 +44,7 @@ export const gearbox: Machine = {
       gap: -9.7,
       reading: 1.5,
       calibrated: '2025-11-04',
+      remarks: 'Higher at every calibration since 2022, see the history; nobody has asked why.',
     },
     {
       ...highSpeed,

@@ -7,11 +7,12 @@ import { auditWords } from './auditWords.ts';
 import { ColumnsPart } from './columns/ColumnsPart.tsx';
 import { PolicyForm } from './policy/PolicyForm.tsx';
 import { Results } from './results/Results.tsx';
+import { ComparePart } from './since/ComparePart.tsx';
 import { useAudit } from './useAudit.ts';
 
 /** The audit of the whole workbook. `asked`: how often a button outside the pane has asked for one. */
 export function AuditView({ asked }: { asked: number }): JSX.Element {
-  const { state, remarks, start, cancel, setMap, setPolicy, setWriting } = useAudit();
+  const { state, remarks, start, cancel, compare, setMap, setPolicy, setWriting } = useAudit();
   useEffect(() => {
     if (asked > 0) start('report');
   }, [asked]);
@@ -71,6 +72,9 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
         />
       )}
       <PolicyForm key={String(state.known)} policy={state.policy} onPolicy={setPolicy} />
+      {report && workbook && (
+        <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
+      )}
       {report && <Results key={report.generated} report={report} onWriting={setWriting} />}
     </>
   );

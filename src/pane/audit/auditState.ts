@@ -17,6 +17,8 @@ export interface AuditState {
   readonly understood: Understood | null;
   readonly work: Work | null;
   readonly report: Report | null;
+  /** The sheet of earlier results with which `report` is compared, or the next one will be. */
+  readonly earlier: string | null;
   /** Columns or policy are no longer those of `report`. */
   readonly unsettled: boolean;
   /** The workbook changed after it was read for `report`. */
@@ -33,6 +35,7 @@ export type AuditAction =
   | { readonly type: 'map'; readonly map: ColumnMap }
   | { readonly type: 'policy'; readonly policy: Policy }
   | { readonly type: 'started' }
+  | { readonly type: 'comparing'; readonly earlier: string | null }
   | { readonly type: 'progress'; readonly work: Work }
   | { readonly type: 'read'; readonly workbook: Workbook }
   | { readonly type: 'audited'; readonly report: Report }
@@ -49,6 +52,7 @@ export const firstAuditState: AuditState = {
   understood: null,
   work: null,
   report: null,
+  earlier: null,
   unsettled: false,
   stale: false,
   changed: false,
@@ -76,11 +80,26 @@ export function auditReducer(state: AuditState, action: AuditAction): AuditState
         cancelled: false,
         refusal: null,
       };
+    case 'comparing':
+      return {
+        ...state,
+        earlier: action.earlier,
+        work: { step: 'auditing', part: 0 },
+        cancelled: false,
+        refusal: null,
+      };
     case 'progress':
       return { ...state, work: state.work && action.work };
     case 'read': {
       const understood = understand(action.workbook, state.map);
-      return { ...state, workbook: action.workbook, understood, refusal: understood.refusal };
+      const still = action.workbook.sheets.some(({ name }) => name === state.earlier);
+      return {
+        ...state,
+        workbook: action.workbook,
+        understood,
+        refusal: understood.refusal,
+        earlier: still ? state.earlier : null,
+      };
     }
     case 'audited':
       return { ...state, work: null, report: action.report, unsettled: false, stale: state.changed };

@@ -1,11 +1,13 @@
 import { useEffect, useReducer, useRef, useState } from 'preact/hooks';
 import type { Policy } from '../../audit/policy/policy.ts';
+import type { Workbook } from '../../cells/sheet.ts';
 import type { ColumnMap } from '../../audit/tables/columnMap.ts';
 import { usePort } from '../app/paneContext.ts';
 import { plainMessage } from '../parts/plainMessage.ts';
 import { auditWords } from './auditWords.ts';
 import { auditReducer, firstAuditState, type AuditState } from './auditState.ts';
 import { keepMap, keepPolicy, readKept } from './kept.ts';
+import { earlierIn } from './since/earlierIn.ts';
 import { auditRun } from './run/auditRun.ts';
 
 export interface Audit {
@@ -15,6 +17,8 @@ export interface Audit {
   /** Reads the workbook anew; audits it too unless only its columns are wanted. */
   readonly start: (upTo: 'columns' | 'report') => void;
   readonly cancel: () => void;
+  /** Audits the workbook as it was last read once more, compared with a sheet of earlier results or with none. */
+  readonly compare: (earlier: string | null) => void;
   readonly setMap: (map: ColumnMap) => void;
   readonly setPolicy: (policy: Policy) => void;
   /** Changes of the workbook don't count while the pane itself writes. */
@@ -29,6 +33,7 @@ export function useAudit(): Audit {
   const cancel = useRef({ cancelled: false });
   const writing = useRef(false);
   const asked = useRef({ map: state.map, policy: state.policy });
+  const earlier = useRef<string | null>(null);
   const kept = useRef<Promise<void>>(Promise.resolve());
 
   useEffect(() => {
@@ -56,33 +61,38 @@ export function useAudit(): Audit {
     };
   }, [port]);
 
-  const run = async (upTo: 'columns' | 'report', own: { cancelled: boolean }): Promise<void> => {
-    dispatch({ type: 'started' });
+  /** Does a piece of work that comes to its end or not; what goes wrong with it is shown. */
+  const guarded = async (own: { cancelled: boolean }, job: () => Promise<boolean>): Promise<void> => {
     let done = false;
     try {
-      await kept.current;
-      const workbook = await port.readWorkbook((part) => {
-        dispatch({ type: 'progress', work: { step: 'reading', part } });
-      }, own);
-      if (own.cancelled) return;
-      dispatch({ type: 'read', workbook });
-      if (upTo === 'columns') {
-        dispatch({ type: 'shown' });
-        done = true;
-        return;
-      }
-      const onProgress = (part: number): void => {
-        dispatch({ type: 'progress', work: { step: 'auditing', part } });
-      };
-      const report = await auditRun(workbook, asked.current, onProgress, own);
-      if (!report) return;
-      dispatch({ type: 'audited', report });
-      done = true;
+      done = await job();
     } catch (error) {
       if (!own.cancelled) dispatch({ type: 'refused', message: plainMessage(error) });
     } finally {
       if (own.cancelled && !done) dispatch({ type: 'cancelled' });
     }
+  };
+  const auditOf = async (workbook: Workbook, own: { cancelled: boolean }): Promise<boolean> => {
+    const before = earlierIn(workbook, earlier.current);
+    const options = before ? { ...asked.current, before } : asked.current;
+    const onProgress = (part: number): void => {
+      dispatch({ type: 'progress', work: { step: 'auditing', part } });
+    };
+    const report = await auditRun(workbook, options, onProgress, own);
+    if (report) dispatch({ type: 'audited', report });
+    return report !== null;
+  };
+  const run = async (upTo: 'columns' | 'report', own: { cancelled: boolean }): Promise<boolean> => {
+    dispatch({ type: 'started' });
+    await kept.current;
+    const workbook = await port.readWorkbook((part) => {
+      dispatch({ type: 'progress', work: { step: 'reading', part } });
+    }, own);
+    if (own.cancelled) return false;
+    dispatch({ type: 'read', workbook });
+    if (upTo === 'report') return auditOf(workbook, own);
+    dispatch({ type: 'shown' });
+    return true;
   };
   const keep = (saved: Promise<void>): void => {
     saved.catch((error: unknown) => {
@@ -95,8 +105,18 @@ export function useAudit(): Audit {
     remarks,
     start(upTo) {
       if (state.work) return;
-      cancel.current = { cancelled: false };
-      void run(upTo, cancel.current);
+      const own = { cancelled: false };
+      cancel.current = own;
+      void guarded(own, () => run(upTo, own));
+    },
+    compare(sheet) {
+      const { work, workbook } = state;
+      if (work || !workbook) return;
+      const own = { cancelled: false };
+      earlier.current = sheet;
+      cancel.current = own;
+      dispatch({ type: 'comparing', earlier: sheet });
+      void guarded(own, () => auditOf(workbook, own));
     },
     cancel() {
       cancel.current.cancelled = true;

@@ -5,7 +5,7 @@ import type { SheetModel } from '../model.ts';
 import { layOut, type Entry } from '../summary/layout.ts';
 import { policyLines } from '../summary/policyLines.ts';
 import { summaryStyles } from '../summary/styles.ts';
-import { time } from '../summary/time.ts';
+import { timeText } from '../auditedLine.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
 import { fileLines, notAudited } from './fileLines.ts';
@@ -19,7 +19,7 @@ export function fleetSheet(fleet: Fleet): SheetModel {
   const { folder, generated, version, policy, caution, files, leftOut } = fleet;
   const before: readonly (readonly Entry[])[] = [
     across(titleOf('fleet'), 'title'),
-    across(`${folder} · audited ${time(generated)} · rules version ${version}`, 'remark'),
+    across(`${folder} · audited ${timeText(generated)} · rules version ${version}`, 'remark'),
     [],
     across(caution, 'caution'),
     [],

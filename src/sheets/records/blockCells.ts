@@ -2,7 +2,7 @@ import { finite } from '../cells.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelCell, ModelValue } from '../model.ts';
 import { type BlockFormulas, blockFormulas } from './blockFormulas.ts';
-import type { FormulaList } from './formulaList.ts';
+import type { FormulaList } from '../formulaList.ts';
 import type { BlockPlaces } from './places.ts';
 import type { ShownRecord } from './shown.ts';
 import { workedOut, type WorkedOut } from './workedOut.ts';

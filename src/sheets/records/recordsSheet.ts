@@ -9,7 +9,7 @@ import { sheetNames, titleOf, type Audited } from '../titles.ts';
 import { blockOf, type Block } from './blockCells.ts';
 import { columnOf, printedColumns } from './columns.ts';
 import { figureLines } from './figures.ts';
-import { formulaList } from './formulaList.ts';
+import { formulaList } from '../formulaList.ts';
 import { blockTexts, placesOf } from './places.ts';
 import { pointLines } from './pointLines.ts';
 import { recordCharts } from './recordCharts.ts';

@@ -15,6 +15,13 @@ const remarksBand: Band = {
       value: ({ findings }) => findings,
     },
     {
+      id: 'calibratedOn',
+      header: 'Calibrated on',
+      width: 12,
+      style: 'text',
+      value: ({ channel }) => channel.inputs.calibratedOn,
+    },
+    {
       id: 'sheet',
       header: 'Channel list',
       width: 14,

@@ -12,6 +12,9 @@ export const policyCells = {
 
 const labels = ['Tolerance', 'Rule', 'Linear from, V', 'Linear to, V'] as const;
 
+/** The same places by row and column. */
+export const policyPlace = { tolerance: { row: 4, column: 4 }, rule: { row: 4, column: 5 } } as const;
+
 /** Labels in row 3 and values in row 4, columns D to G as `policyCells` says. */
 export function policyRows({ tolerance, rule, linearVolts }: Policy): readonly ModelRow[] {
   const skip: (ModelCell | undefined)[] = [undefined, undefined];

@@ -1,5 +1,6 @@
 import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
+import { auditedLine } from '../auditedLine.ts';
 import { tones } from '../look/palette.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades } from '../look/shades.ts';
@@ -12,7 +13,9 @@ import { findingsText } from './findings.ts';
 import { lineOf, type Line } from './line.ts';
 import { policyRows } from './policyCells.ts';
 
-const headerRow = 6;
+/** Row of the headers, and the column in the title's row that says what was audited when. */
+export const headerRow = 6;
+export const auditedColumn = 4;
 const input = { fill: tones.input, underline: true } as const;
 /** Styles of columns of words, whose headers stand at the left. */
 const worded = new Set<Column['style']>(['text', 'strong', 'wrapped', 'verdict']);
@@ -43,7 +46,7 @@ export function resultsSheet(report: Report): SheetModel {
     formulas: templates,
     rowCount: lastRow,
     *rows() {
-      yield { height: 24, cells: [cell(titleOf('results', report), 'title')] };
+      yield { height: 24, cells: titleCells(report) };
       yield { cells: [cell(report.caution + leftOut(total, shown), 'cautionLine')] };
       yield* policyRows(report.policy);
       yield { cells: captions() };
@@ -71,6 +74,13 @@ export function resultsSheet(report: Report): SheetModel {
       area: { top: 1, left: 1, bottom: lastRow, right: printedColumns },
     },
   };
+}
+
+/** The title and, clear of it, what was audited when: by this a later comparison tells the audits apart. */
+function titleCells(report: Report): (ModelCell | undefined)[] {
+  const cells: (ModelCell | undefined)[] = [cell(titleOf('results', report), 'title')];
+  cells[auditedColumn - 1] = cell(auditedLine(report), 'subtitle');
+  return cells;
 }
 
 function captions(): (ModelCell | undefined)[] {

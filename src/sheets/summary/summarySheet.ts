@@ -1,4 +1,5 @@
 import type { Report } from '../../audit/report/types.ts';
+import { auditedLine } from '../auditedLine.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
@@ -10,20 +11,13 @@ import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.
 import { notAuditedLines } from './notAudited.ts';
 import { policyLines } from './policyLines.ts';
 import { summaryStyles } from './styles.ts';
-import { time } from './time.ts';
 
 /** The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. */
 export function summarySheet(report: Report): SheetModel {
   const counts = countLines(report.summary);
   const top: readonly (readonly Entry[])[] = [
     [wide(titleOf('summary', report), 'title', lastColumn)],
-    [
-      wide(
-        `${report.input} · audited ${time(report.generated)} · rules version ${report.version}`,
-        'remark',
-        lastColumn,
-      ),
-    ],
+    [wide(auditedLine(report), 'remark', lastColumn)],
     [],
     [wide(report.caution, 'caution', lastColumn)],
     [],
@@ -67,22 +61,28 @@ export function summarySheet(report: Report): SheetModel {
   };
 }
 
-const guide = ({ summary }: Report): readonly (readonly [name: string, words: string])[] => [
-  [
-    sheetNames.results,
-    'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
-  ],
-  [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
-  [
-    sheetNames.problems,
-    'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
-  ],
-  ...(summary.asLeft.judged > 0
-    ? [
-        [
-          sheetNames['as found and as left'],
-          'Where each threshold acted as found and acts as left, what is still late first, and how long it may have been so.',
-        ] as const,
-      ]
-    : []),
-];
+/** What each of the other sheets shows. */
+function guide({ since, summary }: Report): readonly (readonly [name: string, words: string])[] {
+  return [
+    [
+      sheetNames.results,
+      'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
+    ],
+    [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
+    [
+      sheetNames.problems,
+      'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
+    ],
+    ...(summary.asLeft.judged > 0
+      ? ([
+          [
+            sheetNames['as found and as left'],
+            'Where each threshold acted as found and acts as left, what is still late first, and how long it may have been so.',
+          ],
+        ] as const)
+      : []),
+    ...(since
+      ? ([[sheetNames.changes, `What changed since ${since.before.input}, worst first.`]] as const)
+      : []),
+  ];
+}

@@ -4,6 +4,7 @@ import { mountPane, viewOf } from '../../../src/pane/app/mountPane.tsx';
 import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort, type MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
 import { recordWorkbook } from './recordWorkbook.ts';
+import { sinceWorkbook } from './sinceWorkbook.ts';
 import { hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
 
 const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
@@ -11,6 +12,7 @@ const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   hostile: hostileWorkbook,
   large: largeWorkbook,
   records: recordWorkbook,
+  since: sinceWorkbook,
   unclear: unclearWorkbook,
 };
 

@@ -1,0 +1,52 @@
+import type { Policy } from '../policy/policy.ts';
+import type { DriftResult } from '../report/driftTypes.ts';
+import type { Finding } from '../report/types.ts';
+import { placed } from '../rows/complaint.ts';
+import { isoDate } from '../tables/found.ts';
+import { channelReadings, type ReadChannel } from './channelReadings.ts';
+import { driftLine } from './driftLine.ts';
+import { driftMessage, tooFewMessage } from './driftMessage.ts';
+
+/** A channel's drift, and what is to be said about it. */
+export interface AuditedDrift {
+  readonly drift: DriftResult | null;
+  readonly findings: readonly Finding[];
+}
+
+const nothing: AuditedDrift = { drift: null, findings: [] };
+
+/**
+ * Works out how a channel's sensitivity drifts. It is said why it can't be only where a history names the channel: most
+ * channels have one reading, and nobody misses their drift.
+ */
+export function auditDrift(of: ReadChannel, policy: Policy, today: number): AuditedDrift {
+  if (of.history.length === 0 && !of.before && !of.record) return nothing;
+  const findings: Finding[] = [];
+  const all = channelReadings(of, (finding) => findings.push(finding));
+  // A calibration of a day that has not come is a slip, and is said as such.
+  const readings = all.filter(({ day }) => day <= today);
+  const { configured, sensitivityUnit } = of.channel;
+  const unit = sensitivityUnit.text;
+  const found = driftLine(readings, { configured, unit, tolerance: policy.tolerance, today });
+  const say = (rule: string, severity: Finding['severity'], message: string): void => {
+    findings.push(placed(of.table, of.row.row, { rule, severity, message, column: 'measured' }));
+  };
+  if (!('perYear' in found)) {
+    if (of.history.length > 0) say('drift-not-told', 'note', tooFewMessage(found));
+    return { drift: null, findings };
+  }
+  if (leavesEarly(found, policy)) {
+    say('drift-leaves-tolerance', 'warning', driftMessage(found, policy, dueDate(found, policy)));
+  } else say('drift-of-sensitivity', 'note', driftMessage(found, policy, null));
+  return { drift: found, findings };
+}
+
+/** Whether the line is within the tolerance at the last reading and leaves it before the next calibration is due. */
+function leavesEarly({ days, leaves }: DriftResult, { calibrationIntervalDays }: Policy): boolean {
+  return leaves.days !== null && leaves.days > days && leaves.days <= days + calibrationIntervalDays;
+}
+
+function dueDate({ readings }: DriftResult, { calibrationIntervalDays }: Policy): string {
+  const last = Date.parse(readings.at(-1)?.date ?? '') / 86_400_000;
+  return isoDate(last + calibrationIntervalDays);
+}

@@ -1,0 +1,109 @@
+import { byTag } from './byTag.ts';
+import { earlierRemarks } from './earlierRemarks.ts';
+import { changeKinds, type Change, type ChangeKind, type SinceResult } from './sinceTypes.ts';
+import type { Snapshot, SnapshotChannel } from './snapshot.ts';
+import { valueChanges } from './valueChanges.ts';
+import { verdictChanges } from './verdictChanges.ts';
+
+/** Channels that are compared in one step. */
+const stride = 250;
+
+/**
+ * What changed from one audit to another, worst first: verdicts, settings, sensitivities, channels that are gone or new,
+ * and what is still not within tolerance. Channels are joined by tag as the tables are. Values are compared in common
+ * units, to nine digits. Goes step by step, so that a screen can stay alive.
+ */
+export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void, SinceResult, void> {
+  const [earlier, later] = [byTag(before), byTag(now)];
+  const unknown = new Set(before.unknown);
+  const changes: Change[] = [];
+  let done = 0;
+  for (const [key, channels] of later) {
+    if (++done % stride === 0) yield;
+    const olds = earlier.get(key) ?? [];
+    const [channel] = channels;
+    const [old] = olds;
+    if (!channel) continue;
+    if (channels.length > 1 || olds.length > 1) changes.push(severalTimes(channel, channels, olds));
+    else if (old) {
+      const values = valueChanges(old, channel, unknown);
+      changes.push(...verdictChanges(old, channel, values), ...values);
+    } else changes.push(...verdictChanges(undefined, channel, []), lone(channel, 'new'));
+  }
+  for (const [key, [channel]] of earlier) if (channel && !later.has(key)) changes.push(lone(channel, 'gone'));
+  const { input, from, sheet, audited, channels } = before;
+  return {
+    before: { input, from, sheet, audited, channels: channels.length },
+    counts: countsOf(changes),
+    changes: inOrder(changes),
+    remarks: [...before.remarks, ...earlierRemarks(before, now)],
+  };
+}
+
+function inOrder(changes: readonly Change[]): Change[] {
+  const place = new Map(changeKinds.map((kind, index) => [kind, index]));
+  return changes.toSorted(
+    (one, other) => (place.get(one.kind) ?? 0) - (place.get(other.kind) ?? 0) || rankOf(one) - rankOf(other),
+  );
+}
+
+/** A danger trips, an alert does not. */
+function rankOf({ threshold }: Change): number {
+  return threshold?.endsWith('danger') === false ? 1 : 0;
+}
+
+function countsOf(changes: readonly Change[]): Record<ChangeKind, number> {
+  const counts = Object.fromEntries(changeKinds.map((kind) => [kind, 0])) as Record<ChangeKind, number>;
+  for (const { kind } of changes) counts[kind]++;
+  return counts;
+}
+
+function lone(channel: SnapshotChannel, kind: 'gone' | 'new'): Change {
+  const message =
+    kind === 'gone'
+      ? `The channel is no longer in the channel list; its verdict was ${channel.verdict}. Find out whether it was taken out of service or renamed.`
+      : `The channel was not in the earlier audit; its verdict is ${channel.verdict}.`;
+  return {
+    ...about(channel, kind, message),
+    verdictBefore: kind === 'gone' ? channel.verdict : null,
+    verdictNow: kind === 'new' ? channel.verdict : null,
+  };
+}
+
+function severalTimes(
+  channel: SnapshotChannel,
+  now: readonly SnapshotChannel[],
+  before: readonly SnapshotChannel[],
+): Change {
+  const where = (channels: readonly SnapshotChannel[]) =>
+    `in rows ${channels.map(({ source }) => source.row).join(', ')} of sheet '${channels[0]?.source.sheet ?? ''}'`;
+  const said = [
+    ...(now.length > 1 ? [`${where(now)} now`] : []),
+    ...(before.length > 1 ? [`${where(before)} before`] : []),
+  ];
+  const message = `The tag stands more than once, ${said.join(' and ')}, so it can’t be told which rows belong together. Give each channel a tag of its own.`;
+  return about(channel, 'not compared', message);
+}
+
+function about(
+  { tag, machine, location, source }: SnapshotChannel,
+  kind: ChangeKind,
+  message: string,
+): Change {
+  return {
+    kind,
+    tag,
+    machine,
+    location,
+    threshold: null,
+    multiplier: null,
+    quantity: null,
+    before: null,
+    now: null,
+    unit: null,
+    verdictBefore: null,
+    verdictNow: null,
+    message,
+    source,
+  };
+}

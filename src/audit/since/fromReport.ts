@@ -1,0 +1,81 @@
+import { thresholdNames, type ChannelResult, type Report, type ThresholdName } from '../report/types.ts';
+import type { Quantity } from './quantities.ts';
+import type { Snapshot, SnapshotChannel, Value } from './snapshot.ts';
+
+/** What a report says of every channel, kept to compare another audit with it. */
+export function snapshotOf(report: Report): Snapshot {
+  return {
+    input: report.input,
+    from: 'tables',
+    sheet: null,
+    audited: report.generated,
+    tolerance: report.policy.tolerance,
+    rule: report.policy.rule,
+    channels: report.channels.map(channelOf),
+    unknown: [],
+    remarks: [],
+  };
+}
+
+function channelOf(channel: ChannelResult): SnapshotChannel {
+  const { tag, machine, location, unit, detection, verdict, thresholds, inputs, source } = channel;
+  return {
+    tag,
+    machine,
+    location,
+    unit,
+    detection,
+    verdict,
+    thresholds: thresholds.map(({ name, multiplier, setpoint, effective, verdict: own }) => ({
+      name,
+      multiplier,
+      setpoint,
+      effective,
+      verdict: own,
+    })),
+    values: valuesOf(channel),
+    calibratedOn: inputs.calibratedOn,
+    source: source.channels,
+  };
+}
+
+function valuesOf(channel: ChannelResult): Partial<Record<Quantity, Value | null>> {
+  const { kind, unit, detection, sensitivity, inputs, thresholds, verdict, source } = channel;
+  const level = (amount: number | null) => amountIn(amount, unit, detection);
+  const setpoint = (name: ThresholdName) =>
+    level(thresholds.find((one) => one.name === name && one.multiplier === 1)?.setpoint ?? null);
+  return {
+    ...Object.fromEntries(thresholdNames.map((name) => [name, setpoint(name)])),
+    'configured sensitivity': amountIn(sensitivity.configured, sensitivity.unit),
+    'measured sensitivity': amountIn(sensitivity.measured, sensitivity.unit),
+    'set-point multiplier':
+      verdict === 'incomplete' ? null : amountIn(Math.max(1, ...thresholds.map((one) => one.multiplier)), ''),
+    'full scale': level(inputs.fullScale),
+    limit: level(inputs.limit),
+    resolution: level(inputs.resolution),
+    detection: word(detection),
+    kind: word(kind),
+    'configured zero voltage': amountIn(inputs.zeroConfigured, 'V'),
+    'measured zero voltage': amountIn(inputs.zeroMeasured, 'V'),
+    'positive direction': word(inputs.direction),
+    'alert delay': amountIn(inputs.alertDelay, 's'),
+    'danger delay': amountIn(inputs.dangerDelay, 's'),
+    'voting group': word(inputs.group),
+    voting: word(inputs.voting),
+    bypass: inputs.bypass === null || source.settings === null ? null : word(inputs.bypass ? 'yes' : 'no'),
+  };
+}
+
+/** A number with its unit; `null` where either is not given. */
+export function amountIn(
+  amount: number | null,
+  unit: string | null,
+  detection: string | null = null,
+): Value | null {
+  return amount === null || unit === null ? null : { amount, unit, detection };
+}
+
+/** A word; `null` where there is none. */
+export function word(text: string | null): Value | null {
+  return text === null || text === '' ? null : { word: text };
+}

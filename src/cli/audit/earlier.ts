@@ -1,0 +1,31 @@
+import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
+import { AuditRefused } from '../../audit/refused.ts';
+import { snapshotOf } from '../../audit/since/fromReport.ts';
+import type { Snapshot } from '../../audit/since/snapshot.ts';
+import { finish } from '../../audit/steps.ts';
+import { earlierSheets } from '../../sheets/earlier/earlierSheets.ts';
+import { earlierSnapshot } from '../../sheets/earlier/earlierSnapshot.ts';
+import type { Progress } from '../terminal.ts';
+import { readInput } from './input.ts';
+
+/**
+ * The earlier audit that `--since` names: its tables audited anew with the same policy and map, or, where it holds none
+ * that can be told, its latest sheet of results.
+ * @throws UsageRefused, FileRefused, AuditRefused where it can't be read, or holds neither; the message names the file.
+ */
+export function earlierAudit(path: string, options: AuditOptions, progress: Progress): Snapshot {
+  const { workbook } = readInput([path], (part) => {
+    progress.show('reading the earlier workbook', part);
+  });
+  try {
+    const report = finish(auditInSteps(workbook, options), (part) => {
+      progress.show('auditing the earlier workbook', part);
+    });
+    return snapshotOf(report);
+  } catch (error) {
+    if (!(error instanceof AuditRefused)) throw error;
+    const [latest] = earlierSheets(workbook);
+    if (latest) return earlierSnapshot(latest);
+    throw new AuditRefused(`--since ${path}: ${error.message} It holds no sheet of earlier results either.`);
+  }
+}

@@ -1,0 +1,102 @@
+import { channelVerdict } from '../../audit/report/order.ts';
+import {
+  thresholdNames,
+  verdicts,
+  type ThresholdName,
+  type ThresholdVerdict,
+} from '../../audit/report/types.ts';
+import { tagKey } from '../../audit/tables/tagKey.ts';
+import { readDate } from '../../audit/rows/date.ts';
+import { isoDate } from '../../audit/tables/found.ts';
+import type { Quantity } from '../../audit/since/quantities.ts';
+import type { SnapshotChannel, SnapshotThreshold } from '../../audit/since/snapshot.ts';
+import { earlierValues, unknownQuantities } from './earlierValues.ts';
+import type { ResultCells } from './resultCells.ts';
+
+interface Lines {
+  readonly row: number;
+  readonly tag: string;
+  readonly thresholds: SnapshotThreshold[];
+}
+
+/** The channels of a sheet of results: its lines by tag and by the row of the channel list that they name. */
+export function earlierChannels(
+  sheet: string,
+  cells: ResultCells,
+  firstRow: number,
+  lastRow: number,
+): { readonly channels: readonly SnapshotChannel[]; readonly unknown: readonly Quantity[] } {
+  const found = new Map<string, Lines>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const tag = cells.text(row, 'tag');
+    if (tag === '') continue;
+    const key = [tagKey(tag), cells.text(row, 'sheet'), cells.text(row, 'row')].join('\n');
+    const lines = found.get(key) ?? { row, tag, thresholds: [] };
+    found.set(key, lines);
+    const threshold = thresholdIn(cells, row);
+    if (threshold) lines.thresholds.push(threshold);
+  }
+  const channels = [...found.values()].map((lines) => channelOf(sheet, cells, lines));
+  return { channels, unknown: unknownQuantities(cells) };
+}
+
+function channelOf(sheet: string, cells: ResultCells, { row, tag, thresholds }: Lines): SnapshotChannel {
+  return {
+    tag,
+    machine: cells.text(row, 'machine'),
+    location: cells.text(row, 'location'),
+    unit: cells.text(row, 'unit') || null,
+    detection: cells.text(row, 'detection') || null,
+    verdict: channelVerdict(thresholds),
+    thresholds,
+    values: earlierValues(cells, row, thresholds),
+    calibratedOn: dayIn(cells, row),
+    source: { sheet, row },
+  };
+}
+
+/** The threshold of a line; `undefined` where its name is none, incomplete where its verdict is none, with a remark. */
+function thresholdIn(cells: ResultCells, row: number): SnapshotThreshold | undefined {
+  const [name, verdict] = [cells.text(row, 'threshold'), cells.text(row, 'verdict')];
+  if (!isName(name)) {
+    refuse(cells, row, 'threshold', name, thresholdNames);
+    return undefined;
+  }
+  if (!isVerdict(verdict)) refuse(cells, row, 'verdict', verdict, verdicts);
+  return {
+    name,
+    verdict: isVerdict(verdict) ? verdict : 'incomplete',
+    multiplier: cells.number(row, 'multiplier') ?? 1,
+    setpoint: cells.number(row, 'setpoint'),
+    effective: cells.number(row, 'effective'),
+  };
+}
+
+function refuse(cells: ResultCells, row: number, id: string, text: string, known: readonly string[]): void {
+  cells.remark(
+    row,
+    id,
+    `'${text.slice(0, 60)}' in row ${row} is none of ${known.join(', ')}, so it could not be compared. Restore the sheet, or audit the earlier workbook anew.`,
+  );
+}
+
+function isName(text: string): text is ThresholdName {
+  return thresholdNames.some((name) => name === text);
+}
+
+function isVerdict(text: string): text is ThresholdVerdict {
+  return verdicts.some((verdict) => verdict === text);
+}
+
+function dayIn(cells: ResultCells, row: number): string | null {
+  const text = cells.text(row, 'calibratedOn');
+  if (text === '') return null;
+  const read = readDate(text);
+  if ('day' in read) return isoDate(read.day);
+  cells.remark(
+    row,
+    'calibratedOn',
+    `'${text.slice(0, 60)}' ${read.why}; write the day as year-month-day, such as 2025-03-14.`,
+  );
+  return null;
+}

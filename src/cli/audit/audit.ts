@@ -7,10 +7,11 @@ import { parseOptions, type Options } from './options.ts';
 import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
+import { verifyFile } from './verify/verifyFile.ts';
 
 /**
  * The audit command: reads, audits, writes what was asked for. Returns the exit code: 0 audited, 1 audited and
- * `--strict` found something.
+ * `--strict` found something, or `--verify` found edits.
  * @throws UsageRefused, FileRefused, AuditRefused with one line for a person; nothing is written then.
  */
 export function auditCommand(args: readonly string[]): number {
@@ -22,7 +23,7 @@ export function auditCommand(args: readonly string[]): number {
   if (options.inputs.length === 0) {
     throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
   }
-  return auditFiles(options);
+  return options.verify ? verifyFile(options) : auditFiles(options);
 }
 
 /** Audits what the command line names, writes what it asks for, and says how things stand. */

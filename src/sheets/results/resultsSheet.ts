@@ -12,7 +12,8 @@ import { findingsText } from './findings.ts';
 import { lineOf, type Line } from './line.ts';
 import { policyRows } from './policyCells.ts';
 
-const headerRow = 6;
+/** Row of the headers; the first threshold stands below it. */
+export const headerRow = 6;
 const input = { fill: tones.input, underline: true } as const;
 /** Styles of columns of words, whose headers stand at the left. */
 const worded = new Set<Column['style']>(['text', 'strong', 'wrapped', 'verdict']);

@@ -1,4 +1,6 @@
 import type { Report } from '../../audit/report/types.ts';
+import { evidenceLines } from '../evidence/evidenceLines.ts';
+import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
@@ -12,8 +14,11 @@ import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.
 import { notAuditedLines } from './notAudited.ts';
 import { policyLines } from './policyLines.ts';
 
-/** The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. */
-export function summarySheet(report: Report): SheetModel {
+/**
+ * The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. `sheets`:
+ * fingerprints of all result sheets, its own included, see `resultSheetsInSteps`.
+ */
+export function summarySheet(report: Report, sheets: SheetFingerprints): SheetModel {
   const counts = countLines(report.summary);
   const top: readonly (readonly Entry[])[] = [
     [wide(titleOf('summary', report), 'title', lastColumn)],
@@ -37,6 +42,7 @@ export function summarySheet(report: Report): SheetModel {
     ...notAuditedLines(report),
     ...columnLines(report.columns),
     ...policyLines(report.policy),
+    ...evidenceLines(report, sheets),
     heading('Beside this sheet'),
     ...guide.map(([name, words]): readonly Entry[] => [wide(name, 'strong', 2), wide(words, 'wrapped', 7)]),
   ]);

@@ -29,8 +29,7 @@ export interface EditedInputs {
  * as they are now reads. In the channel's unit, as the sheet shows them; the place is the cell in the user's own table.
  */
 export function* editedInputs(now: Report, results: Sheet): Steps<number, EditedInputs> {
-  const before = new Map<string, readonly Cell[]>();
-  for (const cells of results.rows.slice(headerRow)) before.set(keyIn(cells), cells);
+  const before = linesByKey(results);
   const differences = new Differences();
   const placed = new Set<string>();
   const came: string[] = [];
@@ -38,12 +37,11 @@ export function* editedInputs(now: Report, results: Sheet): Steps<number, Edited
     if (index % stride === 0) yield index / now.channels.length;
     for (const threshold of channel.thresholds) {
       const key = keyOf(channel, threshold);
-      const cells = before.get(key);
+      const cells = before.get(key)?.shift();
       if (!cells) {
         came.push(nameOf(key));
         continue;
       }
-      before.delete(key);
       for (const difference of between(now, channel, threshold, cells)) {
         const at = `${difference.sheet}\n${difference.row}\n${difference.column}`;
         if (!placed.has(at)) differences.add(difference);
@@ -51,11 +49,23 @@ export function* editedInputs(now: Report, results: Sheet): Steps<number, Edited
       }
     }
   }
-  const gone = [...before.keys()].filter((key) => key.trim() !== '').map(nameOf);
+  const gone = [...before].flatMap(([key, left]) => left.map(() => nameOf(key)));
   return {
     differences,
     said: [...listed('Not there when it was audited', came), ...listed('No longer there', gone)],
   };
+}
+
+/** Lines of a results sheet by their keys; a tag that stands twice has several, in the order of its rows. */
+function linesByKey({ rows }: Sheet): Map<string, (readonly Cell[])[]> {
+  const found = new Map<string, (readonly Cell[])[]>();
+  for (const cells of rows.slice(headerRow)) {
+    const key = keyIn(cells);
+    const there = found.get(key);
+    if (there) there.push(cells);
+    else if (nameOf(key) !== '') found.set(key, [cells]);
+  }
+  return found;
 }
 
 function* between(

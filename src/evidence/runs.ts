@@ -42,8 +42,9 @@ export function asRun({ id, sheets, evidence }: FoundRun): AuditRun {
 }
 
 /** Cell A1 of a result sheet. */
-export function titleOfSheet({ rows }: Sheet): string {
-  return String(rows[0]?.[0] ?? '');
+export function titleOfSheet({ rows }: Pick<Sheet, 'rows'>): string {
+  const title = rows[0]?.[0];
+  return typeof title === 'string' ? title : '';
 }
 
 /** Milliseconds since 1970; before all others where none is readable. */

@@ -52,11 +52,12 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
     (part) => 0.5 * part,
   );
   const policyCheck = policyPart(evidence, policy);
-  const same = audited.report?.fingerprint.inputs === evidence.inputs;
+  const { report } = audited;
+  const same = report !== undefined && report.fingerprint.inputs === evidence.inputs;
   const inputs = same ? clean : yield* inputsPart(audited, evidence, run);
   const rest = (part: number): number => 0.5 + 0.5 * part;
-  if (same && policyCheck.state === 'as audited' && evidence.version === ourVersion && audited.report) {
-    const models = yield* asPart(resultSheetsInSteps(audited.report), (part) => rest(0.3 * part));
+  if (same && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
+    const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
     const results = yield* asPart(compareSheets(models, sheets), (part) => rest(0.3 + 0.7 * part));
     const unsaid = results.state === 'as audited' ? editedSummary(run, evidence) : [];
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };

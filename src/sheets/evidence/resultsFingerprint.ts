@@ -1,5 +1,6 @@
 import { canonicalJson } from '../../audit/evidence/canonical.ts';
 import { CellHash } from '../../audit/evidence/cellHash.ts';
+import { plainNumber } from '../../audit/evidence/plainNumber.ts';
 import { textHash } from '../../audit/evidence/textHash.ts';
 import type { Cell } from '../../cells/cell.ts';
 import type { Steps } from '../../audit/steps.ts';
@@ -10,8 +11,8 @@ import { aboutResults } from './evidenceLabels.ts';
 
 /** Significant digits in which the numbers of results count: programs that calculate anew differ in the last ones. */
 export const resultDigits = 9;
-/** Smaller numbers are what is left of a difference of equal ones. */
-export const negligible = 1e-12;
+/** Numbers this close are equal: what a difference of equal ones leaves. */
+export const negligible = 1e-11;
 /** Characters of a text that count: what every host can write into one cell. */
 export const textCounted = 32_000;
 
@@ -80,7 +81,10 @@ function isBlank(cell: Cell): boolean {
   return cell === null || (typeof cell === 'string' && cell.trim() === '');
 }
 
+/** A cell as it counts: small numbers, which may be what is left of a difference of equal ones, to twelve decimals. */
 function counted(cell: Cell): Cell {
-  if (typeof cell === 'number') return Math.abs(cell) < negligible ? 0 : cell;
-  return typeof cell === 'string' && cell.length > textCounted ? cell.slice(0, textCounted) : cell;
+  if (typeof cell === 'string') return cell.length > textCounted ? cell.slice(0, textCounted) : cell;
+  const number = plainNumber(cell);
+  if (number === undefined || Math.abs(number) >= 1e-3) return cell;
+  return Math.round(number * 1e12) / 1e12;
 }

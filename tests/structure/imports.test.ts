@@ -80,6 +80,8 @@ describe('structure of the source', () => {
     expect(wrong('hosts/file/a.ts', '../../cli/b.ts')).toHaveLength(1);
     expect(wrong('hosts/file/a.ts', '../../functions/b.ts')).toHaveLength(1);
     expect(wrong('functions/a.ts', '../audit/b.ts')).toHaveLength(1);
+    expect(wrong('sheets/a.ts', '../evidence/b.ts')).toHaveLength(1);
+    expect(wrong('evidence/a.ts', '../hosts/b.ts')).toHaveLength(1);
     expect(wrong('cells/a.ts', '../../tests/b.ts')).toHaveLength(1);
     expect(wrong('pane/audit/a.tsx', '../../hosts/excel/b.ts')).toHaveLength(1);
     expect(wrong('pane/main.tsx', '../hosts/file/b.ts')).toHaveLength(1);

@@ -21,6 +21,7 @@ describeWithChromium('result sheets in the bench', () => {
   };
 
   it('are as audited once written, in the grid and in the saved copy; edits are named and linked', async () => {
+    await pane.getByRole('tab', { name: 'Audit' }).click();
     await check('There are no result sheets to check');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();

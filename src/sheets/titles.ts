@@ -11,6 +11,7 @@ export const sheetNames = {
   groups: 'Audit groups',
   problems: 'Audit problems',
   records: 'Calibration records',
+  fleet: 'Fleet summary',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */
@@ -18,10 +19,10 @@ export type Audited = Pick<Report, 'fingerprint' | 'generated'>;
 
 /**
  * Cell A1 of a result sheet: begins with the mark by which later audits know it as no input, and ends in the short id of
- * its audit.
+ * its audit where it is of one alone.
  */
-export function titleOf(sheet: keyof typeof sheetNames, audited: Audited): string {
-  return `${start(sheet)} · ${shortId(audited)}`;
+export function titleOf(sheet: keyof typeof sheetNames, audited?: Audited): string {
+  return `${start(sheet)}${audited ? ` · ${shortId(audited)}` : ''}`;
 }
 
 /** Whether a cell A1 is the title of such a result sheet, of whatever audit. */

@@ -204,7 +204,7 @@ describe('the station with its results', () => {
     const aged = typed(
       written,
       'Audit summary',
-      (cell, cells) => cells[0] === 'Rules version' && cell === '0.2.0',
+      (cell, cells) => cells[0] === 'Rules version' && typeof cell === 'string' && cell !== cells[0],
       '0.1.0',
     ).book;
     const { results, inputs } = verify(aged);

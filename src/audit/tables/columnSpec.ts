@@ -8,7 +8,7 @@ export type Holds = 'text' | 'number' | 'choice' | 'flag' | 'date';
 export interface ColumnSpec {
   /** The column's standard header, which is also its name in messages and in a column map. */
   readonly name: string;
-  /** Other headers people write for the same thing; used only where no column has the standard one. */
+  /** Other headers people write for the same thing; of texts and choices used only where no column has the standard one. */
   readonly also?: readonly string[];
   readonly required?: true;
   readonly holds: Holds;

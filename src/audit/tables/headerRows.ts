@@ -1,6 +1,7 @@
 import type { Sheet, SheetTable } from '../../cells/sheet.ts';
 import { columnLetters } from '../../cells/address.ts';
 import { headerKey, keysOf, parseHeader, type Header } from './header.ts';
+import type { ColumnSpec } from './columnSpec.ts';
 import type { FoundColumn, UnitColumn } from './found.ts';
 import { columnsOf, type TableKind } from './vocabulary.ts';
 
@@ -97,9 +98,7 @@ export function matchHeaders(
   const clashes: Clash[] = [];
   const used = new Set<number>();
   for (const [id, spec] of Object.entries(columnsOf(kind))) {
-    const exact = headers.filter((header) => vocabularies[kind].standard.get(header.key) === id);
-    const fitting =
-      exact.length > 0 ? exact : headers.filter((h) => vocabularies[kind].also.get(h.key) === id);
+    const fitting = fittingHeaders(kind, id, spec, headers);
     const [only, second] = fitting;
     if (second) clashes.push({ name: spec.name, headers: fitting });
     if (!only) continue;
@@ -134,6 +133,25 @@ export function matchHeaders(
     headers,
     ignored: headers.filter((h) => !used.has(h.column) && !unitAt.has(h.column)).map((h) => h.text),
   };
+}
+
+/**
+ * The headers that fit a column. Beside the standard header of a text or a choice another one names something else, as
+ * `Channel` beside `Tag`; beside that of a number, a date or a yes/no it leaves open which is meant, unless its unit can't
+ * be one of this column, as in `Gap (mil)` beside `Gap voltage (V)`.
+ */
+function fittingHeaders(
+  kind: TableKind,
+  id: string,
+  spec: ColumnSpec,
+  headers: readonly HeaderCell[],
+): readonly HeaderCell[] {
+  const { standard, also } = vocabularies[kind];
+  const exact = headers.filter(({ key }) => standard.get(key) === id);
+  if (exact.length > 0 && (spec.holds === 'text' || spec.holds === 'choice')) return exact;
+  const others = headers.filter(({ key }) => also.get(key) === id);
+  if (exact.length === 0) return others;
+  return [...exact, ...others.filter(({ unit }) => !unit || spec.dimensions?.includes(unit.dimension))];
 }
 
 function asUnitColumn(kind: TableKind, header: HeaderCell): UnitColumn {

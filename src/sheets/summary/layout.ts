@@ -23,8 +23,11 @@ export interface Layout {
   readonly merges: readonly Area[];
 }
 
-/** Rows of the summary one below the other; merged cells and heights follow from their entries. */
-export function layOut(lines: readonly (readonly Entry[])[]): Layout {
+/**
+ * Rows of a summary one below the other; merged cells and heights follow from their entries and the widths of the
+ * columns, in characters.
+ */
+export function layOut(lines: readonly (readonly Entry[])[], columns: readonly number[] = widths): Layout {
   const merges: Area[] = [];
   const rows = lines.map((entries, index): ModelRow => {
     const row = index + 1;
@@ -42,7 +45,7 @@ export function layOut(lines: readonly (readonly Entry[])[]): Layout {
       // The look of a merged cell is that of all cells under it.
       for (let column = left; column < right; column++) cells.push(own && { value: null, style });
       texts.push(typeof own?.value === 'string' ? own.value : '');
-      across.push(widthOf(left, right));
+      across.push(widthOf(columns, left, right));
     }
     return { height: entries.length === 0 ? 9 : heightFor(entries, texts, across), cells };
   });
@@ -56,8 +59,8 @@ function heightFor(entries: readonly Entry[], texts: readonly string[], across: 
   return Math.max(own, heightOf(texts, across, 12));
 }
 
-function widthOf(left: number, right: number): number {
-  return widths.slice(left - 1, right).reduce((sum, width) => sum + width, 0);
+function widthOf(columns: readonly number[], left: number, right: number): number {
+  return columns.slice(left - 1, right).reduce((sum, width) => sum + width, 0);
 }
 
 /** A text over columns of the page, from where it stands. */
@@ -66,11 +69,11 @@ export function wide(value: ModelValue, style: string, span: number): Wide {
 }
 
 /** A heading over the whole page. */
-export function heading(text: string): readonly Entry[] {
-  return [wide(text, 'section', lastColumn)];
+export function heading(text: string, span: number = lastColumn): readonly Entry[] {
+  return [wide(text, 'section', span)];
 }
 
 /** A line of quiet text over the whole page. */
-export function remark(text: string): readonly Entry[] {
-  return [wide(text, 'remark', lastColumn)];
+export function remark(text: string, span: number = lastColumn): readonly Entry[] {
+  return [wide(text, 'remark', span)];
 }

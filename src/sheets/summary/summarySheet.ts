@@ -1,10 +1,8 @@
 import type { Report } from '../../audit/report/types.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
-import { tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
@@ -13,6 +11,8 @@ import { countLines, headline } from './counts.ts';
 import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.ts';
 import { notAuditedLines } from './notAudited.ts';
 import { policyLines } from './policyLines.ts';
+import { summaryStyles } from './styles.ts';
+import { time } from './time.ts';
 
 /**
  * The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. `sheets`:
@@ -51,7 +51,7 @@ export function summarySheet(report: Report, sheets: SheetFingerprints): SheetMo
   return {
     name: sheetNames.summary,
     widths,
-    styles: { ...frameStyles, ...levelStyles, ...ownStyles },
+    styles: summaryStyles,
     formulas: [],
     rowCount: rows.length,
     rows: () => rows,
@@ -70,15 +70,6 @@ export function summarySheet(report: Report, sheets: SheetFingerprints): SheetMo
   };
 }
 
-const ownStyles = {
-  headline: { bold: true, size: 13, color: tones.ink, wrap: true, valign: 'center' },
-  section: { bold: true, size: 13, color: tones.ink, valign: 'center' },
-  remark: { color: tones.quiet, wrap: true, valign: 'top' },
-  headerRight: { ...frameStyles.header, align: 'right' },
-  name: { bold: true, wrap: true, valign: 'top' },
-  countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
-} as const;
-
 const guide = [
   [
     sheetNames.results,
@@ -90,8 +81,3 @@ const guide = [
     'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
   ],
 ] as const;
-
-/** `2025-03-14T08:05:00.000Z` as people write it. */
-function time(iso: string): string {
-  return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
-}

@@ -23,14 +23,21 @@ export const resultsCopy: OutputKind = {
   },
 };
 
+/** A copy of a workbook, once it is written. */
+export interface WrittenCopy extends WantedOutput {
+  /** What else a person should know of it, one sentence a line; sheets that had to be named otherwise among it. */
+  readonly notes: () => readonly string[];
+}
+
 /** A copy of a workbook with further sheets, which are made when it is written. */
 export function copyWith(
   given: string,
   { original, ownSheets }: CopySource,
   further: () => readonly SheetModel[],
   progress: Progress,
-): WantedOutput {
+): WrittenCopy {
   let said: readonly string[] = [];
+  let known: readonly string[] = [];
   return {
     given,
     write(put) {
@@ -41,18 +48,26 @@ export function copyWith(
           progress.show('writing', done / total);
         },
       });
-      const names = sheetNames
-        .slice(-sheets.length)
-        .map((name) =>
-          name.wanted === name.given
-            ? `'${name.given}'`
-            : `'${name.given}' (there is a '${name.wanted}' already)`,
-        );
-      said = [
-        `Written: ${given}, with the sheets ${plain(names.join(', '))}.`,
-        ...notes.map((note) => plain(note)),
-      ];
+      const added = sheetNames.slice(-sheets.length);
+      const names = added.map((name) => (isRenamed(name) ? renamed(name) : `'${name.given}'`));
+      const more = notes.map((note) => plain(note));
+      said = [`Written: ${given}, with the sheets ${plain(names.join(', '))}.`, ...more];
+      known = [...added.filter(isRenamed).map((name) => plain(`New sheet ${renamed(name)}.`)), ...more];
     },
     said: () => said,
+    notes: () => known,
   };
+}
+
+interface SheetName {
+  readonly wanted: string;
+  readonly given: string;
+}
+
+function isRenamed({ wanted, given }: SheetName): boolean {
+  return wanted !== given;
+}
+
+function renamed({ wanted, given }: SheetName): string {
+  return `'${given}' (there is a '${wanted}' already)`;
 }

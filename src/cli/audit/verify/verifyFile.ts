@@ -7,7 +7,7 @@ import { readInput } from '../input.ts';
 import type { Options } from '../options.ts';
 import { verificationText } from './verificationText.ts';
 
-const alone = ['out', 'json', 'policy', 'map', 'force', 'strict'] as const;
+const alone = ['out', 'json', 'policy', 'map', 'force', 'strict', 'timeout'] as const;
 
 /**
  * `--verify`: checks a workbook with result sheets and says what was edited. Returns 0 where nothing was, 1 otherwise.

@@ -75,10 +75,11 @@ export function* auditInSteps(
 
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
   const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
-  const inputs = yield* asPart(inputsFingerprint(tables, records, map), () => 0);
 
   const today = Math.floor(now.getTime() / 86_400_000);
   const history = yield* asPart(findHistory(workbook, tables, today), () => 0);
+  const found = { tables, records, history };
+  const inputs = yield* asPart(inputsFingerprint(found, map), () => 0);
 
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
@@ -145,7 +146,7 @@ export function* auditInSteps(
     generated: now.toISOString(),
     policy,
     fingerprint: { inputs, policy: policyFingerprint(policy) },
-    basis: basisOf(workbook, tables, records, map),
+    basis: basisOf(workbook, found, map, before),
     summary: summarise(channels, groups),
     channels,
     groups,

@@ -1,6 +1,8 @@
+import type { Cell } from '../cells/cell.ts';
 import { shortId } from '../audit/evidence/fingerprint.ts';
 import { resultSheetMark } from '../audit/tables/resultSheet.ts';
 import type { Report } from '../audit/report/types.ts';
+import type { SheetModel } from './model.ts';
 
 /** Names asked for the result sheets; a host that must choose others says so. */
 export const sheetNames = {
@@ -23,5 +25,27 @@ export type Audited = Pick<Report, 'fingerprint' | 'generated'>;
  * its audit where it is of one alone.
  */
 export function titleOf(sheet: keyof typeof sheetNames, audited?: Audited): string {
-  return `${resultSheetMark} – ${sheet}${audited ? ` · ${shortId(audited)}` : ''}`;
+  return `${start(sheet)}${audited ? ` · ${shortId(audited)}` : ''}`;
+}
+
+/** Whether a cell A1 is the title of such a result sheet, of whatever audit. */
+export function isTitleOf(sheet: keyof typeof sheetNames, cell: Cell): boolean {
+  return typeof cell === 'string' && cell.startsWith(`${start(sheet)} ·`);
+}
+
+/** Short id at the end of a title; `undefined` where the cell is no title, or one from before titles had an id. */
+export function auditIdIn(cell: Cell): string | undefined {
+  return typeof cell === 'string' && cell.startsWith(resultSheetMark)
+    ? / · ([0-9a-f]{4}-[0-9a-f]{4})$/u.exec(cell)?.[1]
+    : undefined;
+}
+
+function start(sheet: keyof typeof sheetNames): string {
+  return `${resultSheetMark} – ${sheet}`;
+}
+
+/** Cell A1 of a result sheet that is still a model. */
+export function titleIn(model: SheetModel): string {
+  for (const { cells } of model.rows()) return String(cells[0]?.value ?? '');
+  return '';
 }

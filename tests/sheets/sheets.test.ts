@@ -188,7 +188,7 @@ describe('the summary', () => {
         ? 1
         : Object.values(part).reduce((sum: number, inner) => sum + leaves(inner), 0);
     const text = textOf(reportOf([healthy]), 'Audit summary');
-    const policy = text.slice(text.indexOf('Policy that was applied'), text.indexOf('Beside this sheet'));
+    const policy = text.slice(text.indexOf('Policy that was applied'), text.indexOf('Evidence\n'));
     expect(policy.trim().split('\n')).toHaveLength(leaves(defaultPolicy) + 2);
     for (const value of [
       '5 %',

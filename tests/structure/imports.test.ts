@@ -14,10 +14,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   functions: ['units', 'method'],
   audit: ['cells', 'units', 'method'],
   sheets: ['cells', 'units', 'method', 'audit'],
+  evidence: ['cells', 'audit', 'sheets'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
   share: ['cells', 'functions', 'units', 'sheets', 'hosts'],
-  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'share'],
-  pane: ['cells', 'units', 'method', 'audit', 'sheets', 'functions', 'hosts'],
+  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'evidence', 'hosts', 'share'],
+  pane: ['cells', 'units', 'method', 'audit', 'sheets', 'evidence', 'functions', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],
   bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin', 'share'],
@@ -80,6 +81,8 @@ describe('structure of the source', () => {
     expect(wrong('hosts/file/a.ts', '../../cli/b.ts')).toHaveLength(1);
     expect(wrong('hosts/file/a.ts', '../../functions/b.ts')).toHaveLength(1);
     expect(wrong('functions/a.ts', '../audit/b.ts')).toHaveLength(1);
+    expect(wrong('sheets/a.ts', '../evidence/b.ts')).toHaveLength(1);
+    expect(wrong('evidence/a.ts', '../hosts/b.ts')).toHaveLength(1);
     expect(wrong('cells/a.ts', '../../tests/b.ts')).toHaveLength(1);
     expect(wrong('pane/audit/a.tsx', '../../hosts/excel/b.ts')).toHaveLength(1);
     expect(wrong('pane/main.tsx', '../hosts/file/b.ts')).toHaveLength(1);

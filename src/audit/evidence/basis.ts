@@ -1,8 +1,8 @@
 import type { Workbook } from '../../cells/sheet.ts';
-import type { Tables } from '../join/context.ts';
-import type { RecordBook } from '../records/rawRecord.ts';
+import type { Snapshot } from '../since/snapshot.ts';
 import type { ColumnMap } from '../tables/columnMap.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
+import type { FoundInputs } from './inputsFingerprint.ts';
 
 /** What an audit went by beside cells and policy: enough to repeat it exactly on the same cells. */
 export interface AuditBasis {
@@ -10,23 +10,25 @@ export interface AuditBasis {
   readonly map: ColumnMap;
   /** Sheets that were text files, with their decimal sign. */
   readonly textTables: readonly { readonly sheet: string; readonly decimal: '.' | ',' }[];
-  /** Sheets with a table or a calibration record that were hidden. */
+  /** Sheets with a table, a calibration record or a history that were hidden. */
   readonly hiddenSheets: readonly string[];
   /** Rows of tables that were hidden or filtered away, as in `5-9,12`, by sheet. */
   readonly hiddenRows: Readonly<Record<string, string>>;
   /** Result sheets of earlier audits that stood in the workbook. */
   readonly earlierResults: readonly string[];
+  /** The earlier workbook or results that it was compared with; `null` where there were none. */
+  readonly comparedWith: string | null;
 }
 
 /** What an audit goes by, as it is found. */
 export function basisOf(
   workbook: Workbook,
-  { channels, settings }: Tables,
-  records: RecordBook,
+  { tables: { channels, settings }, records, history }: FoundInputs,
   map: ColumnMap,
+  before: Snapshot | undefined,
 ): AuditBasis {
-  const withRecords = [...records.byTag.values()].flat().map(({ sheet }) => sheet);
-  const used = new Set([channels.sheet.name, settings.sheet.name, ...withRecords]);
+  const read = [...records.byTag.values(), ...history.byTag.values()].flat().map(({ sheet }) => sheet);
+  const used = new Set([channels.sheet.name, settings.sheet.name, ...read]);
   const sheets = workbook.sheets.filter(({ name }) => used.has(name));
   const hiddenRows: Record<string, string> = {};
   for (const { sheet, headerRow, lastRow } of [channels, settings]) {
@@ -41,6 +43,7 @@ export function basisOf(
     hiddenSheets: sheets.filter(({ hidden }) => hidden).map(({ name }) => name),
     hiddenRows,
     earlierResults: workbook.sheets.filter(isResultSheet).map(({ name }) => name),
+    comparedWith: before?.input ?? null,
   };
 }
 

@@ -1,19 +1,32 @@
 /** Significant digits in which the numbers of inputs count. */
 export const inputDigits = 12;
 
+/** 1, 10, 100 …, each exactly a double. */
+const powersOfTen = Array.from({ length: 23 }, (_, power) => 10 ** power);
+
 /**
- * A number to some significant digits, at most 15. Programs that store 15 digits give the same number as those that
- * store all: it is brought to 15 first. A zero has no sign.
+ * A number to some significant digits, 9 to 12. Programs that store 15 digits give the same number as those that store
+ * all: it is brought to 15 first. A zero has no sign.
  */
 export function canonicalNumber(value: number, digits: number): number {
-  return isShort(value, digits) ? value + 0 : Number(Number(value.toPrecision(15)).toPrecision(digits)) + 0;
+  if (isShort(value, digits)) return value + 0;
+  const size = Math.abs(value);
+  if (size >= 1e-3 && size < 1e9) {
+    const scale = powersOfTen[digits - 1 - Math.floor(Math.log10(size))] ?? NaN;
+    const scaled = value * scale;
+    const whole = Math.round(scaled);
+    // Far from the middle between two steps neither the product's own error nor the digits beyond 15 matter.
+    const fromMiddle = Math.abs(Math.abs(scaled - whole) - 0.5);
+    if (fromMiddle > 10 ** (digits - 14)) return whole / scale + 0;
+  }
+  return Number(Number(value.toPrecision(15)).toPrecision(digits)) + 0;
 }
 
 /** Whether a number is one of few decimals and no more than these digits, as nearly all that people write are. */
 function isShort(value: number, digits: number): boolean {
   const scale = digits > 9 ? 1e6 : 1e4;
   const scaled = Math.round(value * scale);
-  return scaled / scale === value && Math.abs(scaled) < 10 ** digits;
+  return scaled / scale === value && Math.abs(scaled) < (powersOfTen[digits] ?? NaN);
 }
 
 /** Line breaks as one character each, since files of different programs store them differently. */

@@ -2,11 +2,10 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Cell } from '../../cells/cell.ts';
 import { canonicalNumber, canonicalText } from './canonical.ts';
+import { plainNumber } from './plainNumber.ts';
 
 /** Bytes that gather before they are hashed. */
 const room = 1 << 15;
-/** Day 0 of the usual spreadsheet calendar, counted from 1970-01-01. */
-const spreadsheetEpoch = -25_569;
 
 /** First byte of each value: what it is. */
 const tags = { empty: 0, number: 1, text: 2, true: 3, false: 4, error: 5, end: 6 } as const;
@@ -36,9 +35,8 @@ export class CellHash {
     else if (cell === null || cell === undefined) {
       this.#tag(tags.empty);
       return false;
-    } else if ('percent' in cell) this.#number(cell.percent / 100);
-    else if ('day' in cell) this.#number(cell.day - spreadsheetEpoch);
-    else this.#text(tags.error, cell.code);
+    } else if ('code' in cell) this.#text(tags.error, cell.code);
+    else this.#number(plainNumber(cell) ?? NaN);
     return true;
   }
 

@@ -1,7 +1,9 @@
 import { columnNumber } from '../../cells/address.ts';
 import type { Cell } from '../../cells/cell.ts';
+import type { HistoryBook } from '../drift/reading.ts';
 import type { Tables } from '../join/context.ts';
-import type { RawCheck, RawRecord, RecordBook } from '../records/rawRecord.ts';
+import type { Place } from '../report/types.ts';
+import type { RecordBook } from '../records/rawRecord.ts';
 import type { ColumnMap } from '../tables/columnMap.ts';
 import { isBlank, type FoundTable } from '../tables/found.ts';
 import { canonicalJson, inputDigits } from './canonical.ts';
@@ -10,21 +12,28 @@ import { CellHash } from './cellHash.ts';
 /** Rows between two steps. */
 const stride = 500;
 
+/** What an audit reads of a workbook. */
+export interface FoundInputs {
+  readonly tables: Tables;
+  readonly records: RecordBook;
+  readonly history: HistoryBook;
+}
+
 /**
  * SHA-256 of everything an audit reads: the recognised columns of both tables (meaning, header, unit) with all their
- * cells in the order of the rows, the calibration records and checks, and the column map. Numbers count to 12
+ * cells in the order of the rows, the calibration records and checks, the histories of readings, and the column map. Numbers count to 12
  * significant digits. Where a table stands on its sheet, how its cells look and what else the workbook holds do not
  * count. Goes step by step.
  */
 export function* inputsFingerprint(
-  tables: Tables,
-  records: RecordBook,
+  { tables, records, history }: FoundInputs,
   map: ColumnMap,
 ): Generator<void, string, void> {
   const hash = new CellHash(inputDigits);
   hash.text(canonicalJson(map));
   for (const kind of ['channels', 'settings'] as const) yield* addTable(hash, tables[kind]);
   yield* addRecords(hash, records);
+  yield* addHistory(hash, history);
   return hash.hex();
 }
 
@@ -66,7 +75,16 @@ function* addRecords(hash: CellHash, { byTag }: RecordBook): Generator<void, voi
   }
 }
 
-function bySheetAndPlace(one: RawRecord | RawCheck, other: RawRecord | RawCheck): number {
+function* addHistory(hash: CellHash, { byTag, remarks }: HistoryBook): Generator<void, void, void> {
+  const all = [...byTag.values()].flat().toSorted(bySheetAndPlace);
+  for (const [index, { sheet, tag, day, value, unit, asLeft, uncertainty }] of all.entries()) {
+    if (index % stride === stride - 1) yield;
+    addAll(hash, [sheet, tag, day, value, unit.text, asLeft, uncertainty]);
+  }
+  for (const { sheet, rule } of remarks) addAll(hash, [sheet, rule]);
+}
+
+function bySheetAndPlace(one: Place, other: Place): number {
   if (one.sheet !== other.sheet) return one.sheet < other.sheet ? -1 : 1;
   return one.row - other.row || columnNumber(one.column) - columnNumber(other.column);
 }

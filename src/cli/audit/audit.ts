@@ -11,10 +11,11 @@ import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
 import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
+import { verifyFile } from './verify/verifyFile.ts';
 
 /**
  * The audit command: reads, audits, writes what was asked for. Returns the exit code: 0 audited, 1 audited and
- * `--strict` found something; for a folder, 2 as well where a workbook could not be audited.
+ * `--strict` found something, or `--verify` found edits; for a folder, 2 as well where a workbook could not be audited.
  * @throws UsageRefused, FileRefused, AuditRefused with one line for a person; nothing is written then.
  */
 export async function auditCommand(args: readonly string[]): Promise<number> {
@@ -26,6 +27,7 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
   if (options.inputs.length === 0) {
     throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
   }
+  if (options.verify) return verifyFile(options);
   if (options.inputs.some(isFolder)) return fleetCommand(options);
   if (options.timeout !== undefined) {
     throw new UsageRefused('--timeout is for a folder of workbooks. Leave it out. See --help.');

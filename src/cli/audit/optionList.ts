@@ -50,6 +50,11 @@ export const optionList = {
     type: 'boolean',
     words: 'exit 1 when a danger is late, unreachable or undetermined, or a group cannot trip',
   },
+  verify: {
+    type: 'boolean',
+    words:
+      'check whether inputs, policy or results of the audit in a workbook with result sheets were edited since; exit 1 where they were, 2 where there is nothing to check',
+  },
   timeout: {
     type: 'string',
     value: 'MINUTES',

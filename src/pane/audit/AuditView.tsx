@@ -4,6 +4,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { Said } from '../parts/Said.tsx';
 import { auditWords } from './auditWords.ts';
+import { CheckResults } from './check/CheckResults.tsx';
 import { ColumnsPart } from './columns/ColumnsPart.tsx';
 import { PolicyForm } from './policy/PolicyForm.tsx';
 import { Results } from './results/Results.tsx';
@@ -76,6 +77,7 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
         <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
       )}
       {report && <Results key={report.generated} report={report} onWriting={setWriting} />}
+      {!work && <CheckResults />}
     </>
   );
 }

@@ -13,7 +13,7 @@ import { findingsText } from './findings.ts';
 import { lineOf, type Line } from './line.ts';
 import { policyRows } from './policyCells.ts';
 
-/** Row of the headers, and the column in the title's row that says what was audited when. */
+/** Row of the headers, below which the first threshold stands, and the column in the title's row that says what was audited when. */
 export const headerRow = 6;
 export const auditedColumn = 4;
 const input = { fill: tones.input, underline: true } as const;

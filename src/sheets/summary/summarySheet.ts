@@ -1,5 +1,7 @@
 import type { Report } from '../../audit/report/types.ts';
 import { auditedLine } from '../auditedLine.ts';
+import { evidenceLines } from '../evidence/evidenceLines.ts';
+import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
@@ -12,8 +14,11 @@ import { notAuditedLines } from './notAudited.ts';
 import { policyLines } from './policyLines.ts';
 import { summaryStyles } from './styles.ts';
 
-/** The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. */
-export function summarySheet(report: Report): SheetModel {
+/**
+ * The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. `sheets`:
+ * fingerprints of all result sheets, its own included, see `resultSheetsInSteps`.
+ */
+export function summarySheet(report: Report, sheets: SheetFingerprints): SheetModel {
   const counts = countLines(report.summary);
   const top: readonly (readonly Entry[])[] = [
     [wide(titleOf('summary', report), 'title', lastColumn)],
@@ -31,6 +36,7 @@ export function summarySheet(report: Report): SheetModel {
     ...notAuditedLines(report),
     ...columnLines(report.columns),
     ...policyLines(report.policy),
+    ...evidenceLines(report, sheets),
     heading('Beside this sheet'),
     ...guide(report).map(([name, words]): readonly Entry[] => [
       wide(name, 'strong', 2),

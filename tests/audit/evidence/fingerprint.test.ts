@@ -126,14 +126,23 @@ describe('cells as bytes', () => {
   });
 
   // The rounding of ECMAScript's own toPrecision is the outside check.
-  it('a number to 12 digits is what its 15 stored digits give', () => {
+  it.each([9, 12])('a number to %s digits is what its 15 stored digits give', (digits) => {
+    const usual = fc.double({ min: -1e6, max: 1e6, noNaN: true });
+    const any = fc.double({ noNaN: true, noDefaultInfinity: true });
+    // Digits that end in 4995, 5, 50005 …: near the middle between two steps.
+    const middle = fc
+      .tuple(
+        fc.integer({ min: 1, max: 999_999_999 }),
+        fc.constantFrom('000500', '499950', '499999', '500001', '5'),
+      )
+      .map(([head, tail]) => Number(`${head % 9}.${head}${tail}`));
     fc.assert(
-      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
+      fc.property(fc.oneof(usual, any, middle), (value) => {
         const stored = Number(value.toPrecision(15));
-        expect(canonicalNumber(stored, 12)).toBe(canonicalNumber(value, 12));
-        expect(canonicalNumber(value, 12)).toBe(Number(stored.toPrecision(12)) + 0);
+        expect(canonicalNumber(stored, digits)).toBe(canonicalNumber(value, digits));
+        expect(canonicalNumber(value, digits)).toBe(Number(stored.toPrecision(digits)) + 0);
       }),
-      { numRuns: 2_000 },
+      { numRuns: 5_000 },
     );
   });
 });
@@ -208,6 +217,29 @@ describe('the fingerprint of the inputs', () => {
     const withRecord = (volts: number) => inputsOf({ ...book, sheets: [...book.sheets, records(volts)] });
     expect(new Set([original, withRecord(-12), withRecord(-12.01)]).size).toBe(3);
     expect(inputsOf({ ...book, sheets: [records(-12), ...book.sheets] })).toBe(withRecord(-12));
+  });
+
+  it('counts histories of readings', () => {
+    const tag = plant[0]?.tag ?? '';
+    const withHistory = (day: Cell, value: Cell) =>
+      inputsOf({
+        ...book,
+        sheets: [
+          ...book.sheets,
+          sheetOf('History', [
+            ['Tag', 'Date', 'Sensitivity (mV/mil)'],
+            [tag, '2024-03-01', 199],
+            [tag, day, value],
+          ]),
+        ],
+      });
+    const all = [
+      withHistory('2025-03-01', 198),
+      withHistory('2025-03-01', 197),
+      withHistory('2025-03-02', 198),
+      withHistory('2025-03-01', 'none'),
+    ];
+    expect(new Set([original, ...all]).size).toBe(5);
   });
 });
 

@@ -1,5 +1,5 @@
 import { columnLetters } from '../../../cells/address.ts';
-import { longestText, writable } from '../../formats/cellContent.ts';
+import { longestText, writable } from '../../../sheets/cellContent.ts';
 import { reference } from '../../formats/reference.ts';
 import { storedFormula } from '../../formats/storedFormula.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';

@@ -13,7 +13,7 @@ import { plannedParts } from './package/plannedParts.ts';
 import { sheetNames } from './package/workbookPart.ts';
 import { sheetBody } from './sheet/body.ts';
 import { streamText } from './sheet/stream.ts';
-import { longestText } from '../../formats/cellContent.ts';
+import { longestText } from '../../../sheets/cellContent.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
 

@@ -7,7 +7,7 @@ import {
   type IWorksheetData,
 } from '@univerjs/core';
 import type { ModelCell, SheetModel } from '../../../sheets/model.ts';
-import { fittedText, writable } from '../../formats/cellContent.ts';
+import { fittedText, writable } from '../../../sheets/cellContent.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { markOfText } from '../storedText.ts';
 import { columnPixels, rowPixels } from './lengths.ts';

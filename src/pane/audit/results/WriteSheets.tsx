@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Report } from '../../../audit/report/types.ts';
-import { resultSheets } from '../../../sheets/resultSheets.ts';
+import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
 import type { WrittenSheet } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
@@ -10,6 +10,7 @@ import { Progress } from '../../parts/Progress.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { useDeed } from '../../parts/useDeed.ts';
 import { auditWords } from '../auditWords.ts';
+import { inSlices } from '../run/inSlices.ts';
 
 interface WriteSheetsProps {
   readonly report: Report;
@@ -34,7 +35,9 @@ export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Elemen
     setCancelled(null);
     onWriting(true);
     try {
-      setWritten(await port.writeSheets(resultSheets(report), setPart, own));
+      const sheets = await inSlices(resultSheetsInSteps(report), () => undefined, own);
+      if (sheets) setWritten(await port.writeSheets(sheets, setPart, own));
+      else setCancelled(auditWords.cancelled);
     } catch (error) {
       if (!own.cancelled) throw error;
       setCancelled(plainMessage(error));

@@ -1,7 +1,7 @@
 import { drawnCells } from '../../../../sheets/charts/cells.ts';
 import type { ChartCells, ChartModel, ScatterSeries } from '../../../../sheets/charts/model.ts';
 import { cellAddress } from '../../../../cells/address.ts';
-import { fittedText } from '../../../formats/cellContent.ts';
+import { fittedText } from '../../../../sheets/cellContent.ts';
 import { longestTitle } from '../../../formats/chartLooks.ts';
 
 /** A chart as Excel made it, with the number of series that it chose itself. */

@@ -2,7 +2,7 @@ import type { ChartCells } from '../../../../sheets/charts/model.ts';
 import { cellCount, drawnCells } from '../../../../sheets/charts/cells.ts';
 import { checkChart } from '../../../../sheets/charts/check.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import { writable } from '../../../formats/cellContent.ts';
+import { writable } from '../../../../sheets/cellContent.ts';
 import { kindOfCode } from '../../../formats/numberFormat.ts';
 import { reference } from '../../../formats/reference.ts';
 import { daysTo1904 } from '../../../formats/serialDate.ts';

@@ -1,5 +1,5 @@
 import type { BarChart, ChartModel, ScatterChart } from '../../../../sheets/charts/model.ts';
-import { fittedText } from '../../../formats/cellContent.ts';
+import { fittedText } from '../../../../sheets/cellContent.ts';
 import { chartLooks, longestTitle } from '../../../formats/chartLooks.ts';
 import { escapeCellText } from '../xml/text.ts';
 import { axisIds, categoryAxis, valueAxis, type AxisPlace } from './axes.ts';

@@ -1,4 +1,4 @@
-import { fittedText } from '../../../formats/cellContent.ts';
+import { fittedText } from '../../../../sheets/cellContent.ts';
 import { longestTitle } from '../../../formats/chartLooks.ts';
 import { escapeDrawingText } from '../xml/text.ts';
 

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import { fittedText, longestText, writable } from '../../../formats/cellContent.ts';
+import { fittedText, longestText, writable } from '../../../../sheets/cellContent.ts';
 import type { RowFormula } from '../../../formats/rowFormula.ts';
 import { formulaWriter } from './sharedFormulas.ts';
 import { calculated, inlineText, needsQuote, plainNumber, truth } from './values.ts';

@@ -1,0 +1,99 @@
+import type { Steps } from '../audit/steps.ts';
+import { columnLetters } from '../cells/address.ts';
+import type { Cell } from '../cells/cell.ts';
+import type { Sheet } from '../cells/sheet.ts';
+import { aboutResults } from '../sheets/evidence/evidenceLabels.ts';
+import type { ModelCell, SheetModel } from '../sheets/model.ts';
+import { isTitleOf } from '../sheets/titles.ts';
+import { alignedRows } from './alignedRows.ts';
+import type { Differences } from './differences.ts';
+import { quoted, sameValue, valueText } from './sameValue.ts';
+
+type Wanted = readonly (ModelCell | undefined)[];
+type Found = readonly Cell[];
+
+/** Rows between two steps. */
+const stride = 250;
+
+/** Rows that a sheet lacks or has beside those of the audit, in words. */
+export interface RowsSaid {
+  readonly said: readonly string[];
+}
+
+/**
+ * Compares a result sheet, cell by cell, with what it should hold; cells that differ are added to `differences`. Rows
+ * taken away or added are told apart from edited ones. Tells how many rows are done.
+ */
+export function* compareSheet(
+  model: SheetModel,
+  sheet: Sheet,
+  differences: Differences,
+): Steps<number, RowsSaid> {
+  const removed: string[] = [];
+  const added: string[] = [];
+  const isSummary = isTitleOf('summary', sheet.rows[0]?.[0] ?? null);
+  const wanted = cellsOf(model)[Symbol.iterator]();
+  const alike = (one: Wanted, other: Found): boolean =>
+    sameRow(one, other) || (isSummary && isAboutResults(one, other));
+  for (const aligned of alignedRows(wanted, sheet.rows, alike)) {
+    const { kind, row } = aligned;
+    if (row % stride === 0) yield row;
+    if (kind === 'removed') {
+      if (aligned.wanted.some((cell) => !sameValue(null, cell?.value ?? null)))
+        removed.push(`row ${row}: ${firstOf(aligned.wanted)}`);
+    } else if (kind === 'added') {
+      if (aligned.found.some((cell) => !sameValue(cell, null))) added.push(`row ${row}`);
+    } else if (!alike(aligned.wanted, aligned.found)) {
+      addCells(sheet.name, row, aligned.wanted, aligned.found, differences);
+    }
+  }
+  return {
+    said: [
+      ...listed(sheet.name, removed, 'lacks'),
+      ...listed(sheet.name, added, 'has more than the audit wrote:'),
+    ],
+  };
+}
+
+function* cellsOf(model: SheetModel): Generator<Wanted> {
+  for (const { cells } of model.rows()) yield cells;
+}
+
+function sameRow(wanted: Wanted, found: Found): boolean {
+  const length = Math.max(wanted.length, found.length);
+  for (let index = 0; index < length; index++)
+    if (!sameValue(found[index] ?? null, wanted[index]?.value ?? null)) return false;
+  return true;
+}
+
+/** Lines of the summary on the fingerprint of results are looked at by themselves. */
+function isAboutResults(wanted: Wanted, found: Found): boolean {
+  return aboutResults.has(wanted[0]?.value) && wanted[0]?.value === found[0];
+}
+
+function addCells(sheet: string, row: number, wanted: Wanted, found: Found, differences: Differences): void {
+  const length = Math.max(wanted.length, found.length);
+  for (let index = 0; index < length; index++) {
+    const cell = found[index] ?? null;
+    const value = wanted[index]?.value ?? null;
+    if (sameValue(cell, value)) continue;
+    differences.add({
+      sheet,
+      row,
+      column: columnLetters(index + 1),
+      stands: quoted(cell),
+      should: valueText(value),
+    });
+  }
+}
+
+function firstOf(wanted: Wanted): string {
+  const texts = wanted.map((cell) => valueText(cell?.value ?? null)).filter((text) => text !== '');
+  return `“${texts.slice(0, 5).join(', ')}”`;
+}
+
+function listed(sheet: string, rows: readonly string[], verb: string): string[] {
+  if (rows.length === 0) return [];
+  const more = rows.length > 5 ? ` and ${rows.length - 5} more` : '';
+  return [`Sheet '${sheet}' ${verb} ${rows.slice(0, 5).join('; ')}${more}.`];
+}

@@ -1,0 +1,27 @@
+import type { TableKind } from '../audit/tables/vocabulary.ts';
+
+/** Where an input that the results sheet shows stands in the tables. */
+export interface InputPlace {
+  readonly table: TableKind;
+  /** Id of the column in the vocabulary; the setpoint's is that of its threshold. */
+  readonly column: string;
+}
+
+/** Columns of the results sheet that show inputs, by their ids. */
+export const inputColumns: ReadonlyMap<string, InputPlace> = new Map([
+  ['machine', { table: 'channels', column: 'machine' }],
+  ['location', { table: 'channels', column: 'location' }],
+  ['kind', { table: 'channels', column: 'kind' }],
+  ['detection', { table: 'settings', column: 'detection' }],
+  ['setpoint', { table: 'settings', column: 'setpoint' }],
+  ['configured', { table: 'settings', column: 'configured' }],
+  ['measured', { table: 'channels', column: 'measured' }],
+  ['uncertainty', { table: 'channels', column: 'uncertainty' }],
+  ['coverage', { table: 'channels', column: 'coverage' }],
+  ['fullScale', { table: 'settings', column: 'fullScale' }],
+  ['zeroConfigured', { table: 'settings', column: 'zeroConfigured' }],
+  ['zeroMeasured', { table: 'channels', column: 'zeroMeasured' }],
+  ['limit', { table: 'channels', column: 'limit' }],
+  ['reading', { table: 'channels', column: 'reading' }],
+  ['resolution', { table: 'settings', column: 'resolution' }],
+]);

@@ -1,0 +1,79 @@
+import { asPart, type Steps } from '../audit/steps.ts';
+import type { Sheet } from '../cells/sheet.ts';
+import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
+import type { SheetModel } from '../sheets/model.ts';
+import { titleIn } from '../sheets/titles.ts';
+import { compareSheet } from './compareSheet.ts';
+import { Differences } from './differences.ts';
+import { titleOfSheet } from './runs.ts';
+import type { PartCheck } from './verification.ts';
+
+/** Compares the sheets of an audit, cell by cell, with the same sheets made anew. Tells the part done. */
+export function* compareSheets(
+  models: readonly SheetModel[],
+  sheets: readonly Sheet[],
+): Steps<number, PartCheck> {
+  const differences = new Differences();
+  const said: string[] = [];
+  const compared = new Set<Sheet>();
+  const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  let done = 0;
+  for (const model of models) {
+    const title = titleIn(model);
+    const sheet = sheets.find((one) => titleOfSheet(one) === title && !compared.has(one));
+    if (!sheet) {
+      said.push(missing(title, model.name));
+      continue;
+    }
+    compared.add(sheet);
+    const rows = yield* asPart(compareSheet(model, sheet, differences), (row) => (done + row) / total);
+    said.push(...rows.said);
+    done += model.rowCount;
+  }
+  said.push(...surplus(sheets.filter((sheet) => !compared.has(sheet))));
+  return partOf(said, differences);
+}
+
+/**
+ * Compares the sheets of an audit with the fingerprints that it left, where they can't be made anew: which sheets were
+ * edited is known then, not which cells.
+ */
+export function* compareFingerprints(
+  fingerprints: Readonly<Record<string, string>>,
+  sheets: readonly Sheet[],
+): Steps<number, PartCheck> {
+  const said: string[] = [];
+  const compared = new Set<Sheet>();
+  const total = sheets.reduce((sum, { rows }) => sum + rows.length, 0);
+  let done = 0;
+  for (const [title, fingerprint] of Object.entries(fingerprints)) {
+    const sheet = sheets.find((one) => titleOfSheet(one) === title && !compared.has(one));
+    if (!sheet) {
+      said.push(missing(title));
+      continue;
+    }
+    compared.add(sheet);
+    const now = yield* asPart(sheetFingerprint(sheet.rows), (row) => (done + row) / total);
+    if (now !== fingerprint) said.push(`Sheet '${sheet.name}' was edited: its fingerprint is another.`);
+    done += sheet.rows.length;
+  }
+  said.push(...surplus(sheets.filter((sheet) => !compared.has(sheet))));
+  return partOf(said, new Differences());
+}
+
+function partOf(said: readonly string[], { count, cells, more }: Differences): PartCheck {
+  const state = count > 0 || said.length > 0 ? 'edited' : 'as audited';
+  return { state, said, cells, more };
+}
+
+function missing(title: string, name?: string): string {
+  const called = name === undefined ? '' : ` ('${name}')`;
+  return `The sheet titled “${title}”${called} is missing, or its title was edited.`;
+}
+
+function surplus(sheets: readonly Sheet[]): string[] {
+  return sheets.map(
+    ({ name }) =>
+      `Sheet '${name}' carries a title of this audit but is none of its sheets, or a copy of one.`,
+  );
+}

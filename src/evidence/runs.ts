@@ -1,0 +1,54 @@
+import { isResultSheet } from '../audit/tables/resultSheet.ts';
+import type { Sheet, Workbook } from '../cells/sheet.ts';
+import { auditIdIn, isTitleOf } from '../sheets/titles.ts';
+import { storedEvidence, type StoredEvidence } from './storedEvidence.ts';
+import type { AuditRun } from './verification.ts';
+
+/** The result sheets of one audit. */
+export interface FoundRun {
+  readonly id: string;
+  readonly sheets: readonly Sheet[];
+  /** `undefined` where its summary sheet is missing. */
+  readonly evidence: StoredEvidence | undefined;
+}
+
+export interface FoundRuns {
+  /** Newest first; those without a time last. */
+  readonly runs: readonly FoundRun[];
+  /** Result sheets without an id. */
+  readonly without: readonly Sheet[];
+}
+
+/** Finds the result sheets of each audit by their titles, whatever the sheets are called. */
+export function findRuns(workbook: Workbook): FoundRuns {
+  const byId = new Map<string, Sheet[]>();
+  const without: Sheet[] = [];
+  for (const sheet of workbook.sheets.filter(isResultSheet)) {
+    const id = auditIdIn(titleOfSheet(sheet));
+    if (id === undefined) without.push(sheet);
+    else byId.set(id, [...(byId.get(id) ?? []), sheet]);
+  }
+  const runs = [...byId].map(([id, sheets]): FoundRun => {
+    const summary = sheets.find((sheet) => isTitleOf('summary', titleOfSheet(sheet)));
+    return { id, sheets, evidence: summary && storedEvidence(summary) };
+  });
+  return { runs: runs.toSorted((a, b) => timeOf(b) - timeOf(a)), without };
+}
+
+/** An audit as it says of itself. */
+export function asRun({ id, sheets, evidence }: FoundRun): AuditRun {
+  const { time = '', version = '', input = '' } = evidence ?? {};
+  return { id, generated: time, version, input, sheets: sheets.map(({ name }) => name) };
+}
+
+/** Cell A1 of a result sheet. */
+export function titleOfSheet({ rows }: Pick<Sheet, 'rows'>): string {
+  const title = rows[0]?.[0];
+  return typeof title === 'string' ? title : '';
+}
+
+/** Milliseconds since 1970; before all others where none is readable. */
+function timeOf({ evidence }: FoundRun): number {
+  const time = Date.parse(evidence?.time ?? '');
+  return Number.isNaN(time) ? -Infinity : time;
+}

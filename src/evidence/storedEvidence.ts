@@ -1,0 +1,58 @@
+import * as z from 'zod';
+import type { AuditBasis } from '../audit/evidence/basis.ts';
+import { columnMapSchema } from '../audit/tables/columnMap.ts';
+import type { Sheet } from '../cells/sheet.ts';
+import { evidenceColumn, evidenceLabels } from '../sheets/evidence/evidenceLabels.ts';
+
+type Key = keyof typeof evidenceLabels;
+
+/** The lines of a summary sheet's part "Evidence", as they stand. */
+export type StoredEvidence = Readonly<Record<Key, string>>;
+
+const keyOf = new Map<unknown, Key>(
+  (Object.keys(evidenceLabels) as Key[]).map((key) => [evidenceLabels[key], key]),
+);
+
+/** Reads the evidence from a summary sheet; lines that are missing are empty. Texts over several lines are joined. */
+export function storedEvidence({ rows }: Sheet): StoredEvidence {
+  const found = Object.fromEntries(Object.keys(evidenceLabels).map((key) => [key, ''])) as Record<
+    Key,
+    string
+  >;
+  const start = rows.findLastIndex(([label]) => label === 'Evidence');
+  for (const cells of start < 0 ? [] : rows.slice(start)) {
+    const key = keyOf.get(cells[0]);
+    const value = cells[evidenceColumn - 1] ?? null;
+    if (key && value !== null) found[key] += typeof value === 'object' ? '' : String(value);
+  }
+  return found;
+}
+
+const stateSchema = z.strictObject({
+  textTables: z.array(z.strictObject({ sheet: z.string(), decimal: z.enum(['.', ',']) })),
+  hiddenSheets: z.array(z.string()),
+  hiddenRows: z.record(z.string(), z.string()),
+  earlierResults: z.array(z.string()),
+  comparedWith: z.string().nullable(),
+});
+
+/** What the audit went by beside cells and policy; `undefined` where those lines are no longer readable. */
+export function storedBasis({ mapText, stateText }: StoredEvidence): AuditBasis | undefined {
+  const map = columnMapSchema.safeParse(json(mapText));
+  const state = stateSchema.safeParse(json(stateText));
+  return map.success && state.success ? { map: map.data, ...state.data } : undefined;
+}
+
+/** SHA-256 by the title of each result sheet; `undefined` where the line is no longer readable. */
+export function storedFingerprints({ sheets }: StoredEvidence): Readonly<Record<string, string>> | undefined {
+  return z.record(z.string(), z.string()).safeParse(json(sheets)).data;
+}
+
+/** A JSON text's data; `undefined` where it is none. */
+export function json(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+}

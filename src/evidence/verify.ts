@@ -1,0 +1,186 @@
+import { auditInSteps } from '../audit/audit.ts';
+import { policyFingerprint, shortId } from '../audit/evidence/fingerprint.ts';
+import { defaultPolicy, policySchema, type Policy } from '../audit/policy/policy.ts';
+import { AuditRefused } from '../audit/refused.ts';
+import type { Report } from '../audit/report/types.ts';
+import { asPart, finish, type Steps } from '../audit/steps.ts';
+import { version as ourVersion } from '../audit/version.ts';
+import type { Workbook } from '../cells/sheet.ts';
+import { resultsFingerprint, sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
+import { resultSheetsInSteps } from '../sheets/resultSheets.ts';
+import { isTitleOf } from '../sheets/titles.ts';
+import { editedInputs } from './editedInputs.ts';
+import { restored } from './restored.ts';
+import { compareFingerprints, compareSheets } from './resultsCheck.ts';
+import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
+import { json, storedBasis, storedFingerprints, type StoredEvidence } from './storedEvidence.ts';
+import type { PartCheck, Verification } from './verification.ts';
+
+/**
+ * Whether inputs, policy or results of the newest audit in a workbook were edited since: audits the tables anew with the
+ * policy, column map and time that the audit left, and compares the sheets it would write with those that stand there.
+ */
+export function verify(workbook: Workbook): Verification {
+  return finish(verifyInSteps(workbook));
+}
+
+/** The same in steps: yields the part done, from 0 to 1. */
+export function* verifyInSteps(workbook: Workbook): Steps<number, Verification> {
+  const { runs, without } = findRuns(workbook);
+  const [newest, ...older] = runs;
+  const parts = newest ? yield* checkRun(workbook, newest) : nothing;
+  return {
+    checked: newest ? asRun(newest) : null,
+    ...parts,
+    older: older.map(asRun),
+    without: without.map(({ name }) => name),
+  };
+}
+
+type Parts = Pick<Verification, 'inputs' | 'policy' | 'results'>;
+
+function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
+  const { evidence, sheets } = run;
+  if (!evidence) {
+    const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked.`;
+    return { inputs: unknown, policy: unknown, results: edited(said) };
+  }
+  const torn = tornEvidence(run.id, evidence);
+  const policy = policyOf(evidence);
+  const audited = yield* asPart(
+    auditAgain(workbook, evidence, policy ?? defaultPolicy),
+    (part) => 0.5 * part,
+  );
+  const policyCheck = policyPart(evidence, policy);
+  const { report } = audited;
+  const same = report !== undefined && report.fingerprint.inputs === evidence.inputs;
+  const inputs = same ? clean : yield* inputsPart(audited, evidence, run);
+  const rest = (part: number): number => 0.5 + 0.5 * part;
+  const alone = storedBasis(evidence)?.comparedWith === null;
+  if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
+    const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
+    const results = yield* asPart(compareSheets(models, sheets), (part) => rest(0.3 + 0.7 * part));
+    const unsaid = results.state === 'as audited' ? editedSummary(run, evidence) : [];
+    return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
+  }
+  const results = yield* asPart(byFingerprint(run, evidence), rest);
+  return { inputs, policy: policyCheck, results: withSaid(results, torn) };
+}
+
+interface AuditedAgain {
+  readonly report?: Report;
+  readonly why?: string;
+}
+
+function* auditAgain(
+  workbook: Workbook,
+  evidence: StoredEvidence,
+  policy: Policy,
+): Steps<number, AuditedAgain> {
+  const basis = storedBasis(evidence);
+  const now = new Date(evidence.time);
+  if (!basis)
+    return { why: 'The column map or the state of the workbook is no longer readable in the evidence.' };
+  if (Number.isNaN(now.getTime()))
+    return { why: 'The time of the audit is no longer readable in the evidence.' };
+  try {
+    const book = restored(workbook, evidence.input, basis);
+    return { report: yield* auditInSteps(book, { policy, map: basis.map, now }) };
+  } catch (error) {
+    if (!(error instanceof AuditRefused)) throw error;
+    return { why: `The tables can no longer be told: ${error.message}` };
+  }
+}
+
+/** What of the evidence contradicts itself. */
+function tornEvidence(id: string, evidence: StoredEvidence): string[] {
+  const { inputs, policy, time, results } = evidence;
+  const said: string[] = [];
+  if (evidence.id !== id || shortId({ fingerprint: { inputs, policy }, generated: time }) !== id)
+    said.push(
+      'The short id does not follow from the fingerprints and the time in the evidence: one of them was edited.',
+    );
+  const sheets = storedFingerprints(evidence);
+  if (!sheets || resultsFingerprint(sheets) !== results)
+    said.push('The fingerprint of results does not follow from those of the sheets: one of them was edited.');
+  return said;
+}
+
+/** What the evidence says of itself is in no way made anew, but the summary's own fingerprint covers it. */
+function editedSummary({ sheets }: FoundRun, evidence: StoredEvidence): string[] {
+  const summary = sheets.find((sheet) => isTitleOf('summary', titleOfSheet(sheet)));
+  const fingerprint = summary && storedFingerprints(evidence)?.[titleOfSheet(summary)];
+  if (!summary || finish(sheetFingerprint(summary.rows)) === fingerprint) return [];
+  return [
+    `The part Evidence on sheet '${summary.name}' was edited: the fingerprint of the sheet is another.`,
+  ];
+}
+
+function policyOf({ policyText }: StoredEvidence): Policy | undefined {
+  return policySchema.safeParse(json(policyText)).data;
+}
+
+function policyPart(evidence: StoredEvidence, policy: Policy | undefined): PartCheck {
+  if (!policy) return edited('The policy in the evidence is no longer readable.');
+  return policyFingerprint(policy) === evidence.policy
+    ? clean
+    : edited('The policy in the evidence is not the one that was applied: its fingerprint is another.');
+}
+
+function* inputsPart(
+  { report, why }: AuditedAgain,
+  { version }: StoredEvidence,
+  { sheets }: FoundRun,
+): Steps<number, PartCheck> {
+  if (!report) return edited(why ?? '');
+  const results = sheets.find((sheet) => isTitleOf('results', titleOfSheet(sheet)));
+  if (version !== ourVersion || !results) return edited(otherFingerprint);
+  const { differences, said } = yield* asPart(editedInputs(report, results), () => 0.5);
+  const unnamed = differences.count === 0 && said.length === 0 ? [unnamedInput] : [];
+  return {
+    state: 'edited',
+    said: [otherFingerprint, ...said, ...unnamed],
+    cells: differences.cells,
+    more: differences.more,
+  };
+}
+
+/** Where results can't be made anew alike: whether the sheets are still those that the audit wrote. */
+function* byFingerprint({ sheets }: FoundRun, evidence: StoredEvidence): Steps<number, PartCheck> {
+  const fingerprints = storedFingerprints(evidence);
+  if (!fingerprints) return edited('The fingerprints of the sheets are no longer readable in the evidence.');
+  const found = yield* compareFingerprints(fingerprints, sheets);
+  const compared = storedBasis(evidence)?.comparedWith ?? null;
+  const other = [
+    ...(evidence.version === ourVersion ? [] : [otherVersion(evidence.version)]),
+    ...(compared === null ? [] : [otherSource(compared)]),
+  ];
+  return withNote(found, other);
+}
+
+function withSaid(part: PartCheck, said: readonly string[]): PartCheck {
+  return said.length === 0 ? part : { ...part, state: 'edited', said: [...said, ...part.said] };
+}
+
+function withNote(part: PartCheck, said: readonly string[]): PartCheck {
+  return { ...part, said: [...said, ...part.said] };
+}
+
+function edited(said: string): PartCheck {
+  return { state: 'edited', said: [said], cells: [], more: 0 };
+}
+
+function otherVersion(version: string): string {
+  return `The audit was made by rules version ${version || '(none named)'}, and this is ${ourVersion}: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
+}
+
+function otherSource(input: string): string {
+  return `The audit was compared with ${input}, which is not at hand here: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
+}
+
+const clean: PartCheck = { state: 'as audited', said: [], cells: [], more: 0 };
+const unknown: PartCheck = { state: 'not known', said: [], cells: [], more: 0 };
+const nothing: Parts = { inputs: unknown, policy: unknown, results: unknown };
+const otherFingerprint = 'The fingerprint of the inputs is another than the audit left.';
+const unnamedInput =
+  'No input that the result sheets show differs: it is another column that was read, a header or unit, the order of rows, the name of a sheet, a calibration record or a history; or a formula that another program calculates differently in its last digits.';

@@ -1,0 +1,90 @@
+import { canonicalJson } from '../../audit/evidence/canonical.ts';
+import { CellHash } from '../../audit/evidence/cellHash.ts';
+import { plainNumber } from '../../audit/evidence/plainNumber.ts';
+import { textHash } from '../../audit/evidence/textHash.ts';
+import type { Cell } from '../../cells/cell.ts';
+import type { Steps } from '../../audit/steps.ts';
+import { fittedText, writable } from '../cellContent.ts';
+import type { ModelValue, SheetModel } from '../model.ts';
+import { isTitleOf } from '../titles.ts';
+import { aboutResults } from './evidenceLabels.ts';
+
+/** Significant digits in which the numbers of results count: programs that calculate anew differ in the last ones. */
+export const resultDigits = 9;
+/** Numbers this close are equal: what a difference of equal ones leaves. */
+export const negligible = 1e-11;
+/** Characters of a text that count: what every host can write into one cell. */
+export const textCounted = 32_000;
+
+/** Rows between two steps. */
+const stride = 250;
+
+/** SHA-256 of each result sheet, by the text of its cell A1. */
+export type SheetFingerprints = Readonly<Record<string, string>>;
+
+/** One fingerprint for all result sheets of an audit, in whatever order they stand. */
+export function resultsFingerprint(sheets: SheetFingerprints): string {
+  return textHash(canonicalJson(sheets));
+}
+
+/** SHA-256 of what a result sheet shows, but for what it says of its own fingerprint. Tells how many rows are done. */
+export function* modelFingerprint(model: SheetModel): Steps<number, string> {
+  const hash = new SheetHash();
+  for (const { cells } of model.rows()) {
+    const row = hash.add(cells.length, (index) => storedValue(cells[index]?.value ?? null));
+    if (row % stride === 0) yield row;
+  }
+  return hash.hex();
+}
+
+/** The same of a sheet as it was read from a workbook. */
+export function* sheetFingerprint(rows: readonly (readonly Cell[])[]): Steps<number, string> {
+  const hash = new SheetHash();
+  for (const cells of rows) {
+    const row = hash.add(cells.length, (index) => cells[index] ?? null);
+    if (row % stride === 0) yield row;
+  }
+  return hash.hex();
+}
+
+/** A value of a model as a cell holds it. */
+export function storedValue(value: ModelValue): Exclude<ModelValue, null> | null {
+  if (typeof value === 'number') return writable(value);
+  return typeof value === 'string' ? fittedText(value) : value;
+}
+
+class SheetHash {
+  readonly #hash = new CellHash(resultDigits);
+  #row = 0;
+  #isSummary = false;
+
+  /** Adds the next row; its number. */
+  add(length: number, cellAt: (index: number) => Cell): number {
+    const first = cellAt(0);
+    if (++this.#row === 1) this.#isSummary = isTitleOf('summary', first);
+    if (this.#isSummary && aboutResults.has(first)) return this.#row;
+    let last = length - 1;
+    while (last >= 0 && isBlank(cellAt(last))) last--;
+    if (last < 0) return this.#row;
+    this.#hash.cell(this.#row);
+    for (let index = 0; index <= last; index++) this.#hash.cell(counted(cellAt(index)));
+    this.#hash.end();
+    return this.#row;
+  }
+
+  hex(): string {
+    return this.#hash.hex();
+  }
+}
+
+function isBlank(cell: Cell): boolean {
+  return cell === null || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** A cell as it counts: small numbers, which may be what is left of a difference of equal ones, to twelve decimals. */
+function counted(cell: Cell): Cell {
+  if (typeof cell === 'string') return cell.length > textCounted ? cell.slice(0, textCounted) : cell;
+  const number = plainNumber(cell);
+  if (number === undefined || Math.abs(number) >= 1e-3) return cell;
+  return Math.round(number * 1e12) / 1e12;
+}

@@ -7,6 +7,7 @@ export const sheetNames = {
   groups: 'Audit groups',
   problems: 'Audit problems',
   records: 'Calibration records',
+  'hand-over': 'Hand-over list',
 } as const;
 
 /** Cell A1 of a result sheet: begins with the mark by which later audits know it as no input. */

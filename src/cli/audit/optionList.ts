@@ -14,6 +14,11 @@ export const optionList = {
     value: 'OUT.xlsx',
     words: 'write a copy of the workbook with the result sheets behind its own',
   },
+  handover: {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words: 'write a workbook to hand over: the machines worst first, a sheet to print and sign for each',
+  },
   json: {
     type: 'string',
     value: 'FILE',

@@ -5,6 +5,7 @@ import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
+import { timeOf } from '../look/timeOf.ts';
 import { actionLines } from './actionLines.ts';
 import { columnLines } from './columnLines.ts';
 import { countLines, headline } from './counts.ts';
@@ -19,7 +20,7 @@ export function summarySheet(report: Report): SheetModel {
     [wide(titleOf('summary'), 'title', lastColumn)],
     [
       wide(
-        `${report.input} · audited ${time(report.generated)} · rules version ${report.version}`,
+        `${report.input} · audited ${timeOf(report.generated)} · rules version ${report.version}`,
         'remark',
         lastColumn,
       ),
@@ -84,8 +85,3 @@ const guide = [
     'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
   ],
 ] as const;
-
-/** `2025-03-14T08:05:00.000Z` as people write it. */
-function time(iso: string): string {
-  return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
-}

@@ -2,11 +2,12 @@ import { writeAll } from '../../files.ts';
 import type { Progress } from '../../terminal.ts';
 import type { AuditedInput } from '../auditInput.ts';
 import type { Options } from '../options.ts';
+import { handoverBook } from './handoverBook.ts';
 import { jsonReport } from './jsonReport.ts';
 import { resultsCopy } from './resultsCopy.ts';
 import type { OutputKind } from './wanted.ts';
 
-const kinds: readonly OutputKind[] = [resultsCopy, jsonReport];
+const kinds: readonly OutputKind[] = [resultsCopy, handoverBook, jsonReport];
 
 /**
  * Refuses, before any work is done, files that could not be written.

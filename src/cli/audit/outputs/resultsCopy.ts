@@ -23,6 +23,9 @@ export const resultsCopy: OutputKind = {
   },
 };
 
+/** Sheets named in what the user is told. */
+const mostNamed = 10;
+
 /** A copy of a workbook with further sheets, which are made when it is written. */
 export function copyWith(
   given: string,
@@ -48,8 +51,10 @@ export function copyWith(
             ? `'${name.given}'`
             : `'${name.given}' (there is a '${name.wanted}' already)`,
         );
+      const more = names.length - mostNamed;
+      const which = names.slice(0, mostNamed).join(', ') + (more > 0 ? ` and ${more} more` : '');
       said = [
-        `Written: ${given}, with the sheets ${plain(names.join(', '))}.`,
+        `Written: ${given}, with ${names.length === 1 ? 'the sheet' : 'the sheets'} ${plain(which)}.`,
         ...notes.map((note) => plain(note)),
       ];
     },

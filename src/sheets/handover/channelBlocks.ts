@@ -16,9 +16,10 @@ export function channelBlocks({ channels }: Machine, policy: Policy, place: Plac
   const wrong = channels.filter(needsAttention);
   if (wrong.length === 0) return [];
   const title = [space, heading('Channels that do not act as set, worst first')];
-  const blocks = wrong
-    .slice(0, mostBlocks)
-    .map((channel, index): Block => [...(index === 0 ? title : []), ...channelBlock(channel, policy, place)]);
+  const blocks = wrong.slice(0, mostBlocks).flatMap((channel, index): Block[] => {
+    const [numbers, further] = channelBlock(channel, policy, place);
+    return [[...(index === 0 ? title : []), ...numbers], further];
+  });
   const rest = wrong.slice(mostBlocks);
   if (rest.length === 0) return blocks;
   return [
@@ -39,17 +40,19 @@ export function shownInFull({ channels }: Machine): readonly ChannelResult[] {
   return channels.filter(needsAttention).slice(0, mostBlocks);
 }
 
-function channelBlock(channel: ChannelResult, policy: Policy, place: Place): PageLine[] {
+/** A channel's sentences and numbers, and what else was found of it. */
+function channelBlock(channel: ChannelResult, policy: Policy, place: Place): readonly [Block, Block] {
   const further = furtherFindings(channel).map(({ message }) => message);
   const sentences = channelSentences(channel, policy) || 'It acts within the tolerance, but see below.';
   const inputs = inputsSentence(channel);
   return [
-    head(channel),
-    ...text(sentences),
-    ...(inputs === '' ? [] : [line(inputs, 'remark')]),
-    ...numberLines(channel, policy, place),
-    ...(further.length > 0 ? text(`Also: ${further.join(' · ')}`, 'remark') : []),
-    space,
+    [
+      head(channel),
+      ...text(sentences),
+      ...(inputs === '' ? [] : [line(inputs, 'remark')]),
+      ...numberLines(channel, policy, place),
+    ],
+    [...(further.length > 0 ? text(`Also: ${further.join(' · ')}`, 'remark') : []), space],
   ];
 }
 

@@ -4,8 +4,8 @@ import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { clipped } from './clipped.ts';
 import type { Machine } from './machines.ts';
-import type { Place } from './numberLines.ts';
-import { heading, line, space, text, type Block, type PageLine } from './page.ts';
+import { inOrder, type Place } from './numberLines.ts';
+import { heading, line, space, table, text, type Block, type PageLine } from './page.ts';
 
 const conditions =
   'The cure is to correct the chain. A changed setpoint is only a measure for the meantime: it needs the change procedure of the site, ' +
@@ -14,19 +14,16 @@ const conditions =
 /** Setpoints that would restore what was meant until the chain is corrected, none without its conditions. */
 export function interimBlocks({ channels }: Machine, place: Place): Block[] {
   const lines = channels.flatMap((channel) =>
-    channel.thresholds
+    inOrder(channel.thresholds)
       .filter(({ verdict, multiplier }) => verdict === 'late' && multiplier === 1)
       .map((threshold) => interimLine(channel, threshold, place)),
   );
   if (lines.length === 0) return [];
-  return [
-    [space, heading('Interim measures, on conditions'), ...text(conditions), headers, ...lines.slice(0, 1)],
-    ...lines.slice(1).map((one): Block => [one]),
-  ];
+  return table([space, heading('Interim measures, on conditions'), ...text(conditions)], headers, lines);
 }
 
 const headers: PageLine = {
-  height: 40,
+  height: 28,
   entries: [
     cell('Channel', 'labelLeft'),
     cell('Setting', 'labelLeft'),

@@ -37,11 +37,11 @@ export function numberLines(channel: ChannelResult, policy: Policy, place: Place
   return [
     { entries: headers(other), height: 28 },
     ...lines.map((line) => ({ entries: numbers(line, other, place), threshold: line.threshold })),
-    ...(channel.record?.thresholds ?? []).flatMap((found) => {
-      const line = lines.find(
-        ({ threshold }) => threshold.name === found.name && threshold.multiplier === found.multiplier,
+    ...lines.flatMap((line) => {
+      const found = channel.record?.thresholds.find(
+        ({ name, multiplier }) => name === line.threshold.name && multiplier === line.threshold.multiplier,
       );
-      return line?.worked ? [{ entries: onRecord(line, found.onCurve, other, place) }] : [];
+      return found && line.worked ? [{ entries: onRecord(line, found.onCurve, other, place) }] : [];
     }),
   ];
 }

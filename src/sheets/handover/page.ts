@@ -131,3 +131,15 @@ export function piecesOf(text: string): readonly string[] {
 export function text(words: string, style = 'wrapped'): PageLine[] {
   return piecesOf(words).map((piece) => line(piece, style));
 }
+
+/** Rows of a table that stay together. */
+const mostTogether = 20;
+
+/** A heading, headers and lines; what goes over to another page has the headers again. */
+export function table(title: readonly PageLine[], headers: PageLine, lines: readonly PageLine[]): Block[] {
+  const blocks: Block[] = [];
+  for (let from = 0; from < lines.length; from += mostTogether) {
+    blocks.push([...(from === 0 ? title : []), headers, ...lines.slice(from, from + mostTogether)]);
+  }
+  return blocks;
+}

@@ -6,14 +6,15 @@ import { decimalsFor } from '../look/significant.ts';
 import { needsAttention } from './attention.ts';
 import { clipped } from './clipped.ts';
 import type { Machine } from './machines.ts';
-import { heading, line, space, type Block, type PageLine } from './page.ts';
+import { inOrder } from './numberLines.ts';
+import { heading, line, space, table, type Block, type PageLine } from './page.ts';
 
 /** By how many days the thresholds that don't act as meant act later at the present growth, and how far it has grown then. */
 export function timeBlocks({ channels }: Machine): Block[] {
   const wrong = channels.filter(needsAttention);
   if (wrong.length === 0) return [];
   const lines = wrong.flatMap((channel) =>
-    channel.thresholds
+    inOrder(channel.thresholds)
       .filter(({ multiplier, daysLate }) => multiplier === 1 && daysLate !== null)
       .map((threshold) => timeLine(channel, threshold)),
   );
@@ -21,7 +22,7 @@ export function timeBlocks({ channels }: Machine): Block[] {
   if (lines.length === 0) {
     return [[space, title, line('Not known: no growth is given for the channels above.', 'remark')]];
   }
-  return [[space, title, headers, ...lines.slice(0, 1)], ...lines.slice(1).map((one): Block => [one])];
+  return table([space, title], headers, lines);
 }
 
 const headers: PageLine = {

@@ -6,7 +6,7 @@ import { decimalsFor } from '../look/significant.ts';
 import { groupSentence, thresholdSentence } from '../summary/sentence.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from './machines.ts';
-import { heading, line, space, type Block, type PageLine } from './page.ts';
+import { heading, line, space, table, type Block, type PageLine } from './page.ts';
 
 /** Which trips can't be relied on to act, and why. */
 export function idleTripBlocks({ channels, groups }: Machine): Block[] {
@@ -56,11 +56,7 @@ export function groupBlocks({ groups }: Machine): Block[] {
     ({ threshold, findings }) => threshold.endsWith('danger') || findings.length > 0,
   );
   if (shown.length === 0) return [];
-  const lines = shown.map(voteLine);
-  return [
-    [space, heading('Voting groups'), headers, ...lines.slice(0, 1)],
-    ...lines.slice(1).map((one): Block => [one]),
-  ];
+  return table([space, heading('Voting groups')], headers, shown.map(voteLine));
 }
 
 const headers: PageLine = {

@@ -48,7 +48,8 @@ export function layOut(
       for (let column = left; column < right; column++)
         cells.push(own && entry && { value: null, style: entry.style ?? 'text' });
       texts.push(typeof own?.value === 'string' ? own.value : '');
-      across.push(widths.slice(left - 1, right).reduce((sum, width) => sum + width, 0));
+      // Each column has room for 5/7 of a character beside its width (ECMA-376 part 1, 18.3.1.13).
+      across.push(widths.slice(left - 1, right).reduce((sum, width) => sum + width, ((span - 1) * 5) / 7));
     }
     return { height: heightOfRow({ entries, texts, across }, index), cells };
   });

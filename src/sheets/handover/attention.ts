@@ -5,7 +5,7 @@ import { isBeyondLimit } from '../summary/sentence.ts';
 export function isWrong({ inputs }: ChannelResult, threshold: ThresholdResult): boolean {
   const { verdict } = threshold;
   if (verdict === 'incomplete') return false;
-  return verdict !== 'within' || (threshold.multiplier === 1 && isBeyondLimit(inputs.limit, threshold));
+  return verdict !== 'within' || isBeyondLimit(inputs.limit, threshold);
 }
 
 /** Whether a judged channel has a place of its own on the sheet: a threshold is wrong, or it protects nothing. */

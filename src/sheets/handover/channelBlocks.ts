@@ -15,10 +15,10 @@ const mostBlocks = 60;
 export function channelBlocks({ channels }: Machine, policy: Policy, place: Place): Block[] {
   const wrong = channels.filter(needsAttention);
   if (wrong.length === 0) return [];
-  const title = [space, heading('Channels that do not act as set, worst first')];
+  const title = [space, ...heading('Channels that do not act as set, worst first')];
   const blocks = wrong.slice(0, mostBlocks).flatMap((channel, index): Block[] => {
-    const [numbers, further] = channelBlock(channel, policy, place);
-    return [[...(index === 0 ? title : []), ...numbers], further];
+    const [numbers = [], ...further] = channelBlock(channel, policy, place);
+    return [[...(index === 0 ? title : []), ...numbers], ...further];
   });
   const rest = wrong.slice(mostBlocks);
   if (rest.length === 0) return blocks;
@@ -41,7 +41,7 @@ export function shownInFull({ channels }: Machine): readonly ChannelResult[] {
 }
 
 /** A channel's sentences and numbers, and what else was found of it. */
-function channelBlock(channel: ChannelResult, policy: Policy, place: Place): readonly [Block, Block] {
+function channelBlock(channel: ChannelResult, policy: Policy, place: Place): readonly Block[] {
   const further = furtherFindings(channel).map(({ message }) => message);
   const sentences = channelSentences(channel, policy) || 'It acts within the tolerance, but see below.';
   const inputs = inputsSentence(channel);
@@ -52,7 +52,8 @@ function channelBlock(channel: ChannelResult, policy: Policy, place: Place): rea
       ...(inputs === '' ? [] : [line(inputs, 'remark')]),
       ...numberLines(channel, policy, place),
     ],
-    [...(further.length > 0 ? text(`Also: ${further.join(' · ')}`, 'remark') : []), space],
+    ...further.map((message, index) => text(index === 0 ? `Also: ${message}` : message, 'remark')),
+    [space],
   ];
 }
 

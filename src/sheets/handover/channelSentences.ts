@@ -17,7 +17,7 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
     worst && !trips.includes(worst) && (trips.length === 0 || worst.multiplier === 1)
       ? [worst, ...trips]
       : trips;
-  const startUp =
+  const multiplied =
     wrong.some(({ multiplier }) => multiplier !== 1) && told.every((one) => one.multiplier === 1);
   const others = wrong.filter((one) => !told.includes(one) && one.multiplier === 1).map(({ name }) => name);
   return [
@@ -27,22 +27,27 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
           `Its ${listed(others)} ${others.length === 1 ? 'is' : 'are'} off as well, as the numbers below show.`,
         ]
       : []),
-    ...(startUp ? ['At start-up its multiplied setpoints are off too.'] : []),
+    ...(multiplied ? ['At start-up its multiplied setpoints are off too.'] : []),
     ...bypass(channel),
   ].join(' ');
 }
 
+/** What stands before the sentence of a multiplied setpoint. */
+export const startUp = /^At start-up, with [^:]*: /u;
+
 /** What is the matter with one threshold, and what its panel's number stands for until the chain is corrected. */
 export function sentenceOf(channel: ChannelResult, threshold: ThresholdResult, policy: Policy): string {
-  const words = thresholdSentence(channel, threshold);
-  const start = /^(Acts|Can’t)/u.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : `– ${words}`;
+  const words = thresholdSentence(channel, threshold).replace(startUp, '');
+  const plain = words.charAt(0).toLowerCase() + words.slice(1);
+  const start =
+    threshold.multiplier === 1
+      ? `${capital(threshold.name)} ${plain}`
+      : `At start-up, multiplied by ${threshold.multiplier}, its ${threshold.name} ${plain}`;
   const spurious =
     threshold.verdict === 'early'
       ? `Expect ${threshold.name.endsWith('danger') ? 'trips' : 'alarms'} without need.`
       : '';
-  return [`${capital(threshold.name)} ${start}`, spurious, treatAs(channel, threshold, policy)]
-    .filter((part) => part !== '')
-    .join(' ');
+  return [start, spurious, treatAs(channel, threshold, policy)].filter((part) => part !== '').join(' ');
 }
 
 /**

@@ -14,7 +14,7 @@ export function stepBlocks(machine: Machine): Block[] {
   if (steps.length === 0) return [];
   const lines = steps.map((step, index) => line(`${index + 1}.  ${step}`));
   return [
-    [space, heading('Before start-up'), ...lines.slice(0, 1)],
+    [space, ...heading('Before start-up'), ...lines.slice(0, 1)],
     ...lines.slice(1).map((one): Block => [one]),
   ];
 }
@@ -24,7 +24,7 @@ export function closingBlock(report: Report): Block {
   const { policy, version, generated, input } = report;
   return [
     space,
-    heading('Handed over'),
+    ...heading('Handed over'),
     {
       entries: [
         undefined,

@@ -4,7 +4,7 @@ import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import type { ModelCell } from '../model.ts';
 import { clipped } from './clipped.ts';
-import { inOrder, type Place } from './numberLines.ts';
+import { inOrder, isNever, type Place } from './numberLines.ts';
 import { lastColumn, type Page } from './page.ts';
 
 /** One pair of bars: where a threshold is set, and where it really acts. */
@@ -70,13 +70,14 @@ export function drawnCells(
   return drawing.bars.map(({ channel, threshold }) => {
     const row = rowOf.get(threshold);
     const { setpoint, effective, name } = threshold;
-    const idle = threshold.unreachable.includes('above full scale');
+    const idle = isNever(threshold);
+    const doubt = idle ? ', cannot act' : threshold.unreachable.length > 0 ? ', in doubt' : '';
     const value = (number: number | null, column: string): ModelCell | undefined =>
       number === null || row === undefined
         ? undefined
         : { value: number, style: 'text', formula: place(`$${column}$${row}`) };
     return [
-      cell(`${clipped(channel.tag, 30)} ${name}${idle ? ', cannot act' : ''}`, 'text'),
+      cell(`${clipped(channel.tag, 30)} ${name}${doubt}`, 'text'),
       value(setpoint, 'B'),
       idle ? undefined : value(effective, 'C'),
     ];

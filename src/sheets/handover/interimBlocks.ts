@@ -19,7 +19,7 @@ export function interimBlocks({ channels }: Machine, place: Place): Block[] {
       .map((threshold) => interimLine(channel, threshold, place)),
   );
   if (lines.length === 0) return [];
-  return table([space, heading('Interim measures, on conditions'), ...text(conditions)], headers, lines);
+  return table([space, ...heading('Interim measures, on conditions'), ...text(conditions)], headers, lines);
 }
 
 const headers: PageLine = {
@@ -90,6 +90,6 @@ function mind(
 /** Says so where nothing is offered, so that nobody looks for it. */
 export const noInterim: Block = [
   space,
-  heading('Interim measures'),
+  ...heading('Interim measures'),
   line('None is offered: no threshold is merely late.'),
 ];

@@ -83,7 +83,7 @@ function bodyBlocks(machine: Machine, { policy }: Report, place: Place): Block[]
     ...idleTripBlocks(machine),
     ...groupBlocks(machine),
     ...timeBlocks(machine),
-    ...(interim.length > 0 ? interim : [noInterim]),
+    ...(interim.length > 0 ? interim : shownInFull(machine).length > 0 ? [noInterim] : []),
     ...stepBlocks(machine),
     ...notJudgedBlocks(machine),
   ];

@@ -7,7 +7,7 @@ import type { ModelCell } from '../model.ts';
 import { lineOf, type Line } from '../results/line.ts';
 import { onPanel, zeroShiftOf } from './onPanel.ts';
 import { otherUnitOf, type OtherUnit } from './otherUnit.ts';
-import type { PageLine } from './page.ts';
+import { gap, type PageLine } from './page.ts';
 
 /** Gives a formula its number on the sheet. */
 export type Place = (formula: string) => number;
@@ -36,12 +36,15 @@ export function numberLines(channel: ChannelResult, policy: Policy, place: Place
   }));
   return [
     { entries: headers(other), height: 28 },
+    gap,
     ...lines.map((line) => ({ entries: numbers(line, other, place), threshold: line.threshold })),
     ...lines.flatMap((line) => {
       const found = channel.record?.thresholds.find(
         ({ name, multiplier }) => name === line.threshold.name && multiplier === line.threshold.multiplier,
       );
-      return found && line.worked ? [{ entries: onRecord(line, found.onCurve, other, place) }] : [];
+      return found && line.worked && !isNever(line.threshold)
+        ? [{ entries: onRecord(line, found.onCurve, other, place) }]
+        : [];
     }),
   ];
 }
@@ -76,6 +79,11 @@ function headers(other: OtherUnit | null): Entry[] {
   ];
 }
 
+/** Whether a threshold can't act at all, so that there is no level to show. */
+export function isNever({ unreachable }: ThresholdResult): boolean {
+  return unreachable.includes('above full scale');
+}
+
 function nameOf({ name, multiplier }: ThresholdResult): string {
   return multiplier === 1 ? name : `${name} × ${multiplier}`;
 }
@@ -85,7 +93,7 @@ function numbers(line: Line, other: OtherUnit | null, place: Place): Entry[] {
   const { setpoint, multiplier, effective, low, high, shift, shiftFraction } = threshold;
   const [level, signed] = [`level${line.levels}`, `signed${line.levels}`];
   const meant = setpoint === null ? null : multiplier * setpoint;
-  const acts = worked && !threshold.unreachable.includes('above full scale');
+  const acts = worked && !isNever(threshold);
   const calculated = (value: number | null, style: string, formula: string): ModelCell | undefined => {
     const own = acts ? finite(value) : null;
     return own === null ? dash : { value: own, style, formula: place(formula) };
@@ -93,7 +101,7 @@ function numbers(line: Line, other: OtherUnit | null, place: Place): Entry[] {
   const panel = onPanel(line);
   const { uncertainty } = channel.sensitivity;
   return [
-    cell(nameOf(threshold), 'strong'),
+    cell(nameOf(threshold) + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''), 'name'),
     cell(meant, level) ?? dash,
     acts
       ? calculated(effective, level, formulas.acts)

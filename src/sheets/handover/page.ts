@@ -6,7 +6,7 @@ import type { ModelRow } from '../model.ts';
 import { styles } from './styles.ts';
 
 /** Widths of the printed columns A to L; what formulas and charts draw on stands to the right of them. */
-export const widths = [16, 9, 9, 9, 9, 9, 9, 9, 9, 8, 8, 6] as const;
+export const widths = [18, 9, 9, 9, 9, 9, 9, 9, 9, 8, 8, 6] as const;
 export const lastColumn = widths.length;
 const across = widths.reduce((sum, width) => sum + width, 0);
 
@@ -106,9 +106,13 @@ export function line(text: string, style = 'wrapped'): PageLine {
   return { entries: [wide(text, style, lastColumn)] };
 }
 
-export function heading(text: string): PageLine {
-  return { entries: [wide(text, 'section', lastColumn)] };
+/** A heading, and the room under its line. */
+export function heading(text: string): PageLine[] {
+  return [{ entries: [wide(text, 'section', lastColumn)] }, gap];
 }
+
+/** Room between a line and the text under it. */
+export const gap: PageLine = { entries: [], height: 3 };
 
 /** Room between two parts of the page. */
 export const space: PageLine = { entries: [], height: 9 };
@@ -139,7 +143,7 @@ const mostTogether = 20;
 export function table(title: readonly PageLine[], headers: PageLine, lines: readonly PageLine[]): Block[] {
   const blocks: Block[] = [];
   for (let from = 0; from < lines.length; from += mostTogether) {
-    blocks.push([...(from === 0 ? title : []), headers, ...lines.slice(from, from + mostTogether)]);
+    blocks.push([...(from === 0 ? title : []), headers, gap, ...lines.slice(from, from + mostTogether)]);
   }
   return blocks;
 }

@@ -17,7 +17,7 @@ export function unaffectedBlocks({ channels }: Machine): Block[] {
   return [
     [
       space,
-      heading('Channels within the tolerance, as far as audited'),
+      ...heading('Channels within the tolerance, as far as audited'),
       ...text(`${names}.`),
       ...(remarked.length > 0 ? [line('Of these, look at:', 'remark')] : []),
     ],
@@ -39,7 +39,7 @@ export function notJudgedBlocks({ channels }: Machine): Block[] {
   const lines = incomplete.map((channel) => pair(channel.tag, whyNot(channel)));
   const [first, ...rest] = lines;
   return [
-    [space, heading('Not judged: nothing is known about their protection'), ...(first ? [first] : [])],
+    [space, ...heading('Not judged: nothing is known about their protection'), ...(first ? [first] : [])],
     ...rest.map((one): Block => [one]),
   ];
 }

@@ -20,9 +20,9 @@ export function timeBlocks({ channels }: Machine): Block[] {
   );
   const title = heading('How much later in time, at the present growth');
   if (lines.length === 0) {
-    return [[space, title, line('Not known: no growth is given for the channels above.', 'remark')]];
+    return [[space, ...title, line('Not known: no growth is given for the channels above.', 'remark')]];
   }
-  return table([space, title], headers, lines);
+  return table([space, ...title], headers, lines);
 }
 
 const headers: PageLine = {

@@ -4,6 +4,7 @@ import { tripWord } from '../groups/formulas.ts';
 import { wide, type Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { groupSentence, thresholdSentence } from '../summary/sentence.ts';
+import { startUp } from './channelSentences.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from './machines.ts';
 import { heading, line, space, table, type Block, type PageLine } from './page.ts';
@@ -13,7 +14,7 @@ export function idleTripBlocks({ channels, groups }: Machine): Block[] {
   const idle = [...groups.filter(cannotTrip).map(groupLine), ...channels.flatMap(channelLines)];
   const [first = line('None, as far as audited.'), ...rest] = idle;
   return [
-    [space, heading('Trips that can’t be relied on to act'), first],
+    [space, ...heading('Trips that can’t be relied on to act'), first],
     ...rest.map((one): Block => [one]),
   ];
 }
@@ -32,7 +33,7 @@ function channelLines(channel: ChannelResult): PageLine[] {
     .filter((threshold) => threshold.verdict === 'unreachable' && threshold.name.endsWith('danger'))
     .map((threshold) => {
       const { name, multiplier } = threshold;
-      const words = thresholdSentence(channel, threshold).replace(/^At start-up, with [^:]*: /u, '');
+      const words = thresholdSentence(channel, threshold).replace(startUp, '');
       return idleLine(tag, multiplier === 1 ? name : `${name} × ${multiplier}, start-up`, words);
     });
   if (inputs.bypass === false || verdict === 'incomplete') return lines;
@@ -56,7 +57,7 @@ export function groupBlocks({ groups }: Machine): Block[] {
     ({ threshold, findings }) => threshold.endsWith('danger') || findings.length > 0,
   );
   if (shown.length === 0) return [];
-  return table([space, heading('Voting groups')], headers, shown.map(voteLine));
+  return table([space, ...heading('Voting groups')], headers, shown.map(voteLine));
 }
 
 const headers: PageLine = {

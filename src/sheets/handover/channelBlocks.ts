@@ -67,7 +67,7 @@ function head({ tag, location, kind, verdict }: ChannelResult): PageLine {
 function lineFor(channel: ChannelResult, policy: Policy): PageLine {
   return {
     entries: [
-      wide(clipped(channel.tag), 'strong', 2),
+      wide(clipped(channel.tag), 'name', 2),
       wide(clipped(channelSentences(channel, policy), 800), 'wrapped', 8),
       wide(channel.verdict, channel.verdict, 2),
     ],

@@ -51,7 +51,7 @@ function interimLine(channel: ChannelResult, threshold: ThresholdResult, place: 
       : Math.sign(setpoint) * (interimSetpoint - reading);
   return {
     entries: [
-      { value: clipped(tag), style: 'name' },
+      { value: clipped(tag, 60), style: 'name' },
       { value: name, style: 'wrapped' },
       cell(setpoint, level),
       cell(interimSetpoint, level) ?? cell('none', 'word'),

@@ -61,5 +61,5 @@ function whyNot(channel: ChannelResult): string {
 
 /** A name and what there is to say of it. */
 export function pair(name: string, words: string): PageLine {
-  return { entries: [wide(clipped(name), 'strong', 2), wide(clipped(words, 1500), 'wrapped', 10)] };
+  return { entries: [wide(clipped(name), 'name', 2), wide(clipped(words, 1500), 'wrapped', 10)] };
 }

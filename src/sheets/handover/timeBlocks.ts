@@ -52,7 +52,7 @@ function timeLine({ tag, unit, inputs }: ChannelResult, threshold: ThresholdResu
     wide(value ?? '–', value === null ? 'dash' : style, 2);
   return {
     entries: [
-      wide(clipped(tag), 'strong', 2),
+      wide(clipped(tag), 'name', 2),
       wide(name, 'text', 2),
       wide(growth, 'wrapped', 2),
       cell(daysLate, 'signed1'),

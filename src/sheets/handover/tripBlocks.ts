@@ -44,7 +44,7 @@ function channelLines(channel: ChannelResult): PageLine[] {
 function idleLine(name: string, what: string, why: string): PageLine {
   return {
     entries: [
-      wide(clipped(name), 'strong', 2),
+      wide(clipped(name), 'name', 2),
       wide(what, 'wrapped', 2),
       wide(clipped(why, 1000), 'wrapped', 8),
     ],
@@ -82,7 +82,7 @@ function voteLine(group: GroupResult): PageLine {
     .map((member) => `${clipped(member.tag, 40)} (${member.why ?? 'cannot act'})`);
   return {
     entries: [
-      wide(clipped(name), 'strong', 2),
+      wide(clipped(name), 'name', 2),
       cell(voting, 'text'),
       wide(threshold, 'text', 2),
       cell(intended, level) ?? cell('–', 'dash'),

@@ -1,4 +1,7 @@
 import type { Workbook } from '../cells/sheet.ts';
+import { basisOf } from './evidence/basis.ts';
+import { policyFingerprint } from './evidence/fingerprint.ts';
+import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
 import type { Member } from './groups/members.ts';
 import { auditChannel, unjoined } from './join/auditChannel.ts';
@@ -63,6 +66,7 @@ export function* auditInSteps(
 
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
   const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
+  const inputs = yield* asPart(inputsFingerprint(tables, records, map), () => 0);
 
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
@@ -126,6 +130,8 @@ export function* auditInSteps(
     input: workbook.name,
     generated: now.toISOString(),
     policy,
+    fingerprint: { inputs, policy: policyFingerprint(policy) },
+    basis: basisOf(workbook, tables, records, map),
     summary: summarise(channels, groups),
     channels,
     groups,

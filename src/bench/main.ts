@@ -30,6 +30,8 @@ const words = {
   valuesOnly:
     'The result sheets are too long for the grid to calculate: it shows their results. “Save a copy” writes them with every formula.',
   saving: 'Making the copy…',
+  several: (names: readonly string[]) =>
+    `${names.length} files were dropped (${names.join(', ')}): none was opened. Drop the one that is meant.`,
 } as const;
 
 const unsaved = watchUnsaved(window);
@@ -78,8 +80,19 @@ async function show(name: string, read: () => Promise<OpenedFile>): Promise<void
   if (part('note').textContent === reading) note('');
 }
 
-function open(chosen: File): Promise<void> {
-  return show(chosen.name, async () => openInWorker(chosen.name, new Uint8Array(await chosen.arrayBuffer())));
+/** Opens one file; a refusal says which. */
+async function open(...chosen: readonly File[]): Promise<void> {
+  const [file, ...more] = chosen;
+  if (!file) return;
+  const { name } = file;
+  if (more.length > 0) throw new FileRefused(words.several(chosen.map((each) => each.name)));
+  await show(name, async () => {
+    try {
+      return await openInWorker(name, new Uint8Array(await file.arrayBuffer()));
+    } catch (error) {
+      throw error instanceof FileRefused ? new FileRefused(`${name}: ${error.message}`) : error;
+    }
+  });
 }
 
 async function save(shown: Bench): Promise<void> {
@@ -108,7 +121,7 @@ const bar = fillBar(part('bar'), {
     }),
 });
 
-takeDrops(part('bench'), (chosen) => attempt(() => open(chosen)));
+takeDrops(part('bench'), (chosen) => attempt(() => open(...chosen)));
 await attempt(async () => {
   // A canvas draws with the fonts that are there when it draws.
   await Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold 11pt Calibri')]);

@@ -1,4 +1,6 @@
+import { shortId } from '../audit/evidence/fingerprint.ts';
 import { resultSheetMark } from '../audit/tables/resultSheet.ts';
+import type { Report } from '../audit/report/types.ts';
 
 /** Names asked for the result sheets; a host that must choose others says so. */
 export const sheetNames = {
@@ -10,7 +12,13 @@ export const sheetNames = {
   'hand-over': 'Hand-over list',
 } as const;
 
-/** Cell A1 of a result sheet: begins with the mark by which later audits know it as no input. */
-export function titleOf(sheet: keyof typeof sheetNames): string {
-  return `${resultSheetMark} – ${sheet}`;
+/** What tells the sheets of one audit from those of another. */
+export type Audited = Pick<Report, 'fingerprint' | 'generated'>;
+
+/**
+ * Cell A1 of a result sheet: begins with the mark by which later audits know it as no input, and ends in the short id of
+ * its audit.
+ */
+export function titleOf(sheet: keyof typeof sheetNames, audited: Audited): string {
+  return `${resultSheetMark} – ${sheet} · ${shortId(audited)}`;
 }

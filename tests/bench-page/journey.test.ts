@@ -87,11 +87,16 @@ describeWithChromium('a user’s way through the bench', () => {
   };
   const stale = () => pane.getByText('changed since this audit');
   /** Drops a file onto an element of a frame, as the browser tells the page of it. */
-  const drop = (frame: Frame, target: string, name: string, bytes: Uint8Array): Promise<void> =>
+  const drop = (
+    frame: Frame,
+    target: string,
+    names: string | readonly string[],
+    bytes: Uint8Array,
+  ): Promise<void> =>
     frame.evaluate(
-      ([selector, file, content]) => {
+      ([selector, files, content]) => {
         const dataTransfer = new DataTransfer();
-        dataTransfer.items.add(new File([Uint8Array.from(content)], file));
+        for (const file of files) dataTransfer.items.add(new File([Uint8Array.from(content)], file));
         const element = document.querySelector(selector)!;
         for (const kind of ['dragover', 'drop']) {
           const event = new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer });
@@ -99,7 +104,7 @@ describeWithChromium('a user’s way through the bench', () => {
           if (element.dispatchEvent(event)) throw new Error(`${kind} is left to the browser`);
         }
       },
-      [target, name, Array.from(bytes)] as const,
+      [target, [names].flat(), Array.from(bytes)] as const,
     );
 
   it('asks where headers do not tell, and audits with what the user said', async () => {
@@ -213,9 +218,17 @@ describeWithChromium('a user’s way through the bench', () => {
     for (const name of ['picture.png', 'letter.pdf', 'broken.xlsx', 'old.xls']) {
       await drop(page.mainFrame(), '#grid canvas', name, nothing);
       await expect.poll(note).not.toContain('Reading');
-      expect(await note()).toMatch(/^This is not .+ Open it in .+\.$/);
+      const [named, why] = ((await note()) ?? '').split(/: (.*)/);
+      expect(named).toBe(name);
+      expect(why).toMatch(/^This is not .+ Open it in .+\.$/);
       await visit.shown('harbour-station.xlsx');
     }
+  });
+
+  it('opens none of several files that are dropped at once, and says so', async () => {
+    await drop(page.mainFrame(), '#grid canvas', ['one.xlsx', 'two.xlsx'], two(['V-1']));
+    await expect.poll(note).toMatch(/^2 files were dropped \(one\.xlsx, two\.xlsx\): none was opened\./);
+    await visit.shown('harbour-station.xlsx');
   });
 
   it('asks before another file takes the place of unsaved changes', async () => {

@@ -1,3 +1,5 @@
+import type { AuditBasis } from '../evidence/basis.ts';
+import type { Fingerprint } from '../evidence/fingerprint.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
@@ -174,6 +176,9 @@ export interface Report {
   readonly input: string;
   readonly generated: string;
   readonly policy: Policy;
+  readonly fingerprint: Fingerprint;
+  /** With the policy and the time all it takes to repeat the audit. */
+  readonly basis: AuditBasis;
   readonly summary: Summary;
   readonly channels: readonly ChannelResult[];
   readonly groups: readonly GroupResult[];

@@ -1,8 +1,8 @@
 /**
- * Calls back with a file that is dropped anywhere on the page, and marks `element` while one hovers. Frames that come into
+ * Calls back with the files that are dropped anywhere on the page, and marks `element` while one hovers. Frames that come into
  * `element` are a part of the page: a browser would show a file that is dropped there in place of what the frame holds.
  */
-export function takeDrops(element: HTMLElement, dropped: (file: File) => Promise<void>): void {
+export function takeDrops(element: HTMLElement, dropped: (files: readonly File[]) => Promise<void>): void {
   const listen = (target: EventTarget): void => {
     const on = (kind: 'dragover' | 'dragleave' | 'drop', heard: (event: DragEvent) => void): void => {
       target.addEventListener(
@@ -25,8 +25,8 @@ export function takeDrops(element: HTMLElement, dropped: (file: File) => Promise
     });
     on('drop', ({ dataTransfer }) => {
       element.classList.remove('dropping');
-      const file = dataTransfer?.files[0];
-      if (file) void dropped(file);
+      const files = [...(dataTransfer?.files ?? [])];
+      if (files.length > 0) void dropped(files);
     });
   };
   listen(element.ownerDocument);

@@ -1,7 +1,7 @@
 import type { GroupResult, Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
-import { footer, leftOut, roomFor } from '../look/print.ts';
+import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { groupShades, shadesFor } from '../look/shades.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
@@ -47,7 +47,7 @@ export function groupsSheet(report: Report): SheetModel {
     formulas: groupFormulas(seats),
     rowCount: lastRow,
     *rows() {
-      yield { height: 24, cells: [cell(titleOf('groups'), 'title')] };
+      yield { height: 24, cells: [cell(titleOf('groups', report), 'title')] };
       yield { height: 45, cells: [cell(report.caution + leftOut(groups.length, shown), 'caution')] };
       yield { cells: [cell(reading, 'subtitle')] };
       yield {
@@ -70,7 +70,7 @@ export function groupsSheet(report: Report): SheetModel {
       { top: headerRow + 1, left: tripColumn, bottom: lastRow, right: tripColumn },
       groupShades,
     ),
-    print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer },
+    print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
 

@@ -1,6 +1,10 @@
+import { shortId } from '../../audit/evidence/fingerprint.ts';
+import type { Audited } from '../titles.ts';
+
 /** Foot of every printed page. */
-export const footer =
-  'Advisory only. Correct the measuring chain first; change setpoints only under the site’s management of change.';
+export function footerOf(audited: Audited): string {
+  return `Advisory only. Correct the measuring chain first; change setpoints only under the site’s management of change. Audit ${shortId(audited)}`;
+}
 
 /** Rows of a sheet (common practice of spreadsheet programs, no source). */
 const greatestRow = 1_048_576;

@@ -1,7 +1,7 @@
 import type { Problem, Report, Severity } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
-import { footer, leftOut, roomFor } from '../look/print.ts';
+import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
 import { frameStyles } from '../look/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
@@ -27,7 +27,7 @@ export function problemsSheet(report: Report): SheetModel {
     formulas: [],
     rowCount: lastRow,
     *rows() {
-      yield { height: 24, cells: [cell(titleOf('problems'), 'title')] };
+      yield { height: 24, cells: [cell(titleOf('problems', report), 'title')] };
       yield { height: 45, cells: [cell(report.caution + leftOut(total, shown), 'caution')] };
       yield {
         height: 30,
@@ -44,7 +44,7 @@ export function problemsSheet(report: Report): SheetModel {
     filter: { top: headerRow, left: 1, bottom: lastRow, right: headers.length },
     merges: [{ top: 2, left: 1, bottom: 2, right: headers.length }],
     shades: shadesFor({ top: headerRow + 1, left: 1, bottom: lastRow, right: 1 }, severityShades),
-    print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer },
+    print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
 

@@ -1,11 +1,11 @@
 import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { palette, tones } from '../look/palette.ts';
-import { footer, roomFor } from '../look/print.ts';
+import { footerOf, roomFor } from '../look/print.ts';
 import { shadesFor } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { CellStyle, ModelRow, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { sheetNames, titleOf, type Audited } from '../titles.ts';
 import { blockOf, type Block } from './blockCells.ts';
 import { columnOf, printedColumns } from './columns.ts';
 import { figureLines } from './figures.ts';
@@ -41,8 +41,11 @@ const howToRead =
 const out = { fill: palette.paleOrange, color: tones.ink, bold: true } as const;
 
 /** One block a calibration record: key figures, thresholds, findings, points, charts; formulas from the block's own cells. */
-export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly ShownRecord[]): SheetModel {
-  const advice = linesOf(caution);
+export function recordsSheet(
+  report: Pick<Report, 'caution'> & Audited,
+  all: readonly ShownRecord[],
+): SheetModel {
+  const advice = linesOf(report.caution);
   const headRows = 2 + advice.length;
   const formulas = formulaList();
   const blocks: Block[] = [];
@@ -64,7 +67,7 @@ export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly
     formulas: formulas.all,
     rowCount: bottom,
     *rows() {
-      yield { height: 24, cells: [cell(titleOf('records'), 'title')] };
+      yield { height: 24, cells: [cell(titleOf('records', report), 'title')] };
       for (const line of advice) yield { cells: [cell(line, 'cautionLine')] };
       yield { cells: [cell(howToRead + leftOut, 'subtitle')] };
       for (const block of blocks) yield* blockRows(block);
@@ -76,7 +79,7 @@ export function recordsSheet({ caution }: Pick<Report, 'caution'>, all: readonly
     charts: blocks.flatMap(({ record, places }) => recordCharts(record, places)),
     print: {
       landscape: false,
-      footer,
+      footer: footerOf(report),
       area: { top: 1, left: 1, bottom: Math.max(1, bottom), right: printedColumns },
       newPages: blocks.slice(1).map(({ places }) => places.top),
     },

@@ -1,7 +1,7 @@
 import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { tones } from '../look/palette.ts';
-import { footer, leftOut, roomFor } from '../look/print.ts';
+import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
@@ -43,7 +43,7 @@ export function resultsSheet(report: Report): SheetModel {
     formulas: templates,
     rowCount: lastRow,
     *rows() {
-      yield { height: 24, cells: [cell(titleOf('results'), 'title')] };
+      yield { height: 24, cells: [cell(titleOf('results', report), 'title')] };
       yield { cells: [cell(report.caution + leftOut(total, shown), 'cautionLine')] };
       yield* policyRows(report.policy);
       yield { cells: captions() };
@@ -67,7 +67,7 @@ export function resultsSheet(report: Report): SheetModel {
     print: {
       landscape: true,
       repeatRows: { from: headerRow - 1, to: headerRow },
-      footer,
+      footer: footerOf(report),
       area: { top: 1, left: 1, bottom: lastRow, right: printedColumns },
     },
   };

@@ -1,6 +1,6 @@
 import type { Report } from '../../audit/report/types.ts';
 import { tones } from '../look/palette.ts';
-import { footer } from '../look/print.ts';
+import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { SheetModel } from '../model.ts';
@@ -17,7 +17,7 @@ import { policyLines } from './policyLines.ts';
 export function summarySheet(report: Report): SheetModel {
   const counts = countLines(report.summary);
   const top: readonly (readonly Entry[])[] = [
-    [wide(titleOf('summary'), 'title', lastColumn)],
+    [wide(titleOf('summary', report), 'title', lastColumn)],
     [
       wide(
         `${report.input} · audited ${timeOf(report.generated)} · rules version ${report.version}`,
@@ -61,7 +61,7 @@ export function summarySheet(report: Report): SheetModel {
         { ...verdictShades, ...groupShades, 'beyond limit': verdictShades.late },
       ),
     ],
-    print: { landscape: true, footer },
+    print: { landscape: true, footer: footerOf(report) },
   };
 }
 

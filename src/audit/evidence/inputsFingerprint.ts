@@ -1,0 +1,77 @@
+import { columnNumber } from '../../cells/address.ts';
+import type { Cell } from '../../cells/cell.ts';
+import type { Tables } from '../join/context.ts';
+import type { RawCheck, RawRecord, RecordBook } from '../records/rawRecord.ts';
+import type { ColumnMap } from '../tables/columnMap.ts';
+import { isBlank, type FoundTable } from '../tables/found.ts';
+import { canonicalJson, inputDigits } from './canonical.ts';
+import { CellHash } from './cellHash.ts';
+
+/** Rows between two steps. */
+const stride = 500;
+
+/**
+ * SHA-256 of everything an audit reads: the recognised columns of both tables (meaning, header, unit) with all their
+ * cells in the order of the rows, the calibration records and checks, and the column map. Numbers count to 12
+ * significant digits. Where a table stands on its sheet, how its cells look and what else the workbook holds do not
+ * count. Goes step by step.
+ */
+export function* inputsFingerprint(
+  tables: Tables,
+  records: RecordBook,
+  map: ColumnMap,
+): Generator<void, string, void> {
+  const hash = new CellHash(inputDigits);
+  hash.text(canonicalJson(map));
+  for (const kind of ['channels', 'settings'] as const) yield* addTable(hash, tables[kind]);
+  yield* addRecords(hash, records);
+  return hash.hex();
+}
+
+function* addTable(hash: CellHash, table: FoundTable): Generator<void, void, void> {
+  const { kind, sheet, columns, unitColumns, firstRow, lastRow, skipped } = table;
+  const named = [...columns.values()].toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  addAll(hash, [kind, sheet.name, sheet.plainText?.decimal ?? '']);
+  for (const { id, header, unit, coverage, remarks } of named)
+    addAll(hash, [id, header, unit?.text ?? '', unit?.detection ?? '', coverage ?? null, remarks.join()]);
+  for (const { header, names } of unitColumns) addAll(hash, [header, [...names].join()]);
+  const places = [...named, ...unitColumns].map(({ column }) => column - 1);
+  for (let row = firstRow; row <= lastRow; row++) {
+    if (row % stride === 0) yield;
+    const cells = sheet.rows[row - 1];
+    if (!cells || skipped.has(row) || places.every((place) => isEmpty(cells[place]))) continue;
+    for (const place of places) hash.cell(cells[place]);
+    hash.end();
+  }
+  hash.end();
+}
+
+function isEmpty(cell: Cell | undefined): boolean {
+  return cell === undefined || isBlank(cell);
+}
+
+function* addRecords(hash: CellHash, { byTag }: RecordBook): Generator<void, void, void> {
+  const all = [...byTag.values()].flat().toSorted(bySheetAndPlace);
+  for (const [index, one] of all.entries()) {
+    if (index % stride === stride - 1) yield;
+    const { kind, sheet, tag, series, temperature, remarks } = one;
+    addAll(hash, [kind, sheet, tag, series, temperature, remarks.map(({ rule }) => rule).join()]);
+    if (one.kind === 'record') {
+      addAll(hash, [one.takenOn, one.gapUnit.text]);
+      for (const { gap, volts } of one.points) addAll(hash, [gap, volts]);
+    } else {
+      addAll(hash, [one.unit.text, one.unit.detection ?? '']);
+      for (const { displacement, output } of one.levels) addAll(hash, [displacement, output]);
+    }
+  }
+}
+
+function bySheetAndPlace(one: RawRecord | RawCheck, other: RawRecord | RawCheck): number {
+  if (one.sheet !== other.sheet) return one.sheet < other.sheet ? -1 : 1;
+  return one.row - other.row || columnNumber(one.column) - columnNumber(other.column);
+}
+
+function addAll(hash: CellHash, cells: readonly Cell[]): void {
+  for (const cell of cells) hash.cell(cell);
+  hash.end();
+}

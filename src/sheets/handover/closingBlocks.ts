@@ -21,7 +21,7 @@ export function stepBlocks(machine: Machine): Block[] {
 
 /** Lines to sign on, and what the sheet was made from. */
 export function closingBlock(report: Report): Block {
-  const { policy, version, generated, input } = report;
+  const { policy, version, generated, input, fingerprint } = report;
   return [
     space,
     ...heading('Handed over'),
@@ -45,6 +45,7 @@ export function closingBlock(report: Report): Block {
     space,
     ...text(`Made by Tripdrift, rules version ${version}, on ${timeOf(generated)}, from ${input}.`, 'remark'),
     line(policySentence(policy), 'remark'),
+    line(`Fingerprint of the inputs, SHA-256: ${fingerprint.inputs}`, 'remark'),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
-import { footer, leftOut, roomFor } from '../look/print.ts';
+import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades } from '../look/shades.ts';
 import { timeOf } from '../look/timeOf.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
@@ -40,7 +40,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
     formulas: [],
     rowCount: lastRow,
     *rows() {
-      yield { height: 26, cells: [cell(titleOf('hand-over'), 'title')] };
+      yield { height: 26, cells: [cell(titleOf('hand-over', report), 'title')] };
       yield wrapped(`${made}${leftOut(machines.length, shown)}`, 'remark');
       yield wrapped(report.caution, 'caution');
       yield wrapped(headline(report.summary), 'standing');
@@ -58,7 +58,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
       { top: headerRow + 1, left: worstColumn, bottom: lastRow, right: worstColumn },
       verdictShades,
     ),
-    print: { landscape: false, repeatRows: { from: headerRow, to: headerRow }, footer },
+    print: { landscape: false, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
 

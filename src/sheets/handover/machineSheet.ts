@@ -1,6 +1,6 @@
+import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/report/types.ts';
 import { wide } from '../look/layout.ts';
-import { footer } from '../look/print.ts';
 import { timeOf } from '../look/timeOf.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { formulaList } from '../records/formulaList.ts';
@@ -48,7 +48,7 @@ export function machineSheet(machine: Machine, report: Report, name: string): Sh
     charts: drawn.map(({ drawing, top }) => barChart(drawing, top, rowsOf(drawing))),
     print: {
       landscape: false,
-      footer,
+      footer: `${clipped(machineName(machine), 40)} · Advisory only: see the caution on the first page · Audit ${shortId(report)}`,
       area: { top: 1, left: 1, bottom: rows.length, right: lastColumn },
       newPages: page.newPages,
     },
@@ -58,7 +58,7 @@ export function machineSheet(machine: Machine, report: Report, name: string): Sh
 function headBlock(machine: Machine, report: Report): Block {
   const title = clipped(machineName(machine));
   return [
-    { entries: [wide(`${titleOf('hand-over')} of one machine`, 'mark', lastColumn)] },
+    { entries: [wide(titleOf('hand-over', report), 'mark', lastColumn)] },
     { entries: [wide(title, 'machine', lastColumn)] },
     line(`State of its protection as audited on ${timeOf(report.generated)}.`, 'remark'),
     space,

@@ -12,7 +12,7 @@ import { stepsBeforeStartUp } from './steps.ts';
 export function stepBlocks(machine: Machine): Block[] {
   const steps = stepsBeforeStartUp(machine);
   if (steps.length === 0) return [];
-  const lines = steps.map((step, index) => line(`${index + 1}.  ${step}`));
+  const lines = steps.flatMap((step, index) => text(`${index + 1}.  ${step}`));
   return [
     [space, ...heading('Before start-up'), ...lines.slice(0, 1)],
     ...lines.slice(1).map((one): Block => [one]),

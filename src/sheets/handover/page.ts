@@ -139,11 +139,17 @@ export function text(words: string, style = 'wrapped'): PageLine[] {
 /** Rows of a table that stay together. */
 const mostTogether = 20;
 
+/** Lines of a table; the audit's own sheets have all of them. */
+const mostLines = 120;
+
 /** A heading, headers and lines; what goes over to another page has the headers again. */
 export function table(title: readonly PageLine[], headers: PageLine, lines: readonly PageLine[]): Block[] {
   const blocks: Block[] = [];
-  for (let from = 0; from < lines.length; from += mostTogether) {
-    blocks.push([...(from === 0 ? title : []), headers, gap, ...lines.slice(from, from + mostTogether)]);
+  const shown = lines.slice(0, mostLines);
+  for (let from = 0; from < shown.length; from += mostTogether) {
+    blocks.push([...(from === 0 ? title : []), headers, gap, ...shown.slice(from, from + mostTogether)]);
   }
+  const more = lines.length - shown.length;
+  if (more > 0) blocks.push([line(`And ${more} more, which stand in the audit’s own sheets.`, 'remark')]);
   return blocks;
 }

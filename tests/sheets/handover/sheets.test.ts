@@ -111,7 +111,7 @@ describe('hand-over sheets', () => {
     }));
     const model = sheetOf(...channels);
     const lines = textOf(model).split('\n');
-    for (const { tag } of channels) expect(lines.some((text) => text.startsWith(`${tag!} | `))).toBe(true);
+    for (const { tag } of channels) expect(lines.some((text) => text.startsWith(`${tag} | `))).toBe(true);
     for (const chart of model.charts ?? []) {
       expect(chart.series[0]!.name).toBe('set at');
       const { top, bottom } = chart.kind === 'bar' ? chart.series[0]!.values.area : chart.place;

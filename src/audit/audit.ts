@@ -10,7 +10,7 @@ import { joinGroups } from './join/joinGroups.ts';
 import { joinTrouble, loneSettings, type LoneSettings } from './join/loneRows.ts';
 import { unitWatch } from './join/mixedUnits.ts';
 import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './join/problems.ts';
-import { indexTags, isOnlyTag, looksLikeHeading, tagAt, tagKey } from './join/tagIndex.ts';
+import { indexTags, isOnlyTag, looksLikeHeading, tagAt } from './join/tagIndex.ts';
 import { watchChannelRow, watchSettingsRow } from './join/watchUnits.ts';
 import { findRecords } from './records/findRecords.ts';
 import { recordProblems } from './records/recordProblems.ts';
@@ -27,6 +27,7 @@ import { searchInSteps } from './tables/candidates.ts';
 import type { ColumnMap } from './tables/columnMap.ts';
 import { findTables } from './tables/findTables.ts';
 import { isSameTable } from './tables/found.ts';
+import { tagKey } from './tables/tagKey.ts';
 import { version } from './version.ts';
 
 export interface AuditOptions {

@@ -44,6 +44,16 @@ export function readJson(given: string): unknown {
   }
 }
 
+/** The real paths of those of these files that exist. */
+export function realPaths(files: readonly string[]): ReadonlySet<string> {
+  return new Set(
+    files
+      .map(pathOf)
+      .filter(existsSync)
+      .map((path) => realpathSync(path)),
+  );
+}
+
 /**
  * Checks, before any work is done, that a file may be written.
  * @throws UsageRefused where it is one of the inputs, or exists and `force` is not given, or its folder is missing.
@@ -52,21 +62,20 @@ export function checkWritable(given: string, inputs: readonly string[], force: b
   const path = pathOf(given);
   if (!existsSync(dirname(path))) throw new UsageRefused(`${given}: its folder does not exist.`);
   if (!existsSync(path)) return;
-  const real = realpathSync(path);
-  if (inputs.some((input) => existsSync(pathOf(input)) && realpathSync(pathOf(input)) === real)) {
+  if (realPaths(inputs).has(realpathSync(path))) {
     throw new UsageRefused(`${given} is an input, which is never changed. Choose another name.`);
   }
   if (!force) throw new UsageRefused(`${given} exists. Choose another name, or replace it with --force.`);
 }
 
-/** Whether a file is a report that was written here before, which may be written anew. */
-export function isOwnReport(given: string): boolean {
+/** Whether a file is a report that was written here before, of one workbook or of a fleet, which may be written anew. */
+export function isOwnReport(given: string, of: 'report' | 'fleet' = 'report'): boolean {
   try {
     const file = openSync(pathOf(given), 'r');
     const start = new Uint8Array(64);
     readSync(file, start);
     closeSync(file);
-    return new TextDecoder().decode(start).includes('"schema": "tripdrift-report/');
+    return new TextDecoder().decode(start).includes(`"schema": "tripdrift-${of}/`);
   } catch {
     return false;
   }
@@ -76,6 +85,21 @@ export interface Output {
   readonly given: string;
   /** Writes the file piece by piece. */
   readonly write: (put: (piece: Uint8Array | string) => void) => void;
+}
+
+/** A file whose pieces come one after another. */
+export function inPieces(given: string, pieces: Iterable<Uint8Array | string>): Output {
+  return {
+    given,
+    write(put) {
+      for (const piece of pieces) put(piece);
+    },
+  };
+}
+
+/** The file into which a process writes before its target is put in place. */
+export function stagedAt(path: string, process: number): string {
+  return `${path}.${process}.part`;
 }
 
 /**
@@ -89,7 +113,7 @@ export function writeAll(outputs: readonly Output[]): void {
     for (const { given, write } of outputs) {
       current = given;
       const to = pathOf(given);
-      const from = `${to}.${process.pid}.part`;
+      const from = stagedAt(to, process.pid);
       staged.push({ from, to });
       const file = openSync(from, 'wx');
       try {

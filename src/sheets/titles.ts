@@ -9,6 +9,7 @@ export const sheetNames = {
   groups: 'Audit groups',
   problems: 'Audit problems',
   records: 'Calibration records',
+  fleet: 'Fleet summary',
   'hand-over': 'Hand-over list',
 } as const;
 
@@ -17,8 +18,8 @@ export type Audited = Pick<Report, 'fingerprint' | 'generated'>;
 
 /**
  * Cell A1 of a result sheet: begins with the mark by which later audits know it as no input, and ends in the short id of
- * its audit.
+ * its audit where it is of one alone.
  */
-export function titleOf(sheet: keyof typeof sheetNames, audited: Audited): string {
-  return `${resultSheetMark} – ${sheet} · ${shortId(audited)}`;
+export function titleOf(sheet: keyof typeof sheetNames, audited?: Audited): string {
+  return `${resultSheetMark} – ${sheet}${audited ? ` · ${shortId(audited)}` : ''}`;
 }

@@ -217,22 +217,19 @@ describeWithChromium('what the grid of the bench shows', () => {
   });
 
   it('moves the area of a table with rows and columns, and gives it up with its header row', async () => {
+    const sum = { formula: 'SUM(Calibrations[Measured])', result: 350 };
     await open('table.xlsx', {
       sheets: [
         {
           name: 'Channels',
-          rows: [
-            ['Tag', 'Measured'],
-            ['P-1X', 160],
-            ['P-1Y', 190],
-            [],
-            [null, { formula: 'SUM(Calibrations[Measured])', result: 350 }],
-          ],
+          rows: [['Tag', 'Measured'], ['P-1X', 160], ['P-1Y', 190], [], [null, sum]],
           table: { name: 'Calibrations', area: 'A1:B3', columns: ['Tag', 'Measured'] },
         },
+        { name: 'Elsewhere', rows: [[sum]] },
       ],
     });
     const area = async () => (await sheetNamed('Channels')).tables[0]?.area;
+    const elsewhere = () => cell('Elsewhere', 1, 1);
     expect(await area()).toEqual({ top: 1, left: 1, bottom: 3, right: 2 });
     await type('Channels', 2, 2, '150');
     await soon(() => cell('Channels', 5, 2)).toBe(340);
@@ -241,10 +238,44 @@ describeWithChromium('what the grid of the bench shows', () => {
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 6, right: 3 });
     await front('insertRows', 4, 1);
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
+    await soon(() => cell('Channels', 9, 3)).toBe(340);
+    // The readings are 150 and 190 by now; the inserted row lies between the titles and them.
+    await type('Channels', 5, 3, '1000');
+    await soon(() => cell('Channels', 9, 3)).toBe(1340);
+    await soon(elsewhere).toBe(1340);
+    await front('insertColumns', 2, 1);
+    expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 4 });
+    await type('Channels', 6, 4, '250');
+    await soon(() => cell('Channels', 9, 4)).toBe(1440);
+    await soon(elsewhere).toBe(1440);
+    await front('deleteRows', 0, 2);
+    expect(await area()).toEqual({ top: 2, left: 2, bottom: 5, right: 4 });
+    await type('Channels', 3, 4, '500');
+    await soon(() => cell('Channels', 7, 4)).toBe(940);
+    await soon(elsewhere).toBe(940);
+    for (const [row, column, value] of [
+      [7, 4, 1440],
+      [9, 4, 1440],
+      [9, 4, 1340],
+      [9, 3, 1340],
+      [9, 3, 340],
+    ] as const) {
+      await undo();
+      await soon(() => cell('Channels', row, column)).toBe(value);
+      await soon(elsewhere).toBe(value);
+    }
+    await type('Channels', 6, 3, '160');
+    await soon(() => cell('Channels', 9, 3)).toBe(350);
+    await soon(elsewhere).toBe(350);
     await front('deleteRows', 3, 1);
     expect(await area()).toBeUndefined();
+    const gone = { code: '#NAME?' };
+    await soon(() => cell('Channels', 8, 3)).toEqual(gone);
+    await soon(elsewhere).toEqual(gone);
     await undo();
     expect(await area()).toEqual({ top: 4, left: 2, bottom: 7, right: 3 });
+    await soon(() => cell('Channels', 9, 3)).toBe(350);
+    await soon(elsewhere).toBe(350);
   });
 
   it('calculates formulas with defined names, and none whose name means something else on each sheet', async () => {

@@ -7,7 +7,7 @@ import {
   zipParts,
 } from '../fixtures/workbooks/package.ts';
 
-type Content = number | string | { readonly formula: string; readonly result: number; readonly date?: true };
+type Content = number | string | { readonly formula: string; readonly result?: number; readonly date?: true };
 
 export interface ShownSheet {
   readonly name: string;
@@ -15,7 +15,13 @@ export interface ShownSheet {
   readonly rows: readonly (readonly (Content | null | { readonly date: number })[])[];
   /** Markup of `conditionalFormatting` elements. */
   readonly rules?: string;
-  readonly table?: { readonly name: string; readonly area: string; readonly columns: readonly string[] };
+  readonly table?: {
+    readonly name: string;
+    readonly area: string;
+    readonly columns: readonly string[];
+    readonly headerRow?: false;
+    readonly totalsRow?: true;
+  };
   readonly merges?: readonly string[];
 }
 
@@ -51,7 +57,8 @@ function cell(content: ShownSheet['rows'][number][number], place: string): strin
     return `<c r="${place}" t="inlineStr"><is><t>${escaped(content)}</t></is></c>`;
   if ('formula' in content) {
     const look = content.date ? ' s="1"' : '';
-    return `<c r="${place}"${look}><f>${escaped(content.formula)}</f><v>${content.result}</v></c>`;
+    const result = content.result === undefined ? '' : `<v>${content.result}</v>`;
+    return `<c r="${place}"${look}><f>${escaped(content.formula)}</f>${result}</c>`;
   }
   return `<c r="${place}" s="1"><v>${content.date}</v></c>`;
 }
@@ -72,13 +79,16 @@ export function shownWorkbook({ sheets, date1904 = false, names = '' }: ShownBoo
     const id = index + 1;
     const own: [string, string][] = [[`xl/worksheets/sheet${id}.xml`, sheetMarkup(sheet)]];
     if (!table) return own;
+    const plain = table.headerRow === undefined && table.totalsRow === undefined;
+    const filter = plain ? `<autoFilter ref="${table.area}"/>` : '';
+    const unusual = `${table.headerRow === false ? ' headerRowCount="0"' : ''}${table.totalsRow ? ' totalsRowCount="1"' : ''}`;
     const columns = table.columns.map((name, at) => `<tableColumn id="${at + 1}" name="${name}"/>`).join('');
     return [
       ...own,
       [`xl/worksheets/_rels/sheet${id}.xml.rels`, rels([['table', `../tables/table${id}.xml`]])],
       [
         `xl/tables/table${id}.xml`,
-        `${declaration}<table xmlns="${mainNamespace}" id="${id}" name="${table.name}" displayName="${table.name}" ref="${table.area}"><autoFilter ref="${table.area}"/><tableColumns count="${table.columns.length}">${columns}</tableColumns></table>`,
+        `${declaration}<table xmlns="${mainNamespace}" id="${id}" name="${table.name}" displayName="${table.name}" ref="${table.area}"${unusual}>${filter}<tableColumns count="${table.columns.length}">${columns}</tableColumns></table>`,
       ],
     ];
   });

@@ -163,7 +163,6 @@ describe('the audit command', () => {
       ['missing.xlsx', '--out', 'x.xlsx'],
       ['not.xlsx', '--out', 'x.xlsx', '--json', 'x.json'],
       ['half.xlsx', '--json', 'x.json'],
-      ['.', '--json', 'x.json'],
       [demo, demo],
       [demo, '--out', 'x.csv'],
       [demo, '--out', 'nowhere/x.xlsx'],

@@ -20,7 +20,8 @@ export function recalculated(models: readonly SheetModel[], folder: string): Wor
   return readWorkbook('sheets.xlsx', readFileSync(convert(path, 'xlsx', back)));
 }
 
-function withoutResults(bytes: Uint8Array): Uint8Array {
+/** A workbook without the results that are stored beside formulas. */
+export function withoutResults(bytes: Uint8Array): Uint8Array {
   const parts = unzipSync(bytes);
   for (const [name, part] of Object.entries(parts)) {
     if (!/worksheets\/[^/]*\.xml$/i.test(name)) continue;

@@ -15,7 +15,7 @@ import { placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import { isSameTable, type FoundTable } from '../tables/found.ts';
 import type { AuditedChannel, Context, OpenResult, Tables } from './context.ts';
-import { tagKey } from './tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
 

@@ -2,10 +2,11 @@ import type { Member } from '../groups/members.ts';
 import type { Finding, Problem } from '../report/types.ts';
 import { placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
+import { tagKey } from '../tables/tagKey.ts';
 import { unaudited } from './groupMembers.ts';
 import type { Tables } from './context.ts';
 import { problemAt } from './problems.ts';
-import { isOnlyTag, looksLikeHeading, tagAt, tagKey, type TagIndex } from './tagIndex.ts';
+import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from './tagIndex.ts';
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
 export function joinTrouble(

@@ -94,7 +94,7 @@ function belowTable(table: FoundTable): Problem[] {
   const { areaEnd, lastRow } = table;
   if (areaEnd === null) return [];
   for (let row = areaEnd + 1; row <= lastRow; row++) {
-    if (tagAt(table, row) === '' || isOnlyTag(table, row)) continue;
+    if (table.skipped.has(row) || tagAt(table, row) === '' || isOnlyTag(table, row)) continue;
     const message = `Row ${row} and what follows it stand below the spreadsheet table, which ends in row ${areaEnd}; they were audited all the same. Extend the table over them.`;
     return [problemAt(table, row, 'tag', 'row-below-table', 'note', message)];
   }

@@ -1,4 +1,5 @@
 import { cellAt, cellText, isBlank, type FoundTable } from '../tables/found.ts';
+import { tagKey } from '../tables/tagKey.ts';
 
 /** Rows of a table by tag. Tags are compared trimmed and without regard to case. */
 export interface TagIndex {
@@ -7,11 +8,6 @@ export interface TagIndex {
   /** Rows without a tag in which some other column of ours is filled. */
   readonly untagged: readonly number[];
   rowsOf(key: string): readonly number[];
-}
-
-/** What a tag is compared by: spaces of any kind that look the same count as the same. */
-export function tagKey(tag: string): string {
-  return tag.trim().replace(/\s+/gu, ' ').toLowerCase();
 }
 
 /** The tag in a row, as it is written, without the spaces around it. */

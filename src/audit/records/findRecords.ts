@@ -1,7 +1,7 @@
 import { columnLetters } from '../../cells/address.ts';
 import type { Sheet, Workbook } from '../../cells/sheet.ts';
 import type { Tables } from '../join/context.ts';
-import { tagKey } from '../join/tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
 import { type LongTable, longRecords } from './longRecords.ts';

@@ -4,7 +4,7 @@ import { readDate } from '../rows/date.ts';
 import { cellAt, isBlank } from '../tables/found.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
 import { recordNumber } from './recordCells.ts';
-import type { RecordColumn, RecordColumnId } from './recordHeaders.ts';
+import type { RecordColumn, RecordColumnId } from '../tables/recordHeaders.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
 import { rowNames } from './rowNames.ts';
 

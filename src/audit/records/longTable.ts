@@ -1,7 +1,7 @@
 import { columnLetters } from '../../cells/address.ts';
 import type { LongTable } from './longRecords.ts';
 import type { RecordRemark } from './rawRecord.ts';
-import { type RecordColumn, withUnitRow } from './recordHeaders.ts';
+import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
 import type { RecordHead } from './recordHeads.ts';
 
 /** A head with a tag column as a table; of two columns of one kind the first counts, and the other is remarked on. */

@@ -1,8 +1,9 @@
 import { columnLetters } from '../../cells/address.ts';
-import { tagKey } from '../join/tagIndex.ts';
-import { isFilledPoint, isEmptyPoint, recordNumber } from './recordCells.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import { recordNumber } from './recordCells.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
-import { withUnitRow } from './recordHeaders.ts';
+import { withUnitRow } from '../tables/recordHeaders.ts';
+import { isEmptyPoint, isFilledPoint } from '../tables/recordPoints.ts';
 import type { RecordHead } from './recordHeads.ts';
 import { tagAbove, titleSeries } from './recordTitle.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';

@@ -1,22 +1,9 @@
 import { columnLetters } from '../../cells/address.ts';
+import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
-import { readNumber } from '../rows/number.ts';
 import { cellAt, cellText, isBlank } from '../tables/found.ts';
 import type { RecordRemark } from './rawRecord.ts';
-import type { RecordColumn } from './recordHeaders.ts';
-
-/** Whether both cells of a point are empty. */
-export function isEmptyPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {
-  return isBlank(cellAt(sheet, row, one.column)) && isBlank(cellAt(sheet, row, other.column));
-}
-
-/** Whether both cells of a point can be read as numbers. */
-export function isFilledPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {
-  return [one, other].every(({ column }) => {
-    const cell = cellAt(sheet, row, column);
-    return cell !== null && 'value' in readNumber(cell, sheet.plainText);
-  });
-}
+import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
 export function recordNumber(

@@ -1,19 +1,10 @@
 import type { Sheet } from '../../cells/sheet.ts';
-import { tagKey } from '../join/tagIndex.ts';
 import { cellAt, cellText, isBlank } from '../tables/found.ts';
 import { headerKey } from '../tables/header.ts';
-import { tagWords } from '../tables/tagWords.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import { isProbeWord, isTagWord, labelledTag, longestTitle, namedTag } from '../tables/titleWords.ts';
 import type { RecordHead } from './recordHeads.ts';
 import { asFound, asLeft } from './series.ts';
-
-/** Rows above a header in which its title may stand. */
-const reach = 4;
-const longest = 80;
-const tagKeys = new Set(['tag', ...tagWords].map(headerKey));
-/** `Tag: P-101X`: what stands behind is the tag, known or not. */
-const named = /^\s*(?:tag(?: no\.?| number)?)\s*[:#]\s*(\S.*)$/iu;
-/** `Probe P-101X`: it is one if it is known. */
-const labelled = /^\s*(?:tag(?: no\.?| number)?|probe|channel)\s*[:#-]?\s*(\S.*)$/iu;
 
 /** The tag above a block, nearest row first: a label with the tag beside or behind it, or a tag alone. */
 export function tagAbove(
@@ -26,16 +17,15 @@ export function tagAbove(
   for (const row of titleRows(head)) {
     for (const column of columnsOf(head, heads)) {
       const text = cellText(cellAt(sheet, row, column));
-      if (text === '' || text.length > longest) continue;
+      if (text === '' || text.length > longestTitle) continue;
       if (isTag(tagKey(text))) return text;
-      const given = named.exec(text)?.[1];
-      if (given !== undefined) return given.trim();
-      const behind = labelled.exec(text)?.[1]?.trim();
+      const given = namedTag(text);
+      if (given !== undefined) return given;
+      const behind = labelledTag(text);
       if (behind !== undefined && isTag(tagKey(behind))) return behind;
-      const key = headerKey(text);
       const beside = cellText(cellAt(sheet, row, column + 1));
-      if (beside !== '' && tagKeys.has(key)) return beside;
-      if (beside !== '' && key === 'probe') {
+      if (beside !== '' && isTagWord(text)) return beside;
+      if (beside !== '' && isProbeWord(text)) {
         if (isTag(tagKey(beside))) return beside;
         unknown ??= beside;
       } else if (row === head.row - 1 && behind !== undefined) unknown ??= behind;
@@ -52,7 +42,7 @@ export function titleSeries(head: RecordHead, heads: readonly RecordHead[]): str
     const texts = columnsOf(head, heads).map((column) => cellAt(sheet, row, column));
     // A title alone in its row stands over all that is below it.
     for (const cell of cells.length === 1 ? cells : texts) {
-      const series = seriesIn(cellText(cell).slice(0, longest));
+      const series = seriesIn(cellText(cell).slice(0, longestTitle));
       if (series) return series;
     }
   }
@@ -67,9 +57,9 @@ function seriesIn(text: string): string | undefined {
 
 /** The rows above a head, nearest first, up to the points of another record. */
 function titleRows(head: RecordHead): number[] {
-  const { sheet, row } = head;
+  const { sheet, row, titlesFrom } = head;
   const rows: number[] = [];
-  for (let above = row - 1; above >= Math.max(1, row - reach); above--) {
+  for (let above = row - 1; above >= titlesFrom; above--) {
     if (isPoint(sheet, above, head)) break;
     rows.push(above);
   }

@@ -2,7 +2,7 @@ import { columnLetters } from '../../cells/address.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import type { Unit } from '../../units/parse.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
-import type { RecordColumn } from './recordHeaders.ts';
+import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The unit of a column of gaps or displacements; `null`, with a remark, where nothing names one. */
 export function unitOrRemark(

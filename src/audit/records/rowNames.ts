@@ -1,11 +1,12 @@
 import { columnLetters } from '../../cells/address.ts';
 import type { Sheet } from '../../cells/sheet.ts';
-import { tagKey } from '../join/tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
 import { cellAt } from '../tables/found.ts';
 import type { LongTable } from './longRecords.ts';
 import type { RecordRemark } from './rawRecord.ts';
-import { isEmptyPoint, recordText } from './recordCells.ts';
-import { type RecordColumn, recordColumns } from './recordHeaders.ts';
+import { recordText } from './recordCells.ts';
+import { type RecordColumn, recordColumns } from '../tables/recordHeaders.ts';
+import { isEmptyPoint } from '../tables/recordPoints.ts';
 import { seriesOf } from './series.ts';
 
 /** To which record a row of a long table belongs. */

@@ -1,9 +1,9 @@
+import { readNumber } from '../../cells/number.ts';
 import type { Unit } from '../../units/parse.ts';
 import { cellAt, cellText, isBlank, type FoundColumn, type FoundTable } from '../tables/found.ts';
 import { columnsOf, type ColumnSpec } from '../tables/vocabulary.ts';
 import type { Complaint } from './complaint.ts';
 import { readDate } from './date.ts';
-import { readNumber } from './number.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';
 

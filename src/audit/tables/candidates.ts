@@ -4,6 +4,7 @@ import { headerKey } from './header.ts';
 import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from './headerRows.ts';
 import { finish } from '../steps.ts';
 import type { TableMap } from './columnMap.ts';
+import { recordRowsInSteps } from './recordRows.ts';
 import { isResultSheet } from './resultSheet.ts';
 import type { TableKind } from './vocabulary.ts';
 
@@ -12,9 +13,15 @@ export function candidateHeaders(workbook: Workbook): HeaderMatch[] {
   return inputSheets(workbook).flatMap(tagRows).flatMap(matchesIn);
 }
 
-/** Looks for those rows some at a time, and remembers them, so that `candidateHeaders` need not look again. */
+/**
+ * Looks for those rows, and for those that may head calibration records, some at a time, and remembers them, so that
+ * `candidateHeaders` and `recordRows` need not look again.
+ */
 export function* searchInSteps(workbook: Workbook): Generator<void, void, void> {
-  for (const sheet of inputSheets(workbook)) yield* tagRowsInSteps(sheet);
+  for (const sheet of inputSheets(workbook)) {
+    yield* tagRowsInSteps(sheet);
+    yield* recordRowsInSteps(sheet);
+  }
 }
 
 /** Rows that a column map points at and that have no header of the tag column: its header row, or those with its headers. */

@@ -1,6 +1,6 @@
 import type { Sheet, Workbook } from '../../cells/sheet.ts';
 import { AuditRefused } from '../refused.ts';
-import { bounded } from './bounded.ts';
+import { bounded, type ChosenHeader } from './bounded.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
 import { applyMap, type ColumnMap, type TableMap } from './columnMap.ts';
 import type { FoundColumn, FoundTable } from './found.ts';
@@ -17,8 +17,12 @@ export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<Tabl
   const all = candidateHeaders(workbook);
   const channels = choose('channels', workbook, all, map);
   const settings = choose('settings', workbook, all, map);
-  refuseSharedColumn(channels, settings);
-  return { channels, settings };
+  const found = {
+    channels: bounded(channels, settings, all),
+    settings: bounded(settings, channels, all),
+  };
+  refuseSharedColumn(found.channels, found.settings);
+  return found;
 }
 
 function choose(
@@ -26,7 +30,7 @@ function choose(
   workbook: Workbook,
   all: readonly HeaderMatch[],
   map: ColumnMap,
-): FoundTable {
+): ChosenHeader {
   const said = map[kind];
   const sheet = said?.sheet === undefined ? undefined : sheetNamed(workbook, said.sheet, kind);
   const own = all.filter(
@@ -55,7 +59,7 @@ function choose(
         `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(first.headers)}.`,
     );
   }
-  return bounded(first, all, new Set(repeats.map((repeat) => repeat.row)));
+  return { match: first, repeats: new Set(repeats.map((repeat) => repeat.row)) };
 }
 
 function refuseEmptyRow(

@@ -27,7 +27,7 @@ export interface UnitColumn {
 }
 
 /** What a row inside a table is that is no channel. */
-export type SkippedRow = 'header repeated' | 'totals';
+export type SkippedRow = 'header repeated' | 'totals' | 'record';
 
 /** A channel list or a table of monitor settings, found on a sheet. Rows and columns count from 1. */
 export interface FoundTable {
@@ -53,6 +53,25 @@ export function isSameTable(one: FoundTable, other: FoundTable): boolean {
     one.headerRow === other.headerRow &&
     one.columns.get('tag')?.column === other.columns.get('tag')?.column
   );
+}
+
+/** Rows of a sheet, both ends included. */
+export interface RowSpan {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The rows of a table, its header among them: one stretch, or those between which calibration records stand. */
+export function stretchesOf({ headerRow, lastRow, skipped }: FoundTable): RowSpan[] {
+  const records = [...skipped].flatMap(([row, what]) => (what === 'record' ? [row] : []));
+  const stretches: RowSpan[] = [];
+  let top = headerRow;
+  for (const row of records.toSorted((one, other) => one - other)) {
+    if (row > top) stretches.push({ top, bottom: row - 1 });
+    top = row + 1;
+  }
+  if (top <= lastRow) stretches.push({ top, bottom: lastRow });
+  return stretches;
 }
 
 /** The cell of a sheet at a row and column counted from 1; `null` where nothing stands. */

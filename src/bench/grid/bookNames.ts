@@ -1,13 +1,12 @@
 import { isReferenceStrings } from '@univerjs/engine-formula';
 import type { ViewName, WorkbookView } from '../../hosts/file/view/types.ts';
 import { type Grid, storedBook } from '../../hosts/grid/grid.ts';
-import { declareTables } from './declareTables.ts';
 
 /** The mark of the grid's engine for a name that holds on every sheet. */
 const everywhere = 'AllDefaultWorkbook';
 
 /**
- * Gives the grid the workbook's defined names and tables, so that formulas that use them can be calculated anew. The engine
+ * Gives the grid the workbook's defined names, so that formulas that use them can be calculated anew. The engine
  * can't tell names apart that mean something else on each sheet: of those it learns none, and formulas that use them show
  * `#NAME?` once they are calculated anew, never the value of another sheet.
  */
@@ -25,7 +24,6 @@ export function defineNames(grid: Grid, view: WorkbookView): void {
       localSheetId: own ?? everywhere,
     });
   }
-  for (const sheet of book.getSheets()) declareTables(grid, sheet.getSheetId());
 }
 
 function singleNames(names: readonly ViewName[]): ViewName[] {

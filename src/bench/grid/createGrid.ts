@@ -13,10 +13,11 @@ import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
-import { declareTables } from './declareTables.ts';
+import { closeBrackets } from './closeBrackets.ts';
 import { addIteratorMethods } from './iteratorMethods.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
+import { nameTables } from './tables/nameTables.ts';
 import { showPlainNumbers } from './showPlainNumbers.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
 
@@ -64,14 +65,16 @@ export function createGrid(
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
-  const undo = univer.__getInjector().get(IUndoRedoService);
-  const formulas = univer.__getInjector().get(FormulaDataModel);
+  const injector = univer.__getInjector();
+  const undo = injector.get(IUndoRedoService);
+  const formulas = injector.get(FormulaDataModel);
   api.createWorkbook(workbook);
-  const drawn = univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+  const drawn = injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   const dispose = (): void => {
     if (shownIn.get(container) !== dispose) return;
     shownIn.delete(container);
     stopRules();
+    stopTables();
     univer.dispose();
     container.replaceChildren();
   };
@@ -86,10 +89,10 @@ export function createGrid(
     spilled: (unitId, sheetId) => formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {},
     dispose,
   };
-  keepInPlace(univer.__getInjector(), (sheetId) => {
-    declareTables(grid, sheetId);
-  });
-  showPlainNumbers(univer.__getInjector());
-  const stopRules = showRules(grid, univer.__getInjector());
+  closeBrackets(injector);
+  keepInPlace(injector);
+  const stopTables = nameTables(injector, grid);
+  showPlainNumbers(injector);
+  const stopRules = showRules(grid, injector);
   return grid;
 }

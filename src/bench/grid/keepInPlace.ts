@@ -44,15 +44,11 @@ const setBeside: IMutation<SetBeside> = {
 
 /**
  * Moves what is kept beside sheets with every step that moves cells, as part of that step, so that Undo brings it back
- * where it was. Calls back with the sheet's id after each move.
+ * where it was.
  */
-export function keepInPlace(injector: Injector, moved: (sheetId: string) => void): void {
+export function keepInPlace(injector: Injector): void {
   const instances = injector.get(IUniverInstanceService);
-  const commands = injector.get(ICommandService);
-  commands.registerCommand(setBeside);
-  commands.onCommandExecuted(({ id, params }) => {
-    if (id === setBeside.id) moved((params as SetBeside).subUnitId);
-  });
+  injector.get(ICommandService).registerCommand(setBeside);
   injector.get(SheetInterceptorService).interceptCommand({
     getMutations: (command) => {
       const book = openBook(instances);

@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
-import { readNumber } from '../../audit/rows/number.ts';
+import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import { gridStyle } from '../open/gridStyle.ts';
 import { percentLook } from '../open/plainView.ts';

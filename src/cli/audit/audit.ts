@@ -1,4 +1,6 @@
 import { needsAction } from '../../audit/report/summary.ts';
+import { fleetCommand } from '../fleet/fleetCommand.ts';
+import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
 import { progressOn } from '../terminal.ts';
 import { auditInput, auditOptions } from './auditInput.ts';
@@ -10,10 +12,10 @@ import { summaryText } from './summary.ts';
 
 /**
  * The audit command: reads, audits, writes what was asked for. Returns the exit code: 0 audited, 1 audited and
- * `--strict` found something.
+ * `--strict` found something; for a folder, 2 as well where a workbook could not be audited.
  * @throws UsageRefused, FileRefused, AuditRefused with one line for a person; nothing is written then.
  */
-export function auditCommand(args: readonly string[]): number {
+export async function auditCommand(args: readonly string[]): Promise<number> {
   const options = parseOptions(args);
   if (options.help) {
     process.stdout.write(help);
@@ -21,6 +23,10 @@ export function auditCommand(args: readonly string[]): number {
   }
   if (options.inputs.length === 0) {
     throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
+  }
+  if (options.inputs.some(isFolder)) return fleetCommand(options);
+  if (options.timeout !== undefined) {
+    throw new UsageRefused('--timeout is for a folder of workbooks. Leave it out. See --help.');
   }
   return auditFiles(options);
 }

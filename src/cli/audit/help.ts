@@ -15,13 +15,16 @@ export const help = `Tripdrift audits machinery protection: where does each aler
 
   npm run -s audit -- IN.xlsx [options]
   npm run -s audit -- CHANNELS.csv MONITOR.csv [options]
+  npm run -s audit -- FOLDER [options]
 
 IN.xlsx holds a channel list with measured sensitivities and the monitor settings, on any sheets; both are found by their
-headers. It is never changed.
+headers. It is never changed. A FOLDER stands for every .xlsx and .xlsm directly in it, several at once; one that can't be
+audited does not stop the others.
 
 ${optionLines.join('\n')}
 
-Exit code: 0 audited; 1 audited, and --strict found something; 2 bad usage or unreadable input (nothing is written).
+Exit code: 0 audited; 1 audited, and --strict found something; 2 bad usage or unreadable input (nothing is written),
+or workbooks of a FOLDER that could not be audited (the others are, and are written).
 
 Advisory only. Correct the measuring chain first; setpoints change only under the site's management of change.
 `;

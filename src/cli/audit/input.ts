@@ -34,6 +34,7 @@ export function readInput(inputs: readonly string[], onProgress: (part: number) 
   return { workbook: { name: inputs.map(baseName).join(' + '), sheets }, original: null };
 }
 
-function isTextTable(path: string): boolean {
+/** Whether a path names a text table, by its ending. */
+export function isTextTable(path: string): boolean {
   return /\.(csv|tsv|txt)$/iu.test(path);
 }

@@ -1,3 +1,5 @@
+import { usualMinutes } from '../fleet/limits.ts';
+
 /** One option of the audit command: how it is given and what the help says of it. */
 export interface Option {
   readonly type: 'string' | 'boolean';
@@ -12,7 +14,8 @@ export const optionList = {
   out: {
     type: 'string',
     value: 'OUT.xlsx',
-    words: 'write a copy of the workbook with the result sheets behind its own',
+    words:
+      'write a copy of the workbook with the result sheets behind its own; for a FOLDER, the folder for the copies and the summary of all',
   },
   handover: {
     type: 'string',
@@ -34,6 +37,11 @@ export const optionList = {
   strict: {
     type: 'boolean',
     words: 'exit 1 when a danger is late, unreachable or undetermined, or a group cannot trip',
+  },
+  timeout: {
+    type: 'string',
+    value: 'MINUTES',
+    words: `for a FOLDER: give a workbook up after so long (${usualMinutes} if left out) and go on with the others`,
   },
   help: { type: 'boolean', short: 'h', words: 'this text' },
 } as const satisfies Record<string, Option>;

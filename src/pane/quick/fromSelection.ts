@@ -1,5 +1,5 @@
 import { isBlank } from '../../audit/tables/found.ts';
-import { readNumber } from '../../audit/rows/number.ts';
+import { readNumber } from '../../cells/number.ts';
 import type { Cell } from '../../cells/cell.ts';
 import type { CellPlace, Selection } from '../../hosts/port/port.ts';
 import { addressOf } from './formula.ts';

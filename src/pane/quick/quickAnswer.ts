@@ -1,6 +1,6 @@
 import { defaultPolicy } from '../../audit/policy/policy.ts';
 import { amount, capital, percent, rounded } from '../../audit/report/wording.ts';
-import { readNumber } from '../../audit/rows/number.ts';
+import { readNumber } from '../../cells/number.ts';
 import { band } from '../../method/decision/band.ts';
 import { decide, type Verdict } from '../../method/decision/verdict.ts';
 import { effectiveThreshold } from '../../method/vibration/effective.ts';

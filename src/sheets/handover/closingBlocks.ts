@@ -3,7 +3,7 @@ import type { Report } from '../../audit/report/types.ts';
 import { amount, percent } from '../../audit/report/wording.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
-import { timeOf } from '../look/timeOf.ts';
+import { time } from '../summary/time.ts';
 import type { Machine } from './machines.ts';
 import { heading, line, space, text, type Block, type PageLine } from './page.ts';
 import { stepsBeforeStartUp } from './steps.ts';
@@ -43,7 +43,7 @@ export function closingBlock(report: Report): Block {
       ],
     })),
     space,
-    ...text(`Made by Tripdrift, rules version ${version}, on ${timeOf(generated)}, from ${input}.`, 'remark'),
+    ...text(`Made by Tripdrift, rules version ${version}, on ${time(generated)}, from ${input}.`, 'remark'),
     line(policySentence(policy), 'remark'),
     line(`Fingerprint of the inputs, SHA-256: ${fingerprint.inputs}`, 'remark'),
   ];

@@ -3,7 +3,7 @@ import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades } from '../look/shades.ts';
-import { timeOf } from '../look/timeOf.ts';
+import { time } from '../summary/time.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { headline } from '../summary/counts.ts';
 import { sheetNames, titleOf } from '../titles.ts';
@@ -32,7 +32,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
     height: heightOf([words], [across], 20),
     cells: [cell(words, style), ...widths.slice(1).map(() => ({ value: null, style }))],
   });
-  const made = `Made by Tripdrift, rules version ${report.version}, on ${timeOf(report.generated)}, from ${clipped(report.input, 200)}.`;
+  const made = `Made by Tripdrift, rules version ${report.version}, on ${time(report.generated)}, from ${clipped(report.input, 200)}.`;
   return {
     name: sheetNames['hand-over'],
     widths,

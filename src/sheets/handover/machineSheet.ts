@@ -1,7 +1,7 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/report/types.ts';
 import { wide } from '../look/layout.ts';
-import { timeOf } from '../look/timeOf.ts';
+import { time } from '../summary/time.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { formulaList } from '../records/formulaList.ts';
 import { headline } from '../summary/counts.ts';
@@ -60,7 +60,7 @@ function headBlock(machine: Machine, report: Report): Block {
   return [
     { entries: [wide(titleOf('hand-over', report), 'mark', lastColumn)] },
     { entries: [wide(title, 'machine', lastColumn)] },
-    line(`State of its protection as audited on ${timeOf(report.generated)}.`, 'remark'),
+    line(`State of its protection as audited on ${time(report.generated)}.`, 'remark'),
     space,
     ...text(standing(machine), 'standing'),
     space,

@@ -1,9 +1,11 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Audited } from '../titles.ts';
 
-/** Foot of every printed page. */
-export function footerOf(audited: Audited): string {
-  return `Advisory only. Correct the measuring chain first; change setpoints only under the site’s management of change. Audit ${shortId(audited)}`;
+/** Foot of every printed page, with the short id of the audit where it is of one alone. */
+export function footerOf(audited?: Audited): string {
+  const caution =
+    'Advisory only. Correct the measuring chain first; change setpoints only under the site’s management of change.';
+  return audited ? `${caution} Audit ${shortId(audited)}` : caution;
 }
 
 /** Rows of a sheet (common practice of spreadsheet programs, no source). */

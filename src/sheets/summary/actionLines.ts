@@ -1,11 +1,10 @@
-import type { GroupResult, Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
-import { tripWord } from '../groups/formulas.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { sheetNames } from '../titles.ts';
+import { actionOf, type Action } from './action.ts';
 import { heading, remark, type Entry } from './layout.ts';
-import { needsAction, type Item } from './needsAction.ts';
-import { groupSentence, thresholdSentence } from './sentence.ts';
+import { needsAction } from './needsAction.ts';
 
 const most = 25;
 
@@ -25,45 +24,27 @@ export function actionLines(report: Report): readonly (readonly Entry[])[] {
       cell('Unit', 'headerCentred'),
       cell('What happens', 'header'),
     ],
-    ...items.map(line),
+    ...items.map((item) => line(actionOf(item))),
     ...(more > 0
       ? [remark(`And ${more} more: see the sheets “${sheetNames.results}” and “${sheetNames.groups}”.`)]
       : []),
   ];
 }
 
-function line(item: Item): readonly Entry[] {
-  if ('group' in item) {
-    const { group } = item;
-    const { name, voting, threshold, canTrip, intended, effective, unit } = group;
-    return [
-      cell(name, 'name'),
-      cell(`group, ${voting}`, 'wrapped'),
-      undefined,
-      cell(threshold, 'text'),
-      cell(canTrip ? trouble(group) : tripWord(threshold, canTrip), 'strong'),
-      ...levels(intended, effective, unit),
-      cell(groupSentence(group), 'wrapped'),
-    ];
-  }
-  const { channel, threshold } = item;
-  const { name, verdict, setpoint, multiplier, effective } = threshold;
+function line(action: Action): readonly Entry[] {
   return [
-    cell(channel.tag, 'name'),
-    cell(channel.machine, 'wrapped'),
-    cell(channel.location, 'wrapped'),
-    cell(multiplier === 1 ? name : `${name} × ${multiplier}`, 'text'),
-    cell(verdict, 'strong'),
-    ...levels(setpoint === null ? null : multiplier * setpoint, effective, channel.unit),
-    cell(thresholdSentence(channel, threshold), 'wrapped'),
+    cell(action.name, 'name'),
+    cell(action.machine, 'wrapped'),
+    cell(action.location, 'wrapped'),
+    cell(action.threshold, 'text'),
+    cell(action.verdict, 'strong'),
+    ...levels(action),
+    cell(action.sentence, 'wrapped'),
   ];
 }
 
-function levels(set: number | null, acts: number | null, unit: string | null): readonly Entry[] {
+/** Where it is set, where it acts, and the unit of both. */
+export function levels({ set, acts, unit }: Action): readonly Entry[] {
   const style = `level${decimalsFor(set)}`;
   return [cell(set, style), cell(acts, style), cell(unit, 'centred')];
-}
-
-function trouble({ findings }: GroupResult): string {
-  return findings.some((finding) => finding.rule === 'group-late') ? 'late' : 'beyond limit';
 }

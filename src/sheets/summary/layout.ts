@@ -7,9 +7,12 @@ export { wide, type Entry } from '../look/layout.ts';
 export const widths = [17, 15, 14, 14, 14, 10, 10, 9, 62] as const;
 export const lastColumn = widths.length;
 
-/** Rows of the summary one below the other; merged cells and heights follow from their entries. */
-export function layOut(lines: readonly (readonly Entry[])[]): Layout {
-  return layOutIn(lines, widths, heightFor);
+/**
+ * Rows of a summary one below the other; merged cells and heights follow from their entries and the widths of the
+ * columns, in characters.
+ */
+export function layOut(lines: readonly (readonly Entry[])[], columns: readonly number[] = widths): Layout {
+  return layOutIn(lines, columns, heightFor);
 }
 
 const tall: Readonly<Record<string, number>> = { title: 26, section: 26, headline: 24 };
@@ -21,11 +24,11 @@ function heightFor({ entries, texts, across }: Written): number {
 }
 
 /** A heading over the whole page. */
-export function heading(text: string): readonly Entry[] {
-  return [wide(text, 'section', lastColumn)];
+export function heading(text: string, span: number = lastColumn): readonly Entry[] {
+  return [wide(text, 'section', span)];
 }
 
 /** A line of quiet text over the whole page. */
-export function remark(text: string): readonly Entry[] {
-  return [wide(text, 'remark', lastColumn)];
+export function remark(text: string, span: number = lastColumn): readonly Entry[] {
+  return [wide(text, 'remark', span)];
 }

@@ -10,8 +10,11 @@ import { verdicts } from '../../audit/report/types.ts';
 import { isBeyondLimit } from './sentence.ts';
 
 /** What needs action: a group, or a threshold with its channel. */
-export type Item =
+export type Subject =
   { readonly group: GroupResult } | { readonly channel: ChannelResult; readonly threshold: ThresholdResult };
+
+/** `rank` is its place among others of its kind and verdict, of any report: worst is 0. */
+export type Item = Subject & { readonly rank: number };
 
 export interface NeedsAction {
   readonly items: readonly Item[];
@@ -28,10 +31,10 @@ const names: readonly ThresholdName[] = ['danger', 'counter danger', 'alert', 'c
 export function needsAction({ groups, channels }: Report, most: number): NeedsAction {
   const ranked: Item[][] = [];
   let total = 0;
-  const add = (rank: number, item: Item): void => {
+  const add = (rank: number, subject: Subject): void => {
     total++;
     const own = (ranked[rank] ??= []);
-    if (own.length < most) own.push(item);
+    if (own.length < most) own.push({ ...subject, rank });
   };
   const rankOf = (verdict: ThresholdVerdict, name: ThresholdName) =>
     1 + verdicts.indexOf(verdict) * names.length + names.indexOf(name);

@@ -1,6 +1,6 @@
 import type { Policy } from '../../audit/policy/policy.ts';
 import { amount, percent } from '../../audit/report/wording.ts';
-import { heading, wide, type Entry } from './layout.ts';
+import { heading, lastColumn, wide, type Entry } from './layout.ts';
 
 type Statement = readonly [name: string, value: string, words: string];
 
@@ -85,15 +85,16 @@ const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => re
   ],
 };
 
-/** The policy in full, in plain words. */
-export function policyLines(policy: Policy): readonly (readonly Entry[])[] {
+/** The policy in full, in plain words, over as many columns as the page has. */
+export function policyLines(policy: Policy, columns: number = lastColumn): readonly (readonly Entry[])[] {
+  const rest = columns - 4;
   return [
-    heading('Policy that was applied'),
-    [wide('Part', 'header', 2), wide('Value', 'header', 2), wide('What it does', 'header', 5)],
+    heading('Policy that was applied', columns),
+    [wide('Part', 'header', 2), wide('Value', 'header', 2), wide('What it does', 'header', rest)],
     ...policyStatements(policy).map(([name, value, words]): readonly Entry[] => [
       wide(name, 'strong', 2),
       wide(value, 'wrapped', 2),
-      wide(words, 'wrapped', 5),
+      wide(words, 'wrapped', rest),
     ]),
   ];
 }

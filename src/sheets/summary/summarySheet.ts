@@ -1,17 +1,16 @@
 import type { Report } from '../../audit/report/types.ts';
-import { tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
-import { timeOf } from '../look/timeOf.ts';
 import { actionLines } from './actionLines.ts';
 import { columnLines } from './columnLines.ts';
 import { countLines, headline } from './counts.ts';
 import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.ts';
 import { notAuditedLines } from './notAudited.ts';
 import { policyLines } from './policyLines.ts';
+import { summaryStyles } from './styles.ts';
+import { time } from './time.ts';
 
 /** The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. */
 export function summarySheet(report: Report): SheetModel {
@@ -20,7 +19,7 @@ export function summarySheet(report: Report): SheetModel {
     [wide(titleOf('summary', report), 'title', lastColumn)],
     [
       wide(
-        `${report.input} · audited ${timeOf(report.generated)} · rules version ${report.version}`,
+        `${report.input} · audited ${time(report.generated)} · rules version ${report.version}`,
         'remark',
         lastColumn,
       ),
@@ -46,7 +45,7 @@ export function summarySheet(report: Report): SheetModel {
   return {
     name: sheetNames.summary,
     widths,
-    styles: { ...frameStyles, ...levelStyles, ...ownStyles },
+    styles: summaryStyles,
     formulas: [],
     rowCount: rows.length,
     rows: () => rows,
@@ -64,15 +63,6 @@ export function summarySheet(report: Report): SheetModel {
     print: { landscape: true, footer: footerOf(report) },
   };
 }
-
-const ownStyles = {
-  headline: { bold: true, size: 13, color: tones.ink, wrap: true, valign: 'center' },
-  section: { bold: true, size: 13, color: tones.ink, valign: 'center' },
-  remark: { color: tones.quiet, wrap: true, valign: 'top' },
-  headerRight: { ...frameStyles.header, align: 'right' },
-  name: { bold: true, wrap: true, valign: 'top' },
-  countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
-} as const;
 
 const guide = [
   [

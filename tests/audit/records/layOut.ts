@@ -13,7 +13,15 @@ export interface LaidOut {
   readonly units: ReadonlyMap<string, string>;
 }
 
-export const layouts = ['long', 'long below long', 'beside the list', 'across', 'below'] as const;
+export const layouts = [
+  'long',
+  'long below long',
+  'beside the list',
+  'across',
+  'below',
+  'below the list',
+  'below the settings',
+] as const;
 export type Layout = (typeof layouts)[number];
 
 interface Written {
@@ -46,6 +54,13 @@ export function layOut(channels: readonly PlannedChannel[], layout: Layout, dice
     });
   const half = Math.ceil(channels.length / 2);
   const list = listOf(channels);
+  const monitor = settingsOf(channels);
+  const under = (): Rows =>
+    pick([
+      () => [...pick([[], [[]], [[], []]]), ...long(channels)],
+      () => [[], ...blocks().flatMap((one) => [...one, ...pick([[], [[]]])])],
+      () => [[], ...beside(blocks(), pick([0, 1, 2]))],
+    ])();
   const recordRows: Readonly<Record<Layout, () => Rows>> = {
     long: () => [...titles(dice), ...long(channels)],
     'long below long': () => [
@@ -55,14 +70,18 @@ export function layOut(channels: readonly PlannedChannel[], layout: Layout, dice
     'beside the list': () => beside([list, long(channels)], 1),
     across: () => [...titles(dice), ...beside(blocks(), pick([0, 1, 2]))],
     below: () => blocks().flatMap((one) => [...one, ...pick([[], [[]]])]),
+    'below the list': () => [...list, ...under()],
+    'below the settings': () => [...monitor, ...under()],
   };
   const rows = recordRows[layout]();
+  const ofList = layout === 'beside the list' || layout === 'below the list';
+  const ofMonitor = layout === 'below the settings';
   return {
     units,
     workbook: book(
-      layout === 'beside the list' ? ['Channels', rows] : ['Channels', list],
-      ['Monitor', settingsOf(channels)],
-      ...(layout === 'beside the list' ? [] : [['Records', rows] as const]),
+      ['Channels', ofList ? rows : list],
+      ['Monitor', ofMonitor ? rows : monitor],
+      ...(ofList || ofMonitor ? [] : [['Records', rows] as const]),
       ['Shaker', shaker(channels, dice)],
     ),
   };

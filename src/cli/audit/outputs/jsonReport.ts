@@ -1,4 +1,4 @@
-import { checkWritable, isOwnReport } from '../../files.ts';
+import { checkWritable, inPieces, isOwnReport } from '../../files.ts';
 import { reportJson } from '../reportJson.ts';
 import type { OutputKind } from './wanted.ts';
 
@@ -10,12 +10,6 @@ export const jsonReport: OutputKind = {
   },
   output({ json }, { report }) {
     if (json === undefined || json === '-') return undefined;
-    return {
-      given: json,
-      write(put) {
-        for (const piece of reportJson(report)) put(piece);
-      },
-      said: () => [`Written: ${json}.`],
-    };
+    return { ...inPieces(json, reportJson(report)), said: () => [`Written: ${json}.`] };
   },
 };

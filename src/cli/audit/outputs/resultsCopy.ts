@@ -23,8 +23,11 @@ export const resultsCopy: OutputKind = {
   },
 };
 
-/** Sheets named in what the user is told. */
-const mostNamed = 10;
+/** A copy of a workbook, once it is written. */
+export interface WrittenCopy extends WantedOutput {
+  /** What else a person should know of it, one sentence a line; sheets that had to be named otherwise among it. */
+  readonly notes: () => readonly string[];
+}
 
 /** A copy of a workbook with further sheets, which are made when it is written. */
 export function copyWith(
@@ -32,8 +35,9 @@ export function copyWith(
   { original, ownSheets }: CopySource,
   further: () => readonly SheetModel[],
   progress: Progress,
-): WantedOutput {
+): WrittenCopy {
   let said: readonly string[] = [];
+  let known: readonly string[] = [];
   return {
     given,
     write(put) {
@@ -44,20 +48,35 @@ export function copyWith(
           progress.show('writing', done / total);
         },
       });
-      const names = sheetNames
-        .slice(-sheets.length)
-        .map((name) =>
-          name.wanted === name.given
-            ? `'${name.given}'`
-            : `'${name.given}' (there is a '${name.wanted}' already)`,
-        );
-      const more = names.length - mostNamed;
-      const which = names.slice(0, mostNamed).join(', ') + (more > 0 ? ` and ${more} more` : '');
-      said = [
-        `Written: ${given}, with ${names.length === 1 ? 'the sheet' : 'the sheets'} ${plain(which)}.`,
-        ...notes.map((note) => plain(note)),
-      ];
+      const added = sheetNames.slice(-sheets.length);
+      const names = added.map((name) => (isRenamed(name) ? renamed(name) : `'${name.given}'`));
+      const more = notes.map((note) => plain(note));
+      said = [`Written: ${given}, with ${sheetList(names)}.`, ...more];
+      known = [...added.filter(isRenamed).map((name) => plain(`New sheet ${renamed(name)}.`)), ...more];
     },
     said: () => said,
+    notes: () => known,
   };
+}
+
+/** Sheets named in what the user is told. */
+const mostNamed = 10;
+
+function sheetList(names: readonly string[]): string {
+  const more = names.length - mostNamed;
+  const which = plain(names.slice(0, mostNamed).join(', '));
+  return `${names.length === 1 ? 'the sheet' : 'the sheets'} ${which}${more > 0 ? ` and ${more} more` : ''}`;
+}
+
+interface SheetName {
+  readonly wanted: string;
+  readonly given: string;
+}
+
+function isRenamed({ wanted, given }: SheetName): boolean {
+  return wanted !== given;
+}
+
+function renamed({ wanted, given }: SheetName): string {
+  return `'${given}' (there is a '${wanted}' already)`;
 }

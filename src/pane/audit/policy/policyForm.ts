@@ -1,4 +1,4 @@
-import { readNumber } from '../../../audit/rows/number.ts';
+import { readNumber } from '../../../cells/number.ts';
 import { policySchema, type Policy } from '../../../audit/policy/policy.ts';
 import { policyParts, type PolicyField } from './policyFields.ts';
 

@@ -1,5 +1,5 @@
-import type { Cell } from '../../cells/cell.ts';
-import type { Sheet } from '../../cells/sheet.ts';
+import type { Cell } from './cell.ts';
+import type { Sheet } from './sheet.ts';
 
 /** What a cell says as a number. `percent`: it was shown with a percent sign, and `value` is the number before the sign. */
 export type NumberRead =

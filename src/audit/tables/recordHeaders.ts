@@ -1,9 +1,9 @@
 import type { Sheet } from '../../cells/sheet.ts';
 import type { Dimension, Unit } from '../../units/parse.ts';
-import { cellAt, cellText, isBlank } from '../tables/found.ts';
-import { headerKey, parseHeader } from '../tables/header.ts';
-import { tagWords } from '../tables/tagWords.ts';
-import { unitAlone } from '../tables/unitRow.ts';
+import { cellAt, cellText, isBlank } from './found.ts';
+import { headerKey, parseHeader } from './header.ts';
+import { tagWords } from './tagWords.ts';
+import { unitAlone } from './unitRow.ts';
 
 /** Columns of calibration records and of checks with a known vibration. */
 export type RecordColumnId =
@@ -82,6 +82,11 @@ const mayHead = /gap|distance|micrometer|displacement|vibration|amplitude|level/
 /** Whether a text may head the column of gaps or of known displacements: one of them stands in every record. */
 export function mayHeadRecord(text: string): boolean {
   return text.length <= longest && mayHead.test(text);
+}
+
+/** Whether a text, without the unit in its brackets, is a header of some column of records. */
+export function isRecordWord(text: string): boolean {
+  return text.length <= longest && meanings.has(parseHeader(text, (key) => meanings.has(key)).key);
 }
 
 /** The columns in a row of headers that belong to records, between two columns. */

@@ -1,4 +1,4 @@
 /** `2025-03-14T08:05:00.000Z` as people write it. */
-export function timeOf(iso: string): string {
+export function time(iso: string): string {
   return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
 }

@@ -1,0 +1,104 @@
+import { basename, join } from 'node:path';
+import process from 'node:process';
+import { defaultPolicy } from '../../audit/policy/policy.ts';
+import { caution } from '../../audit/report/caution.ts';
+import { version } from '../../audit/version.ts';
+import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
+import { auditOptions } from '../audit/auditInput.ts';
+import type { Options } from '../audit/options.ts';
+import { pathOf } from '../files.ts';
+import { progressOn } from '../terminal.ts';
+import { fleetJson } from './fleetJson.ts';
+import { fleetOptions } from './fleetOptions.ts';
+import { writeFleet } from './fleetOutputs.ts';
+import { copyNotes, fleetText } from './fleetText.ts';
+import { listFolder } from './folder.ts';
+import type { Answer, Job } from './job.ts';
+import { limitsFor } from './limits.ts';
+import { memberMark } from './member.ts';
+import { printPieces } from './printPieces.ts';
+import { openReports } from './reports.ts';
+import { answersTo } from './seats.ts';
+import { Stopped, watchStop } from './stop.ts';
+import { prepareTargets, type Targets } from './targets.ts';
+
+/**
+ * Audits every workbook of a folder, in processes of their own, several at once. Returns the exit code: 0 all audited;
+ * 1 all audited, and `--strict` found something in one; 2 one could not be audited; above 128 stopped by the user.
+ * @throws UsageRefused, AuditRefused with one line for a person; no copy is written then.
+ */
+export async function fleetCommand(options: Options): Promise<number> {
+  const { folder, minutes } = fleetOptions(options);
+  const { out, json, force } = options;
+  const { workbooks, leftOut } = listFolder(folder, out === undefined ? undefined : pathOf(out));
+  const settings = { ...auditOptions(options), now: new Date() };
+  const targets = prepareTargets({ folder, workbooks, out, json, force });
+  const reports = json === undefined ? undefined : openReports();
+  const jobs = workbooks.map((file, index): Job => ({
+    file,
+    path: join(pathOf(folder), file),
+    options: settings,
+    copy: targets && join(pathOf(targets.folder), file),
+    report: reports?.of(index),
+  }));
+  const stop = watchStop();
+  let done = 0;
+  try {
+    const answers = await audited(jobs, minutes, stop.signal, () => ++done);
+    const fleet: Fleet = {
+      folder: basename(pathOf(folder)),
+      generated: settings.now.toISOString(),
+      version,
+      policy: settings.policy ?? defaultPolicy,
+      caution,
+      files: answers.map((answer, index) => fileOf(workbooks[index] ?? '', answer)),
+      leftOut,
+    };
+    const pieces = reports && fleetJson(fleet, reports.of);
+    const written = writeFleet(fleet, targets, json === '-' ? undefined : json, pieces);
+    if (json === '-' && pieces) await printPieces(pieces, stop.signal);
+    else
+      process.stdout.write([fleetText(fleet), ...copyNotes(workbooks, answers), ...written, ''].join('\n'));
+    return exitCode(fleet.files, options.strict);
+  } catch (error) {
+    if (!(error instanceof Stopped)) throw error;
+    process.stderr.write(`${stoppedAfter(done, jobs.length, targets)}\n`);
+    return error.exitCode;
+  } finally {
+    stop.release();
+    reports?.remove();
+  }
+}
+
+/** The answers to all jobs, each by this very program in another process, with progress on a terminal. */
+async function audited(
+  jobs: readonly Job[],
+  minutes: number,
+  signal: AbortSignal,
+  count: () => number,
+): Promise<readonly Answer[]> {
+  const program = { module: process.argv[1] ?? '', args: [memberMark] };
+  const progress = progressOn(process.stderr);
+  try {
+    return await answersTo(jobs, program, limitsFor(jobs.length, minutes), signal, () => {
+      progress.show('auditing', count() / jobs.length);
+    });
+  } finally {
+    progress.clear();
+  }
+}
+
+function fileOf(file: string, { found, refused }: Answer): FleetFile {
+  return refused === null ? { file, found, refused } : { file, found: null, refused };
+}
+
+function exitCode(files: readonly FleetFile[], strict: boolean): number {
+  if (files.some(({ refused }) => refused !== null)) return 2;
+  return strict && files.some(({ found }) => found?.strict) ? 1 : 0;
+}
+
+function stoppedAfter(done: number, all: number, targets: Targets | undefined): string {
+  const stopped = `Stopped after ${done} of ${all} workbooks`;
+  if (targets === undefined) return `${stopped}; nothing was written.`;
+  return `${stopped}; what is done stands whole in ${targets.folder}, without a summary. Begin anew with --force.`;
+}

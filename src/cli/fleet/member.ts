@@ -1,0 +1,49 @@
+import process from 'node:process';
+import { foundIn } from '../../sheets/fleet/found.ts';
+import { resultSheets } from '../../sheets/resultSheets.ts';
+import { auditInput } from '../audit/auditInput.ts';
+import { copyWith } from '../audit/outputs/resultsCopy.ts';
+import { reasonOf } from '../audit/reason.ts';
+import { reportJson } from '../audit/reportJson.ts';
+import { inPieces, writeAll, type Output } from '../files.ts';
+import type { Progress } from '../terminal.ts';
+import type { Answer, Job } from './job.ts';
+
+/** First argument of a process that audits workbooks for another one. */
+export const memberMark = '--member-of-fleet';
+
+const silent: Progress = { show: () => undefined, clear: () => undefined };
+
+/** Audits one workbook after another as the process that started this one asks, until that one lets go. */
+export function serveFleet(): void {
+  // Ctrl-C reaches every process of the terminal; the one that started this one ends it and clears up.
+  process.on('SIGINT', () => undefined);
+  process.on('message', (job: Job) => {
+    process.send?.(answerTo(job));
+  });
+}
+
+/** Audits a workbook and writes its outputs, all or none. */
+function answerTo(job: Job): Answer {
+  try {
+    const { report, source } = auditInput([job.path], job.options, silent);
+    const outputs: Output[] = [];
+    let notes: () => readonly string[] = () => [];
+    if (job.copy !== undefined) {
+      const copy = copyWith(job.copy, source, () => resultSheets(report), silent);
+      outputs.push(copy);
+      notes = copy.notes;
+    }
+    if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
+    writeAll(outputs);
+    return { found: foundIn(report), notes: notes(), refused: null };
+  } catch (error) {
+    return { found: null, refused: named(job, reasonOf(error)) };
+  }
+}
+
+/** A reason with the name of the file where a whole path stands, which is nobody else's concern. */
+function named({ path, copy, report, file }: Job, reason: string): string {
+  const paths = [path, copy, report].filter((given) => given !== undefined);
+  return paths.reduce((text, given) => text.replaceAll(given, file), reason);
+}

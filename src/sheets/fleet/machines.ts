@@ -1,0 +1,58 @@
+import { summarise } from '../../audit/report/summary.ts';
+import {
+  verdicts,
+  type ChannelResult,
+  type GroupResult,
+  type Report,
+  type Summary,
+} from '../../audit/report/types.ts';
+import type { FleetFile, MachineCounts } from './types.ts';
+
+/** The channels of each machine by their verdict, worst machine first. */
+export function machinesOf({ channels, groups }: Report): readonly MachineCounts[] {
+  const byMachine = new Map<string, { channels: ChannelResult[]; groups: GroupResult[] }>();
+  const machineOf = new Map<string, string>();
+  for (const channel of channels) {
+    const machine = channel.machine.trim();
+    machineOf.set(channel.tag, machine);
+    const own = byMachine.get(machine);
+    if (own) own.channels.push(channel);
+    else byMachine.set(machine, { channels: [channel], groups: [] });
+  }
+  for (const group of groups) {
+    const concerned = new Set(group.members.map(({ tag }) => machineOf.get(tag)));
+    for (const machine of concerned) {
+      if (machine !== undefined) byMachine.get(machine)?.groups.push(group);
+    }
+  }
+  return [...byMachine]
+    .map(([machine, own]): MachineCounts => ({ machine, ...summarise(own.channels, own.groups) }))
+    .sort(worseFirst);
+}
+
+/** A machine and the workbook that lists it. */
+export interface ListedMachine extends MachineCounts {
+  readonly file: string;
+}
+
+/** The machines of all workbooks, worst first; machines of the same name in two workbooks are two. */
+export function machinesOfAll(files: readonly FleetFile[]): readonly ListedMachine[] {
+  return files
+    .flatMap(({ file, found }) => (found?.machines ?? []).map((counts) => ({ file, ...counts })))
+    .sort(worseFirst);
+}
+
+/** Whether all channels of a machine act within the tolerance, and all its groups can trip. */
+export function isSound(counts: Summary): boolean {
+  return counts.within === counts.channels && counts.groupsThatCannotTrip === 0;
+}
+
+/** More groups that cannot trip is worse; of equals more unreachable channels, then more late ones, and so on. */
+function worseFirst(a: Summary, b: Summary): number {
+  const difference = b.groupsThatCannotTrip - a.groupsThatCannotTrip;
+  if (difference !== 0) return difference;
+  for (const verdict of verdicts) {
+    if (verdict !== 'within' && a[verdict] !== b[verdict]) return b[verdict] - a[verdict];
+  }
+  return 0;
+}

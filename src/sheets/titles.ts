@@ -11,6 +11,7 @@ export const sheetNames = {
   records: 'Calibration records',
   fleet: 'Fleet summary',
   'hand-over': 'Hand-over list',
+  'as found and as left': 'As found and as left',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */

@@ -3,8 +3,11 @@ import type { Workbook } from '../../src/cells/sheet.ts';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/policy/policy.ts';
 import type {
+  AsLeftResult,
+  AsLeftThreshold,
   ChannelResult,
   DynamicResult,
+  Exposure,
   GroupResult,
   Place,
   RecordResult,
@@ -34,6 +37,12 @@ export interface ExpectedChannel {
   readonly record?: Partial<RecordResult> | null;
   readonly onCurve?: Readonly<Record<string, number | readonly [number]>>;
   readonly dynamic?: Partial<DynamicResult> | null;
+  /** As left: parts of it, and its thresholds like those as found. */
+  readonly asLeft?: Partial<Omit<AsLeftResult, 'thresholds' | 'sensitivity'>> | null;
+  readonly asLeftSensitivity?: Partial<ChannelResult['sensitivity']>;
+  readonly asLeftThresholds?: Readonly<Record<string, Partial<AsLeftThreshold>>>;
+  /** All of it, in order, where given. */
+  readonly exposure?: readonly Exposure[];
 }
 
 /** A small workbook and what its audit has to say, worked out by hand. */
@@ -125,8 +134,20 @@ function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
     expect(acts.map(([name]) => name)).toEqual(Object.keys(expected.onCurve));
     checkNumbers(Object.fromEntries(acts) as object, expected.onCurve, `${tag} on its curve`);
   }
-  if (!thresholds) return;
-  const named = new Map(channel.thresholds.map((threshold) => [nameOf(threshold), threshold]));
+  checkPart(channel.asLeft, expected.asLeft, `${tag} as left`);
+  checkPart(channel.asLeft?.sensitivity ?? null, expected.asLeftSensitivity, `${tag} sensitivity as left`);
+  if (expected.exposure) expect(channel.exposure, `exposure of ${tag}`).toEqual(expected.exposure);
+  if (expected.asLeftThresholds)
+    checkThresholds(channel.asLeft?.thresholds ?? [], expected.asLeftThresholds, `${tag} as left`);
+  if (thresholds) checkThresholds(channel.thresholds, thresholds, tag);
+}
+
+function checkThresholds(
+  actual: readonly ThresholdResult[],
+  thresholds: Readonly<Record<string, ExpectedThreshold>>,
+  tag: string,
+): void {
+  const named = new Map(actual.map((threshold) => [nameOf(threshold), threshold]));
   expect([...named.keys()].toSorted()).toEqual(Object.keys(thresholds).toSorted());
   for (const [name, numbers] of Object.entries(thresholds)) {
     checkNumbers(named.get(name)!, numbers, `${tag} ${name}`);

@@ -50,6 +50,9 @@ const channelColumns: readonly Column[] = [
   { header: 'present reading', value: (c) => c.reading, measured: 'level' },
   { header: 'growth per day', value: (c) => c.growth, measured: 'growth' },
   { header: 'doubling time', value: (c) => c.doubling, measured: 'days' },
+  { header: 'as-left sensitivity', value: (c) => c.asLeft, measured: 'sensitivity' },
+  { header: 'as-left uncertainty', value: (c) => c.asLeftUncertainty, measured: 'fraction' },
+  { header: 'as-left gap voltage', value: (c) => c.asLeftGapVoltage, measured: 'voltage' },
 ];
 const settingsColumns: readonly Column[] = [
   { header: 'tag', value: (c) => c.tag },

@@ -5,7 +5,7 @@ import { parsePolicy } from '../../src/audit/policy/policy.ts';
 import type { ChannelResult, Report, ThresholdResult } from '../../src/audit/report/types.ts';
 import { now } from './golden.ts';
 import { layOut, type LaidOut } from './layout.ts';
-import { groupOf, thresholdsOf, type PlannedChannel, type Worked } from './oracle.ts';
+import { asLeftOf, groupOf, thresholdsOf, type PlannedChannel, type Worked } from './oracle.ts';
 import { plans, type Plan } from './planned.ts';
 
 function audited({ policy }: Plan, { workbook }: LaidOut): Report {
@@ -63,6 +63,7 @@ function sameChannel(actual: ChannelResult, planned: PlannedChannel, laid: LaidO
     expect(actual.verdict).toBe('incomplete');
     expect(actual.findings.map(({ rule }) => rule)).toContain('value-missing');
     expect(actual.thresholds.map(({ effective }) => effective)).toEqual([null, null]);
+    expect(actual.asLeft).toBeNull();
     return;
   }
   const unit = laid.levels.get(tag)!;
@@ -76,6 +77,32 @@ function sameChannel(actual: ChannelResult, planned: PlannedChannel, laid: LaidO
   expect(names(actual.thresholds)).toEqual(names(expected));
   expected.forEach((one, index) => {
     sameThreshold(actual.thresholds[index]!, one, unit, tag);
+  });
+  sameAsLeft(actual, planned, laid, policy);
+}
+
+function sameAsLeft(
+  { asLeft, thresholds }: ChannelResult,
+  planned: PlannedChannel,
+  laid: LaidOut,
+  policy: Plan['policy'],
+): void {
+  const { tag, configured } = planned;
+  const expected = asLeftOf(planned, policy);
+  expect(asLeft === null, `${tag} as left`).toBe(expected === undefined);
+  if (!asLeft || !expected) return;
+  near(asLeft.sensitivity.measured, planned.asLeft, laid.sensitivities.get(tag)!, `${tag} as left`);
+  near(asLeft.sensitivity.uncertainty, planned.asLeftUncertainty, 1, `${tag} uncertainty as left`);
+  near(asLeft.gapVoltage, planned.asLeftGapVoltage, 1, `${tag} gap as left`);
+  expect(Math.abs((asLeft.sensitivity.error ?? NaN) - (planned.asLeft! / configured - 1))).toBeLessThan(1e-9);
+  expect(asLeft.thresholds).toHaveLength(expected.length);
+  expected.forEach((one, index) => {
+    const left = asLeft.thresholds[index]!;
+    sameThreshold(left, one, laid.levels.get(tag)!, `${tag} as left`);
+    const found = thresholds[index]!.verdict;
+    const outcome =
+      left.verdict === 'within' ? 'cured' : `${found === left.verdict ? 'still' : 'now'} ${left.verdict}`;
+    expect(left.change).toBe(found === 'within' && left.verdict === 'within' ? 'unchanged' : outcome);
   });
 }
 
@@ -141,8 +168,19 @@ it('the random workbooks reach every verdict, layout and kind of channel', () =>
       if (channel.measured === null) seen.add('incomplete');
       for (const { verdict } of channel.measured === null ? [] : thresholdsOf(channel, plan.policy))
         for (const one of verdict) seen.add(one);
+      for (const { verdict } of asLeftOf(channel, plan.policy) ?? [])
+        for (const one of verdict) seen.add(`${one} as left`);
     }
   }
-  const all = [...worstFirst, 'two sheets', 'spreadsheet tables', 'side by side', 'stacked', 'one table'];
+  const asLeft = worstFirst.filter((one) => one !== 'incomplete').map((one) => `${one} as left`);
+  const all = [
+    ...worstFirst,
+    ...asLeft,
+    'two sheets',
+    'spreadsheet tables',
+    'side by side',
+    'stacked',
+    'one table',
+  ];
   expect([...seen]).toEqual(expect.arrayContaining([...all, 'radial', 'axial', 'velocity', 'acceleration']));
 });

@@ -32,6 +32,10 @@ export interface PlannedChannel {
   readonly zeroConfigured: number | null;
   readonly zeroMeasured: number | null;
   readonly direction: 'toward' | 'away' | null;
+  /** As left; all `null` where nothing was read. */
+  readonly asLeft: number | null;
+  readonly asLeftUncertainty: number | null;
+  readonly asLeftGapVoltage: number | null;
   readonly group: string | null;
   readonly voting: string | null;
   readonly bypass: boolean;
@@ -66,6 +70,24 @@ export interface Worked {
   readonly intendedZone: readonly (string | null)[];
   /** Every verdict that may be given: several where a limit is met to within rounding. */
   readonly verdict: readonly string[];
+}
+
+/**
+ * As left: the same formulas with the as-left sensitivity and its own uncertainty only. The gap voltage is the as-left one
+ * where there is one; the zero stays, and no reading belongs to it. `undefined`: nothing to judge.
+ */
+export function asLeftOf(c: PlannedChannel, policy: PlannedPolicy): Worked[] | undefined {
+  if (c.asLeft === null || c.measured === null) return undefined;
+  return thresholdsOf(
+    {
+      ...c,
+      measured: c.asLeft,
+      uncertainty: c.asLeftUncertainty,
+      gapVoltage: c.asLeftGapVoltage ?? c.gapVoltage,
+      reading: null,
+    },
+    policy,
+  );
 }
 
 /** Values this close to a limit, in part of it, may fall on either side in floating point. */
@@ -228,7 +250,9 @@ export function groupOf(
 ): WorkedGroup | undefined {
   const seats = members.map((member) => {
     const own = thresholdsOf(member, policy).find((one) => one.name === name && one.multiplier === 1);
-    const acts = own && member.measured !== null && !member.bypass && !own.verdict.includes('unreachable');
+    // On its limit to within rounding a threshold is not beyond it, and acts.
+    const reached = own?.verdict.some((verdict) => verdict !== 'unreachable');
+    const acts = own && reached && member.measured !== null && !member.bypass;
     return {
       tag: member.tag,
       setpoint: own ? Math.abs(own.setpoint) : Infinity,

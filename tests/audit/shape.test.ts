@@ -124,6 +124,7 @@ it('a danger that is late, can not act or a group that can not trip is critical,
     new Set(all.filter((one) => rule.test(one.rule)).map((one) => one.severity));
   for (const rule of [
     /^(counter-)?danger-(multiplied-)?(late|above|out-of|on-the|beyond)/,
+    /^(counter-)?danger-as-left-(late|unreachable|undetermined)/,
     /^group-(cannot-trip|beyond)/,
   ]) {
     expect(severities(rule)).toEqual(new Set(['critical']));
@@ -131,7 +132,9 @@ it('a danger that is late, can not act or a group that can not trip is critical,
   for (const rule of [
     /^(counter-)?alert-(late|above|out-of|on-the)/,
     /-early$/,
-    /-undetermined$/,
+    /^(counter-)?(danger|alert)-undetermined$/,
+    /^(counter-)?alert-as-left-(late|unreachable|undetermined)/,
+    /-as-left-worse$/,
     /^group-cannot-act/,
   ]) {
     expect(severities(rule)).toEqual(new Set(['warning']));

@@ -91,7 +91,7 @@ describeWithChromium('the bench', () => {
     const before = (await visit.read()).sheets.map(({ name }) => name);
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(before.length + 5);
+    await expect.poll(async () => (await visit.read()).sheets.length).toBe(before.length + 6);
     await page.evaluate(() => {
       window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo();
     });
@@ -114,7 +114,7 @@ describeWithChromium('the bench', () => {
     await visit.type('Try it', 16, 2, '0012x');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(14);
+    await expect.poll(async () => (await visit.read()).sheets.length).toBe(15);
     const bytes = await visit.saved();
     const copy = readWorkbook('copy.xlsx', bytes);
     const inGrid = (await visit.read()).sheets;

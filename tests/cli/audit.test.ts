@@ -37,6 +37,32 @@ describe('the audit command', () => {
     expect(out).toContain('Advisory only.');
   });
 
+  // By hand: 4·200/161 = 4.969 and 4·200/161.5 = 4.954 mil; 191 ± 2 % of 200 straddles 0.95.
+  test('tells of the demo as it was left: how many, and what is late all the same', () => {
+    const { out } = runAudit(folder, demo);
+    const block = out
+      .slice(out.indexOf('\nAs left\n'), out.indexOf('\nVoting groups\n'))
+      .replaceAll(/\s+/gu, ' ');
+    expect(block).toContain(
+      '8 channels judged: 3 cured, 3 still late, unreachable or undetermined, 1 newly so.',
+    );
+    expect(block).toContain(
+      'late K101-1Y: danger 4 mil still late, at 4.969 mil; may have been so since 2024-09-14, and goes on.',
+    );
+    expect(block).toContain('late K101-2X: danger 4 mil now late, at 4.954 mil.');
+    expect(block).toContain('undetermined K101-2Y: danger 4 mil now undetermined, at 4.188 mil.');
+    expect(block).not.toContain('K101-1X');
+    expect(runAudit(folder, channels, monitor).out).not.toContain('As left');
+  });
+
+  test('--strict is 1 where a danger was found right and left late', () => {
+    const left = 'Tag,Measured sensitivity (mV/mil),As-left sensitivity (mV/mil)\nX-1,200,';
+    put('left-late.csv', `${left}160\n`);
+    put('left-right.csv', `${left}200\n`);
+    expect(runAudit(folder, 'left-late.csv', monitor, '--strict').code).toBe(1);
+    expect(runAudit(folder, 'left-right.csv', monitor, '--strict').code).toBe(0);
+  });
+
   test('prints the report, and nothing else, for --json -: the contract’s own example', () => {
     const { code, out } = runAudit(folder, channels, monitor, '--json', '-');
     expect(code).toBe(0);
@@ -90,11 +116,12 @@ describe('the audit command', () => {
     const names = readWorkbook('out.xlsx', readFileSync(join(folder, 'out.xlsx'))).sheets.map(
       (sheet) => sheet.name,
     );
-    expect(names.slice(-5)).toEqual([
+    expect(names.slice(-6)).toEqual([
       'Audit summary',
       'Audit results',
       'Audit groups',
       'Audit problems',
+      'As found and as left',
       'Calibration records',
     ]);
     const again = runAudit(folder, 'in.xlsx', '--out', 'out.xlsx');

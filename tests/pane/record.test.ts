@@ -68,6 +68,22 @@ describeWithChromium('calibration record in the task pane', () => {
     await page.getByText(/Other record, as left: average/).waitFor();
   });
 
+  // By hand: the record as left is straight at 0.2 V/mil about 8/0.2 = 40 mil, so that 5·200/200 = 5 mil.
+  it('tells what was read as left and what became of each threshold, below what was found', async () => {
+    await chosen('V-1');
+    const article = page.getByRole('article');
+    await article.getByText('Sensitivity 200 mV/mil, from its calibration record, 0 % off').waitFor();
+    const danger = await article
+      .getByRole('listitem')
+      .filter({ hasText: /^Danger/u })
+      .first()
+      .innerText();
+    expect(danger).toMatch(/Acts only at 6\.25 mil.*\n.*As left, cured: Acts at 5 mil, set for 5 mil\./su);
+    expect(await article.innerText()).toContain('As left every threshold acts within the tolerance');
+    await chosen('V-4');
+    expect(await page.getByRole('article').innerText()).not.toMatch(/as left/iu);
+  });
+
   // By hand: 2.2 V at 0.2 V/mil is a gap of 11 mil, 1 mil from the first; the record supports 2 mil of swing.
   it('says that danger cannot be shown where the record ends too near', async () => {
     await chosen('V-3');

@@ -1,5 +1,25 @@
 import type { Listed } from './tables.ts';
 
+const corrected: Readonly<Record<string, Partial<Listed>>> = {
+  '31-VT-4101X': {
+    asLeft: 199,
+    asLeftUncertainty: 2,
+    asLeftGap: -9.9,
+    lastGood: '2023-05-01',
+    calibrated: '2024-05-01',
+  },
+  '31-VT-4102X': { asLeft: 160, asLeftUncertainty: 2, asLeftGap: -10, calibrated: '2024-05-01' },
+  '31-VT-4102Y': { asLeft: 201 },
+  '31-VT-4102Z': { asLeft: 170, asLeftUncertainty: 2, lastGood: '2024-01-01', calibrated: '2024-02-29' },
+  '31-ZT-4110A': { asLeft: 201, asLeftUncertainty: 1 },
+  '31-ZT-4110B': { asLeft: 170, asLeftUncertainty: 1, calibrated: '2024-05-01' },
+  '31-ZT-4111': { asLeft: 7.87, asLeftUncertainty: 1 },
+  '31-ZT-4112': { asLeft: 200 },
+  '31-VS-4120': { asLeft: 94, asLeftUncertainty: 5 },
+  '31-VT-4130X': { asLeft: 7.9, asLeftUncertainty: 2 },
+  '31-VT-4133X': { asLeft: 200 },
+};
+
 /** An invented plant with one of each kind of channel, verdict, reason and trouble that the sheets must show. */
 export const plant: readonly Listed[] = [
   {
@@ -209,6 +229,9 @@ export const plant: readonly Listed[] = [
   { tag: '31-VT-4132X', machine: 'Fan F', location: 'Drive end, X', configured: 200, alert: 3, danger: 5 },
   { tag: '31-VT-4133X', machine: 'Fan F', measured: 170, configured: 200, alert: 3 },
 ];
+
+/** Its channels again with what was read after the correction, each to another end. */
+export const plantAsLeft: readonly Listed[] = plant.map((one) => ({ ...one, ...corrected[one.tag] }));
 
 /** Texts that a careless writer would run as formulas, lose or turn into markup. */
 export const hostile = [

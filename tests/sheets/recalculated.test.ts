@@ -7,7 +7,7 @@ import { parsePolicy, type Policy } from '../../src/audit/policy/policy.ts';
 import type { Report, ThresholdResult } from '../../src/audit/report/types.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { describeWithLibreOffice } from '../libreoffice.ts';
-import { plant } from './plant.ts';
+import { plant, plantAsLeft } from './plant.ts';
 import { cellsOf, compare, typedOver } from './recalculation.ts';
 import { sweep } from './sweep.ts';
 import { workbookOf, type Listed } from './tables.ts';
@@ -29,6 +29,7 @@ describeWithLibreOffice('formulas of the result sheets, calculated by LibreOffic
   it.each([
     ['an invented plant with one of everything', plant, undefined],
     ['the plant by the simple rule', plant, parsePolicy({ rule: 'simple', tolerance: 0.03 })],
+    ['the plant as it was left', plantAsLeft, undefined],
     ['sensitivities on and about every limit', sweep, undefined],
     ['the same by the simple rule', sweep, parsePolicy({ rule: 'simple' })],
   ])('give what the audit says for %s', (_, listed, policy) => {

@@ -18,7 +18,12 @@ const channelHeaders = [
   'Present reading',
   'Growth per day',
   'Unit',
+  'Last good on',
+  'Calibrated on',
 ] as const;
+
+/** Stand behind the others where a row has one of them. */
+const asLeftHeaders = ['As-left sensitivity', 'As-left uncertainty (%)', 'As-left gap voltage (V)'] as const;
 
 const settingsHeaders = [
   'Tag',
@@ -71,10 +76,17 @@ export interface Listed {
   readonly group?: string;
   readonly voting?: string;
   readonly bypass?: boolean;
+  readonly lastGood?: string;
+  readonly calibrated?: string;
+  readonly asLeft?: number;
+  /** Percent. */
+  readonly asLeftUncertainty?: number;
+  readonly asLeftGap?: number;
 }
 
 /** A workbook with a channel list and the monitor settings on two sheets; units default to mil and mV/mil. */
 export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Workbook {
+  const twice = listed.some(({ asLeft }) => asLeft !== undefined);
   const channels = listed.map((one): Cell[] => [
     one.tag,
     one.machine ?? null,
@@ -92,6 +104,9 @@ export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Work
     one.reading ?? null,
     one.growth ?? null,
     one.unit ?? 'mil',
+    one.lastGood ?? null,
+    one.calibrated ?? null,
+    ...(twice ? [one.asLeft ?? null, one.asLeftUncertainty ?? null, one.asLeftGap ?? null] : []),
   ]);
   const settings = listed.map((one): Cell[] => [
     one.tag,
@@ -114,7 +129,7 @@ export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Work
   return {
     name,
     sheets: [
-      sheetOf('Channels', [[...channelHeaders], ...channels]),
+      sheetOf('Channels', [[...channelHeaders, ...(twice ? asLeftHeaders : [])], ...channels]),
       sheetOf('Monitor', [[...settingsHeaders], ...settings]),
     ],
   };

@@ -1,5 +1,6 @@
 import type { Policy } from '../policy/policy.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
+import type { Amount } from '../rows/rowReader.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import { fixed, inUnit } from './amounts.ts';
@@ -58,12 +59,18 @@ function refusePositive(
   complaints.add(table, column, 'zero-voltage-positive', message);
 }
 
-/** The gap voltage, V; not used, with a complaint, where its sign can't be right for the policy's linear span. */
-export function gapVoltageOf(row: ChannelRow, policy: Policy, complaints: Complaints): number | null {
-  const gap = inUnit(row.gapVoltage, fixed.volt);
+/** A gap voltage, V; not used, with a complaint, where its sign can't be right for the policy's linear span. */
+export function gapVoltageOf(
+  amount: Amount | null,
+  column: 'gapVoltage' | 'asLeftGapVoltage',
+  policy: Policy,
+  complaints: Pick<Complaints, 'add'>,
+): number | null {
+  const gap = inUnit(amount, fixed.volt);
   if (gap === null || gap <= 0 || policy.linearVolts.near > 0) return gap;
-  const message = `The gap voltage ${gap} V is positive; gap voltages of these probes are negative. It was not used. Correct the sign.`;
-  return complaints.add('channels', 'gapVoltage', 'gap-voltage-positive', message);
+  const which = column === 'gapVoltage' ? 'gap voltage' : 'as-left gap voltage';
+  const message = `The ${which} ${gap} V is positive; gap voltages of these probes are negative. It was not used. Correct the sign.`;
+  return complaints.add('channels', column, 'gap-voltage-positive', message);
 }
 
 /** Circuit-fault limits in either order, V; `null` unless both are given. */

@@ -1,8 +1,8 @@
+import { periodOfExposure } from '../asLeft/exposure.ts';
+import { mayBeLate } from '../report/change.ts';
 import { isoDate } from '../tables/found.ts';
 import { rounded } from '../report/wording.ts';
 import type { Rule } from './rule.ts';
-
-const wrong = new Set(['late', 'unreachable', 'undetermined']);
 
 /** How old the calibration is, against the policy's interval; a date that has not come yet. */
 export const calibrationAge: Rule = ({ channel, policy, today }, say) => {
@@ -21,19 +21,26 @@ export const calibrationAge: Rule = ({ channel, policy, today }, say) => {
 };
 
 /** How long the protection may have been wrong: from when it was last known good to when the fault was measured. */
-export const exposure: Rule = ({ channel, thresholds }, say) => {
+export const exposure: Rule = ({ channel, thresholds, today, cell }, say) => {
   const { lastGoodOn, calibratedOn } = channel;
-  if (lastGoodOn === null || calibratedOn === null) return;
+  if (calibratedOn === null) return;
   const at = { table: 'channels', column: 'lastGoodOn' } as const;
-  if (calibratedOn < lastGoodOn) {
-    const message = `Last good on ${isoDate(lastGoodOn)} lies after calibrated on ${isoDate(calibratedOn)}. Check the entries.`;
+  if (lastGoodOn !== null && calibratedOn < lastGoodOn) {
+    const [good, calibrated] = [cell('channels', 'lastGoodOn'), cell('channels', 'calibratedOn')];
+    const message = `Last good on ${isoDate(lastGoodOn)} (cell ${good}) lies after calibrated on ${isoDate(calibratedOn)} (cell ${calibrated}). Check the entries.`;
     say({ rule: 'dates-out-of-order', severity: 'warning', message, ...at });
     return;
   }
-  const bad = thresholds.filter((threshold) => wrong.has(threshold.verdict));
-  if (bad.length === 0) return;
+  const bad = thresholds.filter(({ verdict }) => mayBeLate(verdict));
+  const { from, to } = periodOfExposure(channel, today);
+  if (bad.length === 0 || to === null) return;
   const names = [...new Set(bad.map((threshold) => threshold.name))].join(' and ');
-  const message = `For up to ${rounded(calibratedOn - lastGoodOn)} days, from ${isoDate(lastGoodOn)} to ${isoDate(calibratedOn)}, the ${names} may have been late or unable to act.`;
+  if (from === null) {
+    const message = `From when on the ${names} may have been late or unable to act can't be told: no day is given on which the channel was last good. It was found on ${isoDate(to)}. Enter the day.`;
+    say({ rule: 'exposure-start-unknown', severity: 'note', message, ...at });
+    return;
+  }
+  const message = `For up to ${rounded(to - from)} days, from ${isoDate(from)} to ${isoDate(to)}, the ${names} may have been late or unable to act.`;
   say({ rule: 'period-of-exposure', severity: 'warning', message, ...at });
 };
 

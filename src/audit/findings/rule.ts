@@ -10,6 +10,8 @@ export interface Audited {
   readonly policy: Policy;
   /** Day of the audit, counted from 1970-01-01. */
   readonly today: number;
+  /** Address of a cell of the channel's row, for a message that is about two cells. */
+  readonly cell: (table: TableKind, column: string) => string;
 }
 
 /** What a rule has to say, and the cell at which it says it. */

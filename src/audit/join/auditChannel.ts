@@ -1,17 +1,23 @@
 import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
+import { exposuresOf } from '../asLeft/exposure.ts';
+import { judgeAsLeft } from '../asLeft/judgeAsLeft.ts';
+import { hasAsLeft } from '../asLeft/readings.ts';
+import { recordAsLeft } from '../asLeft/records.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
+import type { Audited, Say } from '../findings/rule.ts';
 import { applyRules } from '../findings/rules.ts';
 import type { Chosen } from '../records/chooseRecord.ts';
 import { auditRecords, lookAtRecords, recordsOf } from '../records/auditRecords.ts';
+import { asLeft } from '../records/series.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
 import { inputsOf, sensitivityOf } from '../report/inputs.ts';
 import { channelVerdict } from '../report/order.ts';
 import type { Finding } from '../report/types.ts';
 import { amount } from '../report/wording.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
-import { placed } from '../rows/complaint.ts';
+import { cellOf, placed } from '../rows/complaint.ts';
 import type { SettingsRow } from '../rows/settingsRow.ts';
 import { isSameTable, type FoundTable } from '../tables/found.ts';
 import type { AuditedChannel, Context, OpenResult, Tables } from './context.ts';
@@ -33,19 +39,30 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   }
   hiddenRow(tables.channels, row.row, findings);
   if (!isSameTable(tables.channels, tables.settings)) hiddenRow(tables.settings, settings.row, findings);
+  const say: Say = (statement) => {
+    findings.push(placed(tables[statement.table], rows[statement.table], statement));
+  };
   if (!assembled) {
+    if (hasAsLeft(row, recordAsLeft(chosen))) say(asLeftOfUnusable);
     const result = incompleteChannel(row, settings, tables, findings);
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
   const records = found && chosen ? lookAtRecords(found, chosen, assembled, policy) : undefined;
-  const reach = records?.evaluated?.reach ?? null;
+  const ofLeft = chosen?.used?.raw.series === asLeft;
+  const reach = ofLeft ? null : (records?.evaluated?.reach ?? null);
   const channel = reach === null ? assembled : { ...assembled, recordReach: reach };
   const thresholds = evaluateThresholds(channel, policy);
-  applyRules({ channel, thresholds, policy, today }, (statement) => {
-    findings.push(placed(tables[statement.table], rows[statement.table], statement));
-  });
+  const audited: Audited = {
+    channel,
+    thresholds,
+    policy,
+    today,
+    cell: (table, column) => cellOf(tables[table], rows[table], column),
+  };
+  applyRules(audited, say);
   const ofRecords = records && auditRecords(records, channel, thresholds, policy);
   if (ofRecords) findings.push(...ofRecords.findings);
+  const left = judgeAsLeft(row, chosen, audited, say);
   const result: OpenResult = {
     tag: row.tag,
     machine: row.machine,
@@ -59,6 +76,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     verdict: channelVerdict(thresholds),
     record: ofRecords?.record ?? null,
     dynamic: ofRecords?.dynamic ?? null,
+    asLeft: left,
+    exposure: exposuresOf(channel, thresholds, left, today),
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },
@@ -69,7 +88,16 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
 }
 
-/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */
+const asLeftOfUnusable: Parameters<Say>[0] = {
+  table: 'channels',
+  column: 'asLeftSensitivity',
+  rule: 'as-left-not-judged',
+  severity: 'warning',
+  message:
+    'The as-left readings were not judged, because what was found can’t be audited. Complete the row first.',
+};
+
+/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. One as left is not what was found. */
 function withRecord(
   row: ChannelRow,
   chosen: Chosen | undefined,
@@ -77,7 +105,7 @@ function withRecord(
   findings: Finding[],
 ): ChannelRow {
   const complained = row.complaints.some(({ column }) => column === 'measured');
-  if (row.measured || complained || !chosen?.used) return row;
+  if (row.measured || complained || !chosen?.used || chosen.used.raw.series === asLeft) return row;
   if (row.kind !== 'radial' && row.kind !== 'axial') return row;
   const zero = row.kind === 'axial' ? row.zeroMeasured : null;
   const measured = averageOf(chosen.used, inUnit(row.gapVoltage ?? zero, fixed.volt), policy);

@@ -36,6 +36,8 @@ export function incompleteChannel(
     verdict: 'incomplete',
     record: null,
     dynamic: null,
+    asLeft: null,
+    exposure: [],
     findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },

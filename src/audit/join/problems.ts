@@ -73,7 +73,7 @@ export function tableProblems(workbook: Workbook, tables: Tables): Problem[] {
     }
   }
   problems.push(...belowTable(channels), ...belowTable(settings));
-  problems.push(...remarks(channels), ...remarks(settings), ...asLeft(channels));
+  problems.push(...remarks(channels), ...remarks(settings));
   for (const sheet of workbook.sheets) {
     if (!isResultSheet(sheet)) continue;
     const message = `Sheet '${sheet.name}' is the result of an earlier audit; it was not read as input.`;
@@ -109,16 +109,6 @@ function remarks(table: FoundTable): Problem[] {
     const message = `'${column.header}': what stands in brackets is no unit known here and was not used as one.`;
     return [problemAt(table, table.headerRow, column.id, 'header-remark', 'note', message)];
   });
-}
-
-function asLeft(table: FoundTable): Problem[] {
-  const column = ['asLeftSensitivity', 'asLeftGapVoltage', 'asLeftUncertainty'].find((id) =>
-    table.columns.has(id),
-  );
-  if (!column) return [];
-  const message =
-    'As-left readings stand in the table; the verdicts here are on the measured (as-found) ones.';
-  return [problemAt(table, table.headerRow, column, 'as-left-not-judged', 'note', message)];
 }
 
 /** Columns whose numbers had no unit of their own. */

@@ -6,6 +6,7 @@ import type { UnitWatch } from './mixedUnits.ts';
 export function watchChannelRow(watch: UnitWatch, row: ChannelRow): void {
   watch.see(row.row, 'measured', row.measured);
   watch.see(row.row, 'referenceSensitivity', row.referenceSensitivity);
+  watch.see(row.row, 'asLeftSensitivity', row.asLeftSensitivity);
   watch.see(row.row, 'limit', row.limit);
   watch.see(row.row, 'reading', row.reading);
 }

@@ -17,6 +17,7 @@ import { curveFindings } from './curveFindings.ts';
 import { perGap } from './evaluateRecord.ts';
 import { faultMessage } from './faultMessage.ts';
 import type { RawCheck, RawRecord } from './rawRecord.ts';
+import { asLeft } from './series.ts';
 
 /** What there is to look at. */
 export interface Looked {
@@ -77,7 +78,7 @@ function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
     const message = `From ${amount(from, raw.gapUnit.text)} to ${amount(to, raw.gapUnit.text)} the voltage does not fall although the gap grows, so the record has no curve on which thresholds can be found. Check these readings, or leave out points where the probe is at the end of its range.`;
     say('record-not-falling', 'warning', message, raw);
   }
-  if (!looked.record) return;
+  if (!looked.record || raw.series === asLeft) return;
   disagreesWithList(looked.record, channel, policy, raw, say);
   curveFindings(looked.record, channel, looked.thresholds, policy, (rule, severity, message) => {
     say(rule, severity, message, raw);

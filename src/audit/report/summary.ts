@@ -1,4 +1,5 @@
-import type { ChannelResult, GroupResult, Summary } from './types.ts';
+import { countAsLeft, mayBeLate } from './change.ts';
+import type { ChannelResult, GroupResult, Summary, ThresholdResult } from './types.ts';
 
 /** Names of the voting groups that cannot trip: on danger, in either direction. An alert trips nothing. */
 export function groupsThatCannotTrip(groups: readonly GroupResult[]): string[] {
@@ -14,16 +15,20 @@ export function summarise(channels: readonly ChannelResult[], groups: readonly G
     channels: channels.length,
     ...counts,
     groupsThatCannotTrip: groupsThatCannotTrip(groups).length,
+    asLeft: countAsLeft(channels),
   };
 }
 
-/** What `--strict` looks for: a danger that is late, unreachable or undetermined, or a group that cannot trip. */
+/** What `--strict` looks for: a danger that is late, unreachable or undetermined, as found or as left, or a group that cannot trip. */
 export function needsAction(channels: readonly ChannelResult[], groups: readonly GroupResult[]): boolean {
-  const bad = new Set(['late', 'unreachable', 'undetermined']);
   return (
     groupsThatCannotTrip(groups).length > 0 ||
-    channels.some((channel) =>
-      channel.thresholds.some((threshold) => threshold.name.endsWith('danger') && bad.has(threshold.verdict)),
+    channels.some(
+      ({ thresholds, asLeft }) => thresholds.some(isLateTrip) || asLeft?.thresholds.some(isLateTrip),
     )
   );
+}
+
+function isLateTrip({ name, verdict }: ThresholdResult): boolean {
+  return name.endsWith('danger') && mayBeLate(verdict);
 }

@@ -2,8 +2,10 @@ import type { AuditBasis } from '../evidence/basis.ts';
 import type { Fingerprint } from '../evidence/fingerprint.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Kind } from '../rows/words.ts';
+import type { AsLeftCounts, AsLeftResult, Exposure } from './asLeftTypes.ts';
 import type { DynamicResult, RecordResult } from './recordTypes.ts';
 
+export type * from './asLeftTypes.ts';
 export type * from './recordTypes.ts';
 
 export type Severity = 'critical' | 'warning' | 'note';
@@ -110,6 +112,10 @@ export interface ChannelResult {
   readonly record: RecordResult | null;
   /** Its check with a known vibration. */
   readonly dynamic: DynamicResult | null;
+  /** As it was left; `null` where it has no as-left readings, or none that can be judged. */
+  readonly asLeft: AsLeftResult | null;
+  /** One for each threshold that was found late or unreachable. */
+  readonly exposure: readonly Exposure[];
   readonly findings: readonly Finding[];
   /** Its row in the channel list and in the monitor settings. */
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };
@@ -148,7 +154,8 @@ export interface Problem extends Place {
   readonly message: string;
 }
 
-export interface Summary {
+/** Channels by their own verdict, and voting groups that cannot trip. */
+export interface VerdictCounts {
   readonly channels: number;
   readonly late: number;
   readonly early: number;
@@ -157,6 +164,10 @@ export interface Summary {
   readonly unreachable: number;
   readonly incomplete: number;
   readonly groupsThatCannotTrip: number;
+}
+
+export interface Summary extends VerdictCounts {
+  readonly asLeft: AsLeftCounts;
 }
 
 /** How a column was understood. */

@@ -29,6 +29,11 @@ export interface ChannelRow {
   readonly doubling: Amount | null;
   readonly calibratedOn: number | null;
   readonly lastGoodOn: number | null;
+  readonly asLeftSensitivity: Amount | null;
+  readonly asLeftGapVoltage: Amount | null;
+  readonly asLeftUncertainty: Amount | null;
+  /** Coverage factor of the as-left uncertainty. */
+  readonly asLeftCoverage: Amount | null;
   readonly complaints: readonly Complaint[];
 }
 
@@ -49,15 +54,18 @@ const ranges = z.object({
   limit: above0,
   doubling: above0,
 });
+const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertainty: above0 });
 
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
   const read = rowReader(table);
-  const named = table.columns.get('uncertainty')?.coverage;
-  const headerCoverage = named === undefined ? null : { value: named, unit: null };
+  const headerCoverage = coverageInHeader(table, 'uncertainty');
+  const asLeftHeaderCoverage = coverageInHeader(table, 'asLeftUncertainty');
+  const readAsLeft = table.columns.has('asLeftSensitivity') || table.columns.has('asLeftUncertainty');
   return (row) => {
     read.open(row);
     const kindText = read.text('kind');
+    const coverage = read.amount('coverage');
     const found = {
       row,
       tag: read.text('tag'),
@@ -66,7 +74,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       kind: kindText === '' ? 'radial' : read.word('kind', kindWords),
       measured: read.amount('measured'),
       uncertainty: read.amount('uncertainty'),
-      coverage: read.amount('coverage') ?? headerCoverage,
+      coverage: coverage ?? headerCoverage,
       gapVoltage: read.amount('gapVoltage'),
       referenceSensitivity: read.amount('referenceSensitivity'),
       referenceGapVoltage: read.amount('referenceGapVoltage'),
@@ -79,8 +87,17 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       doubling: read.amount('doubling'),
       calibratedOn: read.day('calibratedOn'),
       lastGoodOn: read.day('lastGoodOn'),
+      asLeftSensitivity: read.amount('asLeftSensitivity'),
+      asLeftGapVoltage: read.amount('asLeftGapVoltage'),
+      asLeftUncertainty: read.amount('asLeftUncertainty'),
+      asLeftCoverage: coverage ?? asLeftHeaderCoverage,
       complaints: read.complaints(),
     } as const;
-    return checkRanges(ranges, table, found);
+    return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
   };
+}
+
+function coverageInHeader(table: FoundTable, uncertainty: string): Amount | null {
+  const named = table.columns.get(uncertainty)?.coverage;
+  return named === undefined ? null : { value: named, unit: null };
 }

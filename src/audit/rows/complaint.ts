@@ -21,6 +21,12 @@ export function placeOf(
   return { sheet: table.sheet.name, row, column: column ? columnLetters(column.column) : '' };
 }
 
+/** The address of a cell of a table's row, such as `C3`. */
+export function cellOf(table: FoundTable, row: number, id: string): string {
+  const place = placeOf(table, row, id);
+  return `${place.column}${place.row}`;
+}
+
 /** A complaint with its place. */
 export function placed(table: FoundTable, row: number, complaint: Complaint): Finding {
   const { rule, severity, message, column } = complaint;

@@ -2,6 +2,7 @@ import { worstThreshold } from '../../audit/report/order.ts';
 import { groupsThatCannotTrip } from '../../audit/report/summary.ts';
 import type { ChannelResult, Finding, Report, Severity } from '../../audit/report/types.ts';
 import { plain, wrapped } from '../terminal.ts';
+import { asLeftLines } from './asLeftLines.ts';
 
 const width = 110;
 const shownAtMost = 20;
@@ -18,7 +19,8 @@ export function summaryText(report: Report): string {
   );
   if (bad.length > 0) lines.push('', 'Worst first', ...bad.slice(0, shownAtMost).map(channelLine));
   if (bad.length > shownAtMost) lines.push(`  and ${bad.length - shownAtMost} more.`);
-  lines.push(...groupLines(report), ...moreFindings(report), ...notAudited(report), ...problemLines(report));
+  lines.push(...asLeftLines(report, width, shownAtMost), ...groupLines(report), ...moreFindings(report));
+  lines.push(...notAudited(report), ...problemLines(report));
   lines.push(
     '',
     'What to do next',
@@ -71,7 +73,7 @@ function groupLines({ groups }: Report): string[] {
 }
 
 const obvious =
-  /-(late|early|undetermined)$|above-full-scale$|out-of-linear-reach$|other-side-of-zero$|^group-/u;
+  /-(late|early|undetermined)$|-as-left-(unreachable|cured)$|above-full-scale$|out-of-linear-reach$|other-side-of-zero$|^group-/u;
 
 function moreFindings({ channels }: Report): string[] {
   const counted = new Map<string, { severity: Severity; count: number; tag: string }>();
@@ -140,6 +142,11 @@ function nextSteps({ summary, channels }: Report): string[] {
   if (summary.unreachable + summary.late > 0) {
     steps.push(
       'Correct the chains of the unreachable and late channels and measure again; until then tell operations where each setting really acts.',
+    );
+  }
+  if (summary.asLeft.stillLate + summary.asLeft.newlyLate > 0) {
+    steps.push(
+      'Go back to the channels that are late, unreachable or undetermined as left: see As left above.',
     );
   }
   if (summary.undetermined > 0) steps.push('Measure the undetermined channels more accurately.');

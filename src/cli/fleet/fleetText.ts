@@ -1,4 +1,4 @@
-import { verdicts, type Summary } from '../../audit/report/types.ts';
+import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
 import { actionsOfAll, type ListedAction } from '../../sheets/fleet/actions.ts';
 import { fleetHeadline, totalOf } from '../../sheets/fleet/total.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
@@ -66,7 +66,7 @@ function table(files: readonly FleetFile[]): readonly string[] {
   ];
 }
 
-function counts(summary: Summary): readonly string[] {
+function counts(summary: VerdictCounts): readonly string[] {
   const shown = [summary.channels, ...verdicts.map((verdict) => summary[verdict])];
   return [...shown, summary.groupsThatCannotTrip].map(String);
 }

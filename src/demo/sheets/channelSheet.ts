@@ -23,6 +23,8 @@ const columns: readonly SheetColumn<ChannelRecord>[] = [
   { header: 'Growth per day', width: 9, of: (channel) => channel.growth },
   { header: 'Doubling time (days)', width: 10, of: (channel) => channel.doubling },
   { header: 'As-left sensitivity', width: 11, of: (channel) => channel.asLeft },
+  { header: 'As-left uncertainty (%)', width: 12, of: (channel) => channel.asLeftUncertainty },
+  { header: 'As-left gap voltage (V)', width: 11, of: (channel) => channel.asLeftGap },
   { header: 'Last good on', width: 13, of: (channel) => channel.lastGood },
   { header: 'Remarks', width: 105, of: (channel) => channel.remarks },
 ];

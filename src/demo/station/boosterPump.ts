@@ -56,7 +56,8 @@ export const boosterPump: Machine = {
       gap: -2.6,
       reading: 1.9,
       lastGood: '2024-02-15',
-      remarks: 'Probe gapped far too close after the seal change.',
+      asLeftGap: -9.8,
+      remarks: 'Probe gapped far too close after the seal change. Gapped anew; sensitivity not taken again.',
     },
     {
       ...housingVelocity,

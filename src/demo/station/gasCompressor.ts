@@ -29,8 +29,11 @@ export const gasCompressor: Machine = {
       growth: 0.02,
       calibrated: '2026-05-20',
       lastGood: '2024-09-14',
+      asLeft: 198.5,
+      asLeftUncertainty: 2,
+      asLeftGap: -9.8,
       remarks:
-        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores. Both probes read low.',
+        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores. Both probes read low. Right cable fitted on 1X, as left 198.5.',
     },
     {
       ...probe,
@@ -42,7 +45,11 @@ export const gasCompressor: Machine = {
       doubling: 120,
       calibrated: '2026-05-20',
       lastGood: '2024-09-14',
-      remarks: 'As 1X: same longer cable.',
+      asLeft: 161,
+      asLeftUncertainty: 2,
+      asLeftGap: -7.8,
+      remarks:
+        'As 1X: same longer cable. No second cable of the right length to be had, so it was left as it was found.',
     },
     {
       ...probe,
@@ -53,6 +60,10 @@ export const gasCompressor: Machine = {
       reading: 1.5,
       calibrated: '2026-05-20',
       lastGood: '2024-09-14',
+      asLeft: 161.5,
+      asLeftUncertainty: 2,
+      asLeftGap: -7.9,
+      remarks: 'Found right. Its cable was taken for 1X, and the longer one from 1X fitted here instead.',
     },
     {
       ...probe,
@@ -63,8 +74,11 @@ export const gasCompressor: Machine = {
       reading: 1.3,
       calibrated: '2026-05-21',
       lastGood: '2024-09-14',
+      asLeft: 191,
+      asLeftUncertainty: 2,
+      asLeftGap: -9.7,
       remarks:
-        'Gap voltage was off after the outage; the probe was screwed out until it read −9.9 V again. Sensitivity not looked at.',
+        'Gap voltage was off after the outage; the probe was screwed out until it read −9.9 V again. Sensitivity not looked at. Connector cleaned and probe set back: as left 191, near the limit.',
     },
     {
       ...thrustProbe,

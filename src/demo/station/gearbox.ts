@@ -74,8 +74,11 @@ export const gearbox: Machine = {
       reading: 13,
       calibrated: '2025-11-04',
       lastGood: '2023-06-12',
+      asLeft: 200,
+      asLeftUncertainty: 2,
+      asLeftGap: -9.9,
       remarks:
-        'Zero voltage was taken with the rotor at one end of its float; the true zero is 12.5 mil away.',
+        'Zero voltage was taken with the rotor at one end of its float; the true zero is 12.5 mil away. Probe gapped anew since, but no zero voltage taken.',
     },
     {
       ...casing,

@@ -42,6 +42,7 @@ export const probeRecords: readonly ProbeRecord[] = [
   record('P303-1X', { sensitivity: 178.5, offset: -1.6, farLoss: 0.06, farGap: 75 }, 6, '2026-06-09', {
     gaps: shortRange,
   }),
+  record('P303-1X', { sensitivity: 199, offset: -0.3 }, 14, '2026-06-10', { series: 'as left' }),
 ];
 
 /** A gap that stands twice: nobody knows which of the two voltages belongs to it. */

@@ -22,6 +22,8 @@ export interface ChannelRecord {
   readonly calibrated?: Written;
   readonly lastGood?: Written;
   readonly asLeft?: Written;
+  readonly asLeftUncertainty?: Written;
+  readonly asLeftGap?: Written;
   readonly remarks?: string;
   /** Someone hid this row and forgot about it. */
   readonly hidden?: true;

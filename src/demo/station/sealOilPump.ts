@@ -29,7 +29,7 @@ export const sealOilPump: Machine = {
       gap: -10.5,
       reading: 1.7,
       remarks:
-        'Shaft sleeve renewed in another alloy in 2025: sensitivity low though the gap voltage went up. Same on both probes.',
+        'Shaft sleeve renewed in another alloy in 2025: sensitivity low though the gap voltage went up. Same on both probes. Driver set to the new alloy since: see its record as left.',
     },
     {
       ...probe,
@@ -38,7 +38,10 @@ export const sealOilPump: Machine = {
       measured: 179,
       gap: -10.6,
       reading: 1.6,
-      remarks: 'As 1X: same sleeve.',
+      asLeft: 218,
+      asLeftUncertainty: 2,
+      asLeftGap: -11.4,
+      remarks: 'As 1X: same sleeve. Driver set to the new alloy, and turned too far.',
     },
   ],
   settings: [

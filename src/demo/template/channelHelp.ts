@@ -65,10 +65,14 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
   calibratedOn: { meaning: 'Day of the calibration that found the measured sensitivity.', allowed: anyDate },
   lastGoodOn: { meaning: 'Last day on which the channel was known to be good.', allowed: anyDate },
   asLeftSensitivity: {
-    meaning: 'Sensitivity after adjustment. Kept for the record; the audit judges what was found.',
+    meaning:
+      'Sensitivity after the correction. Judged beside what was found, which gives the channel its verdict.',
     unit: 'mV/mil',
     allowed: aboveZero,
   },
-  asLeftGapVoltage: { meaning: 'Gap voltage after adjustment. Kept for the record.', ...probeVolts },
-  asLeftUncertainty: { meaning: 'Uncertainty of the as-left sensitivity.', allowed: uncertaintyPercent },
+  asLeftGapVoltage: { meaning: 'Gap voltage after the correction. It is no zero voltage.', ...probeVolts },
+  asLeftUncertainty: {
+    meaning: 'Uncertainty of the as-left sensitivity. Blank: its value alone decides.',
+    allowed: uncertaintyPercent,
+  },
 };

@@ -29,6 +29,7 @@ export const auditWords = {
   findings: 'Findings',
   noFindings: 'No findings.',
   thresholds: 'Thresholds',
+  asLeft: 'As left',
   rows: 'In the workbook',
   channelRow: 'channel list',
   settingsRow: 'monitor settings',

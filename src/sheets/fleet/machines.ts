@@ -4,7 +4,7 @@ import {
   type ChannelResult,
   type GroupResult,
   type Report,
-  type Summary,
+  type VerdictCounts,
 } from '../../audit/report/types.ts';
 import type { FleetFile, MachineCounts } from './types.ts';
 
@@ -43,12 +43,12 @@ export function machinesOfAll(files: readonly FleetFile[]): readonly ListedMachi
 }
 
 /** Whether all channels of a machine act within the tolerance, and all its groups can trip. */
-export function isSound(counts: Summary): boolean {
+export function isSound(counts: VerdictCounts): boolean {
   return counts.within === counts.channels && counts.groupsThatCannotTrip === 0;
 }
 
 /** More groups that cannot trip is worse; of equals more unreachable channels, then more late ones, and so on. */
-function worseFirst(a: Summary, b: Summary): number {
+function worseFirst(a: VerdictCounts, b: VerdictCounts): number {
   const difference = b.groupsThatCannotTrip - a.groupsThatCannotTrip;
   if (difference !== 0) return difference;
   for (const verdict of verdicts) {

@@ -1,4 +1,4 @@
-import { verdicts, type Summary } from '../../audit/report/types.ts';
+import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 
@@ -30,7 +30,7 @@ export function countHeaders(first: string, last: string): readonly Entry[] {
 }
 
 /** The counts under `countHeaders`. */
-export function countEntries(counts: Summary): readonly Entry[] {
+export function countEntries(counts: VerdictCounts): readonly Entry[] {
   const shown = [counts.channels, ...verdicts.map((verdict) => counts[verdict]), counts.groupsThatCannotTrip];
   return shown.map((count) => cell(count, 'count'));
 }

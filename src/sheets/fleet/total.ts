@@ -1,9 +1,9 @@
-import { verdicts, type Summary } from '../../audit/report/types.ts';
+import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
 import { headline } from '../summary/counts.ts';
 import type { FleetFile } from './types.ts';
 
 /** The counts of all workbooks together. */
-export function totalOf(files: readonly FleetFile[]): Summary {
+export function totalOf(files: readonly FleetFile[]): VerdictCounts {
   const total = {
     channels: 0,
     late: 0,
@@ -16,7 +16,7 @@ export function totalOf(files: readonly FleetFile[]): Summary {
   };
   for (const { found } of files) {
     if (!found) continue;
-    for (const count of Object.keys(total) as (keyof Summary)[]) total[count] += found.summary[count];
+    for (const count of Object.keys(total) as (keyof VerdictCounts)[]) total[count] += found.summary[count];
   }
   return total;
 }
@@ -31,7 +31,7 @@ export function fleetHeadline(files: readonly FleetFile[]): string {
 }
 
 /** The worst that is true of a workbook or machine, in a word or two. */
-export function worstWord(counts: Summary): string {
+export function worstWord(counts: VerdictCounts): string {
   if (counts.groupsThatCannotTrip > 0) return 'cannot trip';
   if (counts.channels === 0) return 'no channels';
   return verdicts.find((verdict) => counts[verdict] > 0) ?? 'within';

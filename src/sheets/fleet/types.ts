@@ -1,5 +1,5 @@
 import type { Policy } from '../../audit/policy/policy.ts';
-import type { Summary } from '../../audit/report/types.ts';
+import type { VerdictCounts } from '../../audit/report/types.ts';
 import type { Action } from '../summary/action.ts';
 
 /** Many workbooks audited by the same policy at the same time. */
@@ -24,7 +24,7 @@ export type FleetFile = { readonly file: string } & (
 
 /** What a fleet keeps of one report. */
 export interface Found {
-  readonly summary: Summary;
+  readonly summary: VerdictCounts;
   /** A danger is late, unreachable or undetermined, or a group cannot trip. */
   readonly strict: boolean;
   /** Worst first. */
@@ -36,7 +36,7 @@ export interface Found {
 }
 
 /** The channels of one machine by their verdict; a group counts for each machine of its members. */
-export interface MachineCounts extends Summary {
+export interface MachineCounts extends VerdictCounts {
   /** Empty where the channel list names none. */
   readonly machine: string;
 }

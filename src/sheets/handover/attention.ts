@@ -14,6 +14,7 @@ export function needsAttention(channel: ChannelResult): boolean {
   return (
     channel.inputs.bypass !== false ||
     channel.thresholds.some((threshold) => isWrong(channel, threshold)) ||
+    (channel.asLeft?.thresholds ?? []).some((threshold) => isWrong(channel, threshold)) ||
     channel.findings.some(({ severity, rule }) => severity === 'critical' && !aboutGroup.test(rule))
   );
 }

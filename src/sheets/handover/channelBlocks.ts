@@ -57,10 +57,14 @@ function channelBlock(channel: ChannelResult, policy: Policy, place: Place): rea
   ];
 }
 
-function head({ tag, location, kind, verdict }: ChannelResult): PageLine {
+function head({ tag, location, kind, verdict, asLeft }: ChannelResult): PageLine {
   const about = [location, kind ?? ''].filter((part) => part !== '').join(' · ');
   return {
-    entries: [wide(clipped(tag), 'tag', 4), wide(clipped(about), 'place', 6), wide(verdict, verdict, 2)],
+    entries: [
+      wide(clipped(tag), 'tag', 4),
+      wide(clipped(about), 'place', 5),
+      wide(asLeft ? `${verdict} as found` : verdict, verdict, 2),
+    ],
   };
 }
 

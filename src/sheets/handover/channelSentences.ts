@@ -5,11 +5,21 @@ import { amount, capital, percent } from '../../audit/report/wording.ts';
 import { lineOf } from '../results/line.ts';
 import { thresholdSentence } from '../summary/sentence.ts';
 import { isWrong } from './attention.ts';
+import { channelAsLeft, withinSentence } from './asLeft.ts';
 import { listed } from './clipped.ts';
 import { onPanel, roundedForPanel } from './onPanel.ts';
 
 /** How things stand with a channel, in plain sentences: what trips first, then what only warns. */
 export function channelSentences(channel: ChannelResult, policy: Policy): string {
+  const left = channelAsLeft(channel);
+  if (!left) return sentencesOf(channel, policy, true);
+  const now =
+    left.verdict === 'within' ? withinSentence(left) : `As left: ${sentencesOf(left, policy, true)}`;
+  return `As found: ${sentencesOf(channel, policy, false)} ${now}`;
+}
+
+/** `holds`: the chain is as it was judged, so that the panel’s number can be converted. */
+function sentencesOf(channel: ChannelResult, policy: Policy, holds: boolean): string {
   const wrong = channel.thresholds.filter((threshold) => isWrong(channel, threshold));
   const worst = worstThreshold(wrong);
   const trips = wrong.filter(({ name, multiplier }) => name.endsWith('danger') && multiplier === 1);
@@ -21,7 +31,7 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
     wrong.some(({ multiplier }) => multiplier !== 1) && told.every((one) => one.multiplier === 1);
   const others = wrong.filter((one) => !told.includes(one) && one.multiplier === 1).map(({ name }) => name);
   return [
-    ...told.map((threshold) => sentenceOf(channel, threshold, policy)),
+    ...told.map((threshold) => sentenceOf(channel, threshold, policy, holds)),
     ...(others.length > 0
       ? [
           `Its ${listed(others)} ${others.length === 1 ? 'is' : 'are'} off as well, as the numbers below show.`,
@@ -36,7 +46,12 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
 export const startUp = /^At start-up, with [^:]*: /u;
 
 /** What is the matter with one threshold, and what its panel's number stands for until the chain is corrected. */
-export function sentenceOf(channel: ChannelResult, threshold: ThresholdResult, policy: Policy): string {
+function sentenceOf(
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+  policy: Policy,
+  holds: boolean,
+): string {
   const words = thresholdSentence(channel, threshold).replace(startUp, '');
   const plain = words.charAt(0).toLowerCase() + words.slice(1);
   const start =
@@ -47,7 +62,9 @@ export function sentenceOf(channel: ChannelResult, threshold: ThresholdResult, p
     threshold.verdict === 'early'
       ? `Expect ${threshold.name.endsWith('danger') ? 'trips' : 'alarms'} without need.`
       : '';
-  return [start, spurious, treatAs(channel, threshold, policy)].filter((part) => part !== '').join(' ');
+  return [start, spurious, holds ? treatAs(channel, threshold, policy) : '']
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 /**

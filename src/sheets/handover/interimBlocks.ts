@@ -2,6 +2,7 @@ import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
+import { channelNow } from './asLeft.ts';
 import { clipped } from './clipped.ts';
 import type { Machine } from './machines.ts';
 import { inOrder, type Place } from './numberLines.ts';
@@ -13,7 +14,7 @@ const conditions =
 
 /** Setpoints that would restore what was meant until the chain is corrected, none without its conditions. */
 export function interimBlocks({ channels }: Machine, place: Place): Block[] {
-  const lines = channels.flatMap((channel) =>
+  const lines = channels.map(channelNow).flatMap((channel) =>
     inOrder(channel.thresholds)
       .filter(({ verdict, multiplier }) => verdict === 'late' && multiplier === 1)
       .map((threshold) => interimLine(channel, threshold, place)),

@@ -6,6 +6,7 @@ import type { ModelRow, SheetModel } from '../model.ts';
 import { formulaList } from '../records/formulaList.ts';
 import { headline } from '../summary/counts.ts';
 import { titleOf } from '../titles.ts';
+import { leftSentence } from './asLeft.ts';
 import { channelBlocks, shownInFull } from './channelBlocks.ts';
 import { clipped } from './clipped.ts';
 import { closingBlock, stepBlocks } from './closingBlocks.ts';
@@ -70,7 +71,7 @@ function headBlock(machine: Machine, report: Report): Block {
 
 /** One sentence that says how things stand. */
 export function standing(machine: Machine): string {
-  const stands = headline(machine.summary);
+  const stands = headline(machine.summary) + leftSentence(machine.channels);
   return machineNeedsAction(machine) ? stands : `${stands} As far as audited, there is nothing to report.`;
 }
 

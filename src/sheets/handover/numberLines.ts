@@ -5,6 +5,7 @@ import type { Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelCell } from '../model.ts';
 import { lineOf, type Line } from '../results/line.ts';
+import { channelAsLeft } from './asLeft.ts';
 import { onPanel, zeroShiftOf } from './onPanel.ts';
 import { otherUnitOf, type OtherUnit } from './otherUnit.ts';
 import { gap, type PageLine } from './page.ts';
@@ -37,7 +38,11 @@ export function numberLines(channel: ChannelResult, policy: Policy, place: Place
   return [
     { entries: headers(other), height: 28 },
     gap,
-    ...lines.map((line) => ({ entries: numbers(line, other, place), threshold: line.threshold })),
+    ...lines.map((line) => ({
+      entries: numbers(line, other, place, channel.asLeft ? ', as found' : ''),
+      threshold: line.threshold,
+    })),
+    ...leftLines(channel, policy, levels, other, place),
     ...lines.flatMap((line) => {
       const found = channel.record?.thresholds.find(
         ({ name, multiplier }) => name === line.threshold.name && multiplier === line.threshold.multiplier,
@@ -47,6 +52,25 @@ export function numberLines(channel: ChannelResult, policy: Policy, place: Place
         : [];
     }),
   ];
+}
+
+/** The same settings with the chain as it was left. */
+function leftLines(
+  channel: ChannelResult,
+  policy: Policy,
+  levels: number,
+  other: OtherUnit | null,
+  place: Place,
+): PageLine[] {
+  const left = channelAsLeft(channel);
+  return inOrder(left?.thresholds ?? []).map((threshold) => ({
+    entries: numbers(
+      { ...lineOf(left ?? channel, threshold, policy, ''), levels },
+      other,
+      place,
+      ', as left',
+    ),
+  }));
 }
 
 /** What trips before what warns, the plain settings before those of start-up. */
@@ -88,7 +112,7 @@ function nameOf({ name, multiplier }: ThresholdResult): string {
   return multiplier === 1 ? name : `${name} × ${multiplier}`;
 }
 
-function numbers(line: Line, other: OtherUnit | null, place: Place): Entry[] {
+function numbers(line: Line, other: OtherUnit | null, place: Place, when = ''): Entry[] {
   const { channel, threshold, worked } = line;
   const { setpoint, multiplier, effective, low, high, shift, shiftFraction } = threshold;
   const [level, signed] = [`level${line.levels}`, `signed${line.levels}`];
@@ -101,7 +125,7 @@ function numbers(line: Line, other: OtherUnit | null, place: Place): Entry[] {
   const panel = onPanel(line);
   const { uncertainty } = channel.sensitivity;
   return [
-    cell(nameOf(threshold) + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''), 'name'),
+    cell(nameOf(threshold) + when + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''), 'name'),
     cell(meant, level) ?? dash,
     acts
       ? calculated(effective, level, formulas.acts)

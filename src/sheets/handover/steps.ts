@@ -1,12 +1,15 @@
 import type { ChannelResult, Finding, ThresholdResult } from '../../audit/report/types.ts';
 import { groupSentence } from '../summary/sentence.ts';
 import { needsAttention } from './attention.ts';
+import { channelNow } from './asLeft.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from './machines.ts';
 
 /** What must be done before start-up, in order: what may explain the rest, trips, chains, measuring, rows to complete. */
 export function stepsBeforeStartUp({ channels, groups }: Machine): readonly string[] {
-  const judged = channels.filter(({ verdict }) => verdict !== 'incomplete');
+  const found = channels.filter(({ verdict }) => verdict !== 'incomplete');
+  const judged = found.filter(({ asLeft }) => asLeft?.verdict !== 'within').map(channelNow);
+  const cured = found.filter(({ asLeft }) => asLeft?.verdict === 'within').map(({ tag }) => tag);
   const wrong = judged.filter(needsAttention);
   const which = (found: (channel: ChannelResult) => boolean) => judged.filter(found).map(({ tag }) => tag);
   const withRule = (rule: RegExp) =>
@@ -68,6 +71,11 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
       late.map(({ tag }) => tag),
       (tags) =>
         `For as long as ${tags} ${late.length === 1 ? 'is' : 'are'} not corrected, tell operations which numbers on the panel stand for the limits (above).`,
+    ),
+    ...one(
+      cured,
+      (tags) =>
+        `Keep the as-left measurements of ${tags} with the machine; groups and trips above are as found: audit again with the as-left values as the measured ones.`,
     ),
     ...one(
       incomplete,

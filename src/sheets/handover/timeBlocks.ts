@@ -4,6 +4,7 @@ import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { needsAttention } from './attention.ts';
+import { asFound } from './asLeft.ts';
 import { clipped } from './clipped.ts';
 import type { Machine } from './machines.ts';
 import { inOrder } from './numberLines.ts';
@@ -18,7 +19,7 @@ export function timeBlocks({ channels }: Machine): Block[] {
       .filter(({ multiplier, daysLate }) => multiplier === 1 && daysLate !== null)
       .map((threshold) => timeLine(channel, threshold)),
   );
-  const title = heading('How much later in time, at the present growth');
+  const title = heading(asFound('How much later in time, at the present growth', channels));
   if (lines.length === 0) {
     return [[space, ...title, line('Not known: no growth is given for the channels above.', 'remark')]];
   }

@@ -4,6 +4,7 @@ import { tripWord } from '../groups/formulas.ts';
 import { wide, type Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { groupSentence, thresholdSentence } from '../summary/sentence.ts';
+import { asFound } from './asLeft.ts';
 import { startUp } from './channelSentences.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from './machines.ts';
@@ -14,7 +15,7 @@ export function idleTripBlocks({ channels, groups }: Machine): Block[] {
   const idle = [...groups.filter(cannotTrip).map(groupLine), ...channels.flatMap(channelLines)];
   const [first = line('None, as far as audited.'), ...rest] = idle;
   return [
-    [space, ...heading('Trips that can’t be relied on to act'), first],
+    [space, ...heading(asFound('Trips that can’t be relied on to act', channels)), first],
     ...rest.map((one): Block => [one]),
   ];
 }
@@ -52,12 +53,12 @@ function idleLine(name: string, what: string, why: string): PageLine {
 }
 
 /** Where the vote of each group really acts, and which channel decides. */
-export function groupBlocks({ groups }: Machine): Block[] {
+export function groupBlocks({ groups, channels }: Machine): Block[] {
   const shown = groups.filter(
     ({ threshold, findings }) => threshold.endsWith('danger') || findings.length > 0,
   );
   if (shown.length === 0) return [];
-  return table([space, ...heading('Voting groups')], headers, shown.map(voteLine));
+  return table([space, ...heading(asFound('Voting groups', channels))], headers, shown.map(voteLine));
 }
 
 const headers: PageLine = {

@@ -6,19 +6,28 @@ import type { Line } from './line.ts';
 /** Intermediate results that stand beside the audit's own so that a reader can follow it; `null` where they don't apply. */
 
 /** +1 where moving towards the probe is positive, −1 where moving away is. */
-export function directionSign({ channel }: Line): number | null {
+export function directionSign({ channel }: Pick<Line, 'channel'>): number | null {
   const { direction } = channel.inputs;
   return direction === null ? null : signOf(direction as Direction);
 }
 
+/**
+ * s·(V0c − V0m): by how much a moved zero shifts every threshold at Km = 1, in the channel's unit; 0 where either voltage is
+ * not known, `null` for channels that have no zero.
+ */
+export function zeroMoved({ channel }: Pick<Line, 'channel'>): number | null {
+  const { zeroConfigured, zeroMeasured, unitsPerVolt } = channel.inputs;
+  const sign = directionSign({ channel });
+  if (unitsPerVolt === null) return null;
+  if (zeroConfigured === null || zeroMeasured === null || sign === null) return 0;
+  return sign * (zeroConfigured - zeroMeasured) * unitsPerVolt;
+}
+
 /** s·(V0c − V0m)/Km: real displacement by which a moved zero shifts every threshold; 0 where either voltage is not known. */
 export function zeroShift(line: Line): number | null {
-  const { zeroConfigured, zeroMeasured, unitsPerVolt } = line.channel.inputs;
   const { measured } = line.channel.sensitivity;
-  const sign = directionSign(line);
-  if (measured === null || unitsPerVolt === null) return null;
-  if (zeroConfigured === null || zeroMeasured === null || sign === null) return 0;
-  return (sign * (zeroConfigured - zeroMeasured) * unitsPerVolt) / measured;
+  const moved = zeroMoved(line);
+  return measured === null || moved === null ? null : moved / measured;
 }
 
 /** Gap voltage at which the monitor acts on a position setpoint, V. */

@@ -1,4 +1,4 @@
-import type { Summary, ThresholdVerdict } from '../../audit/report/types.ts';
+import type { AsLeftCounts, Summary, ThresholdVerdict, VerdictCounts } from '../../audit/report/types.ts';
 import { verdicts } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { heading, wide, type Entry } from './layout.ts';
@@ -16,7 +16,7 @@ const meanings: Readonly<Record<ThresholdVerdict, string>> = {
 };
 
 /** One sentence that says how things stand. */
-export function headline(summary: Summary): string {
+export function headline(summary: VerdictCounts): string {
   const { channels, groupsThatCannotTrip: groups } = summary;
   const parts = verdicts.flatMap((verdict) =>
     verdict === 'within' || summary[verdict] === 0 ? [] : [phrases[verdict](summary[verdict])],
@@ -69,5 +69,25 @@ export function countLines(summary: Summary): readonly (readonly Entry[])[] {
         7,
       ),
     ],
+    ...asLeftLines(summary.asLeft),
+  ];
+}
+
+function asLeftLines({ judged, cured, stillLate, newlyLate }: AsLeftCounts): readonly (readonly Entry[])[] {
+  if (judged === 0) return [];
+  const line = (name: string, count: number, meaning: string): readonly Entry[] => [
+    cell(name, 'strong'),
+    cell(count, 'count'),
+    wide(meaning, 'wrapped', 7),
+  ];
+  return [
+    line('judged as left', judged, 'Channels read again after a correction. The counts above are as found.'),
+    line('cured', cured, 'Not within as found; as left every threshold acts within the tolerance.'),
+    line(
+      'still late',
+      stillLate,
+      'Late, unreachable or undetermined as found, and as left one of these too.',
+    ),
+    line('newly late', newlyLate, 'Late, unreachable or undetermined as left, and not as found.'),
   ];
 }

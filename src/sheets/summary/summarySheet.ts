@@ -38,7 +38,10 @@ export function summarySheet(report: Report): SheetModel {
     ...columnLines(report.columns),
     ...policyLines(report.policy),
     heading('Beside this sheet'),
-    ...guide.map(([name, words]): readonly Entry[] => [wide(name, 'strong', 2), wide(words, 'wrapped', 7)]),
+    ...guide(report).map(([name, words]): readonly Entry[] => [
+      wide(name, 'strong', 2),
+      wide(words, 'wrapped', 7),
+    ]),
   ]);
   const countsFrom = top.length + 1;
   const actionFrom = top.length + counts.length + 1;
@@ -64,7 +67,7 @@ export function summarySheet(report: Report): SheetModel {
   };
 }
 
-const guide = [
+const guide = ({ summary }: Report): readonly (readonly [name: string, words: string])[] => [
   [
     sheetNames.results,
     'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
@@ -74,4 +77,12 @@ const guide = [
     sheetNames.problems,
     'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
   ],
-] as const;
+  ...(summary.asLeft.judged > 0
+    ? [
+        [
+          sheetNames['as found and as left'],
+          'Where each threshold acted as found and acts as left, what is still late first, and how long it may have been so.',
+        ] as const,
+      ]
+    : []),
+];

@@ -164,3 +164,22 @@ describe('numbers of a hand-over sheet, against hand-worked ones', () => {
     );
   });
 });
+
+// Source: worked by hand: 5 · 200/198 = 5.0505; 5 · 200/170 = 5.882, panel 5 · 170/200 = 4.25.
+describe('a channel that was measured again as left', () => {
+  it('stands as found and as left, without advice that holds no more', () => {
+    const sheet = sheetOf({ ...late, asLeft: 198, reading: 2, resolution: 0.1 });
+    const text = textOf(sheet);
+    expect(text).toContain('As found: Danger acts only at 6.25 mil instead of 5 mil');
+    expect(text).toContain(
+      'As left, measured 198 mV/mil, it acts within the tolerance: alert at 3.03 mil, set for 3 mil; danger at 5.051 mil',
+    );
+    expect(text).not.toMatch(/Treat|Interim setpoint|Correct the measuring chain of/u);
+    expect(line(sheet, 'danger, as left')[2]).toBeCloseTo(1000 / 198, 12);
+    expect(text).toContain('1 channel was measured again as left: 1 within the tolerance.');
+    const still = sheetOf({ ...late, asLeft: 170 });
+    expect(textOf(still)).toContain('As left: Danger acts only at 5.882 mil');
+    expect(textOf(still)).toContain('Treat 4.25 mil on the panel as the 5 mil limit');
+    expect(textOf(still)).toContain('Correct the measuring chain of V-1.');
+  });
+});

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { Policy } from '../../../audit/policy/policy.ts';
-import type { ChannelResult } from '../../../audit/report/types.ts';
+import type { ChannelResult, ThresholdResult } from '../../../audit/report/types.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { channelScene } from '../../drawing/channelScene.ts';
 import { RecordPart } from '../../drawing/record/RecordPart.tsx';
@@ -10,8 +10,8 @@ import { CellLink } from '../../parts/CellLink.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';
 import { FindingList } from '../results/FindingList.tsx';
+import { asLeftLine, asLeftReadingsLine, exposureLine, interimNow } from './asLeftLine.ts';
 import { Badge } from './Badge.tsx';
-import { interimLine } from './interimLine.ts';
 import { nextCheck } from './nextCheck.ts';
 
 /** One channel: drawing, what each threshold does, what to check next, findings, and its rows in the workbook. */
@@ -39,12 +39,22 @@ export function ChannelDetail({ channel, policy }: { channel: ChannelResult; pol
           .map((threshold) => (
             <li key={`${threshold.name} ${threshold.multiplier}`}>
               <b>{capital(threshold.name)}</b>: {thresholdSentence(channel, threshold)}
-              {interimLine(channel, threshold) !== null && (
-                <span class="quiet block">{interimLine(channel, threshold)}</span>
-              )}
+              {linesBelow(channel, threshold).map((line) => (
+                <span class="quiet block" key={line}>
+                  {line}
+                </span>
+              ))}
             </li>
           ))}
       </ul>
+      {channel.asLeft && (
+        <>
+          <h4>
+            {auditWords.asLeft} <Badge verdict={channel.asLeft.verdict} />
+          </h4>
+          <p>{asLeftReadingsLine(channel.asLeft)}</p>
+        </>
+      )}
       {channel.record && <RecordPart channel={channel} record={channel.record} policy={policy} />}
       <h4>{auditWords.findings}</h4>
       <FindingList findings={channel.findings} none={auditWords.noFindings} />
@@ -59,4 +69,10 @@ export function ChannelDetail({ channel, policy }: { channel: ChannelResult; pol
       </p>
     </article>
   );
+}
+
+/** What stands below a threshold: how long it may have been so, where it acts as left, and an interim setpoint. */
+function linesBelow(channel: ChannelResult, threshold: ThresholdResult): string[] {
+  const lines = [exposureLine, asLeftLine, interimNow].map((line) => line(channel, threshold));
+  return lines.filter((line) => line !== null);
 }

@@ -45,12 +45,17 @@ const byRule: readonly { readonly rule: RegExp; readonly check?: string }[] = [
   },
 ];
 
+const cured =
+  'As left every threshold acts within the tolerance. Keep both readings with the machine, and look at what happened in the time before it was found.';
+
 /** The next thing a person should check of a channel: a hint, never a verdict. */
 export function nextCheck(channel: ChannelResult): string {
   if (channel.verdict === 'incomplete') {
     const why = leadingFinding(channel);
     return why ? `Complete its row first: ${why.message}` : 'Complete its row first.';
   }
+  const slip = channel.findings.some(({ rule }) => rule === 'unit-slip-suspected');
+  if (channel.asLeft?.verdict === 'within' && channel.verdict !== 'within' && !slip) return cured;
   for (const { rule, check } of byRule) {
     const found = channel.findings.find((finding) => rule.test(finding.rule));
     if (found) return check ?? found.message;

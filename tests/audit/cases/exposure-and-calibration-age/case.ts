@@ -1,18 +1,31 @@
+import type { Exposure } from '../../../../src/audit/report/types.ts';
 import type { GoldenCase } from '../../golden.ts';
 import { DateCell } from '../../../../src/cells/cell.ts';
 import { book } from '../../book.ts';
 
 const day = (iso: string) => new DateCell(Date.parse(`${iso}T00:00:00Z`) / 86_400_000);
 
+/** The same for both thresholds of a channel. */
+const exposed = (period: Omit<Exposure, 'name' | 'multiplier'>): Exposure[] =>
+  (['alert', 'danger'] as const).map((name) => ({ name, multiplier: 1, ...period }));
+
 export const golden: GoldenCase = {
   because:
-    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731.',
+    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731. Without a last good day, or with one that lies after the calibration, the start can not be told; with a calibration that has not come yet, the end can not.',
   book: book(
     [
       'Channels',
       [
-        ['Tag', 'Measured sensitivity (mV/mil)', 'Last good on', 'Calibrated on'],
-        ['exposed', 160, day('2025-01-01'), '27 Nov 2025'],
+        [
+          'Tag',
+          'Measured sensitivity (mV/mil)',
+          'Last good on',
+          'Calibrated on',
+          'As-left sensitivity (mV/mil)',
+        ],
+        ['exposed', 160, day('2025-01-01'), '27 Nov 2025', 170],
+        ['no start', 160, null, '2025-11-27'],
+        ['no end', 160, '2025-01-01', '2026-01-02', 200],
         ['order', 160, '2025-11-28', '2025-11-27'],
         ['good', 200, '2025-01-01', '2025-11-27'],
         ['on time', 200, null, '2024-01-02'],
@@ -26,12 +39,18 @@ export const golden: GoldenCase = {
       'Monitor',
       [
         ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
-        ...['exposed', 'order', 'good', 'on time', 'overdue', 'future', 'two days', 'no day'].map((tag) => [
-          tag,
-          200,
-          3,
-          5,
-        ]),
+        ...[
+          'exposed',
+          'no start',
+          'no end',
+          'order',
+          'good',
+          'on time',
+          'overdue',
+          'future',
+          'two days',
+          'no day',
+        ].map((tag) => [tag, 200, 3, 5]),
       ],
     ],
   ),
@@ -39,19 +58,53 @@ export const golden: GoldenCase = {
     {
       tag: 'exposed',
       verdict: 'late',
-      findings: ['alert-late @ Monitor!C2', 'danger-late @ Monitor!D2', 'period-of-exposure @ Channels!C2'],
+      findings: [
+        'alert-late @ Monitor!C2',
+        'danger-late @ Monitor!D2',
+        'period-of-exposure @ Channels!C2',
+        'alert-as-left-late @ Channels!E2',
+        'danger-as-left-late @ Channels!E2',
+      ],
+      exposure: exposed({ from: '2025-01-01', to: '2025-11-27', days: 330, goesOn: true }),
+    },
+    {
+      tag: 'no start',
+      verdict: 'late',
+      findings: [
+        'alert-late @ Monitor!C3',
+        'danger-late @ Monitor!D3',
+        'exposure-start-unknown @ Channels!C3',
+      ],
+      exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
+    },
+    {
+      tag: 'no end',
+      verdict: 'late',
+      findings: [
+        'alert-late @ Monitor!C4',
+        'danger-late @ Monitor!D4',
+        'calibration-in-the-future @ Channels!D4',
+        'alert-as-left-cured @ Channels!E4',
+        'danger-as-left-cured @ Channels!E4',
+      ],
+      exposure: exposed({ from: '2025-01-01', to: null, days: null, goesOn: false }),
     },
     {
       tag: 'order',
       verdict: 'late',
-      findings: ['alert-late @ Monitor!C3', 'danger-late @ Monitor!D3', 'dates-out-of-order @ Channels!C3'],
+      findings: ['alert-late @ Monitor!C5', 'danger-late @ Monitor!D5', 'dates-out-of-order @ Channels!C5'],
+      exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
     },
     { tag: 'good', verdict: 'within' },
     { tag: 'on time', verdict: 'within' },
-    { tag: 'overdue', verdict: 'within', findings: ['calibration-overdue @ Channels!D6'] },
-    { tag: 'future', verdict: 'within', findings: ['calibration-in-the-future @ Channels!D7'] },
-    { tag: 'two days', verdict: 'within', findings: ['value-not-a-date @ Channels!D8'] },
-    { tag: 'no day', verdict: 'within', findings: ['value-not-a-date @ Channels!D9'] },
+    { tag: 'overdue', verdict: 'within', findings: ['calibration-overdue @ Channels!D8'] },
+    { tag: 'future', verdict: 'within', findings: ['calibration-in-the-future @ Channels!D9'] },
+    { tag: 'two days', verdict: 'within', findings: ['value-not-a-date @ Channels!D10'] },
+    { tag: 'no day', verdict: 'within', findings: ['value-not-a-date @ Channels!D11'] },
   ],
-  says: [/330 days, from 2025-01-01 to 2025-11-27/, /731 days old/],
+  says: [
+    /330 days, from 2025-01-01 to 2025-11-27/,
+    /731 days old/,
+    /\(cell C5\) lies after calibrated on 2025-11-27 \(cell D5\)/,
+  ],
 };

@@ -4,7 +4,7 @@ import { gaps, rowsOf, straight } from '../../recordSheets.ts';
 
 export const golden: GoldenCase = {
   because:
-    'By hand: a straight record of 160 mV/mil acts like its one sensitivity, 5·200/160 = 6.25 mil; −8 V is 50 mil, from which 10 to 90 mil leave 2·40 = 80 mil. Metric: 8 mV/µm is 203.2 mV/mil; 100 µm at 7.874/8. As found goes before as left, the lower sensitivity before the higher.',
+    'By hand: a straight record of 160 mV/mil acts like its one sensitivity, 5·200/160 = 6.25 mil; −8 V is 50 mil, from which 10 to 90 mil leave 2·40 = 80 mil. Metric: 8 mV/µm is 203.2 mV/mil; 100 µm at 7.874/8. As found goes before as left, the lower sensitivity before the higher; as left V-1 is 200 mV/mil and −8 V 40 mil, which leaves 2·30 = 60 mil.',
   book: book(
     [
       'Channels',
@@ -52,7 +52,16 @@ export const golden: GoldenCase = {
     {
       tag: 'V-1',
       verdict: 'late',
-      findings: ['alert-late @ Monitor!C2', 'danger-late @ Monitor!D2', 'several-records @ Records!D13'],
+      findings: [
+        'alert-late @ Monitor!C2',
+        'danger-late @ Monitor!D2',
+        'several-records @ Records!D13',
+        'as-left-sensitivity-from-record @ Channels!A2',
+        'as-left-gap-voltage-missing @ Channels!A2',
+        'alert-as-left-cured @ Channels!A2',
+        'danger-as-left-cured @ Channels!A2',
+      ],
+      asLeft: { sensitivityFrom: 'calibration record', linearReach: 60, verdict: 'within' },
       record: {
         series: 'as found',
         row: 13,

@@ -1,0 +1,48 @@
+import { mayBeLate } from '../../audit/report/change.ts';
+import { rank } from '../../audit/report/order.ts';
+import type {
+  AsLeftResult,
+  AsLeftThreshold,
+  ChannelResult,
+  Exposure,
+  Report,
+  ThresholdResult,
+} from '../../audit/report/types.ts';
+
+/** One line of the sheet: a threshold as found and as left. */
+export interface AsLeftLine {
+  readonly channel: ChannelResult;
+  readonly asLeft: AsLeftResult;
+  readonly found: ThresholdResult;
+  readonly left: AsLeftThreshold;
+  /** `null`: it was not found late or unreachable. */
+  readonly exposure: Exposure | null;
+}
+
+/**
+ * Every threshold that was judged as left: first what is late, unreachable or undetermined as left, what trips before what
+ * warns; then the others, worst first; of equals as the report has them.
+ */
+export function asLeftLines({ channels }: Report): readonly AsLeftLine[] {
+  return channels.flatMap(linesOf).sort(worstAsLeftFirst);
+}
+
+function linesOf(channel: ChannelResult): AsLeftLine[] {
+  const { asLeft, thresholds, exposure } = channel;
+  if (!asLeft) return [];
+  return thresholds.flatMap((found, index): AsLeftLine[] => {
+    const left = asLeft.thresholds[index];
+    if (!left || found.setpoint === null) return [];
+    const own = exposure.find(
+      ({ name, multiplier }) => name === found.name && multiplier === found.multiplier,
+    );
+    return [{ channel, asLeft, found, left, exposure: own ?? null }];
+  });
+}
+
+function worstAsLeftFirst({ left: one }: AsLeftLine, { left: other }: AsLeftLine): number {
+  const late = Number(mayBeLate(other.verdict)) - Number(mayBeLate(one.verdict));
+  const tripping = Number(other.name.endsWith('danger')) - Number(one.name.endsWith('danger'));
+  const worse = rank(one.verdict) - rank(other.verdict);
+  return late || (mayBeLate(one.verdict) ? tripping || worse : worse || tripping);
+}

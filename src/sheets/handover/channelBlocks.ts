@@ -63,7 +63,7 @@ function head({ tag, location, kind, verdict, asLeft }: ChannelResult): PageLine
     entries: [
       wide(clipped(tag), 'tag', 4),
       wide(clipped(about), 'place', 5),
-      wide(asLeft ? `${verdict} as found` : verdict, verdict, 2),
+      wide(asLeft ? `${verdict} as found` : verdict, verdict, 3),
     ],
   };
 }

@@ -15,7 +15,8 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
   if (!left) return sentencesOf(channel, policy, true);
   const now =
     left.verdict === 'within' ? withinSentence(left) : `As left: ${sentencesOf(left, policy, true)}`;
-  return `As found: ${sentencesOf(channel, policy, false)} ${now}`;
+  const found = sentencesOf(channel, policy, false) || 'It acts within the tolerance.';
+  return `As found: ${found} ${now}`;
 }
 
 /** `holds`: the chain is as it was judged, so that the panel’s number can be converted. */
@@ -101,7 +102,7 @@ function bypass({ inputs }: ChannelResult): string[] {
 }
 
 /** The sensitivities and the present reading that the numbers follow from. */
-export function inputsSentence({ sensitivity, inputs, unit, kind }: ChannelResult): string {
+export function inputsSentence({ sensitivity, inputs, unit, kind, asLeft }: ChannelResult): string {
   const { configured, measured, error, uncertainty, coverage } = sensitivity;
   if (configured === null || measured === null) return '';
   const of = sensitivity.unit ?? '';
@@ -110,7 +111,7 @@ export function inputsSentence({ sensitivity, inputs, unit, kind }: ChannelResul
       ? ', its uncertainty not given'
       : ` ± ${percent(uncertainty)} (k = ${amount(coverage ?? NaN, '')})`;
   const parts = [
-    `Sensitivity configured ${amount(configured, of)}, measured ${amount(measured, of)}${sure}: ${signed(error)}.`,
+    `Sensitivity${asLeft ? ' as found' : ''}: configured ${amount(configured, of)}, measured ${amount(measured, of)}${sure}: ${signed(error)}.`,
     kind === 'axial' && inputs.zeroConfigured !== null && inputs.zeroMeasured !== null
       ? `Zero configured ${amount(inputs.zeroConfigured, 'V')}, measured ${amount(inputs.zeroMeasured, 'V')}.`
       : '',

@@ -3,6 +3,7 @@ import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import type { ModelCell } from '../model.ts';
+import { asFound } from './asLeft.ts';
 import { clipped } from './clipped.ts';
 import { inOrder, isNever, type Place } from './numberLines.ts';
 import { lastColumn, type Page } from './page.ts';
@@ -94,7 +95,10 @@ export function barChart({ unit, bars }: Drawing, top: number, rows: number): Ba
   return {
     kind: 'bar',
     bars: 'horizontal',
-    title: `Pale: set at. Dark: really acts at. In ${unit}`,
+    title: `Pale: set at. Dark: ${asFound(
+      'really acts at',
+      bars.map(({ channel }) => channel),
+    )}. In ${unit}`,
     legend: false,
     alternativeText: `Where ${bars.length} thresholds are set and where they really act, in ${unit}; the numbers stand in the lines of the channels.`,
     place: { top, bottom: top + rows - 1, left: 1, right: lastColumn },

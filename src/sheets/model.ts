@@ -61,6 +61,8 @@ export interface SheetModel {
   readonly charts?: readonly ChartModel[];
   readonly print: {
     readonly landscape: boolean;
+    /** The program's or printer's usual paper where left out. */
+    readonly paper?: 'A4' | 'Letter';
     /** Rows repeated on each page, both ends counted from 1. */
     readonly repeatRows?: { readonly from: number; readonly to: number };
     readonly footer?: string;

@@ -12,6 +12,7 @@ export const sheetNames = {
   problems: 'Audit problems',
   records: 'Calibration records',
   fleet: 'Fleet summary',
+  'hand-over': 'Hand-over list',
   'as found and as left': 'As found and as left',
   changes: 'Audit changes',
   drift: 'Audit drift',

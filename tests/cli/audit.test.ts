@@ -116,7 +116,7 @@ describe('the audit command', () => {
     const names = readWorkbook('out.xlsx', readFileSync(join(folder, 'out.xlsx'))).sheets.map(
       (sheet) => sheet.name,
     );
-    expect(names.slice(-6)).toEqual([
+    expect(names.slice(-7)).toEqual([
       'Audit summary',
       'Audit results',
       'Audit groups',

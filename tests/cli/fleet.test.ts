@@ -11,6 +11,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import process from 'node:process';
+import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import type { Report } from '../../src/audit/report/types.ts';
 import { auditCommand } from '../../src/cli/audit/audit.ts';
@@ -221,20 +222,17 @@ describe('the audit of a folder', () => {
     expect(await refusal([plant, '--out', join(plant, 'out')])).toContain('and 2 more files exist');
   });
 
-  test('two runs give the same bytes', async () => {
+  test('two runs give the same files but for their times and what follows from those', async () => {
     const plant = newFolder({ 'a.xlsx': late, 'b.xlsx': sound });
     copyFileSync(demo, join(plant, 'demo.xlsx'));
-    // Sheets show the time to the minute: a run on either side of its end is no pair.
-    const outs = [newFolder({}), newFolder({})] as const;
-    let minute: string;
-    do {
-      minute = new Date().toISOString().slice(0, 16);
-      for (const out of outs) await runFleet(plant, '.', '--out', out, '--force');
-    } while (new Date().toISOString().slice(0, 16) !== minute);
-    const [one, two] = outs;
+    const [one, two] = [newFolder({}), newFolder({})];
+    for (const out of [one, two]) await runFleet(plant, '.', '--out', out, '--force');
     expect(readdirSync(one)).toHaveLength(4);
     for (const name of readdirSync(one)) {
-      expect(readFileSync(join(one, name)).equals(readFileSync(join(two, name)))).toBe(true);
+      const [first, second] = [one, two].map((out) => timeless(join(out, name)));
+      expect(Object.keys(first ?? {})).toEqual(Object.keys(second ?? {}));
+      const differ = Object.keys(first ?? {}).filter((part) => first?.[part] !== second?.[part]);
+      expect(differ).toEqual([]);
     }
   });
 
@@ -332,3 +330,19 @@ describe('the audit of a folder', () => {
     for (const word of ['FOLDER', '--timeout', 'could not be audited']) expect(out).toContain(word);
   });
 });
+
+/** The parts of a workbook as texts, without times, short ids and fingerprints, and the style that marks a text of digits. */
+function timeless(file: string): Record<string, string> {
+  const parts = Object.entries(unzipSync(readFileSync(file)));
+  return Object.fromEntries(
+    parts.map(([name, bytes]) => [
+      name,
+      Buffer.from(bytes)
+        .toString('latin1')
+        .replace(/\d{4}-\d\d-\d\d[T ]\d\d:\d\d(:[\d.]+Z| UTC)/gu, 'TIME')
+        .replace(/\b[0-9a-f]{64}\b/gu, 'HASH')
+        .replace(/\b[0-9a-f]{4}-[0-9a-f]{4}\b/gu, 'ID')
+        .replace(/ s="\d+"/gu, ''),
+    ]),
+  );
+}

@@ -301,6 +301,24 @@ describeWithChromium('task pane', () => {
     await page.getByText('changed since this audit').waitFor({ state: 'detached' });
   });
 
+  it('makes hand-over sheets for every machine, or for one', async () => {
+    await open();
+    await audited('example');
+    const choice = page.getByLabel('Hand-over sheets for');
+    const machines = (await choice.locator('option').allTextContents()).slice(1);
+    expect(machines.length).toBeGreaterThan(1);
+    await press('Make hand-over sheets');
+    await page.getByText('Written:').waitFor();
+    const written = await page.locator('.inline-list .cell-link').allTextContents();
+    expect(written).toEqual(['Hand-over list', ...machines]);
+    const last = machines.at(-1) ?? '';
+    await choice.selectOption(last);
+    await press('Make hand-over sheets');
+    await page.getByText(`because there is a sheet “${last}” already`).waitFor();
+    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual([`${last} (2)`]);
+    expect(await page.getByText('changed since this audit').count()).toBe(0);
+  });
+
   it('keeps the last result when a run is cancelled or refused', async () => {
     await open();
     await audited('example');

@@ -17,6 +17,11 @@ export const optionList = {
     words:
       'write a copy of the workbook with the result sheets behind its own; for a FOLDER, the folder for the copies and the summary of all',
   },
+  handover: {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words: 'write a workbook to hand over: the machines worst first, a sheet to print and sign for each',
+  },
   json: {
     type: 'string',
     value: 'FILE',

@@ -58,6 +58,8 @@ interface ChartFrame {
   readonly title?: string;
   /** What the chart shows, in words, for those who don't see it. */
   readonly alternativeText: string;
+  /** `false`: none, the title says what is what. Programs differ in the order of a legend under lying bars. */
+  readonly legend?: false;
   /** The cells that it covers. */
   readonly place: Area;
 }

@@ -2,7 +2,7 @@ import { needsAction as isStrict } from '../../audit/report/summary.ts';
 import type { Report } from '../../audit/report/types.ts';
 import { actionOf } from '../summary/action.ts';
 import { needsAction, type Item } from '../summary/needsAction.ts';
-import { machinesOf } from './machines.ts';
+import { machineCounts } from './machines.ts';
 import type { Found } from './types.ts';
 
 /** Groups and thresholds that a fleet keeps of each workbook, and shows of all. */
@@ -18,7 +18,7 @@ export function foundIn(report: Report): Found {
   return {
     summary: report.summary,
     strict: isStrict(report.channels, report.groups),
-    machines: machinesOf(report),
+    machines: machineCounts(report),
     actions: ordered.map(({ item, rank, shift }) => ({ ...actionOf(item), rank, shift })),
     actionsInAll: total,
   };

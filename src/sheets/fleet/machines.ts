@@ -1,32 +1,11 @@
-import { summarise } from '../../audit/report/summary.ts';
-import {
-  verdicts,
-  type ChannelResult,
-  type GroupResult,
-  type Report,
-  type VerdictCounts,
-} from '../../audit/report/types.ts';
+import { verdicts, type Report, type VerdictCounts } from '../../audit/report/types.ts';
+import { machinesOf } from '../machines.ts';
 import type { FleetFile, MachineCounts } from './types.ts';
 
 /** The channels of each machine by their verdict, worst machine first. */
-export function machinesOf({ channels, groups }: Report): readonly MachineCounts[] {
-  const byMachine = new Map<string, { channels: ChannelResult[]; groups: GroupResult[] }>();
-  const machineOf = new Map<string, string>();
-  for (const channel of channels) {
-    const machine = channel.machine.trim();
-    machineOf.set(channel.tag, machine);
-    const own = byMachine.get(machine);
-    if (own) own.channels.push(channel);
-    else byMachine.set(machine, { channels: [channel], groups: [] });
-  }
-  for (const group of groups) {
-    const concerned = new Set(group.members.map(({ tag }) => machineOf.get(tag)));
-    for (const machine of concerned) {
-      if (machine !== undefined) byMachine.get(machine)?.groups.push(group);
-    }
-  }
-  return [...byMachine]
-    .map(([machine, own]): MachineCounts => ({ machine, ...summarise(own.channels, own.groups) }))
+export function machineCounts(report: Report): readonly MachineCounts[] {
+  return machinesOf(report)
+    .map(({ name, summary }): MachineCounts => ({ machine: name, ...summary }))
     .sort(worseFirst);
 }
 

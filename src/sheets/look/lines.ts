@@ -1,8 +1,7 @@
+import { widthOfText } from './textWidth.ts';
+
 /** Height of one line of text at the default size, and of the tallest row that is made for a long text, in points. */
 const lineHeight = 15;
-
-/** Letters are narrower than the digits that widths are counted in, bold ones hardly; words do not break to the letter. */
-const lettersPerWidth = 1;
 
 /**
  * Height for a row of wrapped texts in columns of these widths (characters), between one and `most` lines. Stated because
@@ -12,14 +11,30 @@ export function heightOf(texts: readonly string[], widths: readonly number[], mo
   let lines = 1;
   texts.forEach((text, index) => {
     const width = widths[index] ?? 0;
-    if (width > 0) lines = Math.max(lines, linesOf(text, width * lettersPerWidth));
+    if (width > 0) lines = Math.max(lines, linesOf(text, width));
   });
   return lineHeight * Math.min(lines, most);
 }
 
+/** Lines that a text takes in a column, broken between words, and inside a word that is longer than the column. */
 function linesOf(text: string, width: number): number {
-  if (text.length <= width && !text.includes('\n')) return 1;
-  let lines = 0;
-  for (const part of text.split('\n')) lines += Math.max(1, Math.ceil(part.length / width));
+  return text.split('\n').reduce((lines, part) => lines + linesOfPart(part, width), 0);
+}
+
+const gap = widthOfText(' ');
+
+function linesOfPart(text: string, width: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(' ')) {
+    const length = widthOfText(word);
+    if (used > 0 && used + gap + length > width) {
+      lines++;
+      used = 0;
+    } else if (used > 0) used += gap;
+    const broken = Math.max(0, Math.ceil(length / width) - 1);
+    lines += broken;
+    used += length - broken * width;
+  }
   return lines;
 }

@@ -67,7 +67,11 @@ function beyondLimit({ inputs, unit }: ChannelResult, threshold: ThresholdResult
   return [`${capital('beyond the machine’s limit of')} ${amount(inputs.limit ?? NaN, unit ?? '')}.`];
 }
 
-/** Whether a danger acts beyond the machine's limit, given in the setpoint's unit. */
-export function isBeyondLimit(limit: number | null, { name, effective }: ThresholdResult): boolean {
-  return limit !== null && effective !== null && name.endsWith('danger') && Math.abs(effective) > limit;
+/** Whether a danger acts beyond the machine's limit, given in the setpoint's unit; that of start-up is meant to. */
+export function isBeyondLimit(
+  limit: number | null,
+  { name, effective, multiplier }: ThresholdResult,
+): boolean {
+  if (limit === null || effective === null || multiplier !== 1) return false;
+  return name.endsWith('danger') && Math.abs(effective) > limit;
 }

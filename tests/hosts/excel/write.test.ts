@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { audit } from '../../../src/audit/audit.ts';
 import { HostRefused } from '../../../src/hosts/port/port.ts';
+import { handoverSheets } from '../../../src/sheets/handover/handoverSheets.ts';
 import type { SheetModel } from '../../../src/sheets/model.ts';
 import { FakeBook } from '../../office/fake/book.ts';
 import { FormulaCell } from '../../office/fake/entry.ts';
 import { HostError } from '../../office/fake/hostError.ts';
 import { sheetOf } from '../file/write/model.ts';
+import { plant } from '../../sheets/plant.ts';
+import { workbookOf } from '../../sheets/tables.ts';
 import { openInExcel } from './open.ts';
 
 function station(): FakeBook {
@@ -299,4 +303,23 @@ it('a text longer than a request is sent in parts', async () => {
   const sheet = book.find('Texts')!;
   expect(texts.every(([text], row) => sheet.content(row + 1, 1) === text)).toBe(true);
   expect(sheet.content(1, 1)).not.toBeInstanceOf(FormulaCell);
+});
+
+describe('hand-over sheets in Excel', () => {
+  it('are written as they are, with their charts, on the paper asked for', async () => {
+    const report = audit(workbookOf(plant), { now: new Date('2025-03-14T08:05:00Z') });
+    const models = handoverSheets(report).map((model) => ({
+      ...model,
+      print: { ...model.print, paper: 'A4' as const },
+    }));
+    const book = station();
+    const { port } = openInExcel(book);
+    const written = await port.writeSheets(models);
+    expect(written.map(({ given }) => given)).toEqual(models.map(({ name }) => name));
+    const model = models[1]!;
+    const sheet = book.find(model.name)!;
+    expect([sheet.page.get('Orientation'), sheet.page.get('PaperSize')]).toEqual(['Portrait', 'A4']);
+    expect(sheet.page.get('SetPrintArea')).toBe(`A1:L${model.rowCount}`);
+    expect(sheet.charts.map(({ set }) => set.get('Legend.Visible'))).toEqual(model.charts!.map(() => false));
+  });
 });

@@ -12,7 +12,7 @@ export function pageLayoutObject(sheet: FakeSheet, write: () => void): HostObjec
     },
   ];
   return {
-    set: Object.fromEntries(['Orientation', 'Zoom', ...margins].map(keep)),
+    set: Object.fromEntries(['Orientation', 'PaperSize', 'Zoom', ...margins].map(keep)),
     methods: Object.fromEntries([keep('SetPrintTitleRows'), keep('SetPrintArea')]),
     parts: {
       HeadersFooters: () => ({

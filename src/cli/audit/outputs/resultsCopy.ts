@@ -48,12 +48,21 @@ export function copyWith(
       const added = sheetNames.slice(-sheets.length);
       const names = added.map((name) => (isRenamed(name) ? renamed(name) : `'${name.given}'`));
       const more = notes.map((note) => plain(note));
-      said = [`Written: ${given}, with the sheets ${plain(names.join(', '))}.`, ...more];
+      said = [`Written: ${given}, with ${sheetList(names)}.`, ...more];
       known = [...added.filter(isRenamed).map((name) => plain(`New sheet ${renamed(name)}.`)), ...more];
     },
     said: () => said,
     notes: () => known,
   };
+}
+
+/** Sheets named in what the user is told. */
+const mostNamed = 10;
+
+function sheetList(names: readonly string[]): string {
+  const more = names.length - mostNamed;
+  const which = plain(names.slice(0, mostNamed).join(', '));
+  return `${names.length === 1 ? 'the sheet' : 'the sheets'} ${which}${more > 0 ? ` and ${more} more` : ''}`;
 }
 
 interface SheetName {

@@ -2,7 +2,7 @@ import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
 import { dayOf } from '../../../share/dayOf.ts';
 import { shareWorkbook } from '../../../share/shareWorkbook.ts';
 import type { ShareFormulas } from '../../../share/types.ts';
-import { checkWritable, pathOf, readBytes, writeAll } from '../../files.ts';
+import { checkWritable, readBytes, writeAll } from '../../files.ts';
 import { UsageRefused } from '../../refused.ts';
 import { plain } from '../../terminal.ts';
 import { isTextTable } from '../input.ts';
@@ -13,14 +13,11 @@ import type { OutputKind, WantedOutput } from './wanted.ts';
 /** `--share`: a copy of the workbook for people without our functions. */
 export const sharedCopy: OutputKind = {
   check(options) {
-    const { inputs, share, out, force } = options;
+    const { inputs, share, force } = options;
     formulasOf(options);
     if (share === undefined) return;
     if (inputs.some(isTextTable)) {
       throw new UsageRefused('--share copies a workbook; text tables (.csv) have no formulas.');
-    }
-    if (out !== undefined && pathOf(out) === pathOf(share)) {
-      throw new UsageRefused('--share and --out name the same file. Choose two names.');
     }
     checkCopyName('--share', share, inputs[0]);
     checkWritable(share, inputs, force);
@@ -31,8 +28,10 @@ export const sharedCopy: OutputKind = {
 };
 
 /** Whether nothing but a copy to share is asked for, so that the workbook need not hold what can be audited. */
-export function isShareAlone({ share, out, json, policy, map, strict }: Options): boolean {
-  return share !== undefined && !strict && [out, json, policy, map].every((one) => one === undefined);
+export function isShareAlone({ share, strict, ...options }: Options): boolean {
+  const { out, handover, json, since, policy, map } = options;
+  const others = [out, handover, json, since, policy, map];
+  return share !== undefined && !strict && others.every((one) => one === undefined);
 }
 
 /**

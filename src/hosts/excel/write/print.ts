@@ -6,6 +6,7 @@ import { footerText, pageNumbers } from '../../formats/footer.ts';
 export function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
   const { pageLayout } = sheet;
   pageLayout.orientation = print.landscape ? 'Landscape' : 'Portrait';
+  if (print.paper !== undefined) pageLayout.paperSize = print.paper === 'A4' ? 'A4' : 'Letter';
   pageLayout.zoom = { horizontalFitToPages: 1 };
   pageLayout.leftMargin = 28.8;
   pageLayout.rightMargin = 28.8;

@@ -1,120 +1,55 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { Report } from '../../../audit/report/types.ts';
+import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
+import { machineName, machinesOf, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
-import type { WrittenSheet } from '../../../hosts/port/port.ts';
-import { usePort } from '../../app/paneContext.ts';
-import { Notice } from '../../parts/Notice.tsx';
-import { plainMessage } from '../../parts/plainMessage.ts';
-import { Progress } from '../../parts/Progress.tsx';
-import { Said } from '../../parts/Said.tsx';
-import { useDeed } from '../../parts/useDeed.ts';
+import { ChoiceField } from '../../parts/ChoiceField.tsx';
+import { shownText } from '../../parts/shownText.ts';
 import { auditWords } from '../auditWords.ts';
-import { inSlices } from '../run/inSlices.ts';
+import { SheetsDeed } from './SheetsDeed.tsx';
 
 interface WriteSheetsProps {
   readonly report: Report;
-  /** Hears when the pane itself begins and ends to write, so that its own sheets are no change of the workbook. */
+  /** Hears when the pane itself begins and ends to write. */
   readonly onWriting: (under: boolean) => void;
 }
 
-/** Adds the result sheets to the workbook, all or none, and says under which names. */
-export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Element {
-  const port = usePort();
-  const deed = useDeed();
-  const cancel = useRef({ cancelled: false });
-  const [part, setPart] = useState(0);
-  const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
-  const [cancelled, setCancelled] = useState<string | null>(null);
+const everyMachine = 'every';
 
-  const write = async (): Promise<void> => {
-    const own = { cancelled: false };
-    cancel.current = own;
-    setPart(0);
-    setWritten([]);
-    setCancelled(null);
-    onWriting(true);
-    try {
-      const sheets = await inSlices(resultSheetsInSteps(report), () => undefined, own);
-      if (sheets) setWritten(await port.writeSheets(sheets, setPart, own));
-      else setCancelled(auditWords.cancelled);
-    } catch (error) {
-      if (!own.cancelled) throw error;
-      setCancelled(plainMessage(error));
-    } finally {
-      onWriting(false);
-    }
-  };
-
-  return (
-    <div class="deed">
-      {deed.busy ? (
-        <Progress
-          label={auditWords.writing}
-          part={part}
-          cancelText={auditWords.cancel}
-          onCancel={() => {
-            cancel.current.cancelled = true;
-          }}
-        />
-      ) : (
-        <button
-          type="button"
-          class="button button-first"
-          onClick={() => {
-            deed.run(write);
-          }}
-        >
-          {auditWords.write}
-        </button>
-      )}
-      <span class="quiet">{auditWords.writeHint}</span>
-      {deed.refusal !== null && (
-        <Notice tone="problem">
-          <Said text={deed.refusal} />
-        </Notice>
-      )}
-      {cancelled !== null && (
-        <Notice tone="note">
-          <Said text={cancelled} />
-        </Notice>
-      )}
-      {written.length > 0 && (
-        <Notice tone="done">
-          {auditWords.written}
-          <ul class="inline-list">
-            {written.map(({ wanted, given }) => (
-              <li key={given}>
-                <CellOfSheet given={given} />
-                {given !== wanted && <Said text={auditWords.renamed(wanted)} />}
-              </li>
-            ))}
-          </ul>
-        </Notice>
-      )}
-    </div>
-  );
+function valueOf({ name }: Machine): string {
+  return `machine ${name}`;
 }
 
-function CellOfSheet({ given }: { given: string }): JSX.Element {
-  const port = usePort();
-  const deed = useDeed();
+/** What can be written of an audit into the workbook: the result sheets, and sheets to hand over for one machine or all. */
+export function WriteSheets({ report, onWriting }: WriteSheetsProps): JSX.Element {
+  const machines = useMemo(() => machinesOf(report), [report]);
+  const [chosen, setChosen] = useState(everyMachine);
+  const machine = machines.find((one) => valueOf(one) === chosen);
   return (
     <>
-      <button
-        type="button"
-        class="cell-link"
-        onClick={() => {
-          deed.run(() => port.selectCell({ sheet: given, row: 1, column: 1 }));
-        }}
-      >
-        <Said text={given} most={40} />
-      </button>
-      {deed.refusal !== null && (
-        <span class="field-complaint" role="alert">
-          <Said text={deed.refusal} />
-        </span>
+      <SheetsDeed
+        words={auditWords.resultSheets}
+        first
+        sheets={() => resultSheetsInSteps(report)}
+        onWriting={onWriting}
+      />
+      {machines.length > 1 && (
+        <ChoiceField
+          label={auditWords.handOverOf}
+          value={machine ? chosen : everyMachine}
+          choices={[
+            { value: everyMachine, text: auditWords.everyMachine },
+            ...machines.map((one) => ({ value: valueOf(one), text: shownText(machineName(one), 60) })),
+          ]}
+          onChoice={setChosen}
+        />
       )}
+      <SheetsDeed
+        words={auditWords.handOverSheets}
+        sheets={() => (machine ? handoverSheetInSteps(machine, report) : handoverSheetsInSteps(report))}
+        onWriting={onWriting}
+      />
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { hasLegend } from '../../../../sheets/charts/legend.ts';
 import { drawnCells } from '../../../../sheets/charts/cells.ts';
 import type { ChartCells, ChartModel, ScatterSeries } from '../../../../sheets/charts/model.ts';
 import { cellAddress } from '../../../../cells/address.ts';
@@ -65,7 +66,7 @@ function setTitles(chart: Excel.Chart, model: ChartModel): void {
   setTitle(chart.title, model.title);
   setTitle(categoryAxis.title, across.title);
   setTitle(valueAxis.title, up.title);
-  chart.legend.visible = model.series.length > 1;
+  chart.legend.visible = hasLegend(model);
 }
 
 function setTitle(title: Excel.ChartTitle | Excel.ChartAxisTitle, text = ''): void {

@@ -1,3 +1,4 @@
+import { hasLegend } from '../../../../sheets/charts/legend.ts';
 import type {
   BarSeries,
   ChartLine,
@@ -24,7 +25,7 @@ export function setLooks(chart: Excel.Chart, model: ChartModel): void {
     chart.title.format.font.size = chartLooks.titleSize;
     chart.title.format.font.bold = true;
   }
-  if (model.series.length > 1) chart.legend.position = 'Bottom';
+  if (hasLegend(model)) chart.legend.position = 'Bottom';
   if (model.kind === 'scatter') {
     setAxis(categoryAxis, model.xAxis);
     setAxis(valueAxis, model.yAxis);

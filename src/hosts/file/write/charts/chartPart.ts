@@ -1,3 +1,4 @@
+import { hasLegend } from '../../../../sheets/charts/legend.ts';
 import type { ChartModel } from '../../../../sheets/charts/model.ts';
 import { chartLooks } from '../../../formats/chartLooks.ts';
 import type { Dialect } from '../package/namespaces.ts';
@@ -10,8 +11,7 @@ import { textSize, title } from './text.ts';
  * A chart's part (CT_ChartSpace; ECMA-376 part 1, 21.2). Blanks are gaps; hidden rows are drawn too.
  */
 export function chartPart(chart: ChartModel, references: References, dialect: Dialect): string {
-  const legend =
-    chart.series.length > 1 ? '<c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend>' : '';
+  const legend = hasLegend(chart) ? '<c:legend><c:legendPos val="b"/><c:overlay val="0"/></c:legend>' : '';
   const untitled = chart.title === undefined || chart.title === '';
   return [
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',

@@ -37,7 +37,7 @@ export function sheetFrame(
       merged(merges),
       shades.map((rule, index) => shading(rule, shadeNumber(rule), index + 1)).join(''),
       '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
-      `<pageSetup orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
+      `<pageSetup${print.paper === undefined ? '' : ` paperSize="${paperSizes[print.paper]}"`} orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
       headerFooter(print.footer ?? ''),
       pageBreaks(print.newPages ?? []),
       hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
@@ -45,6 +45,9 @@ export function sheetFrame(
     ].join(''),
   };
 }
+
+/** Numbers of paper sizes (ECMA-376 part 1, 18.3.1.63). */
+const paperSizes = { Letter: 1, A4: 9 } as const;
 
 function view(freeze: SheetModel['freeze']): string {
   const { rows, columns: fixed } = freeze ?? { rows: 0, columns: 0 };

@@ -1,0 +1,55 @@
+import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import { amount, capital } from '../../audit/report/wording.ts';
+
+/** A channel as it was left, in place of as it was found; `null` where it was not judged as left. The present reading is one as found. */
+export function channelAsLeft(channel: ChannelResult): ChannelResult | null {
+  const { asLeft, inputs } = channel;
+  if (!asLeft) return null;
+  const { sensitivity, thresholds, verdict, linearReach } = asLeft;
+  return {
+    ...channel,
+    sensitivity,
+    thresholds,
+    verdict,
+    record: null,
+    inputs: {
+      ...inputs,
+      gapVoltage: asLeft.gapVoltage ?? inputs.gapVoltage,
+      linearReach,
+      reading: null,
+      realReading: null,
+    },
+  };
+}
+
+/** The channel as it stands now: as left where that was judged, else as found. */
+export function channelNow(channel: ChannelResult): ChannelResult {
+  return channelAsLeft(channel) ?? channel;
+}
+
+/** Where the plain settings of a channel act as left, all within the tolerance. */
+export function withinSentence({ thresholds, unit, sensitivity }: ChannelResult): string {
+  const level = (value: number | null) => amount(value ?? NaN, unit ?? '');
+  const acts = thresholds
+    .filter(({ multiplier, effective }) => multiplier === 1 && effective !== null)
+    .map(
+      ({ name, effective, setpoint }: ThresholdResult) =>
+        `${name} at ${level(effective)}, set for ${level(setpoint)}`,
+    );
+  const measured = amount(sensitivity.measured ?? NaN, sensitivity.unit ?? '');
+  return `As left, measured ${measured}, it acts within the tolerance: ${acts.join('; ')}.`;
+}
+
+/** What a part of the sheet goes by, where some of it was judged as left. */
+export function asFound(words: string, channels: readonly ChannelResult[]): string {
+  return channels.some(({ asLeft }) => asLeft !== null) ? `${words}, as found` : words;
+}
+
+/** How many channels act within the tolerance as left, and how many do not; nothing where none was judged as left. */
+export function leftSentence(channels: readonly ChannelResult[]): string {
+  const judged = channels.flatMap(({ tag, asLeft }) => (asLeft ? [{ tag, verdict: asLeft.verdict }] : []));
+  if (judged.length === 0) return '';
+  const within = judged.filter(({ verdict }) => verdict === 'within').length;
+  const all = `${judged.length} ${judged.length === 1 ? 'channel was' : 'channels were'} measured again as left`;
+  return ` ${capital(all)}: ${within} within the tolerance${within === judged.length ? '' : `, ${judged.length - within} not`}.`;
+}

@@ -1,0 +1,96 @@
+import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import { cell } from '../cells.ts';
+import { wide } from '../look/layout.ts';
+import { decimalsFor } from '../look/significant.ts';
+import { channelNow } from './asLeft.ts';
+import { clipped } from './clipped.ts';
+import type { Machine } from '../machines.ts';
+import { inOrder, type Place } from './numberLines.ts';
+import { heading, line, space, table, text, type Block, type PageLine } from './page.ts';
+
+const conditions =
+  'The cure is to correct the chain. A changed setpoint is only a measure for the meantime: it needs the change procedure of the site, ' +
+  'people authorised for it, and it is taken back when the chain is corrected.';
+
+/** Setpoints that would restore what was meant until the chain is corrected, none without its conditions. */
+export function interimBlocks({ channels }: Machine, place: Place): Block[] {
+  const lines = channels.map(channelNow).flatMap((channel) =>
+    inOrder(channel.thresholds)
+      .filter(({ verdict, multiplier }) => verdict === 'late' && multiplier === 1)
+      .map((threshold) => interimLine(channel, threshold, place)),
+  );
+  if (lines.length === 0) return [];
+  return table([space, ...heading('Interim measures, on conditions'), ...text(conditions)], headers, lines);
+}
+
+const headers: PageLine = {
+  height: 28,
+  entries: [
+    cell('Channel', 'labelLeft'),
+    cell('Setting', 'labelLeft'),
+    cell('Set now', 'label'),
+    cell('Interim setpoint', 'label'),
+    cell('Rounded to steps of', 'label'),
+    cell('Panel shows now', 'label'),
+    cell('Room above that', 'label'),
+    cell('Unit', 'labelCentred'),
+    wide('Mind', 'labelLeft', 4),
+  ],
+};
+
+/** C set now, D interim setpoint, F what the panel shows; counted away from zero on the setpoint's own side. */
+const room = 'SIGN(C{r})*(D{r}-F{r})';
+
+function interimLine(channel: ChannelResult, threshold: ThresholdResult, place: Place): PageLine {
+  const { tag, unit, inputs } = channel;
+  const { name, setpoint, interimSetpoint } = threshold;
+  const { resolution, reading } = inputs;
+  const level = `level${decimalsFor(setpoint)}`;
+  const above =
+    interimSetpoint === null || reading === null || setpoint === null
+      ? null
+      : Math.sign(setpoint) * (interimSetpoint - reading);
+  return {
+    entries: [
+      { value: clipped(tag, 60), style: 'name' },
+      { value: name, style: 'wrapped' },
+      cell(setpoint, level),
+      cell(interimSetpoint, level) ?? cell('none', 'word'),
+      cell(resolution, level) ?? cell('–', 'dash'),
+      cell(reading, level) ?? cell('–', 'dash'),
+      above === null
+        ? cell('–', 'dash')
+        : { value: above, style: `signed${decimalsFor(setpoint)}`, formula: place(room) },
+      cell(unit, 'centred'),
+      wide(mind(channel, threshold, above), above !== null && above <= 0 ? 'warned' : 'wrapped', 4),
+    ],
+  };
+}
+
+function mind(
+  { inputs }: ChannelResult,
+  { name, interimSetpoint }: ThresholdResult,
+  above: number | null,
+): string {
+  if (interimSetpoint === null) {
+    return 'No setpoint on its own side restores it: correct the chain.';
+  }
+  const acts = name.endsWith('danger') ? 'trips' : 'alarms';
+  return [
+    above === null
+      ? 'No present reading: read the panel before anything is entered.'
+      : above <= 0
+        ? `Lies at or below what the panel shows now: ${acts} on entry.`
+        : '',
+    inputs.resolution === null ? 'Not rounded: round it to the monitor’s step, to the early side.' : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** Says so where nothing is offered, so that nobody looks for it. */
+export const noInterim: Block = [
+  space,
+  ...heading('Interim measures'),
+  line('None is offered: no threshold is merely late.'),
+];

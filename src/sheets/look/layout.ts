@@ -1,0 +1,68 @@
+import type { Area } from '../../cells/sheet.ts';
+import { cell } from '../cells.ts';
+import type { ModelCell, ModelRow, ModelValue } from '../model.ts';
+
+/** A cell that reaches over several columns, its text wrapped. */
+export interface Wide {
+  readonly value: ModelValue;
+  readonly style: string;
+  /** Columns it covers. */
+  readonly span: number;
+}
+
+/** A cell that may be empty, or reach over several columns. */
+export type Entry = ModelCell | Wide | undefined;
+
+/** What a row's height is worked out from: its entries, the text of each, and the width in characters that each has. */
+export interface Written {
+  readonly entries: readonly Entry[];
+  readonly texts: readonly string[];
+  readonly across: readonly number[];
+}
+
+export interface Layout {
+  readonly rows: readonly ModelRow[];
+  readonly merges: readonly Area[];
+}
+
+/** Rows one below the other in columns of these widths; merged cells follow from their entries. */
+export function layOut(
+  lines: readonly (readonly Entry[])[],
+  widths: readonly number[],
+  heightOfRow: (written: Written, index: number) => number,
+): Layout {
+  const merges: Area[] = [];
+  const rows = lines.map((entries, index): ModelRow => {
+    const row = index + 1;
+    const cells: (ModelCell | undefined)[] = [];
+    const texts: string[] = [];
+    const across: number[] = [];
+    for (const entry of entries) {
+      const left = cells.length + 1;
+      const span = entry && 'span' in entry ? entry.span : 1;
+      const right = left + span - 1;
+      if (span > 1) merges.push({ top: row, left, bottom: row, right });
+      const own = cellOf(entry);
+      cells.push(own);
+      // The look of a merged cell is that of all cells under it.
+      for (let column = left; column < right; column++)
+        cells.push(own && entry && { value: null, style: entry.style ?? 'text' });
+      texts.push(typeof own?.value === 'string' ? own.value : '');
+      // Each column has room for 5/7 of a character beside its width (ECMA-376 part 1, 18.3.1.13).
+      across.push(widths.slice(left - 1, right).reduce((sum, width) => sum + width, ((span - 1) * 5) / 7));
+    }
+    return { height: heightOfRow({ entries, texts, across }, index), cells };
+  });
+  return { rows, merges };
+}
+
+/** A wide entry without a text keeps its look: a line to write on. */
+function cellOf(entry: Entry): ModelCell | undefined {
+  if (entry === undefined || !('span' in entry)) return entry;
+  return cell(entry.value, entry.style) ?? { value: null, style: entry.style };
+}
+
+/** A text over columns of the page, from where it stands. */
+export function wide(value: ModelValue, style: string, span: number): Wide {
+  return { value, style, span };
+}

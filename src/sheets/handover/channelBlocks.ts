@@ -1,6 +1,8 @@
 import type { Policy } from '../../audit/policy/policy.ts';
+import { rank } from '../../audit/report/order.ts';
 import type { ChannelResult } from '../../audit/report/types.ts';
 import { wide } from '../look/layout.ts';
+import { channelNow } from './asLeft.ts';
 import { furtherFindings, needsAttention } from './attention.ts';
 import { channelSentences, inputsSentence } from './channelSentences.ts';
 import { clipped } from './clipped.ts';
@@ -11,11 +13,11 @@ import { heading, line, space, text, type Block, type PageLine } from './page.ts
 /** Channels that get a block of numbers; those after them, the less bad ones, get a line each. */
 const mostBlocks = 60;
 
-/** The channels of a machine that don't act as meant, worst first, each with its sentences and its numbers. */
-export function channelBlocks({ channels }: Machine, policy: Policy, place: Place): Block[] {
-  const wrong = channels.filter(needsAttention);
+/** The channels of a machine that don't act as meant, or did not, worst now first, each with its sentences and its numbers. */
+export function channelBlocks(machine: Machine, policy: Policy, place: Place): Block[] {
+  const wrong = calling(machine);
   if (wrong.length === 0) return [];
-  const title = [space, ...heading('Channels that do not act as set, worst first')];
+  const title = [space, ...heading(titleOver(wrong))];
   const blocks = wrong.slice(0, mostBlocks).flatMap((channel, index): Block[] => {
     const [numbers = [], ...further] = channelBlock(channel, policy, place);
     return [[...(index === 0 ? title : []), ...numbers], ...further];
@@ -35,9 +37,22 @@ export function channelBlocks({ channels }: Machine, policy: Policy, place: Plac
   ];
 }
 
-/** The thresholds that are shown to scale and in numbers. */
-export function shownInFull({ channels }: Machine): readonly ChannelResult[] {
-  return channels.filter(needsAttention).slice(0, mostBlocks);
+function titleOver(wrong: readonly ChannelResult[]): string {
+  const cured = wrong.some(({ asLeft }) => asLeft?.verdict === 'within');
+  return cured
+    ? 'Channels that do not act as set, or did not when found; the worst now first'
+    : 'Channels that do not act as set, worst first';
+}
+
+/** Channels that need attention, the worst as they stand now first; of equals as in the report. */
+function calling({ channels }: Machine): readonly ChannelResult[] {
+  const now = (channel: ChannelResult) => rank(channelNow(channel).verdict);
+  return channels.filter(needsAttention).toSorted((one, other) => now(one) - now(other));
+}
+
+/** The channels whose thresholds are shown to scale and in numbers. */
+export function shownInFull(machine: Machine): readonly ChannelResult[] {
+  return calling(machine).slice(0, mostBlocks);
 }
 
 /** A channel's sentences and numbers, and what else was found of it. */
@@ -57,13 +72,15 @@ function channelBlock(channel: ChannelResult, policy: Policy, place: Place): rea
   ];
 }
 
-function head({ tag, location, kind, verdict, asLeft }: ChannelResult): PageLine {
+function head(channel: ChannelResult): PageLine {
+  const { tag, location, kind, asLeft } = channel;
+  const { verdict } = channelNow(channel);
   const about = [location, kind ?? ''].filter((part) => part !== '').join(' · ');
   return {
     entries: [
       wide(clipped(tag), 'tag', 4),
       wide(clipped(about), 'place', 5),
-      wide(asLeft ? `${verdict} as found` : verdict, verdict, 3),
+      wide(asLeft ? `${verdict} as left` : verdict, verdict, 3),
     ],
   };
 }
@@ -73,7 +90,7 @@ function lineFor(channel: ChannelResult, policy: Policy): PageLine {
     entries: [
       wide(clipped(channel.tag), 'name', 2),
       wide(clipped(channelSentences(channel, policy), 800), 'wrapped', 8),
-      wide(channel.verdict, channel.verdict, 2),
+      wide(channelNow(channel).verdict, channelNow(channel).verdict, 2),
     ],
   };
 }

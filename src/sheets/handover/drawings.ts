@@ -3,7 +3,7 @@ import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import type { ModelCell } from '../model.ts';
-import { asFound } from './asLeft.ts';
+import { channelNow } from './asLeft.ts';
 import { clipped } from './clipped.ts';
 import { inOrder, isNever, type Place } from './numberLines.ts';
 import { lastColumn, type Page } from './page.ts';
@@ -23,11 +23,11 @@ export interface Drawing {
 /** Pairs of bars in one drawing: twelve channels with their alert and danger. */
 const mostBars = 24;
 
-/** Alerts and dangers of these channels, a drawing a unit, each small enough to be read on a page. */
+/** Alerts and dangers of these channels as they stand now, a drawing a unit, each small enough to be read on a page. */
 export function drawingsOf(channels: readonly ChannelResult[]): readonly Drawing[] {
   const byUnit = new Map<string, Bar[][]>();
   for (const channel of channels) {
-    const bars = inOrder(channel.thresholds)
+    const bars = inOrder(channelNow(channel).thresholds)
       .filter((threshold) => threshold.multiplier === 1 && threshold.effective !== null)
       .map((threshold) => ({ channel, threshold }));
     if (bars.length === 0) continue;
@@ -95,10 +95,7 @@ export function barChart({ unit, bars }: Drawing, top: number, rows: number): Ba
   return {
     kind: 'bar',
     bars: 'horizontal',
-    title: `Pale: set at. Dark: ${asFound(
-      'really acts at',
-      bars.map(({ channel }) => channel),
-    )}. In ${unit}`,
+    title: `Pale: set at. Dark: really acts at${bars.some(({ channel }) => channel.asLeft) ? ', as left where measured again' : ''}. In ${unit}`,
     legend: false,
     alternativeText: `Where ${bars.length} thresholds are set and where they really act, in ${unit}; the numbers stand in the lines of the channels.`,
     place: { top, bottom: top + rows - 1, left: 1, right: lastColumn },

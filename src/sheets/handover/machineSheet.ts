@@ -28,6 +28,7 @@ export function machineSheet(machine: Machine, report: Report, name: string): Sh
   const [first, ...more] = drawings.map((drawing) => ({ drawing, block: roomFor(drawing) }));
   const blocks: Block[] = [
     headBlock(machine, report),
+    ...(machineNeedsAction(machine) ? stepBlocks(machine) : []),
     ...(first ? [first.block] : []),
     ...bodyBlocks(machine, report, place),
     ...more.map(({ block }) => block),
@@ -86,7 +87,6 @@ function bodyBlocks(machine: Machine, { policy }: Report, place: Place): Block[]
     ...groupBlocks(machine),
     ...timeBlocks(machine),
     ...(interim.length > 0 ? interim : shownInFull(machine).length > 0 ? [noInterim] : []),
-    ...stepBlocks(machine),
     ...notJudgedBlocks(machine),
   ];
 }

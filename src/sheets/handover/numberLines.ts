@@ -70,6 +70,7 @@ function leftLines(
       place,
       ', as left',
     ),
+    threshold,
   }));
 }
 

@@ -70,12 +70,12 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
     ...one(
       late.map(({ tag }) => tag),
       (tags) =>
-        `For as long as ${tags} ${late.length === 1 ? 'is' : 'are'} not corrected, tell operations which numbers on the panel stand for the limits (above).`,
+        `For as long as ${tags} ${late.length === 1 ? 'is' : 'are'} not corrected, tell operations which numbers on the panel stand for the limits (below).`,
     ),
     ...one(
       cured,
       (tags) =>
-        `Keep the as-left measurements of ${tags} with the machine; groups and trips above are as found: audit again with the as-left values as the measured ones.`,
+        `Keep the as-left measurements of ${tags} with the machine; groups and trips below are as found: audit again with the as-left values as the measured ones.`,
     ),
     ...one(
       incomplete,

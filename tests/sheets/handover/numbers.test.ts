@@ -182,4 +182,22 @@ describe('a channel that was measured again as left', () => {
     expect(textOf(still)).toContain('Treat 4.25 mil on the panel as the 5 mil limit');
     expect(textOf(still)).toContain('Correct the measuring chain of V-1.');
   });
+
+  // Source: worked by hand: 160 of 200 is late as found, 198 within as left; 199 is within as found, 170 late as left.
+  it('stands by its worst state now: one that was made worse before one that was cured', () => {
+    const cured = { ...late, tag: 'V-1', asLeft: 198 };
+    const worse = { ...late, tag: 'V-2', measured: 199, asLeft: 170 };
+    const sheet = sheetOf(cured, worse);
+    const heads = textOf(sheet)
+      .split('\n')
+      .filter((text) => / as left$/u.test(text) && text.startsWith('V-'));
+    expect(heads.map((text) => text.split(' | ').at(0))).toEqual(['V-2', 'V-1']);
+    expect(heads[0]).toMatch(/late as left$/u);
+    expect(heads[1]).toMatch(/within as left$/u);
+    const drawn = rowsOf(sheet).flatMap((cells) => {
+      const at = cells.findIndex((cell) => cell?.value === 'V-2 danger');
+      return at < 0 ? [] : [cells[at + 2]?.value];
+    });
+    expect(drawn).toEqual([expect.closeTo(1000 / 170, 12)]);
+  });
 });

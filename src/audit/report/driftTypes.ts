@@ -33,7 +33,7 @@ export interface DriftForecast {
   readonly on: string | null;
   /** From when it may have been reached, by the confidence band of the line; `null`: it may be outside already. */
   readonly earliest: string | null;
-  /** By when it has been reached for certain; `null`: it may never be. */
+  /** By when it has been reached, at that level; `null`: it may never be. */
   readonly latest: string | null;
 }
 

@@ -1,7 +1,7 @@
 import type { StraightLine } from '../record/straightLine.ts';
 import { meanY } from './reachesLevel.ts';
 
-/** From where a line may have reached a level, and by where it has for certain, in the unit of x. */
+/** From where a line may have reached a level, and by where it has, at a level of confidence, in the unit of x. */
 export interface LevelSpan {
   /** `-Infinity`: the line may lie beyond the level wherever one looks. */
   readonly from: number;

@@ -12,7 +12,7 @@ import type { AsLeftLine } from './lines.ts';
 const headerRow = 4;
 const wrapping = columns.map(({ style, width }) => (style === 'wrapped' ? width : 0));
 /** Columns of words, whose headers stand at the left. */
-const worded = new Set<unknown>(['text', 'strong', 'wrapped', 'verdict']);
+const worded = new Set<unknown>(['text', 'strong', 'wrapped']);
 
 const reading =
   'The verdict of a channel is that of what was found. As left, what was not read again stays as found: the zero, and the gap voltage; an uncertainty does not. Late from is the last day known to be good.';
@@ -28,7 +28,7 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
   return {
     name: sheetNames['as found and as left'],
     widths: columns.map(({ width }) => width),
-    styles: { ...frameStyles, ...levelStyles, verdict: { bold: true, valign: 'top' } },
+    styles: { ...frameStyles, ...levelStyles, verdict: { bold: true, align: 'center', valign: 'top' } },
     formulas: templates,
     rowCount: lastRow,
     *rows() {

@@ -92,14 +92,14 @@ export const driftColumns = [
   { id: 'on', header: 'Reached on', width: 12, style: 'text', value: ({ drift }) => drift.leaves.on },
   {
     id: 'earliest',
-    header: 'Perhaps from',
+    header: 'Earliest, at that level',
     width: 13,
     style: 'wrapped',
     value: ({ drift: { leaves } }) => leaves.earliest ?? (leaves.limit === null ? null : 'already'),
   },
   {
     id: 'latest',
-    header: 'For certain by',
+    header: 'Latest, at that level',
     width: 13,
     style: 'wrapped',
     value: ({ drift: { leaves } }) => leaves.latest ?? (leaves.limit === null ? null : 'may never'),

@@ -76,7 +76,7 @@ export function driftSheet(report: Report, drifting: readonly Drifting[]): Sheet
 }
 
 const reading =
-  'Least-squares line of the sensitivity against time, all readings as equal; a year has 365.25 days. “Perhaps from” and “for certain by” are where the confidence band of the line meets the edge of the tolerance. Dates are as audited; the other figures follow the readings, the tolerance and the level. Readings from before a correction do not count. It is a forecast by a straight line, no promise.';
+  'Least-squares line of the sensitivity against time, all readings as equal; a year has 365.25 days. “Earliest” and “latest” are where the confidence band of the line meets the edge of the tolerance. Dates are as audited; the other figures follow the readings, the tolerance and the level. Readings from before a correction do not count. It is a forecast by a straight line, no promise.';
 
 /** Two cells above the table that its formulas go by. */
 function constants(

@@ -8,21 +8,29 @@ import { Differences } from './differences.ts';
 import { titleOfSheet } from './runs.ts';
 import type { PartCheck } from './verification.ts';
 
+/** Sheets of an audit, and the same sheets made anew. */
+export interface SheetsMadeAnew {
+  readonly models: readonly SheetModel[];
+  readonly sheets: readonly Sheet[];
+  /** Sheets to hand over: each stands on its own, so that one that is not there is no edit. */
+  readonly handOver: { readonly models: readonly SheetModel[]; readonly sheets: readonly Sheet[] };
+}
+
 /** Compares the sheets of an audit, cell by cell, with the same sheets made anew. Tells the part done. */
-export function* compareSheets(
-  models: readonly SheetModel[],
-  sheets: readonly Sheet[],
-): Steps<number, PartCheck> {
+export function* compareSheets({ models, sheets, handOver }: SheetsMadeAnew): Steps<number, PartCheck> {
   const differences = new Differences();
   const said: string[] = [];
   const compared = new Set<Sheet>();
-  const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  const all = [...models, ...handOver.models];
+  const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
-  for (const model of models) {
+  for (const model of all) {
     const title = titleIn(model);
-    const sheet = sheets.find((one) => titleOfSheet(one) === title && !compared.has(one));
+    const sheet =
+      sheets.find((one) => titleOfSheet(one) === title && !compared.has(one)) ??
+      handOver.sheets.find((one) => subjectOf(one) === subjectIn(model) && !compared.has(one));
     if (!sheet) {
-      said.push(missing(title, model.name));
+      if (!handOver.models.includes(model)) said.push(missing(title, model.name));
       continue;
     }
     compared.add(sheet);
@@ -30,8 +38,18 @@ export function* compareSheets(
     said.push(...rows.said);
     done += model.rowCount;
   }
-  said.push(...surplus(sheets.filter((sheet) => !compared.has(sheet))));
+  said.push(...surplus([...sheets, ...handOver.sheets].filter((sheet) => !compared.has(sheet))));
   return partOf(said, differences);
+}
+
+/** What a sheet to hand over is about: its machine, or that it is the list. All have the same title. */
+function subjectOf({ rows }: Sheet): unknown {
+  return rows[1]?.[0];
+}
+
+function subjectIn(model: SheetModel): unknown {
+  const [, second] = model.rows();
+  return second?.cells[0]?.value;
 }
 
 /**

@@ -8,6 +8,8 @@ import type { AuditRun } from './verification.ts';
 export interface FoundRun {
   readonly id: string;
   readonly sheets: readonly Sheet[];
+  /** Sheets to hand over that were made from it. */
+  readonly handOver: readonly Sheet[];
   /** `undefined` where its summary sheet is missing. */
   readonly evidence: StoredEvidence | undefined;
 }
@@ -15,7 +17,7 @@ export interface FoundRun {
 export interface FoundRuns {
   /** Newest first; those without a time last. */
   readonly runs: readonly FoundRun[];
-  /** Result sheets without an id. */
+  /** Result sheets without an id, and sheets to hand over without the results they were made from. */
   readonly without: readonly Sheet[];
 }
 
@@ -28,17 +30,24 @@ export function findRuns(workbook: Workbook): FoundRuns {
     if (id === undefined) without.push(sheet);
     else byId.set(id, [...(byId.get(id) ?? []), sheet]);
   }
-  const runs = [...byId].map(([id, sheets]): FoundRun => {
+  const runs: FoundRun[] = [];
+  for (const [id, all] of byId) {
+    const [handOver, sheets] = [all.filter(isHandOver), all.filter((sheet) => !isHandOver(sheet))];
     const summary = sheets.find((sheet) => isTitleOf('summary', titleOfSheet(sheet)));
-    return { id, sheets, evidence: summary && storedEvidence(summary) };
-  });
+    if (sheets.length === 0) without.push(...handOver);
+    else runs.push({ id, sheets, handOver, evidence: summary && storedEvidence(summary) });
+  }
   return { runs: runs.toSorted((a, b) => timeOf(b) - timeOf(a)), without };
 }
 
+function isHandOver(sheet: Sheet): boolean {
+  return isTitleOf('hand-over', titleOfSheet(sheet));
+}
+
 /** An audit as it says of itself. */
-export function asRun({ id, sheets, evidence }: FoundRun): AuditRun {
+export function asRun({ id, sheets, handOver, evidence }: FoundRun): AuditRun {
   const { time = '', version = '', input = '' } = evidence ?? {};
-  return { id, generated: time, version, input, sheets: sheets.map(({ name }) => name) };
+  return { id, generated: time, version, input, sheets: [...sheets, ...handOver].map(({ name }) => name) };
 }
 
 /** Cell A1 of a result sheet. */

@@ -7,6 +7,7 @@ import { asPart, finish, type Steps } from '../audit/steps.ts';
 import { version as ourVersion } from '../audit/version.ts';
 import type { Workbook } from '../cells/sheet.ts';
 import { resultsFingerprint, sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
+import { handoverSheetsInSteps } from '../sheets/handover/handoverSheets.ts';
 import { resultSheetsInSteps } from '../sheets/resultSheets.ts';
 import { isTitleOf } from '../sheets/titles.ts';
 import { editedInputs } from './editedInputs.ts';
@@ -40,7 +41,7 @@ export function* verifyInSteps(workbook: Workbook): Steps<number, Verification> 
 type Parts = Pick<Verification, 'inputs' | 'policy' | 'results'>;
 
 function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
-  const { evidence, sheets } = run;
+  const { evidence, sheets, handOver } = run;
   if (!evidence) {
     const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked.`;
     return { inputs: unknown, policy: unknown, results: edited(said) };
@@ -59,7 +60,10 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const alone = storedBasis(evidence)?.comparedWith === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
     const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
-    const results = yield* asPart(compareSheets(models, sheets), (part) => rest(0.3 + 0.7 * part));
+    const handedOver =
+      handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0.3));
+    const anew = { models, sheets, handOver: { models: handedOver, sheets: handOver } };
+    const results = yield* asPart(compareSheets(anew), (part) => rest(0.3 + 0.7 * part));
     const unsaid = results.state === 'as audited' ? editedSummary(run, evidence) : [];
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
   }
@@ -146,7 +150,7 @@ function* inputsPart(
 }
 
 /** Where results can't be made anew alike: whether the sheets are still those that the audit wrote. */
-function* byFingerprint({ sheets }: FoundRun, evidence: StoredEvidence): Steps<number, PartCheck> {
+function* byFingerprint({ sheets, handOver }: FoundRun, evidence: StoredEvidence): Steps<number, PartCheck> {
   const fingerprints = storedFingerprints(evidence);
   if (!fingerprints) return edited('The fingerprints of the sheets are no longer readable in the evidence.');
   const found = yield* compareFingerprints(fingerprints, sheets);
@@ -154,6 +158,7 @@ function* byFingerprint({ sheets }: FoundRun, evidence: StoredEvidence): Steps<n
   const other = [
     ...(evidence.version === ourVersion ? [] : [otherVersion(evidence.version)]),
     ...(compared === null ? [] : [otherSource(compared)]),
+    ...(handOver.length === 0 ? [] : [handOverUnknown]),
   ];
   return withNote(found, other);
 }
@@ -178,6 +183,8 @@ function otherSource(input: string): string {
   return `The audit was compared with ${input}, which is not at hand here: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
 }
 
+const handOverUnknown =
+  'The sheets to hand over carry no fingerprint of their own and were not checked: make them anew.';
 const clean: PartCheck = { state: 'as audited', said: [], cells: [], more: 0 };
 const unknown: PartCheck = { state: 'not known', said: [], cells: [], more: 0 };
 const nothing: Parts = { inputs: unknown, policy: unknown, results: unknown };

@@ -10,6 +10,7 @@ import { titleOfSheet } from '../../src/evidence/runs.ts';
 import { verify } from '../../src/evidence/verify.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
+import { handoverSheets } from '../../src/sheets/handover/handoverSheets.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { hostile, plant } from '../sheets/plant.ts';
 import { sheetOf, workbookOf, type Listed } from '../sheets/tables.ts';
@@ -213,6 +214,41 @@ describe('the station with its results', () => {
     expect(results.said[0]).toContain('made by rules version 0.1.0');
     const [, ...others] = results.said;
     expect(others).toEqual(["Sheet 'Audit summary' was edited: its fingerprint is another."]);
+  });
+});
+
+describe('sheets to hand over beside the results', () => {
+  const report = audit(readWorkbook('station.xlsx', demoBytes), { now });
+  const handOver = readWorkbook('h.xlsx', newWorkbook(handoverSheets(report))).sheets;
+  const [list, ...machines] = handOver;
+  const withAll = { ...written, sheets: [...written.sheets, ...handOver] };
+
+  it('are as audited, all of them or some', () => {
+    expect(states(verify(withAll))).toBe(asAudited);
+    expect(verify(withAll).checked?.sheets).toContain(list?.name);
+    const some = { ...written, sheets: [...machines.slice(2, 4), ...written.sheets] };
+    expect(states(verify(some))).toBe(asAudited);
+  });
+
+  it('a cell that was edited is named, and so is a sheet that was copied', () => {
+    const { book, row, column } = typed(withAll, 'K-101 Gas compressor', isResult, 4);
+    const { results } = verify(book);
+    expect(results.state).toBe('edited');
+    expect(results.cells).toEqual([
+      expect.objectContaining({ sheet: 'K-101 Gas compressor', row, column: columnLetters(column) }),
+    ]);
+    const twin = {
+      ...withAll,
+      sheets: [...withAll.sheets, ...machines.slice(0, 1).map((sheet) => ({ ...sheet, name: 'Copy' }))],
+    };
+    expect(verify(twin).results.said).toEqual([expect.stringContaining('carries a title of this audit')]);
+  });
+
+  it('alone can not be checked, and with other rules that is said', () => {
+    const { checked, without } = verify({ name: 'h.xlsx', sheets: handOver });
+    expect([checked, without.length]).toEqual([null, handOver.length]);
+    const { book } = typed(withAll, 'Audit summary', (cell) => cell === report.version, '0.1.0');
+    expect(verify(book).results.said.join()).toContain('sheets to hand over');
   });
 });
 

@@ -25,6 +25,9 @@ export interface SheetRun {
   readonly onRow: () => Promise<void>;
 }
 
+/** The font of new workbooks, by whose letters the widths and heights of result sheets are planned; size in points. */
+const usualFont: IStyleData = { ff: 'Calibri', fs: 11 };
+
 /** Rows and columns that a sheet of the grid has at least, so that there is room to work. */
 const leastRows = 60;
 const leastColumns = 20;
@@ -81,6 +84,7 @@ export async function sheetData(
     name: given.get(model.name) ?? model.name,
     rowCount: Math.max(leastRows, count + 20),
     columnCount: Math.max(leastColumns, widest + 5),
+    defaultStyle: usualFont,
     cellData,
     rowData,
     columnData: Object.fromEntries(model.widths.map((width, index) => [index, { w: columnPixels(width) }])),

@@ -2,7 +2,9 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { audit } from '../../src/audit/audit.ts';
 import { addSheets } from '../../src/hosts/file/write/addSheets.ts';
+import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
+import { handoverSheets } from '../../src/sheets/handover/handoverSheets.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { type BenchVisit, serveBench, visitBench } from '../bench-page/openPage.ts';
 import { startChromium } from '../chromium.ts';
@@ -31,19 +33,21 @@ const screen = async (
     await visit.close();
   }
 };
-const paper = (): Uint8Array => {
-  const name = 'harbour-station.xlsx';
-  const original = readFileSync(join(workbooks, name));
-  const report = audit(readWorkbook(name, original), { now });
-  return printedPage(addSheets(original, resultSheets(report)).bytes, 'Tripdrift audit – summary');
-};
+const name = 'harbour-station.xlsx';
+const original = readFileSync(join(workbooks, name));
+const report = audit(readWorkbook(name, original), { now });
+const summary = (): Uint8Array =>
+  printedPage(addSheets(original, resultSheets(report)).bytes, 'Tripdrift audit – summary');
+/** The first page of the sheet of the machine with this channel. */
+const handOver = (tag: string): Uint8Array => printedPage(newWorkbook(handoverSheets(report)), tag);
 
 try {
   mkdirSync(folder, { recursive: true });
   const pictures = {
     'bench.webp': await screen({ width: 1200, height: 760 }, auditedScreen),
     'quick-answer.webp': await screen({ width: 1200, height: 1000 }, quickScreen),
-    'summary-on-paper.webp': paper(),
+    'summary-on-paper.webp': summary(),
+    'hand-over-on-paper.webp': handOver('K101-1Y'),
   };
   for (const [name, png] of Object.entries(pictures)) {
     const webp = await packed(browser, png);

@@ -68,6 +68,11 @@ export interface SheetModel {
     readonly footer?: string;
     /** The part of the sheet that is printed; all of it where left out. */
     readonly area?: Area;
+    /**
+     * Percent of its size at which it is printed; as large as one page is wide where left out. Excel heeds `newPages` only
+     * with a percentage (from memory).
+     */
+    readonly scale?: number;
     /** Rows with which a new page begins, in rising order; hosts that know no page breaks pass over them. */
     readonly newPages?: readonly number[];
   };

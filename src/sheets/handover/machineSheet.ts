@@ -28,8 +28,8 @@ export function machineSheet(machine: Machine, report: Report, name: string): Sh
   const [first, ...more] = drawings.map((drawing) => ({ drawing, block: roomFor(drawing) }));
   const blocks: Block[] = [
     headBlock(machine, report),
-    ...(machineNeedsAction(machine) ? stepBlocks(machine) : []),
     ...(first ? [first.block] : []),
+    ...(machineNeedsAction(machine) ? stepBlocks(machine) : []),
     ...bodyBlocks(machine, report, place),
     ...more.map(({ block }) => block),
     closingBlock(report),

@@ -36,6 +36,9 @@ const styles: Readonly<Record<string, CellStyle>> = {
   inputPercent: { ...input, numberFormat: '0.0%' },
 };
 
+/** Percent at which a probe of 18 points fills a page of Letter, and the sheet is narrower than one of A4 with wider letters too. */
+const scale = 63;
+
 const howToRead =
   'Numbers with a formula follow from the cells of their own block; the tinted cells may be changed.';
 const out = { fill: palette.paleOrange, color: tones.ink, bold: true } as const;
@@ -79,6 +82,7 @@ export function recordsSheet(
     charts: blocks.flatMap(({ record, places }) => recordCharts(record, places)),
     print: {
       landscape: false,
+      scale,
       footer: footerOf(report),
       area: { top: 1, left: 1, bottom: Math.max(1, bottom), right: printedColumns },
       newPages: blocks.slice(1).map(({ places }) => places.top),

@@ -25,7 +25,7 @@ export function sheetFrame(
     before: [
       '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
       `<worksheet xmlns="${dialect.main}"${hasCharts ? ` xmlns:r="${dialect.relationships}"` : ''}>`,
-      '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>',
+      print.scale === undefined ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : '',
       view(sheet.freeze),
       '<sheetFormatPr defaultRowHeight="15"/>',
       columns(sheet.widths),
@@ -37,13 +37,19 @@ export function sheetFrame(
       merged(merges),
       shades.map((rule, index) => shading(rule, shadeNumber(rule), index + 1)).join(''),
       '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
-      `<pageSetup${print.paper === undefined ? '' : ` paperSize="${paperSizes[print.paper]}"`} orientation="${print.landscape ? 'landscape' : 'portrait'}" fitToWidth="1" fitToHeight="0"/>`,
+      pageSetup(print),
       headerFooter(print.footer ?? ''),
       pageBreaks(print.newPages ?? []),
       hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
       '</worksheet>',
     ].join(''),
   };
+}
+
+function pageSetup({ paper, scale, landscape }: SheetModel['print']): string {
+  const size = paper === undefined ? '' : ` paperSize="${paperSizes[paper]}"`;
+  const scaled = scale === undefined ? ' fitToWidth="1" fitToHeight="0"' : ` scale="${scale}"`;
+  return `<pageSetup${size}${scaled} orientation="${landscape ? 'landscape' : 'portrait'}"/>`;
 }
 
 /** Numbers of paper sizes (ECMA-376 part 1, 18.3.1.63). */

@@ -91,7 +91,10 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     },
   };
   const seated = channel.group !== '' || channel.voting !== '';
-  return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
+  const member = seated
+    ? memberOf(result.tag, settings.row, thresholds, left?.thresholds ?? null, channel)
+    : null;
+  return { result, member };
 }
 
 const asLeftOfUnusable: Parameters<Say>[0] = {

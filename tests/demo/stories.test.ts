@@ -13,6 +13,7 @@ const leftOut: Readonly<Record<string, string>> = {
   ...Object.fromEntries(
     [
       'gap-outside-record',
+      'record-as-left-of-another-day',
       'record-disagrees-with-list',
       'record-not-falling',
       'record-of-another-kind',

@@ -73,18 +73,19 @@ function headBlock(machine: Machine, report: Report): Block {
 
 /** One sentence that says how things stand. */
 export function standing(machine: Machine): string {
-  const stands = headline(machine.summary) + leftSentence(machine.channels);
+  const [found, left] = [headline(machine.summary), leftSentence(machine.channels)];
+  const stands = left === '' ? found : `As found: ${found.charAt(0).toLowerCase()}${found.slice(1)}${left}`;
   return machineNeedsAction(machine) ? stands : `${stands} As far as audited, there is nothing to report.`;
 }
 
 function bodyBlocks(machine: Machine, { policy }: Report, place: Place): Block[] {
-  if (!machineNeedsAction(machine)) return [...unaffectedBlocks(machine), ...groupBlocks(machine)];
+  if (!machineNeedsAction(machine)) return [...unaffectedBlocks(machine), ...groupBlocks(machine, policy)];
   const interim = interimBlocks(machine, place);
   return [
     ...channelBlocks(machine, policy, place),
     ...unaffectedBlocks(machine),
     ...idleTripBlocks(machine),
-    ...groupBlocks(machine),
+    ...groupBlocks(machine, policy),
     ...timeBlocks(machine),
     ...(interim.length > 0 ? interim : shownInFull(machine).length > 0 ? [noInterim] : []),
     ...notJudgedBlocks(machine),

@@ -111,3 +111,10 @@ it('the audit behind it counts the days by the calendar: 2024 has 366', () => {
   const [channel] = reportOf([{ ...cured, lastGood: '2024-01-01', calibrated: '2025-01-01' }]).channels;
   expect(channel!.exposure[0]).toMatchObject({ days: 366, goesOn: false });
 });
+
+it('reports nothing only where there are no remarks to look at either', () => {
+  expect(textOf(sheetOf({ ...fine, calibrated: '2025-01-01' }))).toContain('there is nothing to report.');
+  const old = textOf(sheetOf({ ...fine, calibrated: '2020-01-01' }));
+  expect(old).toContain('no threshold calls for action, but there are remarks to look at.');
+  expect(old).not.toContain('nothing to report');
+});

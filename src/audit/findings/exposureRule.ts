@@ -29,7 +29,11 @@ export function exposureRule(
   const names = namesOf(bad);
   const since = ending(thresholds, asLeft);
   if (from === null) {
-    const message = `From when on the ${names} may have been late or unable to act can't be told: no day is given on which the channel was last good. It was found on ${isoDate(to)}. ${since} Enter the day.`;
+    const why =
+      lastGoodOn === null
+        ? 'no day is given on which the channel was last good'
+        : 'the day given as last good is the very day on which it was found';
+    const message = `From when on the ${names} may have been late or unable to act can't be told: ${why}. It was found on ${isoDate(to)}. ${since} Enter the day on which it was last good before that.`;
     say({ rule: 'exposure-start-unknown', severity: 'note', message, ...at });
     return;
   }

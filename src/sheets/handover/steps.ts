@@ -119,6 +119,17 @@ function withinBeyond({ inputs, thresholds }: ChannelResult): boolean {
 }
 
 const usual = 'Check that probe, cable and driver belong together in length and type.';
+const zero = 'Measure the zero voltage at the mechanical zero, and correct the zero in the monitor.';
+
+/** A zero that moved makes thresholds late whatever the sensitivity is. */
+function usualFor({ kind, inputs }: ChannelResult): string {
+  const moved =
+    kind === 'axial' &&
+    inputs.zeroMeasured !== null &&
+    inputs.zeroConfigured !== null &&
+    inputs.zeroMeasured !== inputs.zeroConfigured;
+  return moved ? `${zero} ${usual}` : usual;
+}
 
 /** The chains to correct, those together whose readings point to the same. A hint stands as one, never as a verdict. */
 function chains(wrong: readonly ChannelResult[]): string[] {
@@ -127,7 +138,7 @@ function chains(wrong: readonly ChannelResult[]): string[] {
     const off = channel.thresholds.some(({ verdict }) => verdict === 'late' || verdict === 'early');
     const hint = hintOf(channel);
     if (!off && hint === null) continue;
-    const words = hint === null ? usual : `The readings point to this, as a hint only: ${hint}`;
+    const words = hint === null ? usualFor(channel) : `The readings point to this, as a hint only: ${hint}`;
     byHint.set(words, [...(byHint.get(words) ?? []), channel.tag]);
   }
   return [...byHint].map(

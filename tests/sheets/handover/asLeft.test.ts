@@ -118,3 +118,21 @@ it('reports nothing only where there are no remarks to look at either', () => {
   expect(old).toContain('no threshold calls for action, but there are remarks to look at.');
   expect(old).not.toContain('nothing to report');
 });
+
+// T = (20·200 + 1·(−10 + 11)·1000)/200 = 25 mil with the configured sensitivity: the zero alone makes it late.
+it('an axial channel that is late by its zero is not sent after its cable alone', () => {
+  const axial: Listed = {
+    ...fine,
+    kind: 'axial',
+    alert: 15,
+    danger: 20,
+    direction: 'toward',
+    zeroConfigured: -10,
+  };
+  expect(textOf(sheetOf({ ...axial, zeroMeasured: -11 }))).toContain(
+    '1.  Correct the measuring chain of V-1. Measure the zero voltage at the mechanical zero, and correct the zero in the monitor. Check that probe',
+  );
+  expect(textOf(sheetOf({ ...axial, zeroMeasured: -10, measured: 160 }))).toContain(
+    '1.  Correct the measuring chain of V-1. Check that probe',
+  );
+});

@@ -1,5 +1,5 @@
 import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
-import { amount, capital, percent } from '../../audit/report/wording.ts';
+import { amount, capital } from '../../audit/report/wording.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 
 /** A channel as it was left, in place of as it was found; `null` where it was not judged as left. The present reading is one as found. */
@@ -32,7 +32,7 @@ export function channelNow(channel: ChannelResult): ChannelResult {
  * Where the plain settings of a channel act as left, all within the tolerance; a danger beyond the machine's limit all the
  * same, and what the judgement leans on, are said.
  */
-export function withinSentence({ thresholds, unit, sensitivity, kind, inputs }: ChannelResult): string {
+export function withinSentence({ thresholds, unit, kind, inputs }: ChannelResult): string {
   const level = (value: number | null) => amount(value ?? NaN, unit ?? '');
   const acts = thresholds
     .filter(({ multiplier, effective }) => multiplier === 1 && effective !== null)
@@ -40,11 +40,6 @@ export function withinSentence({ thresholds, unit, sensitivity, kind, inputs }: 
       ({ name, effective, setpoint }: ThresholdResult) =>
         `${name} at ${level(effective)}, set for ${level(setpoint)}`,
     );
-  const measured = amount(sensitivity.measured ?? NaN, sensitivity.unit ?? '');
-  const sure =
-    sensitivity.uncertainty === null
-      ? 'its uncertainty not given'
-      : `± ${percent(sensitivity.uncertainty)} (k = ${amount(sensitivity.coverage ?? NaN, '')})`;
   const beyond = thresholds
     .filter((threshold) => isBeyondLimit(inputs.limit, threshold))
     .map(
@@ -54,7 +49,7 @@ export function withinSentence({ thresholds, unit, sensitivity, kind, inputs }: 
     kind === 'axial' && inputs.zeroMeasured !== null
       ? ` That holds with the zero as found, ${amount(inputs.zeroMeasured, 'V')}: it was not read as left.`
       : '';
-  return `As left, measured ${measured}, ${sure}, it acts within the tolerance: ${acts.join('; ')}.${beyond.join('')}${zero}`;
+  return `As left it acts within the tolerance: ${acts.join('; ')}.${beyond.join('')}${zero}`;
 }
 
 /** What a part of the sheet goes by, where some of it was judged as left. */

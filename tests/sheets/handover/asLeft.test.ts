@@ -34,7 +34,7 @@ describe('what must be done of a channel that is right as left', () => {
   it('says what the judgement leans on: the uncertainty as left, and the zero that was not read', () => {
     const zeros = { kind: 'axial', zeroConfigured: -10, zeroMeasured: -10.1, direction: 'toward' } as const;
     const text = textOf(sheetOf({ ...cured, ...zeros, alert: 15, danger: 20, asLeftUncertainty: 1 }));
-    expect(text).toContain('As left, measured 200 mV/mil, ± 1 % (k = 2), it acts within the tolerance');
+    expect(text).toContain('As left measured 200 mV/mil ± 1 % (k = 2): 0 %.');
     expect(text).toContain('That holds with the zero as found, −10.1 V: it was not read as left.');
     expect(textOf(sheetOf(cured))).not.toContain('zero as found');
   });

@@ -5,7 +5,14 @@ import { parsePolicy } from '../../src/audit/policy/policy.ts';
 import type { ChannelResult, Report, ThresholdResult } from '../../src/audit/report/types.ts';
 import { now } from './golden.ts';
 import { layOut, type LaidOut } from './layout.ts';
-import { asLeftOf, groupOf, thresholdsOf, type PlannedChannel, type Worked } from './oracle.ts';
+import {
+  asLeftOf,
+  groupAsLeftOf,
+  groupOf,
+  thresholdsOf,
+  type PlannedChannel,
+  type Worked,
+} from './oracle.ts';
 import { plans, type Plan } from './planned.ts';
 
 function audited({ policy }: Plan, { workbook }: LaidOut): Report {
@@ -128,6 +135,13 @@ function sameGroups(report: Report, { channels, policy }: Plan, laid: LaidOut): 
       expect(group.canTrip).toBe(expected.effective !== null);
       expect(expected.decidedBy).toEqual(expect.arrayContaining([...group.decidedBy]));
       expect(group.decidedBy.length > 0).toBe(group.canTrip);
+      const left = groupAsLeftOf(members, policy, threshold, Number(members[0]!.voting![0]));
+      expect(group.asLeft === null, `${name} ${threshold} as left`).toBe(left === undefined);
+      if (!group.asLeft || !left) continue;
+      near(group.asLeft.effective, left.effective, unit, `${name} ${threshold} effective as left`);
+      expect(group.asLeft.canTrip).toBe(left.effective !== null);
+      expect(left.decidedBy).toEqual(expect.arrayContaining([...group.asLeft.decidedBy]));
+      expect(group.asLeft.decidedBy.length > 0).toBe(group.asLeft.canTrip);
     }
   }
   expect(report.groups).toHaveLength(found);

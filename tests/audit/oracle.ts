@@ -78,15 +78,33 @@ export interface Worked {
  */
 export function asLeftOf(c: PlannedChannel, policy: PlannedPolicy): Worked[] | undefined {
   if (c.asLeft === null || c.measured === null) return undefined;
-  return thresholdsOf(
-    {
-      ...c,
-      measured: c.asLeft,
-      uncertainty: c.asLeftUncertainty,
-      gapVoltage: c.asLeftGapVoltage ?? c.gapVoltage,
-      reading: null,
-    },
+  return thresholdsOf(leftBehind(c), policy);
+}
+
+function leftBehind(c: PlannedChannel): PlannedChannel {
+  return {
+    ...c,
+    measured: c.asLeft,
+    uncertainty: c.asLeftUncertainty,
+    gapVoltage: c.asLeftGapVoltage ?? c.gapVoltage,
+    reading: null,
+  };
+}
+
+/** A group as left: the members with a reading of their own as left, the others as found; `undefined`: none has one. */
+export function groupAsLeftOf(
+  members: readonly PlannedChannel[],
+  policy: PlannedPolicy,
+  name: string,
+  m: number,
+): WorkedGroup | undefined {
+  const judged = (c: PlannedChannel) => c.asLeft !== null && c.measured !== null;
+  if (!members.some(judged)) return undefined;
+  return groupOf(
+    members.map((c) => (judged(c) ? leftBehind(c) : c)),
     policy,
+    name,
+    m,
   );
 }
 

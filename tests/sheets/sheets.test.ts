@@ -166,6 +166,17 @@ describe('the summary', () => {
     );
   });
 
+  it('does not say “nothing” of what is late as left alone, and names the sheet that shows it', () => {
+    const text = textOf(reportOf([{ ...healthy, asLeft: 160 }]), 'Audit summary');
+    expect(text).toContain('Nothing as found, as far as could be audited.');
+    expect(text).toContain(
+      'As left, 1 channel is late, unreachable or undetermined: see the sheet “As found and as left”.',
+    );
+    const still = textOf(reportOf([{ ...healthy, measured: 160, asLeft: 160 }]), 'Audit summary');
+    expect(still).toContain('As left, 1 channel is late');
+    expect(textOf(reportOf([{ ...healthy, asLeft: 200 }]), 'Audit summary')).not.toContain('As left, ');
+  });
+
   it('shows at most 25 things to act on and says how many more there are', () => {
     const many = Array.from({ length: 20 }, (_, index): Listed => ({
       ...healthy,

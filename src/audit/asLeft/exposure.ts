@@ -10,15 +10,15 @@ export interface Period {
 
 /**
  * From when a channel was last known to be good to when its fault was measured. A day after the day of the audit, or a last
- * good day after the calibration, tells nothing.
+ * good day that does not lie before the calibration, tells nothing.
  */
 export function periodOfExposure(
   { lastGoodOn, calibratedOn }: Pick<Channel, 'lastGoodOn' | 'calibratedOn'>,
   today: number,
 ): Period {
   const to = calibratedOn !== null && calibratedOn <= today ? calibratedOn : null;
-  const from = lastGoodOn !== null && lastGoodOn <= (calibratedOn ?? today) ? lastGoodOn : null;
-  return { from: from !== null && from <= today ? from : null, to };
+  if (lastGoodOn === null || lastGoodOn > today) return { from: null, to };
+  return { from: calibratedOn === null || lastGoodOn < calibratedOn ? lastGoodOn : null, to };
 }
 
 const none: readonly Exposure[] = [];

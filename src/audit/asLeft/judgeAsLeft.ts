@@ -12,7 +12,7 @@ import { channelVerdict } from '../report/order.ts';
 import type { AsLeftResult } from '../report/types.ts';
 import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Policy } from '../policy/policy.ts';
-import { recordAsLeft } from './records.ts';
+import { leftBetween, recordAsLeft, sayOfOtherDays } from './records.ts';
 import { asLeftReadings, hasAsLeft, type AsLeftReadings } from './readings.ts';
 
 /**
@@ -25,7 +25,9 @@ export function judgeAsLeft(
   found: Audited,
   say: Say,
 ): AsLeftResult | null {
-  const record = recordAsLeft(chosen);
+  const between = leftBetween(row.calibratedOn, chosen, found.today);
+  const record = recordAsLeft(chosen, between);
+  sayOfOtherDays(chosen, between, say);
   if (!hasAsLeft(row, record)) return null;
   const { channel: asFound, policy } = found;
   const readings = asLeftReadings(row, record, asFound, policy, say);

@@ -5,6 +5,7 @@ import { placed } from '../rows/complaint.ts';
 import { isoDate } from '../tables/found.ts';
 import { channelReadings, type ReadChannel } from './channelReadings.ts';
 import { driftLine } from './driftLine.ts';
+import { newerReading } from './newerReading.ts';
 import { driftMessage, tooFewMessage } from './driftMessage.ts';
 
 /** A channel's drift, and what is to be said about it. */
@@ -27,6 +28,8 @@ export function auditDrift(of: ReadChannel, policy: Policy, today: number): Audi
   const readings = all.filter(({ day }) => day <= today);
   const { configured, sensitivityUnit } = of.channel;
   const unit = sensitivityUnit.text;
+  const newer = newerReading(of.channel, readings);
+  if (newer) findings.push(newer);
   const found = driftLine(readings, { configured, unit, tolerance: policy.tolerance, today });
   const say = (rule: string, severity: Finding['severity'], message: string): void => {
     findings.push(placed(of.table, of.row.row, { rule, severity, message, column: 'measured' }));
@@ -35,10 +38,23 @@ export function auditDrift(of: ReadChannel, policy: Policy, today: number): Audi
     if (of.history.length > 0) say('drift-not-told', 'note', tooFewMessage(found));
     return { drift: null, findings };
   }
-  if (leavesEarly(found, policy)) {
+  if (isOutsideUnseen(found, configured, policy)) {
+    const unseen = 'The last reading was still within it: measure the chain now, and find out why it drifts.';
+    say('drift-leaves-tolerance', 'warning', `${driftMessage(found, policy, null)} ${unseen}`);
+  } else if (leavesEarly(found, policy)) {
     say('drift-leaves-tolerance', 'warning', driftMessage(found, policy, dueDate(found, policy)));
   } else say('drift-of-sensitivity', 'note', driftMessage(found, policy, null));
   return { drift: found, findings };
+}
+
+/** Whether the line lies outside the tolerance on the day of the audit, on its way out, and the last reading does not show it. */
+function isOutsideUnseen(
+  { readings, leaves }: DriftResult,
+  configured: number,
+  { tolerance }: Policy,
+): boolean {
+  const last = readings.at(-1)?.sensitivity ?? NaN;
+  return leaves.state === 'outside' && leaves.limit !== null && Math.abs(last / configured - 1) <= tolerance;
 }
 
 /** Whether the line is within the tolerance at the last reading and leaves it before the next calibration is due. */

@@ -13,14 +13,15 @@ export interface Counting<T extends DatedValue> {
   readonly readings: readonly T[];
   /** Place of the first that counts. */
   readonly from: number;
-  /** What was found on the day of the last correction; `undefined` where there was none. */
+  /** What was found before the last correction; `undefined` where there was none. */
   readonly found: T | undefined;
 }
 
 /**
  * Brings readings into the order of their dates, as found before as left, and leaves out those that repeat the value of
- * their day. The last as-left reading that differs from what was found on its day is a correction: the readings count
- * from it on, itself included. Of equals the first given is kept.
+ * their day. The last as-left reading that differs from what was found on its day is a correction, or, where nothing was
+ * found that day, from what was found last, if nothing was left since: an outage may take more than a day. The readings
+ * count from it on, itself included. Of equals the first given is kept.
  */
 export function countingReadings<T extends DatedValue>(all: readonly T[]): Counting<T> {
   const inOrder = all.toSorted(
@@ -29,11 +30,14 @@ export function countingReadings<T extends DatedValue>(all: readonly T[]): Count
   const readings: T[] = [];
   let from = 0;
   let found: T | undefined;
+  let open: T | undefined;
   for (const reading of inOrder) {
     const ofDay = sameDay(readings, reading.day);
+    const before = reading.asLeft ? (ofDay.findLast(({ asLeft }) => !asLeft) ?? open) : undefined;
+    open = reading.asLeft ? undefined : reading;
     if (ofDay.some(({ sensitivity }) => isSameNumber(sensitivity, reading.sensitivity))) continue;
-    const before = reading.asLeft ? ofDay.findLast(({ asLeft }) => !asLeft) : undefined;
-    if (before) [from, found] = [readings.length, before];
+    if (before && !isSameNumber(before.sensitivity, reading.sensitivity))
+      [from, found] = [readings.length, before];
     readings.push(reading);
   }
   return { readings, from, found };

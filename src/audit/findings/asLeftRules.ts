@@ -81,18 +81,37 @@ function ofThreshold(before: ThresholdResult, left: AsLeftThreshold, twice: Audi
   } else if (left.change === 'cured') {
     tell('as-left-cured', 'note', `${acts}, within the tolerance. ${asFound}`);
   }
+  const { limit } = twice.channel;
+  if (limit !== null && isBeyondLimit(left, limit)) {
+    const all = isBeyondLimit(before, limit) ? 'as it was as found' : 'as found it was not';
+    tell(
+      'as-left-beyond-limit',
+      'critical',
+      `acts at ${amount(left.effective ?? NaN, unit)} as left, beyond the limit of ${amount(limit, unit)}; ${all}.`,
+    );
+  }
   if (!isWorse(before, left, twice.found.policy.tolerance)) return;
-  const { sensitivityUnit } = twice.channel;
-  const [was, is] = [twice.found.channel.measured, twice.channel.measured].map((value) =>
-    amount(value, sensitivityUnit.text),
-  );
   const verdicts = `${before.verdict} as found, ${verdict} as left`;
   const levels = `${amount(before.effective ?? NaN, unit)} and ${amount(left.effective ?? NaN, unit)}`;
   tell(
     'as-left-worse',
     'warning',
-    `is worse as left than as found: ${verdicts}, at ${levels}. The sensitivity went from ${was} to ${is}: find out what was changed.`,
+    `is worse as left than as found: ${verdicts}, at ${levels}. ${whatMoved(twice)}: find out what was changed.`,
   );
+}
+
+/** Whether a plain danger acts beyond the greatest real displacement that the machine allows, in the channel's unit. */
+function isBeyondLimit({ name, multiplier, effective }: ThresholdResult, limit: number): boolean {
+  return trips(name) && multiplier === 1 && effective !== null && Math.abs(effective) > limit;
+}
+
+/** The sensitivity before and after; the gap voltage too where it was read both times. */
+function whatMoved({ found, channel, readings }: AuditedTwice): string {
+  const { measured, gapVoltage } = found.channel;
+  const unit = channel.sensitivityUnit.text;
+  const sensitivity = `The sensitivity went from ${amount(measured, unit)} to ${amount(channel.measured, unit)}`;
+  if (gapVoltage === null || readings.gapVoltage === null) return sensitivity;
+  return `${sensitivity}, the gap voltage from ${amount(gapVoltage, 'V')} to ${amount(readings.gapVoltage, 'V')}`;
 }
 
 /** A worse verdict, or the same one with the threshold farther off by more than the tolerance. */

@@ -1,6 +1,6 @@
 import { beyondLimit, worseZone } from './limitRules.ts';
 import { leavesFaults, noInterim, readingBeyondInterim, readingsPointTo } from './readingRules.ts';
-import { calibrationAge, exposure, growthTwice } from './recordRules.ts';
+import { calibrationAge, growthTwice } from './recordRules.ts';
 import type { Audited, Rule, Say } from './rule.ts';
 import {
   alertNotBelowDanger,
@@ -24,7 +24,6 @@ export const rules: readonly Rule[] = [
   readingBeyondInterim,
   noInterim,
   leavesFaults,
-  exposure,
   calibrationAge,
   growthTwice,
   longDelay,

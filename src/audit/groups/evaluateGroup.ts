@@ -2,7 +2,14 @@ import { votedThreshold } from '../../method/voting/voted.ts';
 import type { Voting } from '../../method/voting/voting.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { convert } from '../../units/convert.ts';
-import type { Finding, GroupMember, GroupResult, ThresholdName, ThresholdResult } from '../report/types.ts';
+import type {
+  Finding,
+  GroupMember,
+  GroupResult,
+  GroupVote,
+  ThresholdName,
+  ThresholdResult,
+} from '../report/types.ts';
 import type { Member } from './members.ts';
 
 /** A group's result, still open for its findings. */
@@ -24,33 +31,46 @@ export function evaluateGroup(
   const first = members.find((member) => setpointOf(member, threshold) !== null);
   if (!first) return undefined;
   const sign = threshold.startsWith('counter') ? -1 : 1;
-  const seats: GroupMember[] = [];
-  const acting: number[] = [];
-  const meant: number[] = [];
-  for (const member of members) {
-    const seat = seatOf(member, threshold, first);
-    seats.push(seat);
-    acting.push(magnitude(seat.effective));
-    meant.push(magnitude(seat.setpoint));
-  }
-  const effective = votedThreshold(acting, voting.m);
-  const intended = votedThreshold(meant, voting.m);
-  const canTrip = Number.isFinite(effective);
+  const seats = members.map((member) => seatOf(member, threshold, first));
+  const intended = votedThreshold(
+    seats.map((seat) => magnitude(seat.setpoint)),
+    voting.m,
+  );
+  const left = members.some(({ asLeft }) => asLeft !== null)
+    ? members.map((member) => seatOf(asLeftWhereJudged(member), threshold, first))
+    : null;
   return {
     name,
     voting: `${voting.m}oo${voting.n}`,
     threshold,
     unit: first.unit?.text ?? null,
     intended: Number.isFinite(intended) ? sign * intended : null,
+    ...voteOf(seats, voting, sign),
+    limit: leastLimit(members, first),
+    members: seats,
+    asLeft: left && voteOf(left, voting, sign),
+    findings: none,
+  };
+}
+
+/** Where the vote of these members acts, and whose threshold decides. */
+function voteOf(seats: readonly GroupMember[], { m }: Voting, sign: number): GroupVote {
+  const effective = votedThreshold(
+    seats.map((seat) => magnitude(seat.effective)),
+    m,
+  );
+  const canTrip = Number.isFinite(effective);
+  return {
     effective: canTrip ? sign * effective : null,
     canTrip,
     decidedBy: canTrip
       ? seats.filter((seat) => magnitude(seat.effective) === effective).map((seat) => seat.tag)
       : [],
-    limit: leastLimit(members, first),
-    members: seats,
-    findings: none,
   };
+}
+
+function asLeftWhereJudged(member: Member): Member {
+  return member.asLeft === null ? member : { ...member, thresholds: member.asLeft };
 }
 
 function thresholdOf(member: Member, name: ThresholdName): ThresholdResult | undefined {

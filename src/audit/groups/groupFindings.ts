@@ -7,6 +7,11 @@ export interface GroupStatement {
   readonly message: string;
 }
 
+/** Whether a vote acts later than the tolerance of a sensitivity allows; levels away from zero, in one unit. */
+export function isLate(acts: number, meant: number, tolerance: number): boolean {
+  return acts > (meant / (1 - tolerance)) * (1 + 1e-12);
+}
+
 /** What there is to say about a voting group as a whole. */
 export function groupFindings(group: GroupResult, tolerance: number): GroupStatement[] {
   const { name, voting, threshold, effective, intended, limit } = group;
@@ -30,7 +35,7 @@ export function groupFindings(group: GroupResult, tolerance: number): GroupState
       message: `${where}, beyond its limit of ${amount(limit, unit)}; ${by}.`,
     });
   }
-  if (acts > (meant / (1 - tolerance)) * (1 + 1e-12)) {
+  if (isLate(acts, meant, tolerance)) {
     found.push({
       rule: 'group-late',
       severity: critical,

@@ -14,6 +14,8 @@ export interface Member {
   readonly detection: Detection | null;
   /** Those with a start-up multiplier do not count in a group. */
   readonly thresholds: readonly ThresholdResult[];
+  /** The same as left; `null` where it was not judged as left, so that what was found counts. */
+  readonly asLeft: readonly ThresholdResult[] | null;
   /** Why nothing of it could be worked out; `null` where it was audited. */
   readonly notAudited: string | null;
 }

@@ -2,13 +2,14 @@ import { sensitivityError } from '../../method/vibration/sensitivityError.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { judgeAsLeft } from '../asLeft/judgeAsLeft.ts';
 import { hasAsLeft } from '../asLeft/readings.ts';
-import { recordAsLeft } from '../asLeft/records.ts';
+import { leftBetween, recordAsLeft } from '../asLeft/records.ts';
 import { auditDrift, type AuditedDrift } from '../drift/auditDrift.ts';
 import type { ReadChannel } from '../drift/channelReadings.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import type { Channel } from '../evaluate/channel.ts';
 import { evaluateThresholds } from '../evaluate/thresholds.ts';
+import { exposureRule } from '../findings/exposureRule.ts';
 import type { Audited, Say } from '../findings/rule.ts';
 import { applyRules } from '../findings/rules.ts';
 import type { Chosen } from '../records/chooseRecord.ts';
@@ -46,7 +47,8 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     findings.push(placed(tables[statement.table], rows[statement.table], statement));
   };
   if (!assembled) {
-    if (hasAsLeft(row, recordAsLeft(chosen))) say(asLeftOfUnusable);
+    if (hasAsLeft(row, recordAsLeft(chosen, leftBetween(row.calibratedOn, chosen, today))))
+      say(asLeftOfUnusable);
     const result = incompleteChannel(row, settings, tables, findings);
     return { result, member: unaudited(settings, row.tag, 'its row could not be used') };
   }
@@ -66,6 +68,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   const ofRecords = records && auditRecords(records, channel, thresholds, policy);
   if (ofRecords) findings.push(...ofRecords.findings);
   const left = judgeAsLeft(row, chosen, audited, say);
+  exposureRule(audited, left, say);
   const ofDrift = driftOf(row, channel, ofRecords?.record ?? null, context);
   findings.push(...ofDrift.findings);
   const result: OpenResult = {
@@ -91,7 +94,10 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
     },
   };
   const seated = channel.group !== '' || channel.voting !== '';
-  return { result, member: seated ? memberOf(result.tag, settings.row, thresholds, channel) : null };
+  const member = seated
+    ? memberOf(result.tag, settings.row, thresholds, left?.thresholds ?? null, channel)
+    : null;
+  return { result, member };
 }
 
 const asLeftOfUnusable: Parameters<Say>[0] = {
@@ -103,7 +109,6 @@ const asLeftOfUnusable: Parameters<Say>[0] = {
     'The as-left readings were not judged, because what was found can’t be audited. Complete the row first.',
 };
 
-/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. One as left is not what was found. */
 /** How the channel's sensitivity drifts, by the readings that there are of it. */
 function driftOf(
   row: ChannelRow,
@@ -127,7 +132,7 @@ function driftOf(
   return auditDrift(of, policy, today);
 }
 
-/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */
+/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. One as left is not what was found. */
 function withRecord(
   row: ChannelRow,
   chosen: Chosen | undefined,

@@ -11,10 +11,11 @@ export function memberOf(
   tag: string,
   row: number,
   thresholds: readonly ThresholdResult[],
+  asLeft: readonly ThresholdResult[] | null,
   channel: Channel,
 ): Member {
   const { group, voting, bypass, limit, unit, detection } = channel;
-  return { tag, row, group, voting, bypass, limit, unit, detection, thresholds, notAudited: null };
+  return { tag, row, group, voting, bypass, limit, unit, detection, thresholds, asLeft, notAudited: null };
 }
 
 /** Settings of which nothing could be worked out: a member that can't be shown to act. */
@@ -34,6 +35,7 @@ export function unaudited(settings: SettingsRow, tag: string, why: string): Memb
     limit: null,
     unit: written.unit,
     detection: written.detection,
+    asLeft: null,
     notAudited: why,
     thresholds: [
       ...given('alert', alert, 1),

@@ -133,17 +133,23 @@ export interface RowPlace {
   readonly row: number;
 }
 
-export interface GroupResult {
+/** Where the vote of a group acts: in the group's unit, `null` where it cannot act. */
+export interface GroupVote {
+  readonly effective: number | null;
+  readonly canTrip: boolean;
+  readonly decidedBy: readonly string[];
+}
+
+export interface GroupResult extends GroupVote {
   readonly name: string;
   readonly voting: string;
   readonly threshold: ThresholdName;
   readonly unit: string | null;
   readonly intended: number | null;
-  readonly effective: number | null;
-  readonly canTrip: boolean;
-  readonly decidedBy: readonly string[];
   readonly limit: number | null;
   readonly members: readonly GroupMember[];
+  /** With the members as left that were judged so, the others as found; `null` where none was. */
+  readonly asLeft: GroupVote | null;
   readonly findings: readonly Finding[];
 }
 

@@ -74,6 +74,10 @@ function groupLines({ groups }: Report): string[] {
   ];
 }
 
+function isBeyondLimit({ findings }: ChannelResult): boolean {
+  return findings.some(({ rule }) => rule.endsWith('beyond-limit'));
+}
+
 const obvious =
   /-(late|early|undetermined)$|-as-left-(unreachable|cured)$|above-full-scale$|out-of-linear-reach$|other-side-of-zero$|^group-/u;
 
@@ -134,7 +138,7 @@ function problemLines({ problems }: Report): string[] {
   ];
 }
 
-function nextSteps({ summary, channels }: Report): string[] {
+function nextSteps({ summary, channels, groups, problems, since }: Report): string[] {
   const slips = channels.some((channel) =>
     channel.findings.some((finding) => finding.rule === 'unit-slip-suspected'),
   );
@@ -155,6 +159,30 @@ function nextSteps({ summary, channels }: Report): string[] {
   if (summary.early > 0) steps.push('Expect spurious alarms or trips on the early channels.');
   if (summary.incomplete > 0)
     steps.push('Complete the rows that could not be audited: nothing is known about them.');
-  if (steps.length === 0) steps.push('Nothing here is outside the policy. Keep the record with the machine.');
+  const bypassed = channels.filter(({ inputs }) => inputs.bypass === true).length;
+  if (bypassed > 0) {
+    steps.push(
+      `Take the bypass out of ${bypassed === 1 ? 'the channel' : 'the channels'} that ${bypassed === 1 ? 'is' : 'are'} in it: until then ${bypassed === 1 ? 'it protects' : 'they protect'} nothing.`,
+    );
+  }
+  if (channels.some(({ inputs, verdict }) => inputs.bypass === null && verdict !== 'incomplete')) {
+    steps.push(
+      'Find out at the monitor whether the channels whose bypass mark is not understood are in bypass.',
+    );
+  }
+  if (channels.some(isBeyondLimit)) {
+    steps.push(
+      'Have each danger that acts beyond the limit of its machine looked at by those responsible for it.',
+    );
+  }
+  if (since && since.counts.gone + since.counts['not compared'] > 0) {
+    steps.push('Find out about the channels that are gone or could not be compared: see Since above.');
+  }
+  if (steps.length > 0) return steps;
+  const open = [...channels, ...groups].some(({ findings }) =>
+    findings.some(({ severity }) => severity !== 'note'),
+  );
+  if (open || problems.length > 0) steps.push('Look at what was found above before the record is kept.');
+  else steps.push('Nothing here is outside the policy. Keep the record with the machine.');
   return steps;
 }

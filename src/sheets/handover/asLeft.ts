@@ -1,5 +1,6 @@
 import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
 import { amount, capital } from '../../audit/report/wording.ts';
+import { isBeyondLimit } from '../summary/sentence.ts';
 
 /** A channel as it was left, in place of as it was found; `null` where it was not judged as left. The present reading is one as found. */
 export function channelAsLeft(channel: ChannelResult): ChannelResult | null {
@@ -27,8 +28,11 @@ export function channelNow(channel: ChannelResult): ChannelResult {
   return channelAsLeft(channel) ?? channel;
 }
 
-/** Where the plain settings of a channel act as left, all within the tolerance. */
-export function withinSentence({ thresholds, unit, sensitivity }: ChannelResult): string {
+/**
+ * Where the plain settings of a channel act as left, all within the tolerance; a danger beyond the machine's limit all the
+ * same, and what the judgement leans on, are said.
+ */
+export function withinSentence({ thresholds, unit, kind, inputs }: ChannelResult): string {
   const level = (value: number | null) => amount(value ?? NaN, unit ?? '');
   const acts = thresholds
     .filter(({ multiplier, effective }) => multiplier === 1 && effective !== null)
@@ -36,8 +40,16 @@ export function withinSentence({ thresholds, unit, sensitivity }: ChannelResult)
       ({ name, effective, setpoint }: ThresholdResult) =>
         `${name} at ${level(effective)}, set for ${level(setpoint)}`,
     );
-  const measured = amount(sensitivity.measured ?? NaN, sensitivity.unit ?? '');
-  return `As left, measured ${measured}, it acts within the tolerance: ${acts.join('; ')}.`;
+  const beyond = thresholds
+    .filter((threshold) => isBeyondLimit(inputs.limit, threshold))
+    .map(
+      ({ name }) => ` Its ${name} lies beyond the machine’s limit of ${level(inputs.limit)} all the same.`,
+    );
+  const zero =
+    kind === 'axial' && inputs.zeroMeasured !== null
+      ? ` That holds with the zero as found, ${amount(inputs.zeroMeasured, 'V')}: it was not read as left.`
+      : '';
+  return `As left it acts within the tolerance: ${acts.join('; ')}.${beyond.join('')}${zero}`;
 }
 
 /** What a part of the sheet goes by, where some of it was judged as left. */

@@ -106,12 +106,12 @@ export function inputsSentence({ sensitivity, inputs, unit, kind, asLeft }: Chan
   const { configured, measured, error, uncertainty, coverage } = sensitivity;
   if (configured === null || measured === null) return '';
   const of = sensitivity.unit ?? '';
-  const sure =
-    uncertainty === null
-      ? ', its uncertainty not given'
-      : ` ± ${percent(uncertainty)} (k = ${amount(coverage ?? NaN, '')})`;
+  const left = asLeft?.sensitivity;
   const parts = [
-    `Sensitivity${asLeft ? ' as found' : ''}: configured ${amount(configured, of)}, measured ${amount(measured, of)}${sure}: ${signed(error)}.`,
+    `Sensitivity${asLeft ? ' as found' : ''}: configured ${amount(configured, of)}, measured ${amount(measured, of)}${sure(uncertainty, coverage)}: ${signed(error)}.`,
+    left
+      ? `As left measured ${amount(left.measured ?? NaN, of)}${sure(left.uncertainty, left.coverage)}: ${signed(left.error)}.`
+      : '',
     kind === 'axial' && inputs.zeroConfigured !== null && inputs.zeroMeasured !== null
       ? `Zero configured ${amount(inputs.zeroConfigured, 'V')}, measured ${amount(inputs.zeroMeasured, 'V')}.`
       : '',
@@ -120,6 +120,12 @@ export function inputsSentence({ sensitivity, inputs, unit, kind, asLeft }: Chan
       : `The panel shows ${amount(inputs.reading, unit ?? '')} now${really(inputs.realReading, unit)}.`,
   ];
   return parts.filter((part) => part !== '').join(' ');
+}
+
+function sure(uncertainty: number | null, coverage: number | null): string {
+  return uncertainty === null
+    ? ', its uncertainty not given'
+    : ` ± ${percent(uncertainty)} (k = ${amount(coverage ?? NaN, '')})`;
 }
 
 function signed(error: number | null): string {

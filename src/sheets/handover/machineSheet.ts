@@ -7,6 +7,7 @@ import { formulaList } from '../formulaList.ts';
 import { headline } from '../summary/counts.ts';
 import { titleOf } from '../titles.ts';
 import { leftSentence } from './asLeft.ts';
+import { furtherFindings } from './attention.ts';
 import { channelBlocks, shownInFull } from './channelBlocks.ts';
 import { clipped } from './clipped.ts';
 import { closingBlock, stepBlocks } from './closingBlocks.ts';
@@ -73,18 +74,21 @@ function headBlock(machine: Machine, report: Report): Block {
 
 /** One sentence that says how things stand. */
 export function standing(machine: Machine): string {
-  const stands = headline(machine.summary) + leftSentence(machine.channels);
-  return machineNeedsAction(machine) ? stands : `${stands} As far as audited, there is nothing to report.`;
+  const [found, left] = [headline(machine.summary), leftSentence(machine.channels)];
+  const stands = left === '' ? found : `As found: ${found.charAt(0).toLowerCase()}${found.slice(1)}${left}`;
+  if (machineNeedsAction(machine)) return stands;
+  const remarked = machine.channels.some((channel) => furtherFindings(channel).length > 0);
+  return `${stands} As far as audited, ${remarked ? 'no threshold calls for action, but there are remarks to look at' : 'there is nothing to report'}.`;
 }
 
 function bodyBlocks(machine: Machine, { policy }: Report, place: Place): Block[] {
-  if (!machineNeedsAction(machine)) return [...unaffectedBlocks(machine), ...groupBlocks(machine)];
+  if (!machineNeedsAction(machine)) return [...unaffectedBlocks(machine), ...groupBlocks(machine, policy)];
   const interim = interimBlocks(machine, place);
   return [
     ...channelBlocks(machine, policy, place),
     ...unaffectedBlocks(machine),
     ...idleTripBlocks(machine),
-    ...groupBlocks(machine),
+    ...groupBlocks(machine, policy),
     ...timeBlocks(machine),
     ...(interim.length > 0 ? interim : shownInFull(machine).length > 0 ? [noInterim] : []),
     ...notJudgedBlocks(machine),

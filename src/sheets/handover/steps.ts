@@ -1,26 +1,30 @@
-import type { ChannelResult, Finding, ThresholdResult } from '../../audit/report/types.ts';
-import { groupSentence } from '../summary/sentence.ts';
+import type { ChannelResult, ThresholdResult, UnreachableReason } from '../../audit/report/types.ts';
+import { isBeyondLimit } from '../summary/sentence.ts';
 import { needsAttention } from './attention.ts';
 import { channelNow } from './asLeft.ts';
 import { clipped, listed } from './clipped.ts';
+import { idleSentence } from './tripBlocks.ts';
 import type { Machine } from '../machines.ts';
 
 /** What must be done before start-up, in order: what may explain the rest, trips, chains, measuring, rows to complete. */
 export function stepsBeforeStartUp({ channels, groups }: Machine): readonly string[] {
-  const found = channels.filter(({ verdict }) => verdict !== 'incomplete');
-  const judged = found.filter(({ asLeft }) => asLeft?.verdict !== 'within').map(channelNow);
-  const cured = found.filter(({ asLeft }) => asLeft?.verdict === 'within').map(({ tag }) => tag);
-  const wrong = judged.filter(needsAttention);
+  const judged = channels.filter(({ verdict }) => verdict !== 'incomplete').map(channelNow);
+  const isCured = ({ asLeft }: ChannelResult) => asLeft?.verdict === 'within';
+  const cured = judged.filter(isCured).map(({ tag }) => tag);
+  const wrong = judged.filter((channel) => !isCured(channel) && needsAttention(channel));
   const which = (found: (channel: ChannelResult) => boolean) => judged.filter(found).map(({ tag }) => tag);
-  const withRule = (rule: RegExp) =>
-    which(({ findings }) => findings.some((finding) => rule.test(finding.rule)));
+  const unreachable = (
+    reason: UnreachableReason,
+    concerned: (threshold: ThresholdResult) => boolean = () => true,
+  ) =>
+    which(({ thresholds }) => thresholds.some((one) => one.unreachable.includes(reason) && concerned(one)));
   const late = wrong.filter(({ thresholds }) => thresholds.some(({ verdict }) => verdict === 'late'));
   const incomplete = channels.filter(({ verdict }) => verdict === 'incomplete').map(({ tag }) => tag);
   const one = (tags: readonly string[], words: (names: string) => string) =>
     tags.length === 0 ? [] : [words(listed(tags))];
   return [
     ...one(
-      withRule(/^unit-slip-suspected$/u),
+      which(({ findings }) => findings.some(({ rule }) => rule === 'unit-slip-suspected')),
       (tags) =>
         `Look up the units of ${tags} in the instruments themselves: a slip of units may explain what else is found there.`,
     ),
@@ -34,28 +38,28 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
       (tags) => `Find out at the monitor whether ${tags} is in bypass, and enter yes or no.`,
     ),
     ...one(
-      withRule(/^(counter-)?danger-above-full-scale$/u),
+      unreachable('above full scale', ({ name, multiplier }) => name.endsWith('danger') && multiplier === 1),
       (tags) =>
         `Bring the danger setpoint of ${tags} below the full scale of the monitor, or change its range, under the site’s change procedure.`,
     ),
     ...one(
-      withRule(/multiplied-above-full-scale$/u),
+      unreachable('above full scale', ({ multiplier }) => multiplier !== 1),
       (tags) =>
         `Check the start-up multiplier of ${tags}: while it is on, the multiplied setpoint lies above full scale and can’t act.`,
     ),
     ...one(
-      withRule(/out-of-linear-reach$/u),
+      unreachable('out of the linear reach'),
       (tags) =>
         `Set the probe gap of ${tags} so that the swing at danger stays in the linear range, and check the gap voltage.`,
     ),
     ...one(
-      withRule(/other-side-of-zero$/u),
+      unreachable('on the other side of zero'),
       (tags) =>
         `Measure the zero voltage of ${tags} at the mechanical zero, check which direction is positive, and correct the zero in the monitor.`,
     ),
     ...chains(wrong),
     ...one(
-      which(({ thresholds, findings }) => withinBeyond(thresholds, findings)),
+      which(withinBeyond),
       (tags) =>
         `Have the danger setpoint of ${tags} checked against the machine’s limit: it acts beyond it, though the chain is within the tolerance.`,
     ),
@@ -75,7 +79,7 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
     ...one(
       cured,
       (tags) =>
-        `Keep the as-left measurements of ${tags} with the machine; groups and trips below are as found: audit again with the as-left values as the measured ones.`,
+        `Keep the as-left measurements of ${tags} with the machine; times below are as found: audit again with the as-left values as the measured ones.`,
     ),
     ...one(
       incomplete,
@@ -86,11 +90,13 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
 }
 
 function idleGroups(groups: Machine['groups']): string[] {
-  const idle = groups.filter(({ canTrip, threshold }) => !canTrip && threshold.endsWith('danger'));
+  const idle = groups.filter(
+    (group) => !(group.asLeft ?? group).canTrip && group.threshold.endsWith('danger'),
+  );
   const first = idle.filter((group, index) => idle.findIndex(({ name }) => name === group.name) === index);
   return first.map(
     (group) =>
-      `Restore the vote of group ${clipped(group.name)}, which cannot trip the machine. ${clipped(groupSentence(group), 600)}`,
+      `Restore the vote of group ${clipped(group.name)}, which cannot trip the machine. ${clipped(idleSentence(group), 600)}`,
   );
 }
 
@@ -105,14 +111,25 @@ function isOff({ thresholds }: ChannelResult): boolean {
   );
 }
 
-function withinBeyond(thresholds: readonly ThresholdResult[], findings: readonly Finding[]): boolean {
+function withinBeyond({ inputs, thresholds }: ChannelResult): boolean {
   return (
-    findings.some(({ rule }) => rule.endsWith('danger-beyond-limit')) &&
+    thresholds.some((threshold) => isBeyondLimit(inputs.limit, threshold)) &&
     thresholds.every(({ name, verdict }) => !name.endsWith('danger') || verdict === 'within')
   );
 }
 
 const usual = 'Check that probe, cable and driver belong together in length and type.';
+const zero = 'Measure the zero voltage at the mechanical zero, and correct the zero in the monitor.';
+
+/** A zero that moved makes thresholds late whatever the sensitivity is. */
+function usualFor({ kind, inputs }: ChannelResult): string {
+  const moved =
+    kind === 'axial' &&
+    inputs.zeroMeasured !== null &&
+    inputs.zeroConfigured !== null &&
+    inputs.zeroMeasured !== inputs.zeroConfigured;
+  return moved ? `${zero} ${usual}` : usual;
+}
 
 /** The chains to correct, those together whose readings point to the same. A hint stands as one, never as a verdict. */
 function chains(wrong: readonly ChannelResult[]): string[] {
@@ -121,7 +138,7 @@ function chains(wrong: readonly ChannelResult[]): string[] {
     const off = channel.thresholds.some(({ verdict }) => verdict === 'late' || verdict === 'early');
     const hint = hintOf(channel);
     if (!off && hint === null) continue;
-    const words = hint === null ? usual : `The readings point to this, as a hint only: ${hint}`;
+    const words = hint === null ? usualFor(channel) : `The readings point to this, as a hint only: ${hint}`;
     byHint.set(words, [...(byHint.get(words) ?? []), channel.tag]);
   }
   return [...byHint].map(

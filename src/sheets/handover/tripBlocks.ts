@@ -1,42 +1,62 @@
-import type { ChannelResult, GroupResult } from '../../audit/report/types.ts';
+import type { ChannelResult, GroupResult, GroupVote } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { tripWord } from '../groups/formulas.ts';
 import { wide, type Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { groupSentence, thresholdSentence } from '../summary/sentence.ts';
-import { asFound } from './asLeft.ts';
+import { isLate } from '../../audit/groups/groupFindings.ts';
+import type { Policy } from '../../audit/policy/policy.ts';
+import { channelAsLeft } from './asLeft.ts';
 import { startUp } from './channelSentences.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from '../machines.ts';
 import { heading, line, space, table, type Block, type PageLine } from './page.ts';
 
-/** Which trips can't be relied on to act, and why. */
+/** Which trips can't be relied on to act, and why: as found, and as left where that was judged. */
 export function idleTripBlocks({ channels, groups }: Machine): Block[] {
-  const idle = [...groups.filter(cannotTrip).map(groupLine), ...channels.flatMap(channelLines)];
+  const idle = [...groups.flatMap(groupLines), ...channels.flatMap(channelLines)];
   const [first = line('None, as far as audited.'), ...rest] = idle;
   return [
-    [space, ...heading(asFound('Trips that can’t be relied on to act', channels)), first],
+    [space, ...heading('Trips that can’t be relied on to act'), first],
     ...rest.map((one): Block => [one]),
   ];
 }
 
-function cannotTrip({ threshold, canTrip }: GroupResult): boolean {
-  return !canTrip && threshold.endsWith('danger');
+function groupLines(group: GroupResult): PageLine[] {
+  const { name, threshold, canTrip, asLeft } = group;
+  if (!threshold.endsWith('danger')) return [];
+  const line = (when: string, words: string) => idleLine(`group ${name}`, threshold + when, words);
+  return [
+    ...(canTrip ? [] : [line(asLeft ? ', as found' : '', groupSentence(group))]),
+    ...(asLeft?.canTrip === false ? [line(', as left', tooFewLeft)] : []),
+  ];
 }
 
-function groupLine(group: GroupResult): PageLine {
-  return idleLine(`group ${group.name}`, group.threshold, groupSentence(group));
+const tooFewLeft = 'Too few of its members can act as left: see the channels above.';
+
+/** Why a group cannot trip, as its members stand now. */
+export function idleSentence(group: GroupResult): string {
+  return group.canTrip ? tooFewLeft : groupSentence(group);
 }
 
-function channelLines(channel: ChannelResult): PageLine[] {
-  const { tag, thresholds, inputs, verdict } = channel;
-  const lines = thresholds
+function unreachableLines(channel: ChannelResult, when: string): PageLine[] {
+  return channel.thresholds
     .filter((threshold) => threshold.verdict === 'unreachable' && threshold.name.endsWith('danger'))
     .map((threshold) => {
       const { name, multiplier } = threshold;
       const words = thresholdSentence(channel, threshold).replace(startUp, '');
-      return idleLine(tag, multiplier === 1 ? name : `${name} × ${multiplier}, start-up`, words);
+      const what = multiplier === 1 ? name : `${name} × ${multiplier}, start-up`;
+      return idleLine(channel.tag, what + when, words);
     });
+}
+
+function channelLines(channel: ChannelResult): PageLine[] {
+  const { tag, inputs, verdict } = channel;
+  const left = channelAsLeft(channel);
+  const lines = [
+    ...unreachableLines(channel, left ? ', as found' : ''),
+    ...(left ? unreachableLines(left, ', as left') : []),
+  ];
   if (inputs.bypass === false || verdict === 'incomplete') return lines;
   const why = inputs.bypass === true ? 'In bypass: it trips nothing.' : 'Its bypass mark is not understood.';
   return [...lines, idleLine(tag, 'all', why)];
@@ -52,13 +72,16 @@ function idleLine(name: string, what: string, why: string): PageLine {
   };
 }
 
-/** Where the vote of each group really acts, and which channel decides. */
-export function groupBlocks({ groups, channels }: Machine): Block[] {
+/** Where the vote of each group really acts, and which channel decides; as left too where members were judged so. */
+export function groupBlocks({ groups }: Machine, { tolerance }: Policy): Block[] {
+  const isOff = ({ asLeft, intended }: GroupResult) =>
+    asLeft !== null &&
+    (!asLeft.canTrip || isLate(Math.abs(asLeft.effective ?? NaN), Math.abs(intended ?? NaN), tolerance));
   const shown = groups.filter(
-    ({ threshold, findings }) => threshold.endsWith('danger') || findings.length > 0,
+    (group) => group.threshold.endsWith('danger') || group.findings.length > 0 || isOff(group),
   );
   if (shown.length === 0) return [];
-  return table([space, ...heading(asFound('Voting groups', channels))], headers, shown.map(voteLine));
+  return table([space, ...heading('Voting groups')], headers, shown.flatMap(voteLines));
 }
 
 const headers: PageLine = {
@@ -74,22 +97,30 @@ const headers: PageLine = {
   ],
 };
 
-function voteLine(group: GroupResult): PageLine {
-  const { name, voting, threshold, intended, effective, unit, canTrip, decidedBy } = group;
-  const level = `level${decimalsFor(intended ?? effective)}`;
-  const acts: Entry = canTrip ? (cell(effective, level) ?? cell('–', 'dash')) : cell('–', 'dash');
-  const idle = group.members
+function voteLines(group: GroupResult): PageLine[] {
+  const { asLeft, members, threshold } = group;
+  const idle = members
     .filter((member) => member.effective === null)
     .map((member) => `${clipped(member.tag, 40)} (${member.why ?? 'cannot act'})`);
+  const never = tripWord(threshold, false);
+  const found = voteLine(group, group, asLeft ? ', as found' : '', `${never}: ${idle.join(', ')}`);
+  return asLeft ? [found, voteLine(group, asLeft, ', as left', `${never}: see its channels above`)] : [found];
+}
+
+function voteLine(group: GroupResult, vote: GroupVote, when: string, whyNot: string): PageLine {
+  const { name, voting, threshold, intended, unit } = group;
+  const { effective, canTrip, decidedBy } = vote;
+  const level = `level${decimalsFor(intended ?? effective)}`;
+  const acts: Entry = canTrip ? (cell(effective, level) ?? cell('–', 'dash')) : cell('–', 'dash');
   return {
     entries: [
       wide(clipped(name), 'name', 2),
       cell(voting, 'text'),
-      wide(threshold, 'text', 2),
+      wide(threshold + when, 'wrapped', 2),
       cell(intended, level) ?? cell('–', 'dash'),
       acts,
       cell(unit, 'centred'),
-      wide(canTrip ? listed(decidedBy) : `${tripWord(threshold, canTrip)}: ${idle.join(', ')}`, 'wrapped', 4),
+      wide(canTrip ? listed(decidedBy) : whyNot, 'wrapped', 4),
     ],
   };
 }

@@ -13,7 +13,14 @@ const headers = ['Tag or group', 'Machine', 'Location', 'Threshold', 'Verdict'] 
 /** The worst thresholds and groups, one a line. */
 export function actionLines(report: Report): readonly (readonly Entry[])[] {
   const { items, total } = needsAction(report, most);
-  if (items.length === 0) return [heading('Needs action'), remark('Nothing, as far as could be audited.')];
+  const asLeft = lateAsLeft(report.summary);
+  if (items.length === 0) {
+    const nothing =
+      asLeft.length > 0
+        ? 'Nothing as found, as far as could be audited.'
+        : 'Nothing, as far as could be audited.';
+    return [heading('Needs action'), remark(nothing), ...asLeft];
+  }
   const more = total - items.length;
   return [
     heading('Needs action, worst first'),
@@ -28,6 +35,19 @@ export function actionLines(report: Report): readonly (readonly Entry[])[] {
     ...(more > 0
       ? [remark(`And ${more} more: see the sheets “${sheetNames.results}” and “${sheetNames.groups}”.`)]
       : []),
+    ...asLeft,
+  ];
+}
+
+/** The lines above go by what was found; what is late as left stands on a sheet of its own. */
+function lateAsLeft({ asLeft: { stillLate, newlyLate } }: Report['summary']): readonly (readonly Entry[])[] {
+  const count = stillLate + newlyLate;
+  if (count === 0) return [];
+  const channels = count === 1 ? '1 channel is' : `${count} channels are`;
+  return [
+    remark(
+      `As left, ${channels} late, unreachable or undetermined: see the sheet “${sheetNames['as found and as left']}”.`,
+    ),
   ];
 }
 

@@ -48,6 +48,21 @@ describe('what changed since an earlier audit', () => {
     expect(result.counts).toMatchObject({ 'newly late': 2, 'still late': 2, cured: 2, gone: 0, new: 0 });
   });
 
+  it('says where the workbook named as the earlier one is the later by its calibrations', () => {
+    const dated = (measured: number, day: string) =>
+      plant('mil', [channel('A', measured, { more: [day] })], ['Calibrated on']);
+    const [found, cured] = [dated(160, '2025-01-01'), dated(200, '2024-01-01')];
+    const reversed = since(found, cured);
+    expect(reversed.counts.cured).toBe(2);
+    expect(reversed.remarks.map(({ message }) => message)).toEqual([
+      expect.stringMatching(
+        /looks like the later one: A was calibrated on 2025-01-01 there, and on 2024-01-01 here\. What is said to be cured may then be newly late/u,
+      ),
+    ]);
+    expect(since(cured, found).remarks).toEqual([]);
+    expect(since(found, found).remarks).toEqual([]);
+  });
+
   it('counts no change where a value is only written in another unit: 1 mil is 25.4 µm exactly', () => {
     const { changes } = since(
       plant('mil', [channel('A', 200)]),

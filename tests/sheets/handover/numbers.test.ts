@@ -172,7 +172,10 @@ describe('a channel that was measured again as left', () => {
     const text = textOf(sheet);
     expect(text).toContain('As found: Danger acts only at 6.25 mil instead of 5 mil');
     expect(text).toContain(
-      'As left, measured 198 mV/mil, it acts within the tolerance: alert at 3.03 mil, set for 3 mil; danger at 5.051 mil',
+      'As left it acts within the tolerance: alert at 3.03 mil, set for 3 mil; danger at 5.051 mil',
+    );
+    expect(text).toContain(
+      '−20 %. As left measured 198 mV/mil, its uncertainty not given: −1 %. The panel shows',
     );
     expect(text).not.toMatch(/Treat|Interim setpoint|Correct the measuring chain of/u);
     expect(line(sheet, 'danger, as left')[2]).toBeCloseTo(1000 / 198, 12);

@@ -11,7 +11,7 @@ const exposed = (period: Omit<Exposure, 'name' | 'multiplier'>): Exposure[] =>
 
 export const golden: GoldenCase = {
   because:
-    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731. Without a last good day, or with one that lies after the calibration, the start can not be told; with a calibration that has not come yet, the end can not.',
+    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731. Without a last good day, or with one that lies after the calibration, the start can not be told, nor with one on the very day of the fault; with a calibration that has not come yet, the end can not. As left 200 is within, 170 late (17.6 %), and 190 ± 3 % straddles 0.95 of 200.',
   book: book(
     [
       'Channels',
@@ -22,6 +22,7 @@ export const golden: GoldenCase = {
           'Last good on',
           'Calibrated on',
           'As-left sensitivity (mV/mil)',
+          'As-left uncertainty (%)',
         ],
         ['exposed', 160, day('2025-01-01'), '27 Nov 2025', 170],
         ['no start', 160, null, '2025-11-27'],
@@ -33,6 +34,9 @@ export const golden: GoldenCase = {
         ['future', 200, null, '2026-01-02'],
         ['two days', 200, null, '03/04/2025'],
         ['no day', 200, null, '2025-02-30'],
+        ['one day', 160, '2025-11-27', '2025-11-27'],
+        ['ended', 160, '2025-01-01', '2025-11-27', 200],
+        ['unsure', 160, '2025-01-01', '2025-11-27', 190, 3],
       ],
     ],
     [
@@ -50,6 +54,9 @@ export const golden: GoldenCase = {
           'future',
           'two days',
           'no day',
+          'one day',
+          'ended',
+          'unsure',
         ].map((tag) => [tag, 200, 3, 5]),
       ],
     ],
@@ -95,6 +102,38 @@ export const golden: GoldenCase = {
       findings: ['alert-late @ Monitor!C5', 'danger-late @ Monitor!D5', 'dates-out-of-order @ Channels!C5'],
       exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
     },
+    {
+      tag: 'one day',
+      verdict: 'late',
+      findings: [
+        'alert-late @ Monitor!C12',
+        'danger-late @ Monitor!D12',
+        'exposure-start-unknown @ Channels!C12',
+      ],
+      exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
+    },
+    {
+      tag: 'ended',
+      verdict: 'late',
+      findings: [
+        'alert-late @ Monitor!C13',
+        'danger-late @ Monitor!D13',
+        'period-of-exposure @ Channels!C13',
+        'alert-as-left-cured @ Channels!E13',
+        'danger-as-left-cured @ Channels!E13',
+      ],
+    },
+    {
+      tag: 'unsure',
+      verdict: 'late',
+      findings: [
+        'alert-late @ Monitor!C14',
+        'danger-late @ Monitor!D14',
+        'period-of-exposure @ Channels!C14',
+        'alert-as-left-undetermined @ Channels!E14',
+        'danger-as-left-undetermined @ Channels!E14',
+      ],
+    },
     { tag: 'good', verdict: 'within' },
     { tag: 'on time', verdict: 'within' },
     { tag: 'overdue', verdict: 'within', findings: ['calibration-overdue @ Channels!D8'] },
@@ -103,7 +142,11 @@ export const golden: GoldenCase = {
     { tag: 'no day', verdict: 'within', findings: ['value-not-a-date @ Channels!D11'] },
   ],
   says: [
-    /330 days, from 2025-01-01 to 2025-11-27/,
+    /330 days, from 2025-01-01 to 2025-11-27, the alert and danger may have been late or unable to act\. For the alert and danger it goes on as left\.$/,
+    /found on 2025-11-27\. Nothing was judged as left: it goes on until the chain is corrected and measured again\. Enter the day on which it was last good before that\.$/,
+    /danger may have been late or unable to act\. As left it has ended\.$/,
+    /can't be told: the day given as last good is the very day on which it was found\. It was found on 2025-11-27/,
+    /Whether it goes on as left for the alert and danger can't be told\.$/,
     /731 days old/,
     /\(cell C5\) lies after calibrated on 2025-11-27 \(cell D5\)/,
   ],

@@ -58,6 +58,37 @@ describe('a copy to share', () => {
     );
   });
 
+  describe('of a file that was calculated without our functions', () => {
+    const stored = (given: string, value: string, text = false): string =>
+      `<c r="C1"${text ? ' t="str"' : ''}><f>${given}</f><v>${value}</v></c>`;
+    const caught = (otherwise: string): string =>
+      `IFERROR(_xldudf_TRIPDRIFT_EFFECTIVE(A1,200,160),${otherwise})`;
+    const unknown = '<c r="D1" t="e"><f>_xldudf_TRIPDRIFT_EFFECTIVE(10,200,160)</f><v>#NAME?</v></c>';
+    const shared = (cells: string, setpoint = '5') =>
+      cellsOf(share(zipParts(withSheet(`<row r="1"><c r="A1"><v>${setpoint}</v></c>${cells}</row>`))).bytes);
+
+    it('works out what IFERROR hides, whatever other formulas show', () => {
+      // 5·200/160 = 6.25 and twice that
+      expect(shared(stored(caught('0'), '0'))['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('""'), '', true))['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('A1'), '5') + unknown)['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('0'), '0') + unknown)['D1']?.value).toBe(12.5);
+    });
+
+    it('keeps what stands for a refusal', () => {
+      expect(shared(stored(caught('0'), '0'), '-5')['C1']?.value).toBe(0);
+      expect(shared(stored(caught('0'), '0') + unknown, '-5')['C1']?.value).toBe(0);
+    });
+
+    it('is refused where an error is hidden otherwise', () => {
+      const hidden = 'IF(ISNUMBER(_xldudf_TRIPDRIFT_EFFECTIVE(A1,200,160)),1,2)';
+      expect(() => shared(stored(hidden, '2') + unknown)).toThrow(/cell C1: the file holds no result/);
+      expect(shared(stored(hidden, '1'))['C1']?.value).toBe(1);
+      const guarded = 'IF(ISNUMBER(B1),_xldudf_TRIPDRIFT_EFFECTIVE(B1,200,160),-1)';
+      expect(shared(stored(guarded, '-1') + unknown)['C1']?.value).toBe(-1);
+    });
+  });
+
   it('gives tables of what-ifs their values, which would come out wrong', () => {
     const rows = `<row r="1">${effective('B1', 'A1,200,160')}</row><row r="2"><c r="A2"><v>4</v></c><c r="B2"><f t="dataTable" ref="B2:B3" dt2D="0" dtr="0" r1="A1"/><v>5</v></c></row><row r="3"><c r="A3"><v>8</v></c><c r="B3"><v>10</v></c></row>`;
     const { bytes, notes } = share(zipParts(withSheet(rows)));

@@ -243,6 +243,8 @@ describe('the audit command', () => {
       '--map',
       '--force',
       '--strict',
+      '--verify OUT.xlsx',
+      '2 no results in it',
       'Exit code',
       'Advisory only',
     ]) {

@@ -7,7 +7,7 @@ import type { ModelCell, SheetModel } from '../sheets/model.ts';
 import { isTitleOf } from '../sheets/titles.ts';
 import { alignedRows } from './alignedRows.ts';
 import type { Differences } from './differences.ts';
-import { quoted, sameValue, valueText } from './sameValue.ts';
+import { quotedApart, sameValue, valueText } from './sameValue.ts';
 
 type Wanted = readonly (ModelCell | undefined)[];
 type Found = readonly Cell[];
@@ -81,8 +81,7 @@ function addCells(sheet: string, row: number, wanted: Wanted, found: Found, diff
       sheet,
       row,
       column: columnLetters(index + 1),
-      stands: quoted(cell),
-      should: valueText(value),
+      ...quotedApart(cell, value),
     });
   }
 }

@@ -149,6 +149,18 @@ describe('the station with its results', () => {
     expect(isClean(verify(book)), JSON.stringify(verify(book))).toBe(false);
   });
 
+  it('a sentence that was edited at its end is quoted where it was', () => {
+    const isSentence = (cell: Cell): cell is string => typeof cell === 'string' && cell.startsWith('Advisory only');
+    const sentence = written.sheets
+      .find(({ name }) => name === 'Audit summary')
+      ?.rows.flat()
+      .find(isSentence);
+    const { book } = typed(written, 'Audit summary', isSentence, `${sentence ?? ''} All is well.`);
+    const [difference] = verify(book).results.cells;
+    expect(difference?.stands).toMatch(/^….{20} All is well\.$/u);
+    expect(`${difference?.should ?? ''} All is well.`).toBe(difference?.stands);
+  });
+
   it.each(['Fingerprint of results', 'Fingerprints of sheets'])(
     'a text put beside the line “%s” is found',
     (label) => {

@@ -150,7 +150,8 @@ describe('the station with its results', () => {
   });
 
   it('a sentence that was edited at its end is quoted where it was', () => {
-    const isSentence = (cell: Cell): cell is string => typeof cell === 'string' && cell.startsWith('Advisory only');
+    const isSentence = (cell: Cell): cell is string =>
+      typeof cell === 'string' && cell.startsWith('Advisory only');
     const sentence = written.sheets
       .find(({ name }) => name === 'Audit summary')
       ?.rows.flat()

@@ -7,9 +7,11 @@ import {
   realpathSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { createHash } from 'node:crypto';
+import { basename, dirname, join, resolve } from 'node:path';
 import { UsageRefused } from './refused.ts';
 
 /** A path as its user meant it: `npm run` starts commands in the project's folder and says where it was called from. */
@@ -61,6 +63,9 @@ export function realPaths(files: readonly string[]): ReadonlySet<string> {
 export function checkWritable(given: string, inputs: readonly string[], force: boolean): void {
   const path = pathOf(given);
   if (!existsSync(dirname(path))) throw new UsageRefused(`${given}: its folder does not exist.`);
+  if (!statSync(dirname(path)).isDirectory()) {
+    throw new UsageRefused(`${given}: what stands before its name is a file, not a folder.`);
+  }
   if (!existsSync(path)) return;
   if (realPaths(inputs).has(realpathSync(path))) {
     throw new UsageRefused(`${given} is an input, which is never changed. Choose another name.`);
@@ -97,9 +102,15 @@ export function inPieces(given: string, pieces: Iterable<Uint8Array | string>): 
   };
 }
 
+/** Bytes of a name that leave room for what is put behind it; file systems commonly take 255 (no source). */
+const longestName = 230;
+
 /** The file into which a process writes before its target is put in place. */
 export function stagedAt(path: string, process: number): string {
-  return `${path}.${process}.part`;
+  const name = basename(path);
+  const short =
+    Buffer.byteLength(name) > longestName ? createHash('sha256').update(name).digest('hex') : name;
+  return join(dirname(path), `${short}.${process}.part`);
 }
 
 /**
@@ -126,9 +137,18 @@ export function writeAll(outputs: readonly Output[]): void {
     }
     for (const { from, to } of staged) renameSync(from, to);
   } catch (error) {
-    for (const { from } of staged) rmSync(from, { force: true });
+    for (const { from } of staged) removeIfThere(from);
     if (!isSystemError(error)) throw error;
     throw new UsageRefused(`${current}: ${inWords(error, 'can not be written')}.`);
+  }
+}
+
+/** What can't be removed must not hide why writing failed. */
+function removeIfThere(path: string): void {
+  try {
+    rmSync(path, { force: true });
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
   }
 }
 
@@ -145,6 +165,12 @@ function inWords(error: unknown, otherwise: string): string {
     case 'EACCES':
     case 'EPERM':
       return `${otherwise}: permission is missing`;
+    case 'ENAMETOOLONG':
+      return `${otherwise}: its name is too long`;
+    case 'ENOTDIR':
+      return `${otherwise}: part of its path is a file, not a folder`;
+    case 'EROFS':
+      return `${otherwise}: the disk can only be read`;
     case 'ENOSPC':
       return `${otherwise}: the disk is full`;
     case 'EBUSY':

@@ -2,12 +2,12 @@ import type { Steps } from '../audit/steps.ts';
 import { columnLetters } from '../cells/address.ts';
 import type { Cell } from '../cells/cell.ts';
 import type { Sheet } from '../cells/sheet.ts';
-import { aboutResults } from '../sheets/evidence/evidenceLabels.ts';
+import { isAboutResults } from '../sheets/evidence/evidenceLabels.ts';
 import type { ModelCell, SheetModel } from '../sheets/model.ts';
 import { isTitleOf } from '../sheets/titles.ts';
 import { alignedRows } from './alignedRows.ts';
 import type { Differences } from './differences.ts';
-import { quoted, sameValue, valueText } from './sameValue.ts';
+import { quotedApart, sameValue, valueText } from './sameValue.ts';
 
 type Wanted = readonly (ModelCell | undefined)[];
 type Found = readonly Cell[];
@@ -34,7 +34,7 @@ export function* compareSheet(
   const isSummary = isTitleOf('summary', sheet.rows[0]?.[0] ?? null);
   const wanted = cellsOf(model)[Symbol.iterator]();
   const alike = (one: Wanted, other: Found): boolean =>
-    sameRow(one, other) || (isSummary && isAboutResults(one, other));
+    sameRow(one, other) || (isSummary && bothAboutResults(one, other));
   for (const aligned of alignedRows(wanted, sheet.rows, alike)) {
     const { kind, row } = aligned;
     if (row % stride === 0) yield row;
@@ -67,8 +67,8 @@ function sameRow(wanted: Wanted, found: Found): boolean {
 }
 
 /** Lines of the summary on the fingerprint of results are looked at by themselves. */
-function isAboutResults(wanted: Wanted, found: Found): boolean {
-  return aboutResults.has(wanted[0]?.value) && wanted[0]?.value === found[0];
+function bothAboutResults(wanted: Wanted, found: Found): boolean {
+  return wanted[0]?.value === found[0] && isAboutResults(found.length, (index) => found[index]);
 }
 
 function addCells(sheet: string, row: number, wanted: Wanted, found: Found, differences: Differences): void {
@@ -81,8 +81,7 @@ function addCells(sheet: string, row: number, wanted: Wanted, found: Found, diff
       sheet,
       row,
       column: columnLetters(index + 1),
-      stands: quoted(cell),
-      should: valueText(value),
+      ...quotedApart(cell, value),
     });
   }
 }

@@ -2,6 +2,7 @@ import { isResultSheet } from '../audit/tables/resultSheet.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { auditIdIn, isTitleOf } from '../sheets/titles.ts';
 import { storedEvidence, type StoredEvidence } from './storedEvidence.ts';
+import { tornEvidence } from './tornEvidence.ts';
 import type { AuditRun } from './verification.ts';
 
 /** The result sheets of one audit. */
@@ -15,7 +16,10 @@ export interface FoundRun {
 }
 
 export interface FoundRuns {
-  /** Newest first; those without a time last. */
+  /**
+   * Newest first; before them those whose evidence is missing or contradicts itself, since nothing tells that they are
+   * older.
+   */
   readonly runs: readonly FoundRun[];
   /** Result sheets without an id, and sheets to hand over without the results they were made from. */
   readonly without: readonly Sheet[];
@@ -56,8 +60,7 @@ export function titleOfSheet({ rows }: Pick<Sheet, 'rows'>): string {
   return typeof title === 'string' ? title : '';
 }
 
-/** Milliseconds since 1970; before all others where none is readable. */
-function timeOf({ evidence }: FoundRun): number {
-  const time = Date.parse(evidence?.time ?? '');
-  return Number.isNaN(time) ? -Infinity : time;
+/** Milliseconds since 1970; after all others where none can be relied on. */
+function timeOf({ id, evidence }: FoundRun): number {
+  return evidence && tornEvidence(id, evidence).length === 0 ? Date.parse(evidence.time) : Number.MAX_VALUE;
 }

@@ -40,6 +40,29 @@ export function valueText(value: ModelValue): string {
 
 /** A cell as a person would quote it, cut to a line. */
 export function quoted(cell: Cell): string {
-  const text = cell === null ? '' : typeof cell === 'boolean' ? String(cell).toUpperCase() : cellText(cell);
+  return cut(textOf(cell));
+}
+
+/** Characters of what two texts have in common that are shown before they part. */
+const lead = 20;
+
+/** A cell and the value that it should hold, cut so that the place where their texts part is seen. */
+export function quotedApart(
+  cell: Cell,
+  value: ModelValue,
+): { readonly stands: string; readonly should: string } {
+  const [one, other] = [textOf(cell), textOf(storedValue(value))];
+  let same = 0;
+  while (same < one.length && one[same] === other[same]) same++;
+  const from = same > 2 * lead ? same - lead : 0;
+  const [stands, should] = [one, other].map((text) => cut(from > 0 ? `…${text.slice(from)}` : text));
+  return { stands: stands ?? '', should: should ?? '' };
+}
+
+function textOf(cell: Cell): string {
+  return cell === null ? '' : typeof cell === 'boolean' ? String(cell).toUpperCase() : cellText(cell);
+}
+
+function cut(text: string): string {
   return text.length > 120 ? `${text.slice(0, 119)}…` : text;
 }

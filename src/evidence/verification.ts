@@ -39,7 +39,7 @@ export interface Verification {
   readonly inputs: PartCheck;
   readonly policy: PartCheck;
   readonly results: PartCheck;
-  /** Older audits, newest first. They were not checked: their inputs may have changed since for good reason. */
+  /** The other audits, newest first. They were not checked: their inputs may have changed since for good reason. */
   readonly older: readonly AuditRun[];
   /** Result sheets that carry no id, and so can't be checked. */
   readonly without: readonly string[];
@@ -52,4 +52,4 @@ export function isClean({ checked, inputs, policy, results }: Verification): boo
 
 /** What a check covers and what it does not, for people. */
 export const coverage =
-  'Compared are values, not looks: number formats, colours, charts, and a formula that was changed to another with the same value are not covered. It finds edits, not forgers who change a value and its fingerprint together.';
+  'Compared are values, not looks: number formats, colours, hidden rows and columns, notes, charts, and a formula that was changed to another with the same value are not covered. It finds edits, not forgers who change a value and its fingerprint together.';

@@ -1,12 +1,12 @@
 import { auditInSteps } from '../audit/audit.ts';
-import { policyFingerprint, shortId } from '../audit/evidence/fingerprint.ts';
+import { policyFingerprint } from '../audit/evidence/fingerprint.ts';
 import { defaultPolicy, policySchema, type Policy } from '../audit/policy/policy.ts';
 import { AuditRefused } from '../audit/refused.ts';
 import type { Report } from '../audit/report/types.ts';
 import { asPart, finish, type Steps } from '../audit/steps.ts';
 import { version as ourVersion } from '../audit/version.ts';
 import type { Workbook } from '../cells/sheet.ts';
-import { resultsFingerprint, sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
+import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { handoverSheetsInSteps } from '../sheets/handover/handoverSheets.ts';
 import { resultSheetsInSteps } from '../sheets/resultSheets.ts';
 import { isTitleOf } from '../sheets/titles.ts';
@@ -15,6 +15,7 @@ import { restored } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
 import { json, storedBasis, storedFingerprints, type StoredEvidence } from './storedEvidence.ts';
+import { tornEvidence } from './tornEvidence.ts';
 import type { PartCheck, Verification } from './verification.ts';
 
 /**
@@ -43,7 +44,7 @@ type Parts = Pick<Verification, 'inputs' | 'policy' | 'results'>;
 function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const { evidence, sheets, handOver } = run;
   if (!evidence) {
-    const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked.`;
+    const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked, nor whether it is the newest.`;
     return { inputs: unknown, policy: unknown, results: edited(said) };
   }
   const torn = tornEvidence(run.id, evidence);
@@ -64,7 +65,10 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
       handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0.3));
     const anew = { models, sheets, handOver: { models: handedOver, sheets: handOver } };
     const results = yield* asPart(compareSheets(anew), (part) => rest(0.3 + 0.7 * part));
-    const unsaid = results.state === 'as audited' ? editedSummary(run, evidence) : [];
+    const unsaid =
+      results.state === 'as audited'
+        ? editedSummary(run, evidence)
+        : yield* movedTables(run, evidence, results);
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
   }
   const results = yield* asPart(byFingerprint(run, evidence), rest);
@@ -96,20 +100,6 @@ function* auditAgain(
   }
 }
 
-/** What of the evidence contradicts itself. */
-function tornEvidence(id: string, evidence: StoredEvidence): string[] {
-  const { inputs, policy, time, results } = evidence;
-  const said: string[] = [];
-  if (evidence.id !== id || shortId({ fingerprint: { inputs, policy }, generated: time }) !== id)
-    said.push(
-      'The short id does not follow from the fingerprints and the time in the evidence: one of them was edited.',
-    );
-  const sheets = storedFingerprints(evidence);
-  if (!sheets || resultsFingerprint(sheets) !== results)
-    said.push('The fingerprint of results does not follow from those of the sheets: one of them was edited.');
-  return said;
-}
-
 /** What the evidence says of itself is in no way made anew, but the summary's own fingerprint covers it. */
 function editedSummary({ sheets }: FoundRun, evidence: StoredEvidence): string[] {
   const summary = sheets.find((sheet) => isTitleOf('summary', titleOfSheet(sheet)));
@@ -118,6 +108,18 @@ function editedSummary({ sheets }: FoundRun, evidence: StoredEvidence): string[]
   return [
     `The part Evidence on sheet '${summary.name}' was edited: the fingerprint of the sheet is another.`,
   ];
+}
+
+/** Where no result sheet was edited, says that what differs comes from around the inputs. */
+function* movedTables(
+  { sheets }: FoundRun,
+  evidence: StoredEvidence,
+  { cells: [first] }: PartCheck,
+): Steps<number, string[]> {
+  const fingerprints = storedFingerprints(evidence);
+  if (!fingerprints || !sheets.some(({ name }) => name === first?.sheet)) return [];
+  const { state } = yield* asPart(compareFingerprints(fingerprints, sheets), () => 1);
+  return state === 'as audited' ? [moved] : [];
 }
 
 function policyOf({ policyText }: StoredEvidence): Policy | undefined {
@@ -183,6 +185,8 @@ function otherSource(input: string): string {
   return `The audit was compared with ${input}, which is not at hand here: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
 }
 
+const moved =
+  'Each result sheet has the fingerprint that the audit left, so none was edited. What differs comes from around the inputs: their tables stand elsewhere on their sheets, as rows or columns came or went beside them, or cells are formatted otherwise, such as a percentage as a plain number. Audit the workbook again.';
 const handOverUnknown =
   'The sheets to hand over carry no fingerprint of their own and were not checked: make them anew.';
 const clean: PartCheck = { state: 'as audited', said: [], cells: [], more: 0 };

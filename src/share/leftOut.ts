@@ -77,7 +77,8 @@ export function leftOutOf(
   }
 
   function formulaOf(element: Element): string | undefined {
-    if (formulas.has(element.local)) return contentOf(text, element);
+    // Newer rules have the formula in an element of its own within.
+    if (formulas.has(element.local) && element.children.length === 0) return contentOf(text, element);
     return element.local === 'cfvo' ? attribute(element, 'val') : undefined;
   }
 

@@ -1,3 +1,4 @@
+import type { AstExpression } from '@borgar/fx';
 import { cellAddress } from '../cells/address.ts';
 import type { Area } from '../cells/sheet.ts';
 import { evaluate } from '../functions/formula/evaluate.ts';
@@ -8,6 +9,7 @@ import { errorIn } from '../functions/read/cellKind.ts';
 import { oneLine } from '../hosts/file/zip/refused.ts';
 import type { ViewCell } from '../hosts/file/view/types.ts';
 import type { BookCells } from './bookCells.ts';
+import { hidesErrors, ifErrorOf } from './hiddenErrors.ts';
 import { targetOf } from './references.ts';
 import type { CellPlace } from './types.ts';
 
@@ -30,6 +32,7 @@ export class Results {
   readonly #uses: (formula: string) => boolean;
   readonly #known = new Map<string, Range | NoResult>();
   readonly #open = new Set<string>();
+  #withoutOurs: boolean | undefined;
   /** Some result was not stored, so others that rest on it may be out of date. */
   workedOut = false;
 
@@ -44,7 +47,8 @@ export class Results {
    */
   of(place: CellPlace, formula: string, area: Area): readonly (readonly Content[])[] {
     const stored = rowsOf(area, (row, column) => this.#book.cell({ sheet: place.sheet, row, column }));
-    if (stored.flat().every((cell) => cell === undefined || isCalculated(cell))) {
+    const calculated = stored.flat().every((cell) => cell === undefined || isCalculated(cell));
+    if (calculated && !this.#isFalse(place, formula, stored[0]?.[0])) {
       return stored.map((row) => row.map((cell): Content => cell ?? { value: '' }));
     }
     this.workedOut = true;
@@ -68,12 +72,59 @@ export class Results {
   #valueAt(place: CellPlace): unknown {
     const cell = this.#book.cell(place);
     if (!cell) return null;
-    if (isCalculated(cell)) return cell.error ? errorIn({ code: cell.value }) : cell.value;
     const { row, column } = place;
-    if (cell.formula === undefined || !this.#uses(cell.formula)) {
+    const ours = cell.formula !== undefined && this.#uses(cell.formula);
+    if (isCalculated(cell) && !(ours && this.#isFalse(place, cell.formula, cell)))
+      return cell.error ? errorIn({ code: cell.value }) : cell.value;
+    if (cell.formula === undefined || !ours) {
       throw new NoResult(`${cellAddress(row, column)} has no result either`);
     }
     return this.#workOut(place, cell.formula)[0]?.[0];
+  }
+
+  /**
+   * Whether a formula of ours shows what it has for errors because the program that calculated it did not know our
+   * functions: others say so, or its own result is another.
+   */
+  #isFalse(place: CellPlace, formula: string, stored: ViewCell | undefined): boolean {
+    try {
+      const tree = parsed(formula);
+      if (!hidesErrors(tree, this.#uses)) return false;
+      if (this.#calculatedWithoutOurs()) return true;
+      const otherwise = ifErrorOf(tree)?.otherwise;
+      if (otherwise?.type !== 'Literal' || otherwise.value !== (stored?.value ?? '')) return false;
+      const [[result] = []] = this.#workOut(place, formula);
+      return result !== otherwise.value;
+    } catch (error) {
+      if (error instanceof NoResult) return false;
+      throw error;
+    }
+  }
+
+  /** Whether some formula of ours shows #NAME? or the like, and not because a cell that it rests on does. */
+  #calculatedWithoutOurs(): boolean {
+    this.#withoutOurs ??= this.#book.view.sheets.some(({ name: sheet, rows }) =>
+      rows.some(({ row, cells }) =>
+        cells.some(
+          (cell) =>
+            cell.formula !== undefined &&
+            isUnknown(cell) &&
+            this.#uses(cell.formula) &&
+            !this.#rightlyUnknown({ sheet, row, column: cell.column }, cell.formula),
+        ),
+      ),
+    );
+    return this.#withoutOurs;
+  }
+
+  #rightlyUnknown(place: CellPlace, formula: string): boolean {
+    try {
+      const [[result] = []] = this.#workOut(place, formula);
+      return result instanceof FunctionError && notCalculated.has(result.code);
+    } catch (error) {
+      if (error instanceof NoResult) return false;
+      throw error;
+    }
   }
 
   #workOut(place: CellPlace, formula: string): Range {
@@ -85,15 +136,11 @@ export class Results {
     if (this.#open.size >= longestChain) throw new NoResult('it rests on too long a chain of others');
     this.#open.add(key);
     try {
-      const value = evaluate(parsed(formula), {
-        cellsAt: (reference) => this.cellsAt(reference, place),
-        operand,
-        beyond: ({ message }) => {
-          throw new NoResult(
-            `it holds more than our functions and arithmetic (${message.split(/[:;]/)[0] ?? ''})`,
-          );
-        },
-      });
+      const tree = parsed(formula);
+      const caught = ifErrorOf(tree);
+      const value = caught
+        ? this.#unlessError(this.#valueOf(caught.value, place), caught.otherwise, place)
+        : this.#valueOf(tree, place);
       const rows = isRange(value) ? value : [[value]];
       this.#known.set(key, rows);
       return rows;
@@ -105,10 +152,32 @@ export class Results {
       this.#open.delete(key);
     }
   }
+
+  #valueOf(node: AstExpression, place: CellPlace): unknown {
+    return evaluate(node, {
+      cellsAt: (reference) => this.cellsAt(reference, place),
+      operand,
+      beyond: ({ message }) => {
+        throw new NoResult(
+          `it holds more than our functions and arithmetic (${message.split(/[:;]/)[0] ?? ''})`,
+        );
+      },
+    });
+  }
+
+  #unlessError(value: unknown, otherwise: AstExpression, place: CellPlace): unknown {
+    if (isRange(value) && reaches(value)) throw new NoResult('it looks for errors in several cells');
+    return loneCell(value) instanceof FunctionError ? this.#valueOf(otherwise, place) : value;
+  }
 }
 
-function isCalculated({ uncalculated, error, value }: ViewCell): boolean {
-  return uncalculated !== true && !(error === true && notCalculated.has(String(value)));
+function isCalculated(cell: ViewCell): boolean {
+  return cell.uncalculated !== true && !isUnknown(cell);
+}
+
+/** Whether a cell shows that a function in it was not known, or not at hand. */
+function isUnknown({ error, value }: ViewCell): boolean {
+  return error === true && notCalculated.has(String(value));
 }
 
 function rowsOf<Cell>(

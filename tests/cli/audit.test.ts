@@ -194,6 +194,10 @@ describe('the audit command', () => {
       [demo, demo],
       [demo, '--out', 'x.csv'],
       [demo, '--out', 'nowhere/x.xlsx'],
+      [demo, '--out', 'not.xlsx/x.xlsx'],
+      [demo, '--out', `${'x'.repeat(300)}.xlsx`],
+      [demo, '--json='],
+      [demo, '--policy='],
       [channels, monitor, good],
       [channels, '--json', 'x.json'],
       [demo, '--policy', 'missing.json'],
@@ -202,9 +206,18 @@ describe('the audit command', () => {
       const { code, out, err } = runAudit(folder, ...call);
       expect({ call, code, out }).toEqual({ call, code: 2, out: '' });
       oneLine(err);
+      expect([call, err]).not.toEqual([call, expect.stringMatching(/unexpectedly|^exists|^:/)]);
+      expect(err).not.toContain(folder);
     }
     expect(readdirSync(folder)).toEqual(listed);
     expect(existsSync(join(folder, 'x.json'))).toBe(false);
+  });
+
+  test('a name as long as a file may have is written', () => {
+    // 83 characters of three bytes each and an ending of five: 254 of the 255 bytes that file systems commonly take.
+    const name = `${'漢'.repeat(83)}.xlsx`;
+    expect(runAudit(folder, good, monitor, '--out', name)).toMatchObject({ code: 0, err: '' });
+    expect(readdirSync(folder)).toContain(name);
   });
 
   test('text from cells can not steer the terminal', () => {
@@ -230,6 +243,8 @@ describe('the audit command', () => {
       '--map',
       '--force',
       '--strict',
+      '--verify OUT.xlsx',
+      '2 no results in it',
       'Exit code',
       'Advisory only',
     ]) {

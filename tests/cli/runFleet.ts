@@ -1,13 +1,21 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import process from 'node:process';
 import type { Ran } from './run.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 
-/** Starts the audit command as `npm run -s audit --` does, bundled, in a process group of its own. */
-export function startAudit(folder: string, args: readonly string[]): ChildProcess {
-  const env = { ...process.env };
+/**
+ * Starts the audit command as `npm run -s audit --` does, bundled, in a process group of its own; `temporary` is where
+ * it keeps temporary files.
+ */
+export function startAudit(
+  folder: string,
+  args: readonly string[],
+  temporary: string = tmpdir(),
+): ChildProcess {
+  const env: NodeJS.ProcessEnv = { ...process.env, TMPDIR: temporary };
   delete env['npm_lifecycle_event'];
   const program = [join(root, 'src/run.mjs'), 'src/cli/audit/main.ts'];
   return spawn(process.execPath, [...program, ...args], {

@@ -142,6 +142,9 @@ describe('audit --verify', () => {
       [['--verify', 'plain.xlsx'], 'holds no result sheets'],
       [['--verify', 'c.csv'], 'not text tables'],
       [['--verify', 'station.xlsx', '--json', '-'], '--verify goes without --json'],
+      [['--verify', 'station.xlsx', '--share', 'x.xlsx'], '--verify goes without --share'],
+      [['--verify', 'station.xlsx', '--handover', 'x.xlsx'], '--verify goes without --handover'],
+      [['--verify', 'station.xlsx', '--since', 'plain.xlsx'], '--verify goes without --since'],
       [['--verify', 'missing.xlsx'], 'no such file'],
     ] as const) {
       const { code, out, err } = runAudit(folder, ...args);

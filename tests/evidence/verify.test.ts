@@ -149,6 +149,44 @@ describe('the station with its results', () => {
     expect(isClean(verify(book)), JSON.stringify(verify(book))).toBe(false);
   });
 
+  it('a sentence that was edited at its end is quoted where it was', () => {
+    const isSentence = (cell: Cell): cell is string =>
+      typeof cell === 'string' && cell.startsWith('Advisory only');
+    const sentence = written.sheets
+      .find(({ name }) => name === 'Audit summary')
+      ?.rows.flat()
+      .find(isSentence);
+    const { book } = typed(written, 'Audit summary', isSentence, `${sentence ?? ''} All is well.`);
+    const [difference] = verify(book).results.cells;
+    expect(difference?.stands).toMatch(/^….{20} All is well\.$/u);
+    expect(`${difference?.should ?? ''} All is well.`).toBe(difference?.stands);
+  });
+
+  it.each(['Fingerprint of results', 'Fingerprints of sheets'])(
+    'a text put beside the line “%s” is found',
+    (label) => {
+      const book = edited(written, 'Audit summary', (rows) =>
+        rows.map((cells) => (cells[0] === label ? [...cells.slice(0, 3), null, 'All is well'] : cells)),
+      );
+      expect(verify(book).results).toMatchObject({
+        state: 'edited',
+        cells: [{ column: 'E', stands: 'All is well', should: '' }],
+      });
+    },
+  );
+
+  it('rows or columns that came beside the tables: that no result was edited is said', () => {
+    const lower = edited(written, 'Channels', (rows) => [[], [], ...rows]);
+    const right = edited(written, 'Monitor settings', (rows) => rows.map((cells) => [null, ...cells]));
+    for (const book of [lower, right]) {
+      const { inputs, results } = verify(book);
+      expect(inputs.state).toBe('as audited');
+      expect(results.said).toEqual([expect.stringContaining('none was edited')]);
+    }
+    const both = edited(lower, 'Audit groups', (rows) => [...rows, ['G-9', '1oo2']]);
+    expect(verify(both).results.said.join()).not.toContain('none was edited');
+  });
+
   it('rows and sheets that were taken away or added are told', () => {
     const without = edited(written, 'Audit results', (rows) => rows.filter((_, index) => index !== 9));
     const removed = verify(without).results;
@@ -279,6 +317,22 @@ describe('several audits in one workbook', () => {
     expect(older.map(({ generated, sheets }) => [generated, sheets.length])).toEqual([
       [now.toISOString(), 4],
     ]);
+  });
+
+  it('the newest can not be passed over by taking its summary away or setting its time back', () => {
+    const { id } = verify(twice).checked ?? { id: '' };
+    const summaries = twice.sheets.filter((sheet) => titleOfSheet(sheet).includes('summary'));
+    const newest = summaries.find((sheet) => titleOfSheet(sheet).endsWith(id));
+    const headless = { ...twice, sheets: twice.sheets.filter((sheet) => sheet !== newest) };
+    const aged = edited(twice, newest?.name ?? '', (rows) =>
+      rows.map((cells) =>
+        cells.map((cell) => (cell === later.toISOString() ? '2020-01-01T00:00:00.000Z' : cell)),
+      ),
+    );
+    for (const book of [headless, aged]) {
+      const found = verify(book);
+      expect([isClean(found), found.checked?.id]).toEqual([false, id]);
+    }
   });
 
   it('taking the older one away is no edit of the newest', () => {

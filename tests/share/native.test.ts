@@ -155,6 +155,36 @@ describe('native forms', () => {
     }
   });
 
+  it.each([
+    // Units of two kinds, or of two detections, which the function refuses wherever the formula comes to it.
+    'IFERROR(TRIPDRIFT.CONVERTUNIT(A1,"mil","g"),0)',
+    'IF(A1>9,TRIPDRIFT.CONVERTUNIT(A1,"mil","mV/mil"),1)',
+    'IFERROR(TRIPDRIFT.CONVERTUNIT(A1,"mm/s rms","mm/s 0-p"),0)',
+    'IFERROR(TRIPDRIFT.ZONE(A1,3600,"um 0-p"),"none")',
+    'IFERROR(TRIPDRIFT.ZONELIMIT("A/B",A1,"um rms"),"none")',
+  ])('are not made where the function would refuse its units: %s', (formula) => {
+    const place = { array: false, cellsAt: () => [[1]] };
+    expect(nativeFormula(formula, place)).toBeUndefined();
+    expect(
+      nativeFormula(
+        formula
+          .replace(/"(mil|mm\/s rms|um 0-p|um rms)"/g, '"um"')
+          .replace(/"(g|mV\/mil|mm\/s 0-p)"/, '"mm"'),
+        place,
+      ),
+    ).toBeDefined();
+  });
+
+  it('are not made where a cell of a range is blank that stands for a value', () => {
+    const formula = 'TRIPDRIFT.EFFECTIVE(A1:A3,200,160,B1:B3)';
+    const withThird = (third: unknown) => ({
+      array: true,
+      cellsAt: (reference: string) => (reference.startsWith('A') ? [[5], [6], [7]] : [[2], [3], [third]]),
+    });
+    expect(nativeFormula(formula, withThird(4))).toBeDefined();
+    expect(nativeFormula(formula, withThird(null))).toBeUndefined();
+  });
+
   it('are printed so that they read back as what they were', () => {
     const bare = (text: string): unknown =>
       JSON.parse(

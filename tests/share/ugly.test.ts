@@ -58,6 +58,55 @@ describe('a copy to share', () => {
     );
   });
 
+  describe('of a file that was calculated without our functions', () => {
+    const stored = (given: string, value: string, text = false): string =>
+      `<c r="C1"${text ? ' t="str"' : ''}><f>${given}</f><v>${value}</v></c>`;
+    const caught = (otherwise: string): string =>
+      `IFERROR(_xldudf_TRIPDRIFT_EFFECTIVE(A1,200,160),${otherwise})`;
+    const unknown = '<c r="D1" t="e"><f>_xldudf_TRIPDRIFT_EFFECTIVE(10,200,160)</f><v>#NAME?</v></c>';
+    const shared = (cells: string, setpoint = '5') =>
+      cellsOf(share(zipParts(withSheet(`<row r="1"><c r="A1"><v>${setpoint}</v></c>${cells}</row>`))).bytes);
+
+    it('works out what IFERROR hides, whatever other formulas show', () => {
+      // 5·200/160 = 6.25 and twice that
+      expect(shared(stored(caught('0'), '0'))['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('""'), '', true))['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('A1'), '5') + unknown)['C1']?.value).toBe(6.25);
+      expect(shared(stored(caught('0'), '0') + unknown)['D1']?.value).toBe(12.5);
+    });
+
+    it('keeps what stands for a refusal', () => {
+      expect(shared(stored(caught('0'), '0'), '-5')['C1']?.value).toBe(0);
+      expect(shared(stored(caught('0'), '0') + unknown, '-5')['C1']?.value).toBe(0);
+    });
+
+    it('is refused where an error is hidden otherwise', () => {
+      const hidden = 'IF(ISNUMBER(_xldudf_TRIPDRIFT_EFFECTIVE(A1,200,160)),1,2)';
+      expect(() => shared(stored(hidden, '2') + unknown)).toThrow(/cell C1: the file holds no result/);
+      expect(shared(stored(hidden, '1'))['C1']?.value).toBe(1);
+      const guarded = 'IF(ISNUMBER(B1),_xldudf_TRIPDRIFT_EFFECTIVE(B1,200,160),-1)';
+      expect(shared(stored(guarded, '-1') + unknown)['C1']?.value).toBe(-1);
+    });
+  });
+
+  it('leaves out rules of newer programs that call a function of ours, and says so', () => {
+    const x14 = 'xmlns:x14="http://schemas.microsoft.com/office/spreadsheetml/2009/9/main"';
+    const xm = 'xmlns:xm="http://schemas.microsoft.com/office/excel/2006/main"';
+    const ours = '_xldudf_TRIPDRIFT_EFFECTIVE(A2,200,160)';
+    const rule = (kind: string, area: string, formula: string): string =>
+      `<x14:dataValidation type="${kind}"><x14:formula1><xm:f>${formula}</xm:f></x14:formula1><xm:sqref>${area}</xm:sqref></x14:dataValidation>`;
+    const tail = `<extLst><ext ${x14} uri="{78C0D931-6437-407d-A8EE-F0AAD7539E65}"><x14:conditionalFormattings><x14:conditionalFormatting ${xm}><x14:cfRule type="expression" priority="1" id="{00000000-0000-0000-0000-000000000001}"><xm:f>${ours}&gt;1</xm:f></x14:cfRule><xm:sqref>A2</xm:sqref></x14:conditionalFormatting></x14:conditionalFormattings></ext><ext ${x14} uri="{CCE6A557-97BC-4b89-ADB6-D9C93CAAB3DF}"><x14:dataValidations ${xm} count="2">${rule('decimal', 'A3', ours)}${rule('list', 'B3', '$A$1:$A$3')}</x14:dataValidations></ext></extLst>`;
+    const { bytes, notes } = share(
+      zipParts(withSheet(`<row r="1">${effective('A1')}</row>`, smallParts(), tail)),
+    );
+    expect(notes.join('\n')).toContain('a conditional format of A2 can hold no value and is left out');
+    expect(notes.join('\n')).toContain('a rule for input in A3 can hold no value and is left out');
+    const sheet = partText(bytes, 'xl/worksheets/sheet1.xml');
+    expect(sheet).not.toContain('TRIPDRIFT');
+    expect(sheet).toContain(`count="1">${rule('list', 'B3', '$A$1:$A$3')}<`);
+    expect(objections(bytes)).toEqual([]);
+  });
+
   it('gives tables of what-ifs their values, which would come out wrong', () => {
     const rows = `<row r="1">${effective('B1', 'A1,200,160')}</row><row r="2"><c r="A2"><v>4</v></c><c r="B2"><f t="dataTable" ref="B2:B3" dt2D="0" dtr="0" r1="A1"/><v>5</v></c></row><row r="3"><c r="A3"><v>8</v></c><c r="B3"><v>10</v></c></row>`;
     const { bytes, notes } = share(zipParts(withSheet(rows)));

@@ -7,7 +7,7 @@ const indent = 25;
 
 const optionLines = Object.entries<Option>(optionList).map(([name, { value, words }]) => {
   const shown = `  --${name}${value === undefined ? '' : ` ${value}`}`.padEnd(indent);
-  return `${shown}${wrapped(words, width - indent, ' '.repeat(indent))}`;
+  return wrapped(shown + words, width, ' '.repeat(indent));
 });
 
 /** What `--help` prints. */
@@ -16,6 +16,7 @@ export const help = `Tripdrift audits machinery protection: where does each aler
   npm run -s audit -- IN.xlsx [options]
   npm run -s audit -- CHANNELS.csv MONITOR.csv [options]
   npm run -s audit -- FOLDER [options]
+  npm run -s audit -- --verify OUT.xlsx
 
 IN.xlsx holds a channel list with measured sensitivities and the monitor settings, on any sheets; both are found by their
 headers. It is never changed. A FOLDER stands for every .xlsx and .xlsm directly in it, several at once; one that can't be
@@ -24,7 +25,8 @@ audited does not stop the others.
 ${optionLines.join('\n')}
 
 Exit code: 0 audited; 1 audited, and --strict found something; 2 bad usage or unreadable input (nothing is written),
-or workbooks of a FOLDER that could not be audited (the others are, and are written).
+or workbooks of a FOLDER that could not be audited (the others are, and are written). With --verify: 0 as the audit left
+it; 1 edited; 2 no results in it, or unreadable.
 
 Advisory only. Correct the measuring chain first; setpoints change only under the site's management of change.
 `;

@@ -58,7 +58,7 @@ export const optionList = {
   verify: {
     type: 'boolean',
     words:
-      'check whether inputs, policy or results of the audit in a workbook with result sheets were edited since; exit 1 where they were, 2 where there is nothing to check',
+      'check, alone, whether inputs, policy or results of the audit in a workbook with result sheets were edited since',
   },
   timeout: {
     type: 'string',

@@ -15,10 +15,12 @@ export interface Options extends Given {
 
 /**
  * The options of the audit command.
- * @throws UsageRefused where an option is unknown or lacks its value.
+ * @throws UsageRefused where an option is unknown, or lacks its value or has an empty one.
  */
 export function parseOptions(args: readonly string[]): Options {
   const { values, positionals } = parse(args);
+  const empty = Object.keys(values).find((name) => values[name] === '');
+  if (empty !== undefined) throw new UsageRefused(`--${empty} has nothing behind it. See --help.`);
   const given = Object.entries<Option>(optionList).map(([name, { type }]) => [
     name,
     values[name] ?? (type === 'boolean' ? false : undefined),

@@ -1,5 +1,5 @@
 import type { AstExpression } from '@borgar/fx';
-import { type Argument, optional } from '../declare/argument.ts';
+import { type Argument, type NumberArgument, optional } from '../declare/argument.ts';
 import { inRange, ranges } from '../declare/numberRange.ts';
 import { evaluate } from '../formula/evaluate.ts';
 import { literal } from '../formula/nodes.ts';
@@ -43,7 +43,7 @@ export function argumentForm(
   if (node === null) return leftOut(argument);
   switch (argument.kind) {
     case 'number':
-      return numberForm(ranges[argument.range], node, place);
+      return numberForm(argument, node, place);
     case 'choice': {
       const read = readerOf(argument);
       const said = node.type === 'Literal' ? node.value : loneCellOf(node, place);
@@ -72,10 +72,11 @@ function leftOut(argument: Argument): ArgumentForm | undefined {
 }
 
 function numberForm(
-  range: (typeof ranges)[keyof typeof ranges],
+  argument: NumberArgument,
   node: AstExpression,
   place: NativePlace,
 ): ArgumentForm | undefined {
+  const range = ranges[argument.range];
   if (isConstant(node)) {
     const value = evaluate(node, constants);
     return typeof value === 'number' && inRange(value, range) ? { node, guards: [] } : undefined;
@@ -90,7 +91,9 @@ function numberForm(
   const cells = place.cellsAt(node.value);
   if (cells === undefined) return undefined;
   const many = reaches(cells);
-  const fits = cells.flat().every((cell) => typeof cell === 'number' || (many && blank(cell)));
+  // A blank cell of an argument that may be left out stands for a value of its own.
+  const mayBeBlank = many && !optional(argument);
+  const fits = cells.flat().every((cell) => typeof cell === 'number' || (mayBeBlank && blank(cell)));
   if (!fits || (many && !place.array)) return undefined;
   return { node, guards: guards(node, range), ...(many && { many }) };
 }

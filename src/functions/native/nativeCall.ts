@@ -7,6 +7,7 @@ import { argumentsOf, binary, call, chain, errorLiteral, literal } from '../form
 import { parseFormula } from '../formula/parse.ts';
 import { replaced } from '../formula/replaced.ts';
 import { type ArgumentForm, type NativePlace, argumentForm } from './argumentForm.ts';
+import { unitsTaken } from './unitsTaken.ts';
 
 const byName: ReadonlyMap<string, WorksheetFunction> = new Map(
   catalogue.map((declared) => [`${NAMESPACE}.${declared.id}`, declared]),
@@ -34,7 +35,7 @@ export function nativeCall(
     const bare = own && withoutOurs(own, place);
     return bare === undefined ? undefined : argumentForm(argument, bare, place);
   });
-  if (!isWhole(forms)) return undefined;
+  if (!isWhole(forms) || !unitsTaken(declared, given)) return undefined;
   const answer = answerOf(declared, declared.native, forms, part);
   const conditions = chain(
     '*',

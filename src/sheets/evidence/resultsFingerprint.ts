@@ -7,7 +7,7 @@ import type { Steps } from '../../audit/steps.ts';
 import { fittedText, writable } from '../cellContent.ts';
 import type { ModelValue, SheetModel } from '../model.ts';
 import { isTitleOf } from '../titles.ts';
-import { aboutResults } from './evidenceLabels.ts';
+import { isAboutResults } from './evidenceLabels.ts';
 
 /** Significant digits in which the numbers of results count: programs that calculate anew differ in the last ones. */
 export const resultDigits = 9;
@@ -62,7 +62,7 @@ class SheetHash {
   add(length: number, cellAt: (index: number) => Cell): number {
     const first = cellAt(0);
     if (++this.#row === 1) this.#isSummary = isTitleOf('summary', first);
-    if (this.#isSummary && aboutResults.has(first)) return this.#row;
+    if (this.#isSummary && isAboutResults(length, cellAt)) return this.#row;
     let last = length - 1;
     while (last >= 0 && isBlank(cellAt(last))) last--;
     if (last < 0) return this.#row;

@@ -23,7 +23,7 @@ export function verificationText(name: string, verification: Verification): stri
     isClean(verification) ? 'Nothing was edited since the audit.' : 'This is not as the audit left it.',
   ];
   if (older.length > 0)
-    lines.push('', 'Older audits in this workbook, not checked', ...older.map((run) => `  ${runText(run)}`));
+    lines.push('', 'Other audits in this workbook, not checked', ...older.map((run) => `  ${runText(run)}`));
   if (without.length > 0)
     lines.push(
       '',

@@ -4,19 +4,22 @@ import { verifyInSteps } from '../../../evidence/verify.ts';
 import { UsageRefused } from '../../refused.ts';
 import { plain, progressOn } from '../../terminal.ts';
 import { readInput } from '../input.ts';
+import { optionList } from '../optionList.ts';
 import type { Options } from '../options.ts';
 import { verificationText } from './verificationText.ts';
 
-const alone = ['out', 'json', 'policy', 'map', 'force', 'strict', 'timeout'] as const;
+const others = (Object.keys(optionList) as (keyof typeof optionList)[]).filter((name) => name !== 'verify');
 
 /**
  * `--verify`: checks a workbook with result sheets and says what was edited. Returns 0 where nothing was, 1 otherwise.
  * @throws UsageRefused, FileRefused where the workbook can't be read or holds no results.
  */
 export function verifyFile(options: Options): number {
-  const other = alone.find((name) => options[name] !== undefined && options[name] !== false);
+  const other = others.find((name) => options[name] !== undefined && options[name] !== false);
   if (other !== undefined)
-    throw new UsageRefused(`--verify goes without --${other}: policy and column map are those of the audit.`);
+    throw new UsageRefused(
+      `--verify goes without --${other}: it writes nothing, and goes by the policy and column map of the audit.`,
+    );
   const progress = progressOn(process.stderr);
   try {
     const { workbook, original } = readInput(options.inputs, (part) => {
@@ -38,5 +41,5 @@ export function verifyFile(options: Options): number {
 function nothingToCheck(name: string, without: readonly string[]): string {
   if (without.length === 0) return `${plain(name)} holds no result sheets, so there is nothing to check.`;
   const sheets = plain(without.map((sheet) => `'${sheet}'`).join(', '));
-  return `${plain(name)} holds result sheets without evidence (${sheets}), from a version that kept none: they can't be checked.`;
+  return `${plain(name)} holds result sheets without evidence (${sheets}): sheets to hand over alone, or from a version that kept none. They can't be checked: check the workbook of --out.`;
 }

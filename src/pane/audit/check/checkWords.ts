@@ -14,7 +14,7 @@ export const checkWords = {
   clean: 'Nothing was edited since this audit.',
   edited: 'This is not as the audit left it.',
   parts: { inputs: 'Inputs', policy: 'Policy', results: 'Results' },
-  older: 'Older result sheets, not checked',
+  older: 'Result sheets of other audits, not checked',
   should: { inputs: 'was', policy: 'was', results: 'should be' },
   empty: 'empty',
   more: (count: number) => `and ${count} more cells`,

@@ -96,6 +96,27 @@ describe('the sheet over many workbooks', () => {
     expect(headline).toContain('1 voting group cannot trip.');
   });
 
+  // By hand: 200 as found is within, 160 of 200 as left is late; 160 as found is late, 199 as left within.
+  it('says how many channels are late as left', () => {
+    const made = audited('D.xlsx', [
+      { ...settings, tag: 'D-1', machine: 'Fan', measured: 200, asLeft: 160 },
+      { ...settings, tag: 'D-2', machine: 'Fan', measured: 160, asLeft: 199 },
+    ]);
+    const worse = audited('E.xlsx', [
+      { ...settings, tag: 'E-1', machine: 'Fan', measured: 200, asLeft: 160 },
+    ]);
+    const said = 'As left, 1 channel is late, unreachable or undetermined.';
+    const fleet = fleetOf([made, worse]);
+    const sentences = part(fleet, 'Workbooks').map((line) => line[10]);
+    expect(sentences[0]).toMatch(
+      /^D-2, danger: .* As left, 1 channel is late, unreachable or undetermined\.$/u,
+    );
+    expect(sentences[1]).toBe(
+      `Every threshold acted where it was meant to as found, within the tolerance. ${said}`,
+    );
+    expect(rowsOf(fleet)[5]?.[0]).toContain('As left, 2 channels are late, unreachable or undetermined.');
+  });
+
   it('lists machines of all workbooks worst first, two of the same name as two', () => {
     const lines = part(fleetOf(files), 'Machines, worst first');
     expect(lines.map((line) => [line[0], line[1], line[2], line[10]])).toEqual([

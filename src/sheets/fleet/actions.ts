@@ -20,11 +20,24 @@ export function actionsOfAll(files: readonly FleetFile[]): {
   };
 }
 
-/** The worst of one workbook in a sentence. */
-export function worstSentence({ summary, actions }: Found): string {
+/** The worst of one workbook in a sentence, and in another what is late as left. */
+export function worstSentence(found: Found): string {
+  return worstAsFound(found) + asLeftSentence([found]);
+}
+
+/** How many channels are late, unreachable or undetermined as left, behind another sentence; nothing where none is. */
+export function asLeftSentence(all: readonly Found[]): string {
+  const late = all.reduce((sum, { summary: { asLeft } }) => sum + asLeft.stillLate + asLeft.newlyLate, 0);
+  if (late === 0) return '';
+  return ` As left, ${late} ${late === 1 ? 'channel is' : 'channels are'} late, unreachable or undetermined.`;
+}
+
+function worstAsFound({ summary, actions }: Found): string {
   const [worst] = actions;
   if (worst) return `${worst.name}, ${worst.threshold}: ${worst.sentence}`;
   if (summary.channels === 0) return 'Both tables were found, but the channel list names no channel.';
   if (summary.incomplete > 0) return 'Nothing is known about the channels that could not be audited in full.';
-  return 'Every threshold acts where it was meant to, within the tolerance.';
+  return summary.asLeft.judged > 0
+    ? 'Every threshold acted where it was meant to as found, within the tolerance.'
+    : 'Every threshold acts where it was meant to, within the tolerance.';
 }

@@ -1,5 +1,5 @@
 import type { Policy } from '../../audit/policy/policy.ts';
-import type { VerdictCounts } from '../../audit/report/types.ts';
+import type { Summary, VerdictCounts } from '../../audit/report/types.ts';
 import type { Action } from '../summary/action.ts';
 
 /** Many workbooks audited by the same policy at the same time. */
@@ -24,7 +24,7 @@ export type FleetFile = { readonly file: string } & (
 
 /** What a fleet keeps of one report. */
 export interface Found {
-  readonly summary: VerdictCounts;
+  readonly summary: Summary;
   /** A danger is late, unreachable or undetermined, or a group cannot trip. */
   readonly strict: boolean;
   /** Worst first. */

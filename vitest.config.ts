@@ -1,10 +1,26 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+
+/** Tests that drive a page in a browser: one at a time, since a page that gets no time to draw shows nothing. */
+const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
+
+const shared = { setupFiles: ['tests/seed.ts'], testTimeout: 60_000, pool: 'threads' as const };
 
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    setupFiles: ['tests/seed.ts'],
-    testTimeout: 60_000,
-    pool: 'threads',
+    projects: [
+      {
+        test: {
+          ...shared,
+          name: 'core',
+          include: ['tests/**/*.test.ts'],
+          exclude: pages,
+          // Many of them wait for another program, so that two side by side suit even one core.
+          maxWorkers: Math.max(2, availableParallelism() - 1),
+          sequence: { groupOrder: 0 },
+        },
+      },
+      { test: { ...shared, name: 'pages', include: pages, maxWorkers: 1, sequence: { groupOrder: 1 } } },
+    ],
   },
 });

@@ -73,19 +73,19 @@ function newPages(blocks: readonly Block[], rows: readonly ModelRow[]): number[]
 /** How much of its room a text may fill, and points a line: larger and bold letters take more of it. */
 const fits: Readonly<Record<string, readonly [fit: number, line: number]>> = {
   machine: [0.54, 25],
-  standing: [0.84, 17],
+  standing: [0.76, 17],
   section: [0.78, 26],
-  tag: [0.84, 20],
-  place: [0.95, 20],
-  caution: [0.92, 16],
-  strong: [0.92, 15],
-  name: [0.92, 15],
-  warned: [0.92, 15],
+  tag: [0.76, 20],
+  place: [0.85, 20],
+  caution: [0.82, 16],
+  strong: [0.82, 15],
+  name: [0.82, 15],
+  warned: [0.82, 15],
   label: [1.1, 12.5],
   labelLeft: [1.1, 12.5],
   labelCentred: [1.1, 12.5],
 };
-const usual = [0.97, 15] as const;
+const usual = [0.82, 15] as const;
 /** Rows are no taller than 409 points (limit of spreadsheet programs, from memory). */
 const tallest = 400;
 

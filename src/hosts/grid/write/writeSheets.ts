@@ -7,7 +7,7 @@ import { pause } from '../pause.ts';
 import { addSheet } from './addSheet.ts';
 import { sheetData } from './sheetData.ts';
 
-/** Rows of a run up to which the grid calculates the formulas of result sheets itself; beyond, its calculation takes minutes. */
+/** Rows of sheets with formulas up to which the grid calculates those of a run itself; beyond, its calculation takes minutes. */
 const mostLiveRows = 1_000;
 const rowsBetweenPauses = 500;
 
@@ -46,7 +46,8 @@ export async function writeSheets(
     refuseIfCancelled();
   };
 
-  const formulas = total <= mostLiveRows;
+  const live = models.filter((model) => model.formulas.length > 0);
+  const formulas = live.reduce((sum, { rowCount }) => sum + rowCount, 0) <= mostLiveRows;
   const sheets = [];
   for (const model of models) {
     refuseIfCancelled();

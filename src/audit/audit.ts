@@ -2,7 +2,6 @@ import type { Workbook } from '../cells/sheet.ts';
 import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
-import { driftSources } from './drift/driftSources.ts';
 import { findHistory } from './drift/findHistory.ts';
 import { historyProblems } from './drift/historyProblems.ts';
 import type { AssumedUnit } from './evaluate/amounts.ts';
@@ -25,6 +24,7 @@ import { summarise } from './report/summary.ts';
 import type { ChannelResult, Problem, Report } from './report/types.ts';
 import { channelRowReader } from './rows/channelRow.ts';
 import { settingsRowReader } from './rows/settingsRow.ts';
+import { byTag } from './since/byTag.ts';
 import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
 import type { Snapshot } from './since/snapshot.ts';
@@ -86,7 +86,7 @@ export function* auditInSteps(
     tables,
     policy,
     records,
-    readings: driftSources(history, before, tables.channels),
+    readings: { history, before: before ? byTag(before) : new Map() },
     today,
     assume: (unit) => {
       const key = `${unit.table} ${unit.column}`;

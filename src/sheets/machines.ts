@@ -1,4 +1,5 @@
 import { groupsThatCannotTrip, summarise } from '../audit/report/summary.ts';
+import { tagKey } from '../audit/tables/tagKey.ts';
 import type { ChannelResult, GroupResult, Report, Summary } from '../audit/report/types.ts';
 
 /** What a report says of one machine. */
@@ -25,16 +26,16 @@ export function machinesOf({ channels, groups }: Report): readonly Machine[] {
   const byName = new Map<string, ChannelResult[]>();
   const byTag = new Map<string, Set<string>>();
   for (const channel of channels) {
-    const key = keyOf(channel.machine);
+    const key = tagKey(channel.machine);
     const own = byName.get(key);
     if (own) own.push(channel);
     else byName.set(key, [channel]);
-    const tag = keyOf(channel.tag);
+    const tag = tagKey(channel.tag);
     byTag.set(tag, (byTag.get(tag) ?? new Set()).add(key));
   }
   const groupsOf = new Map<string, GroupResult[]>();
   for (const group of groups) {
-    const keys = new Set(group.members.flatMap(({ tag }) => [...(byTag.get(keyOf(tag)) ?? [])]));
+    const keys = new Set(group.members.flatMap(({ tag }) => [...(byTag.get(tagKey(tag)) ?? [])]));
     for (const key of keys) groupsOf.set(key, [...(groupsOf.get(key) ?? []), group]);
   }
   const machines = [...byName].map(([key, own]): Machine => {
@@ -51,8 +52,4 @@ export function machinesOf({ channels, groups }: Report): readonly Machine[] {
 
 function cannotTrip({ groups }: Machine): number {
   return groupsThatCannotTrip(groups).length > 0 ? 1 : 0;
-}
-
-function keyOf(name: string): string {
-  return name.trim().replace(/\s+/gu, ' ').toLowerCase();
 }

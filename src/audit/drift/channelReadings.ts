@@ -17,8 +17,6 @@ export interface DriftSources {
   readonly history: HistoryBook;
   /** Channels of an earlier audit by what tags are compared by. */
   readonly before: ReadonlyMap<string, readonly SnapshotChannel[]>;
-  /** The as-left sensitivity in a row of the channel list. */
-  readonly asLeftIn: (row: number) => Amount | null;
 }
 
 /** A reading in the unit of its channel, with where it was found. */

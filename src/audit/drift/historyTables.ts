@@ -1,7 +1,7 @@
 import type { Sheet, Workbook } from '../../cells/sheet.ts';
 import { headerStretches, type HeaderStretch } from '../tables/candidates.ts';
 import { cellAt, isBlank, type FoundColumn, type ReadTable, type UnitColumn } from '../tables/found.ts';
-import { keysOf, parseHeader, type Header } from '../tables/header.ts';
+import { keysOf, parseHeader, unitWord, type Header } from '../tables/header.ts';
 import { unitAlone } from '../tables/unitRow.ts';
 import type { Tables } from '../join/context.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
@@ -18,7 +18,6 @@ for (const [id, spec] of Object.entries(historyColumns)) {
   const { standard, also } = keysOf(spec);
   for (const key of [standard, ...also]) ids.set(key, id as HistoryColumnId);
 }
-const unitWord = /(units?|uom|engineeringunits?|eu)$/u;
 
 /** Every history of a workbook: what has columns for tag, date and sensitivity and is neither of the two tables. */
 export function historyTables(workbook: Workbook, tables: Tables): HistoryTable[] {

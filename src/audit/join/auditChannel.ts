@@ -127,7 +127,7 @@ function driftOf(
     history,
     before: before.length === 1 ? before[0] : undefined,
     record,
-    asLeft: known ? readings.asLeftIn(row.row) : null,
+    asLeft: known ? row.asLeftSensitivity : null,
   };
   return auditDrift(of, policy, today);
 }

@@ -21,6 +21,9 @@ export interface Header {
   readonly remarks: readonly string[];
 }
 
+/** What the key of a column of units ends with, behind the name of the column that they are for. */
+export const unitWord = /(units?|uom|engineeringunits?|eu)$/u;
+
 const bracketed = /[([]([^()[\]]*(?:\([^()]*\)[^()[\]]*)*)[)\]]/gu;
 
 /** A coverage factor as headers name it. */

@@ -1,6 +1,6 @@
 import type { Sheet, SheetTable } from '../../cells/sheet.ts';
 import { columnLetters } from '../../cells/address.ts';
-import { headerKey, keysOf, parseHeader, type Header } from './header.ts';
+import { headerKey, keysOf, parseHeader, unitWord, type Header } from './header.ts';
 import type { ColumnSpec } from './columnSpec.ts';
 import type { FoundColumn, UnitColumn } from './found.ts';
 import { columnsOf, type TableKind } from './vocabulary.ts';
@@ -51,8 +51,6 @@ function vocabularyOf(kind: TableKind): Vocabulary {
   }
   return { standard, also };
 }
-
-const unitWord = /(units?|uom|engineeringunits?|eu)$/u;
 
 function isName(key: string): boolean {
   return Object.values(vocabularies).some((words) => words.standard.has(key) || words.also.has(key));

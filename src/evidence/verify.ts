@@ -1,4 +1,5 @@
 import { auditInSteps } from '../audit/audit.ts';
+import type { AuditBasis } from '../audit/evidence/basis.ts';
 import { policyFingerprint } from '../audit/evidence/fingerprint.ts';
 import { defaultPolicy, policySchema, type Policy } from '../audit/policy/policy.ts';
 import { AuditRefused } from '../audit/refused.ts';
@@ -48,9 +49,10 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
     return { inputs: unknown, policy: unknown, results: edited(said) };
   }
   const torn = tornEvidence(run.id, evidence);
+  const basis = storedBasis(evidence);
   const policy = policyOf(evidence);
   const audited = yield* asPart(
-    auditAgain(workbook, evidence, policy ?? defaultPolicy),
+    auditAgain(workbook, evidence, basis, policy ?? defaultPolicy),
     (part) => 0.5 * part,
   );
   const policyCheck = policyPart(evidence, policy);
@@ -58,7 +60,7 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const same = report !== undefined && report.fingerprint.inputs === evidence.inputs;
   const inputs = same ? clean : yield* inputsPart(audited, evidence, run);
   const rest = (part: number): number => 0.5 + 0.5 * part;
-  const alone = storedBasis(evidence)?.comparedWith === null;
+  const alone = basis?.comparedWith === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
     const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
     const handedOver =
@@ -71,7 +73,7 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
         : yield* movedTables(run, evidence, results);
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
   }
-  const results = yield* asPart(byFingerprint(run, evidence), rest);
+  const results = yield* asPart(byFingerprint(run, evidence, basis?.comparedWith ?? null), rest);
   return { inputs, policy: policyCheck, results: withSaid(results, torn) };
 }
 
@@ -83,9 +85,9 @@ interface AuditedAgain {
 function* auditAgain(
   workbook: Workbook,
   evidence: StoredEvidence,
+  basis: AuditBasis | undefined,
   policy: Policy,
 ): Steps<number, AuditedAgain> {
-  const basis = storedBasis(evidence);
   const now = new Date(evidence.time);
   if (!basis)
     return { why: 'The column map or the state of the workbook is no longer readable in the evidence.' };
@@ -152,11 +154,14 @@ function* inputsPart(
 }
 
 /** Where results can't be made anew alike: whether the sheets are still those that the audit wrote. */
-function* byFingerprint({ sheets, handOver }: FoundRun, evidence: StoredEvidence): Steps<number, PartCheck> {
+function* byFingerprint(
+  { sheets, handOver }: FoundRun,
+  evidence: StoredEvidence,
+  compared: string | null,
+): Steps<number, PartCheck> {
   const fingerprints = storedFingerprints(evidence);
   if (!fingerprints) return edited('The fingerprints of the sheets are no longer readable in the evidence.');
   const found = yield* compareFingerprints(fingerprints, sheets);
-  const compared = storedBasis(evidence)?.comparedWith ?? null;
   const other = [
     ...(evidence.version === ourVersion ? [] : [otherVersion(evidence.version)]),
     ...(compared === null ? [] : [otherSource(compared)]),

@@ -1,7 +1,7 @@
-import type { ModelRow, SheetModel } from '../../sheets/model.ts';
+import type { SheetModel } from '../../sheets/model.ts';
 import { sensitivityHistory, type KeptReading } from '../station/sensitivityHistory.ts';
-import { entryCells, headerCells, type SheetColumn } from './sheetColumn.ts';
-import { handKept } from './writtenCell.ts';
+import { listSheet } from './listSheet.ts';
+import type { SheetColumn } from './sheetColumn.ts';
 
 const columns: readonly SheetColumn<KeptReading>[] = [
   { header: 'Tag no.', width: 11, of: ({ tag }) => tag },
@@ -13,28 +13,10 @@ const columns: readonly SheetColumn<KeptReading>[] = [
 
 /** The sensitivities of earlier calibrations that somebody kept. */
 export function historySheet(): SheetModel {
-  const rows: readonly ModelRow[] = [
-    { cells: [{ value: 'Sensitivity history', style: 'title' }] },
-    {
-      cells: [
-        {
-          value: 'From the old calibration sheets, as far as they were found; the latest stand in the list',
-          style: 'subtitle',
-        },
-      ],
-    },
-    { cells: [] },
-    { height: 30, cells: headerCells(columns) },
-    ...sensitivityHistory.map((reading) => ({ cells: entryCells(columns, reading) })),
-  ];
-  return {
-    name: 'Sensitivity history',
-    widths: columns.map(({ width }) => width),
-    styles: handKept,
-    formulas: [],
-    rowCount: rows.length,
-    rows: () => rows,
-    freeze: { rows: 4, columns: 0 },
-    print: { landscape: false, repeatRows: { from: 4, to: 4 } },
-  };
+  return listSheet(
+    'Sensitivity history',
+    'From the old calibration sheets, as far as they were found; the latest stand in the list',
+    columns,
+    sensitivityHistory,
+  );
 }

@@ -7,7 +7,8 @@ import {
   probeRecords,
   slippedRecord,
 } from '../station/probeRecords.ts';
-import { entryCells, headerCells, type SheetColumn } from './sheetColumn.ts';
+import { listSheet } from './listSheet.ts';
+import { headerCells, type SheetColumn } from './sheetColumn.ts';
 import { handKept, writtenCell } from './writtenCell.ts';
 
 interface Reading {
@@ -55,31 +56,6 @@ function shakerChecks(): SheetModel {
     checkColumns,
     dynamicChecks,
   );
-}
-
-function listSheet<Entry>(
-  name: string,
-  subtitle: string,
-  columns: readonly SheetColumn<Entry>[],
-  entries: readonly Entry[],
-): SheetModel {
-  const rows: readonly ModelRow[] = [
-    { cells: [{ value: name, style: 'title' }] },
-    { cells: [{ value: subtitle, style: 'subtitle' }] },
-    { cells: [] },
-    { height: 30, cells: headerCells(columns) },
-    ...entries.map((entry) => ({ cells: entryCells(columns, entry) })),
-  ];
-  return {
-    name,
-    widths: columns.map(({ width }) => width),
-    styles: handKept,
-    formulas: [],
-    rowCount: rows.length,
-    rows: () => rows,
-    freeze: { rows: 4, columns: 0 },
-    print: { landscape: false, repeatRows: { from: 4, to: 4 } },
-  };
 }
 
 /** Blocks side by side: the tag above each, then gap and output. */

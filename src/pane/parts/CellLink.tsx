@@ -1,8 +1,7 @@
 import type { JSX } from 'preact';
 import { columnNumber } from '../../cells/address.ts';
-import { usePort } from '../app/paneContext.ts';
+import { CellButton } from './CellButton.tsx';
 import { Said } from './Said.tsx';
-import { useDeed } from './useDeed.ts';
 
 interface CellLinkProps {
   readonly sheet: string;
@@ -15,32 +14,17 @@ interface CellLinkProps {
 
 /** A cell's address as a button that selects it in the workbook. */
 export function CellLink({ sheet, row, column, brief = false }: CellLinkProps): JSX.Element {
-  const port = usePort();
-  const deed = useDeed();
   const number = columnNumber(column);
-  const letters = Number.isNaN(number) ? 'A' : column;
+  const known = !Number.isNaN(number);
   return (
-    <>
-      <button
-        type="button"
-        class="cell-link"
-        onClick={() => {
-          deed.run(() => port.selectCell({ sheet, row, column: Number.isNaN(number) ? 1 : number }));
-        }}
-      >
-        {!brief && (
-          <>
-            <Said text={sheet} most={40} />!
-          </>
-        )}
-        {letters}
-        {row}
-      </button>
-      {deed.refusal !== null && (
-        <span class="field-complaint" role="alert">
-          <Said text={deed.refusal} />
-        </span>
+    <CellButton place={{ sheet, row, column: known ? number : 1 }}>
+      {!brief && (
+        <>
+          <Said text={sheet} most={40} />!
+        </>
       )}
-    </>
+      {known ? column : 'A'}
+      {row}
+    </CellButton>
   );
 }

@@ -1,13 +1,11 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Verification } from '../../../evidence/verification.ts';
 import { verifyInSteps } from '../../../evidence/verify.ts';
+import type { Cancel } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
-import { Notice } from '../../parts/Notice.tsx';
-import { plainMessage } from '../../parts/plainMessage.ts';
-import { Progress } from '../../parts/Progress.tsx';
-import { Said } from '../../parts/Said.tsx';
-import { useDeed } from '../../parts/useDeed.ts';
+import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { useLongDeed } from '../../parts/useLongDeed.ts';
 import { inSlices } from '../run/inSlices.ts';
 import { CheckOutcome } from './CheckOutcome.tsx';
 import { checkWords } from './checkWords.ts';
@@ -17,67 +15,33 @@ type Work = { readonly label: string; readonly part: number };
 /** Checks the newest result sheets of the workbook, and says what was edited since. Nothing in the workbook is changed. */
 export function CheckResults(): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
-  const cancel = useRef({ cancelled: false });
+  const deed = useLongDeed(checkWords.cancelled);
   const [work, setWork] = useState<Work>({ label: checkWords.reading, part: 0 });
   const [found, setFound] = useState<Verification | null>(null);
-  const [cancelled, setCancelled] = useState<string | null>(null);
 
-  const check = async (): Promise<void> => {
-    const own = { cancelled: false };
-    cancel.current = own;
+  const check = async (cancel: Cancel): Promise<boolean> => {
     setFound(null);
-    setCancelled(null);
     const showing =
       (label: string) =>
       (part: number): void => {
         setWork({ label, part });
       };
-    try {
-      const workbook = await port.readWorkbook(showing(checkWords.reading), own);
-      const verification = await inSlices(verifyInSteps(workbook), showing(checkWords.checking), own);
-      setFound(verification);
-      if (!verification) setCancelled(checkWords.cancelled);
-    } catch (error) {
-      if (!own.cancelled) throw error;
-      setCancelled(plainMessage(error));
-    }
+    const workbook = await port.readWorkbook(showing(checkWords.reading), cancel);
+    const verification = await inSlices(verifyInSteps(workbook), showing(checkWords.checking), cancel);
+    setFound(verification);
+    return verification !== null;
   };
 
   return (
-    <div class="deed">
-      {deed.busy ? (
-        <Progress
-          label={work.label}
-          part={work.part}
-          cancelText={checkWords.cancel}
-          onCancel={() => {
-            cancel.current.cancelled = true;
-          }}
-        />
-      ) : (
-        <button
-          type="button"
-          class="button"
-          onClick={() => {
-            deed.run(check);
-          }}
-        >
-          {checkWords.check}
-        </button>
-      )}
-      <span class="quiet">{checkWords.hint}</span>
-      {deed.refusal !== null && (
-        <Notice tone="problem">
-          <Said text={deed.refusal} />
-        </Notice>
-      )}
-      {cancelled !== null && (
-        <Notice tone="note">
-          <Said text={cancelled} />
-        </Notice>
-      )}
+    <LongDeedPart
+      deed={deed}
+      words={{ button: checkWords.check, hint: checkWords.hint, cancel: checkWords.cancel }}
+      work={work}
+      start={() => {
+        deed.run(check);
+      }}
+    >
       {found && <CheckOutcome found={found} />}
-    </div>
+    </LongDeedPart>
   );
 }

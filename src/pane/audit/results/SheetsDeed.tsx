@@ -1,14 +1,14 @@
 import type { JSX } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Steps } from '../../../audit/steps.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
-import type { WrittenSheet } from '../../../hosts/port/port.ts';
+import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
+import { CellButton } from '../../parts/CellButton.tsx';
+import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
 import { Notice } from '../../parts/Notice.tsx';
-import { plainMessage } from '../../parts/plainMessage.ts';
-import { Progress } from '../../parts/Progress.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { useDeed } from '../../parts/useDeed.ts';
+import { useLongDeed } from '../../parts/useLongDeed.ts';
 import { auditWords } from '../auditWords.ts';
 import { inSlices } from '../run/inSlices.ts';
 
@@ -26,100 +26,48 @@ interface SheetsDeedProps {
 /** Adds sheets to the workbook, all or none, and says under which names. */
 export function SheetsDeed({ words, first = false, sheets, onWriting }: SheetsDeedProps): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
-  const cancel = useRef({ cancelled: false });
+  const deed = useLongDeed(auditWords.cancelled);
   const [part, setPart] = useState(0);
   const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
-  const [cancelled, setCancelled] = useState<string | null>(null);
 
-  const write = async (): Promise<void> => {
-    const own = { cancelled: false };
-    cancel.current = own;
+  const write = async (cancel: Cancel): Promise<boolean> => {
     setPart(0);
     setWritten([]);
-    setCancelled(null);
     onWriting(true);
     try {
-      const made = await inSlices(sheets(), () => undefined, own);
-      if (made) setWritten(await port.writeSheets(made, setPart, own));
-      else setCancelled(auditWords.cancelled);
-    } catch (error) {
-      if (!own.cancelled) throw error;
-      setCancelled(plainMessage(error));
+      const made = await inSlices(sheets(), () => undefined, cancel);
+      if (made) setWritten(await port.writeSheets(made, setPart, cancel));
+      return made !== null;
     } finally {
       onWriting(false);
     }
   };
 
   return (
-    <div class="deed">
-      {deed.busy ? (
-        <Progress
-          label={words.under}
-          part={part}
-          cancelText={auditWords.cancel}
-          onCancel={() => {
-            cancel.current.cancelled = true;
-          }}
-        />
-      ) : (
-        <button
-          type="button"
-          class={first ? 'button button-first' : 'button'}
-          onClick={() => {
-            deed.run(write);
-          }}
-        >
-          {words.button}
-        </button>
-      )}
-      <span class="quiet">{words.hint}</span>
-      {deed.refusal !== null && (
-        <Notice tone="problem">
-          <Said text={deed.refusal} />
-        </Notice>
-      )}
-      {cancelled !== null && (
-        <Notice tone="note">
-          <Said text={cancelled} />
-        </Notice>
-      )}
+    <LongDeedPart
+      deed={deed}
+      words={{ ...words, cancel: auditWords.cancel }}
+      first={first}
+      work={{ label: words.under, part }}
+      start={() => {
+        deed.run(write);
+      }}
+    >
       {written.length > 0 && (
         <Notice tone="done">
           {auditWords.written}
           <ul class="inline-list">
             {written.map(({ wanted, given }) => (
               <li key={given}>
-                <CellOfSheet given={given} />
+                <CellButton place={{ sheet: given, row: 1, column: 1 }}>
+                  <Said text={given} most={40} />
+                </CellButton>
                 {given !== wanted && <Said text={auditWords.renamed(wanted)} />}
               </li>
             ))}
           </ul>
         </Notice>
       )}
-    </div>
-  );
-}
-
-function CellOfSheet({ given }: { given: string }): JSX.Element {
-  const port = usePort();
-  const deed = useDeed();
-  return (
-    <>
-      <button
-        type="button"
-        class="cell-link"
-        onClick={() => {
-          deed.run(() => port.selectCell({ sheet: given, row: 1, column: 1 }));
-        }}
-      >
-        <Said text={given} most={40} />
-      </button>
-      {deed.refusal !== null && (
-        <span class="field-complaint" role="alert">
-          <Said text={deed.refusal} />
-        </span>
-      )}
-    </>
+    </LongDeedPart>
   );
 }

@@ -1,5 +1,4 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
 import type { Severity } from '../../../audit/report/types.ts';
 import {
   changeKinds,
@@ -8,39 +7,26 @@ import {
   type SinceResult,
 } from '../../../audit/since/sinceTypes.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
+import { LongList, atOnce } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { sinceWords } from './sinceWords.ts';
 
-const atOnce = 50;
 /** Kinds of change that call for action at once, and those that must be looked at. */
 const grave = new Set<ChangeKind>(['newly unreachable', 'newly late']);
 const doubtful = new Set<ChangeKind>(['newly undetermined', 'newly incomplete', 'gone', 'not compared']);
 
-/** What changed since an earlier audit, worst first; a long list shows its next part when asked. */
+/** What changed since an earlier audit, worst first. */
 export function ChangeList({ since }: { since: SinceResult }): JSX.Element {
-  const [most, setMost] = useState(atOnce);
   const { changes, counts, remarks } = since;
   const told = changeKinds.filter((kind) => counts[kind] > 0).map((kind) => `${counts[kind]} ${kind}`);
-  const rest = changes.length - most;
   return (
     <>
       <p role="status">{told.length === 0 ? sinceWords.nothing : `${told.join(', ')}.`}</p>
-      <ul class="findings">
-        {changes.slice(0, most).map((change, index) => (
-          <ChangeLine key={index} change={change} />
-        ))}
-      </ul>
-      {rest > 0 && (
-        <button
-          type="button"
-          class="button"
-          onClick={() => {
-            setMost(most + atOnce);
-          }}
-        >
-          {sinceWords.more(Math.min(rest, atOnce))}
-        </button>
-      )}
+      <LongList
+        entries={changes}
+        more={sinceWords.more}
+        line={(change, index) => <ChangeLine key={index} change={change} />}
+      />
       {remarks.length > 0 && (
         <>
           <p class="quiet">{sinceWords.ofEarlier}</p>

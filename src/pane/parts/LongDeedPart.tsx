@@ -1,0 +1,46 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { Notice } from './Notice.tsx';
+import { Progress } from './Progress.tsx';
+import { Said } from './Said.tsx';
+import type { LongDeed } from './useLongDeed.ts';
+
+interface LongDeedPartProps {
+  readonly deed: LongDeed;
+  /** What the button says, and what it does, for those who hesitate. */
+  readonly words: { readonly button: string; readonly hint: string; readonly cancel: string };
+  /** The first thing to do of those that stand beside it. */
+  readonly first?: boolean;
+  /** What is under way, and how much of it is done, from 0 to 1. */
+  readonly work: { readonly label: string; readonly part: number };
+  readonly start: () => void;
+  /** What came of it. */
+  readonly children: ComponentChildren;
+}
+
+/** The button of a long deed, or how far it is while it is under way, and what came of it. */
+export function LongDeedPart(props: LongDeedPartProps): JSX.Element {
+  const { deed, words, first = false, work, start, children } = props;
+  return (
+    <div class="deed">
+      {deed.busy ? (
+        <Progress label={work.label} part={work.part} cancelText={words.cancel} onCancel={deed.cancel} />
+      ) : (
+        <button type="button" class={first ? 'button button-first' : 'button'} onClick={start}>
+          {words.button}
+        </button>
+      )}
+      <span class="quiet">{words.hint}</span>
+      {deed.refusal !== null && (
+        <Notice tone="problem">
+          <Said text={deed.refusal} />
+        </Notice>
+      )}
+      {deed.cancelled !== null && (
+        <Notice tone="note">
+          <Said text={deed.cancelled} />
+        </Notice>
+      )}
+      {children}
+    </div>
+  );
+}

@@ -11,6 +11,7 @@ import type { ThresholdName, ThresholdResult, UnreachableReason } from '../repor
 import type { Channel } from './channel.ts';
 import { exceeds } from './exceeds.ts';
 import { timing } from './timing.ts';
+import { trips } from '../report/threshold.ts';
 
 interface Zeros {
   readonly configured: number;
@@ -83,7 +84,7 @@ export function axialThreshold(
     indicatedAtSetpoint: axialIndicated(setpoint, kc, km, zeros.configured, zeros.measured, zeros.direction),
     interimSetpoint: Math.abs(interim) > 0 ? interim : null,
     probabilityBeyondLimit:
-      name.endsWith('danger') && limit !== null && uncertainty !== null
+      trips(name) && limit !== null && uncertainty !== null
         ? probabilityLaterOf(
             Math.abs(effective) * channel.measured,
             limit,

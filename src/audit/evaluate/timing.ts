@@ -5,6 +5,7 @@ import { timeToGoDoubling, timeToGoLinear } from '../../method/time/timeToGo.ts'
 import { actual } from '../../method/vibration/actual.ts';
 import type { ThresholdName } from '../report/types.ts';
 import type { Channel } from './channel.ts';
+import { trips } from '../report/threshold.ts';
 
 /** A number that applies, or `null`. */
 function known(value: number): number | null {
@@ -54,7 +55,7 @@ export function timing(channel: Channel, name: ThresholdName, intended: number, 
   const reading = realReadingOf(channel);
   const level = reading === null ? null : reading * sign;
   const headroom = level === null ? null : real - level;
-  const delay = (name.endsWith('danger') ? channel.dangerDelay : channel.alertDelay) ?? 0;
+  const delay = (trips(name) ? channel.dangerDelay : channel.alertDelay) ?? 0;
   const days = delay / secondsADay;
   const { growthPerDay: rate, doublingDays: doubling } = channel;
   if (rate !== null && rate > 0 && doubling === null) {

@@ -4,7 +4,8 @@ import { rank } from '../report/order.ts';
 import type { AsLeftThreshold, ThresholdResult } from '../report/types.ts';
 import { amount, percent } from '../report/wording.ts';
 import type { Audited, Say, Statement } from './rule.ts';
-import { ruleName, subject, trips } from './thresholdCell.ts';
+import { ruleName, subject } from './thresholdCell.ts';
+import { trips } from '../report/threshold.ts';
 
 /** A channel as found and as left. */
 export interface AuditedTwice {

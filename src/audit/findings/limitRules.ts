@@ -1,6 +1,7 @@
 import { amount, percent } from '../report/wording.ts';
 import type { Rule } from './rule.ts';
-import { columnOfThreshold, ruleName, subject, trips } from './thresholdCell.ts';
+import { columnOfThreshold, ruleName, subject } from './thresholdCell.ts';
+import { trips } from '../report/threshold.ts';
 
 /** Danger that acts beyond the greatest real displacement that is acceptable for the machine. */
 export const beyondLimit: Rule = ({ channel, thresholds }, say) => {

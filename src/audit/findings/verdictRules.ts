@@ -3,7 +3,8 @@ import type { ThresholdResult, UnreachableReason } from '../report/types.ts';
 import { axialVoltageAt } from '../../method/axial/voltageAt.ts';
 import { linearReachOf } from '../evaluate/reach.ts';
 import type { Audited, Rule, Statement } from './rule.ts';
-import { columnOfThreshold, ruleName, subject, trips } from './thresholdCell.ts';
+import { columnOfThreshold, ruleName, subject } from './thresholdCell.ts';
+import { trips } from '../report/threshold.ts';
 
 /** One finding for each threshold that is late, early or undetermined, and one for each reason why one can't be reached. */
 export const verdictRules: Rule = (audited, say) => {

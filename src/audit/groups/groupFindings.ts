@@ -1,5 +1,6 @@
 import type { GroupResult, Severity } from '../report/types.ts';
 import { amount } from '../report/wording.ts';
+import { trips } from '../report/threshold.ts';
 
 export interface GroupStatement {
   readonly rule: string;
@@ -16,7 +17,7 @@ export function isLate(acts: number, meant: number, tolerance: number): boolean 
 export function groupFindings(group: GroupResult, tolerance: number): GroupStatement[] {
   const { name, voting, threshold, effective, intended, limit } = group;
   const unit = group.unit ?? '';
-  const trip = threshold.endsWith('danger');
+  const trip = trips(threshold);
   const critical: Severity = trip ? 'critical' : 'warning';
   if (effective === null) {
     const idle = group.members.filter((member) => member.effective === null);

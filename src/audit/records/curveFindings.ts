@@ -1,8 +1,9 @@
 import type { Channel } from '../evaluate/channel.ts';
-import { ruleName, subject, trips } from '../findings/thresholdCell.ts';
+import { ruleName, subject } from '../findings/thresholdCell.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { RecordResult, RecordThreshold, Severity, ThresholdResult } from '../report/types.ts';
 import { amount, percent } from '../report/wording.ts';
+import { trips } from '../report/threshold.ts';
 
 type Say = (rule: string, severity: Severity, message: string) => void;
 

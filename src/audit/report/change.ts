@@ -14,6 +14,11 @@ export function changeOf(found: ThresholdVerdict, left: ThresholdVerdict): AsLef
   return found === left ? `still ${left}` : `now ${left}`;
 }
 
+/** Channels that are late, unreachable or undetermined as left. */
+export function lateAsLeft({ stillLate, newlyLate }: AsLeftCounts): number {
+  return stillLate + newlyLate;
+}
+
 /** Counts channels by what became of them. */
 export function countAsLeft(channels: readonly ChannelResult[]): AsLeftCounts {
   const counts = { judged: 0, cured: 0, stillLate: 0, newlyLate: 0 };

@@ -1,9 +1,10 @@
 import { countAsLeft, mayBeLate } from './change.ts';
 import type { ChannelResult, GroupResult, Summary, ThresholdResult } from './types.ts';
+import { trips } from './threshold.ts';
 
 /** Names of the voting groups that cannot trip: on danger, in either direction. An alert trips nothing. */
 export function groupsThatCannotTrip(groups: readonly GroupResult[]): string[] {
-  const idle = groups.filter((group) => !group.canTrip && group.threshold.endsWith('danger'));
+  const idle = groups.filter((group) => !group.canTrip && trips(group.threshold));
   return [...new Set(idle.map((group) => group.name))];
 }
 
@@ -30,5 +31,5 @@ export function needsAction(channels: readonly ChannelResult[], groups: readonly
 }
 
 function isLateTrip({ name, verdict }: ThresholdResult): boolean {
-  return name.endsWith('danger') && mayBeLate(verdict);
+  return trips(name) && mayBeLate(verdict);
 }

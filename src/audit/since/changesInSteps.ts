@@ -4,6 +4,7 @@ import { changeKinds, type Change, type ChangeKind, type SinceResult } from './s
 import type { Snapshot, SnapshotChannel } from './snapshot.ts';
 import { valueChanges } from './valueChanges.ts';
 import { verdictChanges } from './verdictChanges.ts';
+import { trips } from '../report/threshold.ts';
 
 /** Channels that are compared in one step. */
 const stride = 250;
@@ -49,7 +50,7 @@ function inOrder(changes: readonly Change[]): Change[] {
 
 /** A danger trips, an alert does not. */
 function rankOf({ threshold }: Change): number {
-  return threshold?.endsWith('danger') === false ? 1 : 0;
+  return threshold && !trips(threshold) ? 1 : 0;
 }
 
 function countsOf(changes: readonly Change[]): Record<ChangeKind, number> {

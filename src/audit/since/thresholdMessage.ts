@@ -4,6 +4,7 @@ import { isSameNumber } from './compare.ts';
 import type { Quantity } from './quantities.ts';
 import type { Change } from './sinceTypes.ts';
 import type { SnapshotChannel, SnapshotThreshold } from './snapshot.ts';
+import { timesAtStartUp } from '../report/threshold.ts';
 
 interface Compared {
   readonly before: SnapshotChannel | undefined;
@@ -35,7 +36,7 @@ const actedBefore: Readonly<Record<ThresholdVerdict, string>> = {
 /** How a threshold acts now, how it acted before, and what changed of its channel meanwhile, for people. */
 export function thresholdMessage({ before, earlier, was, now, threshold, causes }: Compared): string {
   const { name, multiplier, verdict, effective } = threshold;
-  const subject = `${capital(name)}${multiplier === 1 ? '' : ` × ${multiplier} at start-up`}`;
+  const subject = `${capital(name)}${timesAtStartUp(multiplier)}`;
   const unit = now.unit ?? '';
   const is = `${subject} ${actsNow[verdict]}${at(effective, unit, verdict)}`;
   if (!before) return `${is}; the channel is new.`;

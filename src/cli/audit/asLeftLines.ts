@@ -10,6 +10,7 @@ import type {
 } from '../../audit/report/types.ts';
 import { amount } from '../../audit/report/wording.ts';
 import { plain, wrapped } from '../terminal.ts';
+import { timesAtStartUp, trips } from '../../audit/report/threshold.ts';
 
 /**
  * What was judged as left, for a terminal: how many, each channel that is late, unreachable or undetermined as left, and
@@ -48,8 +49,8 @@ function rankAsLeft({ asLeft }: ChannelResult): number {
 function line(channel: ChannelResult): string {
   const { tag, asLeft, exposure } = channel;
   const worst = asLeft?.thresholds.filter(({ verdict }) => mayBeLate(verdict)) ?? [];
-  const trips = worst.filter(({ name }) => name.endsWith('danger'));
-  const shown = trips.length > 0 ? trips : worst;
+  const tripping = worst.filter(({ name }) => trips(name));
+  const shown = tripping.length > 0 ? tripping : worst;
   const said = shown.map((threshold) => sentence(threshold, channel.unit ?? '')).join('; ');
   const since = exposure.find(
     ({ goesOn, from, name, multiplier }) =>
@@ -62,7 +63,7 @@ function line(channel: ChannelResult): string {
 
 function sentence(threshold: AsLeftThreshold, unit: string): string {
   const { name, multiplier, setpoint, effective, change, unreachable } = threshold;
-  const times = multiplier === 1 ? '' : ` × ${multiplier} at start-up`;
+  const times = timesAtStartUp(multiplier);
   const acts =
     unreachable.length > 0 ? unreachable.join(' and ') : `at ${amount(effective ?? NaN, plain(unit))}`;
   return `${name} ${amount(setpoint ?? NaN, plain(unit))}${times} ${change}, ${acts}`;
@@ -75,7 +76,7 @@ function groupLine(
   if (!asLeft) return [];
   const group = `group '${plain(name, 40)}' (${voting})`;
   if (!asLeft.canTrip) {
-    const word = threshold.endsWith('danger') ? 'trip' : 'act';
+    const word = trips(threshold) ? 'trip' : 'act';
     return [`  ${'unreachable'.padEnd(12)} ${group} cannot ${word} on ${threshold} as left.`];
   }
   if (!isLate(Math.abs(asLeft.effective ?? NaN), Math.abs(intended ?? NaN), tolerance)) return [];

@@ -1,3 +1,4 @@
+import { lateAsLeft } from '../../audit/report/change.ts';
 import { worstThreshold } from '../../audit/report/order.ts';
 import { groupsThatCannotTrip } from '../../audit/report/summary.ts';
 import type { ChannelResult, Finding, Report, Severity } from '../../audit/report/types.ts';
@@ -150,7 +151,7 @@ function nextSteps({ summary, channels, groups, problems, since }: Report): stri
       'Correct the chains of the unreachable and late channels and measure again; until then tell operations where each setting really acts.',
     );
   }
-  if (summary.asLeft.stillLate + summary.asLeft.newlyLate > 0) {
+  if (lateAsLeft(summary.asLeft) > 0) {
     steps.push(
       'Go back to the channels that are late, unreachable or undetermined as left: see As left above.',
     );

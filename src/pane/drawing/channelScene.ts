@@ -1,5 +1,6 @@
 import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
 import { sceneOf, type Lane, type Scene } from './scene.ts';
+import { thresholdName } from '../../audit/report/threshold.ts';
 
 /** The drawing of a channel: its thresholds in the report's order, limit, linear reach, present real reading. */
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {
@@ -12,9 +13,10 @@ export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene
   });
 }
 
-function laneOf({ name, setpoint, multiplier, effective, low, high, verdict }: ThresholdResult): Lane {
+function laneOf(threshold: ThresholdResult): Lane {
+  const { setpoint, multiplier, effective, low, high, verdict } = threshold;
   return {
-    name: multiplier === 1 ? name : `${name} × ${multiplier}`,
+    name: thresholdName(threshold),
     intended: setpoint === null ? null : multiplier * setpoint,
     effective,
     low,

@@ -1,9 +1,9 @@
-import { columnLetters } from '../../cells/address.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelValue } from '../model.ts';
-import { spelledOut } from '../results/formulas.ts';
+import { columnFormulas } from '../results/columnFormulas.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
+import { thresholdName } from '../../audit/report/threshold.ts';
 
 /** A column of the sheet; with a formula, `value` is the result stored beside it. */
 export interface AsLeftColumn {
@@ -34,7 +34,13 @@ export const columns: readonly AsLeftColumn[] = [
     style: 'wrapped',
     value: ({ channel }) => channel.location,
   },
-  { id: 'threshold', header: 'Threshold', width: 17, style: 'text', value: ({ found }) => nameOf(found) },
+  {
+    id: 'threshold',
+    header: 'Threshold',
+    width: 17,
+    style: 'text',
+    value: ({ found }) => thresholdName(found),
+  },
   { id: 'unit', header: 'Unit', width: 6, style: 'centred', value: ({ channel }) => channel.unit },
   {
     id: 'set',
@@ -138,22 +144,9 @@ export const columns: readonly AsLeftColumn[] = [
 /** Number of columns that go on paper. */
 export const printedColumns = columns.length - 1;
 
-const letters = new Map(columns.map(({ id }, index) => [id, columnLetters(index + 1)]));
-const calculated = columns.filter(({ formula }) => formula !== undefined);
-
-/** Formulas of the sheet, and which of them a column has. */
-export const templates: readonly string[] = calculated.map(({ formula }) =>
-  spelledOut(formula ?? '', letters),
-);
-export const templateOf: ReadonlyMap<string, number> = new Map(
-  calculated.map(({ id }, index) => [id, index]),
-);
+export const { templates, templateOf } = columnFormulas(columns.map(({ id, formula }) => ({ id, formula })));
 
 /** The number of a column, from 1. */
 export function columnNumber(id: string): number {
   return columns.findIndex((column) => column.id === id) + 1;
-}
-
-function nameOf({ name, multiplier }: AsLeftLine['found']): string {
-  return multiplier === 1 ? name : `${name} × ${multiplier}`;
 }

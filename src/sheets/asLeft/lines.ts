@@ -8,6 +8,7 @@ import type {
   Report,
   ThresholdResult,
 } from '../../audit/report/types.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** One line of the sheet: a threshold as found and as left. */
 export interface AsLeftLine {
@@ -42,7 +43,7 @@ function linesOf(channel: ChannelResult): AsLeftLine[] {
 
 function worstAsLeftFirst({ left: one }: AsLeftLine, { left: other }: AsLeftLine): number {
   const late = Number(mayBeLate(other.verdict)) - Number(mayBeLate(one.verdict));
-  const tripping = Number(other.name.endsWith('danger')) - Number(one.name.endsWith('danger'));
+  const tripping = Number(trips(other.name)) - Number(trips(one.name));
   const worse = rank(one.verdict) - rank(other.verdict);
   return late || (mayBeLate(one.verdict) ? tripping || worse : worse || tripping);
 }

@@ -11,6 +11,7 @@ import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { changeShades } from './changeShades.ts';
+import { thresholdName } from '../../audit/report/threshold.ts';
 
 const columns = [
   ['What', 18],
@@ -85,7 +86,7 @@ function changeRow(change: Change): ModelRow {
   const { kind, tag, machine, location, threshold, multiplier, quantity, before, now, unit, message } =
     change;
   const what = threshold
-    ? `${capital(threshold)}${multiplier === 1 || multiplier === null ? '' : ` × ${multiplier}`}`
+    ? capital(thresholdName({ name: threshold, multiplier: multiplier ?? 1 }))
     : capital(quantity ?? '');
   const decimals = decimalsFor(numberOf(now) ?? numberOf(before));
   const value = (of: number | string | null): ModelCell | undefined =>

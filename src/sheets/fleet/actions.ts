@@ -1,3 +1,5 @@
+import { lateAsLeft } from '../../audit/report/change.ts';
+import { asLeftSentence } from '../summary/sentence.ts';
 import { mostActions, worstActionFirst } from './found.ts';
 import type { FleetFile, Found, RankedAction } from './types.ts';
 
@@ -22,14 +24,13 @@ export function actionsOfAll(files: readonly FleetFile[]): {
 
 /** The worst of one workbook in a sentence, and in another what is late as left. */
 export function worstSentence(found: Found): string {
-  return worstAsFound(found) + asLeftSentence([found]);
+  return worstAsFound(found) + lateAsLeftOf([found]);
 }
 
 /** How many channels are late, unreachable or undetermined as left, behind another sentence; nothing where none is. */
-export function asLeftSentence(all: readonly Found[]): string {
-  const late = all.reduce((sum, { summary: { asLeft } }) => sum + asLeft.stillLate + asLeft.newlyLate, 0);
-  if (late === 0) return '';
-  return ` As left, ${late} ${late === 1 ? 'channel is' : 'channels are'} late, unreachable or undetermined.`;
+export function lateAsLeftOf(all: readonly Found[]): string {
+  const count = all.reduce((sum, { summary }) => sum + lateAsLeft(summary.asLeft), 0);
+  return count === 0 ? '' : ` ${asLeftSentence(count)}.`;
 }
 
 function worstAsFound({ summary, actions }: Found): string {

@@ -1,6 +1,6 @@
 import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
 import { headline } from '../summary/counts.ts';
-import { asLeftSentence } from './actions.ts';
+import { lateAsLeftOf } from './actions.ts';
 import type { FleetFile } from './types.ts';
 
 /** The counts of all workbooks together. */
@@ -28,7 +28,7 @@ export function fleetHeadline(files: readonly FleetFile[]): string {
   const workbooks = files.length === 1 ? '1 workbook' : `${files.length} workbooks`;
   const audited =
     refused === 0 ? `${workbooks} audited.` : `${refused} of ${workbooks} could not be audited: see below.`;
-  return `${audited} ${headline(totalOf(files))}${asLeftSentence(files.flatMap(({ found }) => found ?? []))}`;
+  return `${audited} ${headline(totalOf(files))}${lateAsLeftOf(files.flatMap(({ found }) => found ?? []))}`;
 }
 
 /** The worst that is true of a workbook or machine, in a word or two. */

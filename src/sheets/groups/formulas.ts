@@ -1,5 +1,6 @@
 import type { ThresholdName } from '../../audit/report/types.ts';
 import type { Seats } from './seats.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** Places of the formulas of one direction. */
 export interface GroupFormulas {
@@ -35,12 +36,12 @@ export function formulasOf(threshold: ThresholdName): GroupFormulas {
   return {
     intended: counter ? 2 : 0,
     effective: counter ? 3 : 1,
-    canTrip: threshold.endsWith('danger') ? 4 : 5,
+    canTrip: trips(threshold) ? 4 : 5,
   };
 }
 
 /** What column "Can it trip?" says of a group. */
 export function tripWord(threshold: ThresholdName, canTrip: boolean): string {
   if (canTrip) return 'yes';
-  return threshold.endsWith('danger') ? 'cannot trip' : 'cannot act';
+  return trips(threshold) ? 'cannot trip' : 'cannot act';
 }

@@ -8,6 +8,7 @@ import { isWrong } from './attention.ts';
 import { channelAsLeft, withinSentence } from './asLeft.ts';
 import { listed } from './clipped.ts';
 import { onPanel, roundedForPanel } from './onPanel.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** How things stand with a channel, in plain sentences: what trips first, then what only warns. */
 export function channelSentences(channel: ChannelResult, policy: Policy): string {
@@ -23,11 +24,11 @@ export function channelSentences(channel: ChannelResult, policy: Policy): string
 function sentencesOf(channel: ChannelResult, policy: Policy, holds: boolean): string {
   const wrong = channel.thresholds.filter((threshold) => isWrong(channel, threshold));
   const worst = worstThreshold(wrong);
-  const trips = wrong.filter(({ name, multiplier }) => name.endsWith('danger') && multiplier === 1);
+  const tripping = wrong.filter(({ name, multiplier }) => trips(name) && multiplier === 1);
   const told =
-    worst && !trips.includes(worst) && (trips.length === 0 || worst.multiplier === 1)
-      ? [worst, ...trips]
-      : trips;
+    worst && !tripping.includes(worst) && (tripping.length === 0 || worst.multiplier === 1)
+      ? [worst, ...tripping]
+      : tripping;
   const multiplied =
     wrong.some(({ multiplier }) => multiplier !== 1) && told.every((one) => one.multiplier === 1);
   const others = wrong.filter((one) => !told.includes(one) && one.multiplier === 1).map(({ name }) => name);
@@ -60,9 +61,7 @@ function sentenceOf(
       ? `${capital(threshold.name)} ${plain}`
       : `At start-up, multiplied by ${threshold.multiplier}, its ${threshold.name} ${plain}`;
   const spurious =
-    threshold.verdict === 'early'
-      ? `Expect ${threshold.name.endsWith('danger') ? 'trips' : 'alarms'} without need.`
-      : '';
+    threshold.verdict === 'early' ? `Expect ${trips(threshold.name) ? 'trips' : 'alarms'} without need.` : '';
   return [start, spurious, holds ? treatAs(channel, threshold, policy) : '']
     .filter((part) => part !== '')
     .join(' ');

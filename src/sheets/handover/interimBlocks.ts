@@ -7,6 +7,7 @@ import { clipped } from './clipped.ts';
 import type { Machine } from '../machines.ts';
 import { inOrder, type Place } from './numberLines.ts';
 import { heading, line, space, table, text, type Block, type PageLine } from './page.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 const conditions =
   'The cure is to correct the chain. A changed setpoint is only a measure for the meantime: it needs the change procedure of the site, ' +
@@ -75,7 +76,7 @@ function mind(
   if (interimSetpoint === null) {
     return 'No setpoint on its own side restores it: correct the chain.';
   }
-  const acts = name.endsWith('danger') ? 'trips' : 'alarms';
+  const acts = trips(name) ? 'trips' : 'alarms';
   return [
     above === null
       ? 'No present reading: read the panel before anything is entered.'

@@ -9,6 +9,7 @@ import { channelAsLeft } from './asLeft.ts';
 import { onPanel, zeroShiftOf } from './onPanel.ts';
 import { otherUnitOf, type OtherUnit } from './otherUnit.ts';
 import { gap, type PageLine } from './page.ts';
+import { thresholdName } from '../../audit/report/threshold.ts';
 
 /** Gives a formula its number on the sheet. */
 export type Place = (formula: string) => number;
@@ -109,10 +110,6 @@ export function isNever({ unreachable }: ThresholdResult): boolean {
   return unreachable.includes('above full scale');
 }
 
-function nameOf({ name, multiplier }: ThresholdResult): string {
-  return multiplier === 1 ? name : `${name} × ${multiplier}`;
-}
-
 function numbers(line: Line, other: OtherUnit | null, place: Place, when = ''): Entry[] {
   const { channel, threshold, worked } = line;
   const { setpoint, multiplier, effective, low, high, shift, shiftFraction } = threshold;
@@ -126,7 +123,10 @@ function numbers(line: Line, other: OtherUnit | null, place: Place, when = ''): 
   const panel = onPanel(line);
   const { uncertainty } = channel.sensitivity;
   return [
-    cell(nameOf(threshold) + when + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''), 'name'),
+    cell(
+      thresholdName(threshold) + when + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''),
+      'name',
+    ),
     cell(meant, level) ?? dash,
     acts
       ? calculated(effective, level, formulas.acts)
@@ -189,7 +189,7 @@ function onRecord(line: Line, onCurve: number | null, other: OtherUnit | null, p
   const found = (value: number | null, style: string, formula: string) =>
     value === null ? dash : { value, style, formula: place(formula) };
   return [
-    cell(`${nameOf(threshold)}, curve`, 'text'),
+    cell(`${thresholdName(threshold)}, curve`, 'text'),
     cell(meant, `level${line.levels}`),
     onCurve === null ? cell('not shown', 'word') : cell(onCurve, `level${line.levels}`),
     dash,

@@ -5,6 +5,7 @@ import { channelNow } from './asLeft.ts';
 import { clipped, listed } from './clipped.ts';
 import { idleSentence } from './tripBlocks.ts';
 import type { Machine } from '../machines.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** What must be done before start-up, in order: what may explain the rest, trips, chains, measuring, rows to complete. */
 export function stepsBeforeStartUp({ channels, groups }: Machine): readonly string[] {
@@ -38,7 +39,7 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
       (tags) => `Find out at the monitor whether ${tags} is in bypass, and enter yes or no.`,
     ),
     ...one(
-      unreachable('above full scale', ({ name, multiplier }) => name.endsWith('danger') && multiplier === 1),
+      unreachable('above full scale', ({ name, multiplier }) => trips(name) && multiplier === 1),
       (tags) =>
         `Bring the danger setpoint of ${tags} below the full scale of the monitor, or change its range, under the site’s change procedure.`,
     ),
@@ -90,9 +91,7 @@ export function stepsBeforeStartUp({ channels, groups }: Machine): readonly stri
 }
 
 function idleGroups(groups: Machine['groups']): string[] {
-  const idle = groups.filter(
-    (group) => !(group.asLeft ?? group).canTrip && group.threshold.endsWith('danger'),
-  );
+  const idle = groups.filter((group) => !(group.asLeft ?? group).canTrip && trips(group.threshold));
   const first = idle.filter((group, index) => idle.findIndex(({ name }) => name === group.name) === index);
   return first.map(
     (group) =>
@@ -114,7 +113,7 @@ function isOff({ thresholds }: ChannelResult): boolean {
 function withinBeyond({ inputs, thresholds }: ChannelResult): boolean {
   return (
     thresholds.some((threshold) => isBeyondLimit(inputs.limit, threshold)) &&
-    thresholds.every(({ name, verdict }) => !name.endsWith('danger') || verdict === 'within')
+    thresholds.every(({ name, verdict }) => !trips(name) || verdict === 'within')
   );
 }
 

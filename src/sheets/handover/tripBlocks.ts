@@ -11,6 +11,7 @@ import { startUp } from './channelSentences.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from '../machines.ts';
 import { heading, line, space, table, type Block, type PageLine } from './page.ts';
+import { thresholdName, trips } from '../../audit/report/threshold.ts';
 
 /** Which trips can't be relied on to act, and why: as found, and as left where that was judged. */
 export function idleTripBlocks({ channels, groups }: Machine): Block[] {
@@ -24,7 +25,7 @@ export function idleTripBlocks({ channels, groups }: Machine): Block[] {
 
 function groupLines(group: GroupResult): PageLine[] {
   const { name, threshold, canTrip, asLeft } = group;
-  if (!threshold.endsWith('danger')) return [];
+  if (!trips(threshold)) return [];
   const line = (when: string, words: string) => idleLine(`group ${name}`, threshold + when, words);
   return [
     ...(canTrip ? [] : [line(asLeft ? ', as found' : '', groupSentence(group))]),
@@ -41,11 +42,10 @@ export function idleSentence(group: GroupResult): string {
 
 function unreachableLines(channel: ChannelResult, when: string): PageLine[] {
   return channel.thresholds
-    .filter((threshold) => threshold.verdict === 'unreachable' && threshold.name.endsWith('danger'))
+    .filter((threshold) => threshold.verdict === 'unreachable' && trips(threshold.name))
     .map((threshold) => {
-      const { name, multiplier } = threshold;
       const words = thresholdSentence(channel, threshold).replace(startUp, '');
-      const what = multiplier === 1 ? name : `${name} × ${multiplier}, start-up`;
+      const what = thresholdName(threshold) + (threshold.multiplier === 1 ? '' : ', start-up');
       return idleLine(channel.tag, what + when, words);
     });
 }
@@ -77,9 +77,7 @@ export function groupBlocks({ groups }: Machine, { tolerance }: Policy): Block[]
   const isOff = ({ asLeft, intended }: GroupResult) =>
     asLeft !== null &&
     (!asLeft.canTrip || isLate(Math.abs(asLeft.effective ?? NaN), Math.abs(intended ?? NaN), tolerance));
-  const shown = groups.filter(
-    (group) => group.threshold.endsWith('danger') || group.findings.length > 0 || isOff(group),
-  );
+  const shown = groups.filter((group) => trips(group.threshold) || group.findings.length > 0 || isOff(group));
   if (shown.length === 0) return [];
   return table([space, ...heading('Voting groups')], headers, shown.flatMap(voteLines));
 }

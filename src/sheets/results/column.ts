@@ -2,6 +2,7 @@ import { finite } from '../cells.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
 import type { Line } from './line.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** A column of the results sheet. */
 export interface Column {
@@ -39,9 +40,9 @@ export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
 }
 
-/** Whether the threshold trips, so that the machine's limit is checked. */
-export function trips({ threshold }: Line): boolean {
-  return threshold.name.endsWith('danger');
+/** Whether the machine's limit is checked: where the threshold trips. */
+export function hasLimit({ threshold }: Line): boolean {
+  return trips(threshold.name);
 }
 
 /** Whether a real level follows from the reading, or would once one is typed in. */

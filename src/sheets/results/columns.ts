@@ -1,6 +1,6 @@
-import { columnLetters } from '../../cells/address.ts';
 import type { Band } from './column.ts';
-import { formulas, spelledOut } from './formulas.ts';
+import { columnFormulas } from './columnFormulas.ts';
+import { formulas } from './formulas.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
 import { decisionBand, effectBand, interimBand, limitBand, presentBand, verdictBand } from './resultBands.ts';
 
@@ -70,17 +70,8 @@ export const bands: readonly Band[] = [
 
 export const columns = bands.flatMap((band) => band.columns);
 
-const letters = new Map(columns.map((column, index) => [column.id, columnLetters(index + 1)]));
-
-/** Formulas of the columns that have one, and the place of each column's own among them. */
-export const templates = columns.flatMap(({ formula }) =>
-  formula === undefined ? [] : [spelledOut(formulas[formula], letters)],
-);
-
-const calculated = columns.filter(({ formula }) => formula !== undefined);
-
-export const templateOf: ReadonlyMap<string, number> = new Map(
-  calculated.map((column, index) => [column.id, index]),
+export const { templates, templateOf } = columnFormulas(
+  columns.map(({ id, formula }) => ({ id, formula: formula && formulas[formula] })),
 );
 
 /** Columns that go on paper: the verdict with its setting, effect and chain. The workings to their right are for the screen. */

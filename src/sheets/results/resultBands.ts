@@ -1,5 +1,5 @@
 import { finite } from '../cells.ts';
-import { level, readingIsUsable, signed, trips, type Band } from './column.ts';
+import { hasLimit, level, readingIsUsable, signed, type Band } from './column.ts';
 import { acceptedFrom, acceptedTo, judgedFrom, judgedTo } from './workings.ts';
 
 /** What the audit found, with the formulas that lead to it. */
@@ -113,7 +113,7 @@ export const limitBand: Band = {
       style: 'chance',
       value: ({ threshold }) => threshold.probabilityBeyondLimit,
       formula: 'probability',
-      applies: trips,
+      applies: hasLimit,
     },
     {
       id: 'intendedZone',

@@ -2,6 +2,7 @@ import type { GroupResult } from '../../audit/report/types.ts';
 import { tripWord } from '../groups/formulas.ts';
 import type { Subject } from './needsAction.ts';
 import { groupSentence, thresholdSentence } from './sentence.ts';
+import { thresholdName } from '../../audit/report/threshold.ts';
 
 /** What needs action, in words: what it is, where it is set and acts in its own unit, and what happens. */
 export interface Action {
@@ -36,12 +37,12 @@ export function actionOf(subject: Subject): Action {
     };
   }
   const { channel, threshold } = subject;
-  const { name, verdict, setpoint, multiplier, effective } = threshold;
+  const { verdict, setpoint, multiplier, effective } = threshold;
   return {
     name: channel.tag,
     machine: channel.machine,
     location: channel.location,
-    threshold: multiplier === 1 ? name : `${name} × ${multiplier}`,
+    threshold: thresholdName(threshold),
     verdict,
     set: setpoint === null ? null : multiplier * setpoint,
     acts: effective,

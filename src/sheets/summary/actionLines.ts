@@ -2,9 +2,11 @@ import type { Report } from '../../audit/report/types.ts';
 import { cell } from '../cells.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { sheetNames } from '../titles.ts';
+import { lateAsLeft } from '../../audit/report/change.ts';
 import { actionOf, type Action } from './action.ts';
 import { heading, remark, type Entry } from './layout.ts';
 import { needsAction } from './needsAction.ts';
+import { asLeftSentence } from './sentence.ts';
 
 const most = 25;
 
@@ -13,7 +15,7 @@ const headers = ['Tag or group', 'Machine', 'Location', 'Threshold', 'Verdict'] 
 /** The worst thresholds and groups, one a line. */
 export function actionLines(report: Report): readonly (readonly Entry[])[] {
   const { items, total } = needsAction(report, most);
-  const asLeft = lateAsLeft(report.summary);
+  const asLeft = asLeftLines(report.summary);
   if (items.length === 0) {
     const nothing =
       asLeft.length > 0
@@ -40,15 +42,10 @@ export function actionLines(report: Report): readonly (readonly Entry[])[] {
 }
 
 /** The lines above go by what was found; what is late as left stands on a sheet of its own. */
-function lateAsLeft({ asLeft: { stillLate, newlyLate } }: Report['summary']): readonly (readonly Entry[])[] {
-  const count = stillLate + newlyLate;
+function asLeftLines({ asLeft }: Report['summary']): readonly (readonly Entry[])[] {
+  const count = lateAsLeft(asLeft);
   if (count === 0) return [];
-  const channels = count === 1 ? '1 channel is' : `${count} channels are`;
-  return [
-    remark(
-      `As left, ${channels} late, unreachable or undetermined: see the sheet “${sheetNames['as found and as left']}”.`,
-    ),
-  ];
+  return [remark(`${asLeftSentence(count)}: see the sheet “${sheetNames['as found and as left']}”.`)];
 }
 
 function line(action: Action): readonly Entry[] {

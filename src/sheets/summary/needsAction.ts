@@ -8,6 +8,7 @@ import type {
 } from '../../audit/report/types.ts';
 import { verdicts } from '../../audit/report/types.ts';
 import { isBeyondLimit } from './sentence.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** What needs action: a group, or a threshold with its channel. */
 export type Subject =
@@ -39,8 +40,8 @@ export function needsAction({ groups, channels }: Report, most: number): NeedsAc
   const rankOf = (verdict: ThresholdVerdict, name: ThresholdName) =>
     1 + verdicts.indexOf(verdict) * names.length + names.indexOf(name);
   for (const group of groups) {
-    const trips = group.threshold.endsWith('danger');
-    if (!group.canTrip) add(trips ? 0 : rankOf('unreachable', group.threshold), { group });
+    const tripping = trips(group.threshold);
+    if (!group.canTrip) add(tripping ? 0 : rankOf('unreachable', group.threshold), { group });
     else if (group.findings.length > 0) add(rankOf('within', 'counter alert') + 1, { group });
   }
   for (const channel of channels) {

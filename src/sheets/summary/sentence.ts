@@ -5,6 +5,7 @@ import type {
   UnreachableReason,
 } from '../../audit/report/types.ts';
 import { amount, capital, percent } from '../../audit/report/wording.ts';
+import { trips } from '../../audit/report/threshold.ts';
 
 /** What is the matter with a threshold, in plain sentences for people who don't know the method. */
 export function thresholdSentence(channel: ChannelResult, threshold: ThresholdResult): string {
@@ -73,5 +74,10 @@ export function isBeyondLimit(
   { name, effective, multiplier }: ThresholdResult,
 ): boolean {
   if (limit === null || effective === null || multiplier !== 1) return false;
-  return name.endsWith('danger') && Math.abs(effective) > limit;
+  return trips(name) && Math.abs(effective) > limit;
+}
+
+/** How many channels are late as left, one or more; without a full stop. */
+export function asLeftSentence(count: number): string {
+  return `As left, ${count} ${count === 1 ? 'channel is' : 'channels are'} late, unreachable or undetermined`;
 }

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import { describeWithChromium, startChromium } from '../chromium.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { describeWithChromium } from '../chromium.ts';
 import { hostileRecord } from './pages/recordWorkbook.ts';
-import { servePane, type ServedPages } from './serve.ts';
+import { visits } from './visit.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const themes: Readonly<Record<string, BrowserContextOptions>> = {
@@ -15,26 +15,11 @@ const themes: Readonly<Record<string, BrowserContextOptions>> = {
 };
 
 describeWithChromium('calibration record in the task pane', () => {
-  let served: ServedPages;
-  let browser: Browser;
-  let context: BrowserContext;
+  const visit = visits();
   let page: Page;
 
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([servePane(), startChromium()]);
-  });
-  afterEach(() => context.close());
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-
   async function chosen(tag: string, options: BrowserContextOptions = {}): Promise<void> {
-    context = await browser.newContext({ viewport: { width: 320, height: 900 }, ...options });
-    page = await context.newPage();
-    page.setDefaultTimeout(20_000);
-    await page.goto(`${served.origin}/tests/pane/pages/test.html?workbook=records&visit=${tag.length}#audit`);
-    await page.getByRole('button', { name: 'Run audit' }).click();
+    page = await visit(`workbook=records&visit=${tag.length}`, options);
     await page.getByRole('option').filter({ hasText: tag }).first().click();
     await page.getByRole('article').waitFor();
     const folder = process.env['PANE_PICTURES'];

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { auditReducer, firstAuditState, type AuditAction } from '../../src/pane/audit/auditState.ts';
 import { earlierIn } from '../../src/pane/audit/since/earlierIn.ts';
-import { describeWithChromium, startChromium } from '../chromium.ts';
+import { describeWithChromium } from '../chromium.ts';
 import { hostileTag, sinceWorkbook } from './pages/sinceWorkbook.ts';
-import { servePane, type ServedPages } from './serve.ts';
+import { visits } from './visit.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const { workbook } = sinceWorkbook();
@@ -42,26 +42,11 @@ describe('earlier results chosen in the pane', () => {
 });
 
 describeWithChromium('comparison with earlier results in the task pane', () => {
-  let served: ServedPages;
-  let browser: Browser;
-  let context: BrowserContext;
+  const visit = visits();
   let page: Page;
 
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([servePane(), startChromium()]);
-  });
-  afterEach(() => context.close());
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-
   async function audited(name: string, options: BrowserContextOptions = {}): Promise<void> {
-    context = await browser.newContext({ viewport: { width: 320, height: 900 }, ...options });
-    page = await context.newPage();
-    page.setDefaultTimeout(20_000);
-    await page.goto(`${served.origin}/tests/pane/pages/test.html?workbook=${name}#audit`);
-    await page.getByRole('button', { name: 'Run audit' }).click();
+    page = await visit(`workbook=${name}`, options);
     await page.getByRole('listbox').waitFor();
   }
   const choose = async (sheet: string): Promise<void> => {

@@ -1,4 +1,4 @@
-import type { Steps } from '../audit/steps.ts';
+import type { Steps } from '../audit/model/steps.ts';
 import { columnLetters } from '../cells/address.ts';
 import type { Cell } from '../cells/cell.ts';
 import type { Sheet } from '../cells/sheet.ts';

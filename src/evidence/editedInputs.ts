@@ -1,6 +1,6 @@
-import type { ChannelResult, Report, ThresholdResult } from '../audit/report/types.ts';
-import { columnsOf } from '../audit/tables/vocabulary.ts';
-import type { Steps } from '../audit/steps.ts';
+import type { ChannelResult, Report, ThresholdResult } from '../audit/model/report.ts';
+import { columnsOf } from '../audit/read/tables/vocabulary.ts';
+import type { Steps } from '../audit/model/steps.ts';
 import type { Cell } from '../cells/cell.ts';
 import type { Sheet } from '../cells/sheet.ts';
 import { columns } from '../sheets/results/columns.ts';

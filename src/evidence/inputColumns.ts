@@ -1,4 +1,4 @@
-import type { TableKind } from '../audit/tables/vocabulary.ts';
+import type { TableKind } from '../audit/read/tables/vocabulary.ts';
 
 /** Where an input that the results sheet shows stands in the tables. */
 export interface InputPlace {

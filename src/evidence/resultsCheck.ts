@@ -1,4 +1,4 @@
-import { asPart, type Steps } from '../audit/steps.ts';
+import { asPart, type Steps } from '../audit/model/steps.ts';
 import type { Sheet } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import type { SheetModel } from '../sheets/model.ts';

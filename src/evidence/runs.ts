@@ -1,4 +1,4 @@
-import { isResultSheet } from '../audit/tables/resultSheet.ts';
+import { isResultSheet } from '../audit/read/tables/resultSheet.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { auditIdIn, isTitleOf } from '../sheets/titles.ts';
 import { storedEvidence, type StoredEvidence } from './storedEvidence.ts';

@@ -1,11 +1,11 @@
 import { auditInSteps } from '../audit/audit.ts';
 import type { AuditBasis } from '../audit/evidence/basis.ts';
 import { policyFingerprint } from '../audit/evidence/fingerprint.ts';
-import { defaultPolicy, policySchema, type Policy } from '../audit/policy/policy.ts';
-import { AuditRefused } from '../audit/refused.ts';
-import type { Report } from '../audit/report/types.ts';
-import { asPart, finish, type Steps } from '../audit/steps.ts';
-import { version as ourVersion } from '../audit/version.ts';
+import { defaultPolicy, policySchema, type Policy } from '../audit/model/policy.ts';
+import { AuditRefused } from '../audit/model/refused.ts';
+import type { Report } from '../audit/model/report.ts';
+import { asPart, finish, type Steps } from '../audit/model/steps.ts';
+import { version as ourVersion } from '../audit/model/version.ts';
 import type { Workbook } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { handoverSheetsInSteps } from '../sheets/handover/handoverSheets.ts';

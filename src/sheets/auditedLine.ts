@@ -1,4 +1,4 @@
-import type { Report } from '../audit/report/types.ts';
+import type { Report } from '../audit/model/report.ts';
 
 /** What was audited, when, and by which rules, as the sheets say it. */
 export function auditedLine({ input, generated, version }: Report): string {

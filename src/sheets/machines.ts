@@ -1,6 +1,6 @@
-import { groupsThatCannotTrip, summarise } from '../audit/report/summary.ts';
-import { tagKey } from '../audit/tables/tagKey.ts';
-import type { ChannelResult, GroupResult, Report, Summary } from '../audit/report/types.ts';
+import { groupsThatCannotTrip, summarise } from '../audit/advise/summary.ts';
+import { tagKey } from '../audit/read/tables/tagKey.ts';
+import type { ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
 
 /** What a report says of one machine. */
 export interface Machine {

@@ -1,5 +1,5 @@
-import { asPart, finish, type Steps } from '../audit/steps.ts';
-import type { Report } from '../audit/report/types.ts';
+import { asPart, finish, type Steps } from '../audit/model/steps.ts';
+import type { Report } from '../audit/model/report.ts';
 import { asLeftLines } from './asLeft/lines.ts';
 import { asLeftSheet } from './asLeft/asLeftSheet.ts';
 import { changesSheet } from './changes/changesSheet.ts';

@@ -1,7 +1,7 @@
 import type { Cell } from '../cells/cell.ts';
 import { shortId } from '../audit/evidence/fingerprint.ts';
-import { resultSheetMark } from '../audit/tables/resultSheet.ts';
-import type { Report } from '../audit/report/types.ts';
+import { resultSheetMark } from '../audit/read/tables/resultSheet.ts';
+import type { Report } from '../audit/model/report.ts';
 import type { SheetModel } from './model.ts';
 
 /** Names asked for the result sheets; a host that must choose others says so. */

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { audit } from '../../src/audit/audit.ts';
-import { parsePolicy } from '../../src/audit/policy/policy.ts';
+import { parsePolicy } from '../../src/audit/model/policy.ts';
 import type {
   AsLeftResult,
   AsLeftThreshold,
@@ -16,8 +16,8 @@ import type {
   Summary,
   ThresholdResult,
   ThresholdVerdict,
-} from '../../src/audit/report/types.ts';
-import { parseColumnMap } from '../../src/audit/tables/columnMap.ts';
+} from '../../src/audit/model/report.ts';
+import { parseColumnMap } from '../../src/audit/read/tables/columnMap.ts';
 
 /** Numbers and words of a threshold that a case knows; what it leaves out is not looked at. */
 export type ExpectedThreshold = Partial<ThresholdResult>;

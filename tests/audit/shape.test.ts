@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { auditCase } from './golden.ts';
 import { goldenCases } from './goldenCases.ts';
 

@@ -2,7 +2,7 @@
 import type { Frame, FrameLocator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

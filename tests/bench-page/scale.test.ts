@@ -2,7 +2,7 @@ import { unzipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { audit, auditInSteps } from '../../src/audit/audit.ts';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

@@ -1,6 +1,6 @@
 import { closeSync, openSync, readFileSync, writeFileSync } from 'node:fs';
 import { audit } from '../../src/audit/audit.ts';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { addSheetsTo } from '../../src/hosts/file/write/addSheets.ts';

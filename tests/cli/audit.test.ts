@@ -1,7 +1,7 @@
 import { copyFileSync, existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { demo, runAudit, temporaryFolder } from './run.ts';
 

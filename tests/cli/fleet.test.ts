@@ -12,7 +12,7 @@ import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { auditCommand } from '../../src/cli/audit/audit.ts';
 import { UsageRefused } from '../../src/cli/refused.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { audit } from '../../src/audit/audit.ts';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 
 /** Path of a workbook that comes with the project. */

@@ -2,7 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 
 const root = fileURLToPath(new URL('../../src/audit/', import.meta.url));
 /** Files with words for headers and cells, some of which look like names of rules. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { ChannelResult } from '../../src/audit/report/types.ts';
+import type { ChannelResult } from '../../src/audit/model/report.ts';
 import { machines } from '../../src/demo/station/station.ts';
 import { auditedOn } from './files.ts';
 import { ruleNames, rulesIn } from './ruleNames.ts';

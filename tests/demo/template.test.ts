@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cellText } from '../../src/audit/tables/found.ts';
-import { columnsOf, type TableKind } from '../../src/audit/tables/vocabulary.ts';
-import { caution } from '../../src/audit/report/caution.ts';
+import { cellText } from '../../src/audit/read/tables/found.ts';
+import { columnsOf, type TableKind } from '../../src/audit/read/tables/vocabulary.ts';
+import { caution } from '../../src/audit/model/caution.ts';
 import { audit } from '../../src/audit/audit.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { unpackParts } from '../../src/demo/package/parts.ts';

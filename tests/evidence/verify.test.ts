@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { audit, type AuditOptions } from '../../src/audit/audit.ts';
-import { defaultPolicy } from '../../src/audit/policy/policy.ts';
+import { defaultPolicy } from '../../src/audit/model/policy.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
 import { columnLetters } from '../../src/cells/address.ts';
 import { DateCell, ErrorCell, PercentCell, type Cell } from '../../src/cells/cell.ts';

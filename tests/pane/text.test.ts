@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
-import { AuditRefused } from '../../src/audit/refused.ts';
+import { AuditRefused } from '../../src/audit/model/refused.ts';
 import { ASKED } from '../../src/addin/entry/commands.ts';
 import { surroundings } from '../../src/pane/app/startup.ts';
 import { plainMessage } from '../../src/pane/parts/plainMessage.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import type { Report } from '../../src/audit/report/types.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
-import type { Change } from '../../src/audit/since/sinceTypes.ts';
-import type { Snapshot } from '../../src/audit/since/snapshot.ts';
-import { isResultSheet } from '../../src/audit/tables/resultSheet.ts';
+import type { Change } from '../../src/audit/model/since.ts';
+import type { Snapshot } from '../../src/audit/model/snapshot.ts';
+import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

@@ -1,6 +1,6 @@
 import { audit } from '../../src/audit/audit.ts';
-import { defaultPolicy } from '../../src/audit/policy/policy.ts';
-import type { ChannelResult, RecordResult, Report } from '../../src/audit/report/types.ts';
+import { defaultPolicy } from '../../src/audit/model/policy.ts';
+import type { ChannelResult, RecordResult, Report } from '../../src/audit/model/report.ts';
 import { deviations, fittedLine, ratedLine } from '../../src/method/record/deviation.ts';
 import { incrementalSensitivity } from '../../src/method/record/incremental.ts';
 import { linearRange } from '../../src/method/record/linearRange.ts';

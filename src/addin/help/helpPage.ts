@@ -2,7 +2,7 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Marked } from 'marked';
 import { gfmHeadingId } from 'marked-gfm-heading-id';
-import { caution } from '../../audit/report/caution.ts';
+import { caution } from '../../audit/model/caution.ts';
 import { referenceMarkdown } from '../../functions/reference.ts';
 import { FRAMING_PAGES, contentPolicy } from '../build/contentPolicy.ts';
 import type { BuildOptions } from '../build/options.ts';

@@ -1,7 +1,7 @@
 import type { Workbook } from '../../cells/sheet.ts';
-import type { Snapshot } from '../since/snapshot.ts';
-import type { ColumnMap } from '../tables/columnMap.ts';
-import { isResultSheet } from '../tables/resultSheet.ts';
+import type { Snapshot } from '../model/snapshot.ts';
+import type { ColumnMap } from '../read/tables/columnMap.ts';
+import { isResultSheet } from '../read/tables/resultSheet.ts';
 import type { FoundInputs } from './inputsFingerprint.ts';
 
 /** What an audit went by beside cells and policy: enough to repeat it exactly on the same cells. */

@@ -1,4 +1,4 @@
-import type { Policy } from '../policy/policy.ts';
+import type { Policy } from '../model/policy.ts';
 import { canonicalJson } from './canonical.ts';
 import { textHash } from './textHash.ts';
 

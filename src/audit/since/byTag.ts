@@ -1,5 +1,5 @@
-import { tagKey } from '../tables/tagKey.ts';
-import type { Snapshot, SnapshotChannel } from './snapshot.ts';
+import { tagKey } from '../read/tables/tagKey.ts';
+import type { Snapshot, SnapshotChannel } from '../model/snapshot.ts';
 
 /** Channels of a snapshot by what tags are compared by, in its order; more than one where a tag stands more than once. */
 export function byTag({ channels }: Snapshot): ReadonlyMap<string, readonly SnapshotChannel[]> {

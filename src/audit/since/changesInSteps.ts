@@ -1,10 +1,10 @@
 import { byTag } from './byTag.ts';
 import { earlierRemarks } from './earlierRemarks.ts';
-import { changeKinds, type Change, type ChangeKind, type SinceResult } from './sinceTypes.ts';
-import type { Snapshot, SnapshotChannel } from './snapshot.ts';
+import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../model/since.ts';
+import type { Snapshot, SnapshotChannel } from '../model/snapshot.ts';
 import { valueChanges } from './valueChanges.ts';
 import { verdictChanges } from './verdictChanges.ts';
-import { trips } from '../report/threshold.ts';
+import { trips } from '../model/threshold.ts';
 
 /** Channels that are compared in one step. */
 const stride = 250;

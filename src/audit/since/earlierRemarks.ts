@@ -1,7 +1,7 @@
-import { percent } from '../report/wording.ts';
-import { tagKey } from '../tables/tagKey.ts';
+import { percent } from '../model/wording.ts';
+import { tagKey } from '../read/tables/tagKey.ts';
 import { byTag } from './byTag.ts';
-import type { EarlierRemark, Snapshot } from './snapshot.ts';
+import type { EarlierRemark, Snapshot } from '../model/snapshot.ts';
 
 /** What can't be compared because the earlier results do not show it, or were judged by another policy. */
 export function earlierRemarks(before: Snapshot, now: Snapshot): EarlierRemark[] {

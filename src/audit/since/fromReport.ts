@@ -1,6 +1,6 @@
-import { thresholdNames, type ChannelResult, type Report, type ThresholdName } from '../report/types.ts';
-import type { Quantity } from './quantities.ts';
-import type { Snapshot, SnapshotChannel, Value } from './snapshot.ts';
+import { thresholdNames, type ChannelResult, type Report, type ThresholdName } from '../model/report.ts';
+import type { Quantity } from '../model/quantities.ts';
+import type { Snapshot, SnapshotChannel, Value } from '../model/snapshot.ts';
 
 /** What a report says of every channel, kept to compare another audit with it. */
 export function snapshotOf(report: Report): Snapshot {

@@ -1,10 +1,10 @@
-import type { ThresholdVerdict } from '../report/types.ts';
-import { amount, capital } from '../report/wording.ts';
-import { isSameNumber } from './compare.ts';
-import type { Quantity } from './quantities.ts';
-import type { Change } from './sinceTypes.ts';
-import type { SnapshotChannel, SnapshotThreshold } from './snapshot.ts';
-import { timesAtStartUp } from '../report/threshold.ts';
+import type { ThresholdVerdict } from '../model/report.ts';
+import { amount, capital } from '../model/wording.ts';
+import { isSameNumber } from '../model/sameValue.ts';
+import type { Quantity } from '../model/quantities.ts';
+import type { Change } from '../model/since.ts';
+import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';
+import { timesAtStartUp } from '../model/threshold.ts';
 
 interface Compared {
   readonly before: SnapshotChannel | undefined;

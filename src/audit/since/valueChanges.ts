@@ -1,8 +1,8 @@
-import { capital, rounded } from '../report/wording.ts';
-import { inUnitOf, isSame } from './compare.ts';
-import { quantities, quantityNames, type Quantity } from './quantities.ts';
-import type { Change } from './sinceTypes.ts';
-import type { SnapshotChannel, Value } from './snapshot.ts';
+import { capital, rounded } from '../model/wording.ts';
+import { inUnitOf, isSame } from '../model/sameValue.ts';
+import { quantities, quantityNames, type Quantity } from '../model/quantities.ts';
+import type { Change } from '../model/since.ts';
+import type { SnapshotChannel, Value } from '../model/snapshot.ts';
 
 /**
  * Settings and readings that differ between two audits of a channel. Where a channel is incomplete in one of them, a

@@ -1,7 +1,7 @@
-import type { ThresholdVerdict } from '../report/types.ts';
-import { inUnitOf } from './compare.ts';
-import type { Change, ChangeKind } from './sinceTypes.ts';
-import type { SnapshotChannel, SnapshotThreshold } from './snapshot.ts';
+import type { ThresholdVerdict } from '../model/report.ts';
+import { inUnitOf } from '../model/sameValue.ts';
+import type { Change, ChangeKind } from '../model/since.ts';
+import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';
 import { thresholdMessage } from './thresholdMessage.ts';
 
 /**

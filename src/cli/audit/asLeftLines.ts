@@ -1,16 +1,16 @@
-import { isLate } from '../../audit/groups/groupFindings.ts';
-import { mayBeLate } from '../../audit/report/change.ts';
-import { rank } from '../../audit/report/order.ts';
+import { isLate } from '../../audit/judge/groups/groupFindings.ts';
+import { mayBeLate } from '../../audit/model/change.ts';
+import { rank } from '../../audit/model/order.ts';
 import type {
   AsLeftThreshold,
   ChannelResult,
   Exposure,
   GroupResult,
   Report,
-} from '../../audit/report/types.ts';
-import { amount } from '../../audit/report/wording.ts';
+} from '../../audit/model/report.ts';
+import { amount } from '../../audit/model/wording.ts';
 import { plain, wrapped } from '../terminal.ts';
-import { timesAtStartUp, trips } from '../../audit/report/threshold.ts';
+import { timesAtStartUp, trips } from '../../audit/model/threshold.ts';
 
 /**
  * What was judged as left, for a terminal: how many, each channel that is late, unreachable or undetermined as left, and

@@ -1,4 +1,4 @@
-import { needsAction } from '../../audit/report/summary.ts';
+import { needsAction } from '../../audit/advise/summary.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';

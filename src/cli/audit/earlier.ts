@@ -1,8 +1,8 @@
 import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
-import { AuditRefused } from '../../audit/refused.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
 import { snapshotOf } from '../../audit/since/fromReport.ts';
-import type { Snapshot } from '../../audit/since/snapshot.ts';
-import { finish } from '../../audit/steps.ts';
+import type { Snapshot } from '../../audit/model/snapshot.ts';
+import { finish } from '../../audit/model/steps.ts';
 import { earlierSheets } from '../../sheets/earlier/earlierSheets.ts';
 import { earlierSnapshot } from '../../sheets/earlier/earlierSnapshot.ts';
 import type { Progress } from '../terminal.ts';

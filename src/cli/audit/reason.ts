@@ -1,4 +1,4 @@
-import { AuditRefused } from '../../audit/refused.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import { UsageRefused } from '../refused.ts';
 import { plain } from '../terminal.ts';

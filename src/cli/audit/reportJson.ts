@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 
 /** The report as JSON in pieces, so that one of a hundred thousand channels never stands in memory as one text. */
 export function* reportJson(report: Report): Generator<string> {

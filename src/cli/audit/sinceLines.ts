@@ -1,4 +1,4 @@
-import { changeKinds, type Change, type SinceResult } from '../../audit/since/sinceTypes.ts';
+import { changeKinds, type Change, type SinceResult } from '../../audit/model/since.ts';
 import { plain, wrapped } from '../terminal.ts';
 
 /** Characters before a change's words. */

@@ -1,7 +1,7 @@
-import { lateAsLeft } from '../../audit/report/change.ts';
-import { worstThreshold } from '../../audit/report/order.ts';
-import { groupsThatCannotTrip } from '../../audit/report/summary.ts';
-import type { ChannelResult, Finding, Report, Severity } from '../../audit/report/types.ts';
+import { lateAsLeft } from '../../audit/model/change.ts';
+import { worstThreshold } from '../../audit/model/order.ts';
+import { groupsThatCannotTrip } from '../../audit/advise/summary.ts';
+import type { ChannelResult, Finding, Report, Severity } from '../../audit/model/report.ts';
 import { sinceLines } from './sinceLines.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { asLeftLines } from './asLeftLines.ts';

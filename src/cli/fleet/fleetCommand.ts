@@ -1,8 +1,8 @@
 import { basename, join } from 'node:path';
 import process from 'node:process';
-import { defaultPolicy } from '../../audit/policy/policy.ts';
-import { caution } from '../../audit/report/caution.ts';
-import { version } from '../../audit/version.ts';
+import { defaultPolicy } from '../../audit/model/policy.ts';
+import { caution } from '../../audit/model/caution.ts';
+import { version } from '../../audit/model/version.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
 import { auditOptions } from '../audit/auditInput.ts';
 import type { Options } from '../audit/options.ts';

@@ -1,5 +1,5 @@
-import { kinds } from '../../audit/rows/words.ts';
-import type { channelColumns } from '../../audit/tables/channelColumns.ts';
+import { kinds } from '../../audit/read/rows/words.ts';
+import type { channelColumns } from '../../audit/read/tables/channelColumns.ts';
 import { anyDate, probeVolts, uncertaintyPercent } from './entries.ts';
 import type { ColumnHelp } from './templateColumn.ts';
 

@@ -1,5 +1,5 @@
-import type { TableKind } from '../../audit/tables/vocabulary.ts';
-import { caution } from '../../audit/report/caution.ts';
+import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
+import { caution } from '../../audit/model/caution.ts';
 import type { ModelRow, SheetModel } from '../../sheets/model.ts';
 import { handKept } from '../sheets/writtenCell.ts';
 import { budgetName } from './budget/budgetSheet.ts';

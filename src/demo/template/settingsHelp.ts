@@ -1,4 +1,4 @@
-import type { settingsColumns } from '../../audit/tables/settingsColumns.ts';
+import type { settingsColumns } from '../../audit/read/tables/settingsColumns.ts';
 import { probeVolts } from './entries.ts';
 import type { ColumnHelp } from './templateColumn.ts';
 

@@ -1,5 +1,5 @@
-import type { ColumnSpec, TableKind } from '../../audit/tables/vocabulary.ts';
-import { columnsOf } from '../../audit/tables/vocabulary.ts';
+import type { ColumnSpec, TableKind } from '../../audit/read/tables/vocabulary.ts';
+import { columnsOf } from '../../audit/read/tables/vocabulary.ts';
 import type { SheetModel } from '../../sheets/model.ts';
 import type { Validation } from '../parts/validation.ts';
 import { handKept } from '../sheets/writtenCell.ts';

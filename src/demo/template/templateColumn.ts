@@ -1,4 +1,4 @@
-import type { ColumnSpec } from '../../audit/tables/vocabulary.ts';
+import type { ColumnSpec } from '../../audit/read/tables/vocabulary.ts';
 import type { Allowed } from '../parts/validation.ts';
 
 /** What a template says about one column beyond its header. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { caution } from '../../audit/report/caution.ts';
+import { caution } from '../../audit/model/caution.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
 import { AuditView } from '../audit/AuditView.tsx';
 import { CareView } from '../care/CareView.tsx';

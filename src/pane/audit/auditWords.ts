@@ -1,5 +1,5 @@
-import type { Severity, ThresholdVerdict } from '../../audit/report/types.ts';
-import type { TableKind } from '../../audit/tables/vocabulary.ts';
+import type { Severity, ThresholdVerdict } from '../../audit/model/report.ts';
+import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
 
 /** Texts of the audit view, but for its columns and policy. */
 export const auditWords = {

@@ -1,6 +1,6 @@
-import { parsePolicy, defaultPolicy, type Policy } from '../../audit/policy/policy.ts';
-import { parseColumnMap, type ColumnMap } from '../../audit/tables/columnMap.ts';
-import { AuditRefused } from '../../audit/refused.ts';
+import { parsePolicy, defaultPolicy, type Policy } from '../../audit/model/policy.ts';
+import { parseColumnMap, type ColumnMap } from '../../audit/read/tables/columnMap.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
 
 /** Keys of the documents that travel with the workbook. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { caution } from '../../audit/report/caution.ts';
-import { version } from '../../audit/version.ts';
+import { caution } from '../../audit/model/caution.ts';
+import { version } from '../../audit/model/version.ts';
 import { usePort } from '../app/paneContext.ts';
 import { BrokenFormulas } from './BrokenFormulas.tsx';
 import { careWords, helpAddress } from './careWords.ts';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { rounded } from '../../audit/report/wording.ts';
+import { rounded } from '../../audit/model/wording.ts';
 import { drawingWords, sceneInWords } from './drawingWords.ts';
 import { LaneDrawing } from './LaneDrawing.tsx';
 import { Legend } from './Legend.tsx';

@@ -1,6 +1,6 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
 import { sceneOf, type Lane, type Scene } from './scene.ts';
-import { thresholdName } from '../../audit/report/threshold.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
 
 /** The drawing of a channel: its thresholds in the report's order, limit, linear reach, present real reading. */
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {

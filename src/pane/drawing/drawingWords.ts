@@ -1,5 +1,5 @@
-import { amount } from '../../audit/report/wording.ts';
-import { capital } from '../../audit/report/wording.ts';
+import { amount } from '../../audit/model/wording.ts';
+import { capital } from '../../audit/model/wording.ts';
 import type { Lane, Scene } from './scene.ts';
 
 /** Texts of the drawing. */

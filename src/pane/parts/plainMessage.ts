@@ -1,4 +1,4 @@
-import { AuditRefused } from '../../audit/refused.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
 import { HostRefused } from '../../hosts/port/port.ts';
 
 /** An error in words for the user: refusals say it all themselves, anything else is named as unexpected. */

@@ -1,4 +1,4 @@
-import { isBlank } from '../../audit/tables/found.ts';
+import { isBlank } from '../../audit/read/tables/found.ts';
 import { readNumber } from '../../cells/number.ts';
 import type { Cell } from '../../cells/cell.ts';
 import type { CellPlace, Selection } from '../../hosts/port/port.ts';

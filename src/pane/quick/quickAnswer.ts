@@ -1,5 +1,5 @@
-import { defaultPolicy } from '../../audit/policy/policy.ts';
-import { amount, capital, percent, rounded } from '../../audit/report/wording.ts';
+import { defaultPolicy } from '../../audit/model/policy.ts';
+import { amount, capital, percent, rounded } from '../../audit/model/wording.ts';
 import { readNumber } from '../../cells/number.ts';
 import { band } from '../../method/decision/band.ts';
 import { decide, type Verdict } from '../../method/decision/verdict.ts';

@@ -3,7 +3,7 @@ import type { ModelValue } from '../model.ts';
 import { columnFormulas } from '../results/columnFormulas.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
-import { thresholdName } from '../../audit/report/threshold.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
 
 /** A column of the sheet; with a formula, `value` is the result stored beside it. */
 export interface AsLeftColumn {

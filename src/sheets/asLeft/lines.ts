@@ -1,5 +1,5 @@
-import { mayBeLate } from '../../audit/report/change.ts';
-import { rank } from '../../audit/report/order.ts';
+import { mayBeLate } from '../../audit/model/change.ts';
+import { rank } from '../../audit/model/order.ts';
 import type {
   AsLeftResult,
   AsLeftThreshold,
@@ -7,8 +7,8 @@ import type {
   Exposure,
   Report,
   ThresholdResult,
-} from '../../audit/report/types.ts';
-import { trips } from '../../audit/report/threshold.ts';
+} from '../../audit/model/report.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** One line of the sheet: a threshold as found and as left. */
 export interface AsLeftLine {

@@ -1,4 +1,4 @@
-import type { ChangeKind } from '../../audit/since/sinceTypes.ts';
+import type { ChangeKind } from '../../audit/model/since.ts';
 import { verdictShades } from '../look/shades.ts';
 import type { ShadeRule } from '../model.ts';
 

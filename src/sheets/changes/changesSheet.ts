@@ -1,6 +1,6 @@
-import { capital } from '../../audit/report/wording.ts';
-import type { Report } from '../../audit/report/types.ts';
-import type { Change, SinceResult } from '../../audit/since/sinceTypes.ts';
+import { capital } from '../../audit/model/wording.ts';
+import type { Report } from '../../audit/model/report.ts';
+import type { Change, SinceResult } from '../../audit/model/since.ts';
 import { timeText } from '../auditedLine.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
@@ -11,7 +11,7 @@ import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { changeShades } from './changeShades.ts';
-import { thresholdName } from '../../audit/report/threshold.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
 
 const columns = [
   ['What', 18],

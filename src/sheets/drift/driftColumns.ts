@@ -1,5 +1,5 @@
 import { columnLetters } from '../../cells/address.ts';
-import type { DriftResult } from '../../audit/report/types.ts';
+import type { DriftResult } from '../../audit/model/report.ts';
 import type { ModelValue } from '../model.ts';
 
 /** A channel whose drift was worked out, as the sheet shows it. */

@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { TWO_SIGMA } from '../../method/uncertainty/coverageFactor.ts';
 import { cell } from '../cells.ts';
 import { formulaList } from '../formulaList.ts';

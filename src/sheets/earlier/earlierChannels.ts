@@ -1,15 +1,15 @@
-import { channelVerdict } from '../../audit/report/order.ts';
+import { channelVerdict } from '../../audit/model/order.ts';
 import {
   thresholdNames,
   verdicts,
   type ThresholdName,
   type ThresholdVerdict,
-} from '../../audit/report/types.ts';
-import { tagKey } from '../../audit/tables/tagKey.ts';
-import { readDate } from '../../audit/rows/date.ts';
-import { isoDate } from '../../audit/tables/found.ts';
-import type { Quantity } from '../../audit/since/quantities.ts';
-import type { SnapshotChannel, SnapshotThreshold } from '../../audit/since/snapshot.ts';
+} from '../../audit/model/report.ts';
+import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import { readDate } from '../../audit/read/rows/date.ts';
+import { isoDate } from '../../audit/read/tables/found.ts';
+import type { Quantity } from '../../audit/model/quantities.ts';
+import type { SnapshotChannel, SnapshotThreshold } from '../../audit/model/snapshot.ts';
 import { earlierValues, unknownQuantities } from './earlierValues.ts';
 import type { ResultCells } from './resultCells.ts';
 

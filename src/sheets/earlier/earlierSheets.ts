@@ -1,4 +1,4 @@
-import { cellAt, cellText } from '../../audit/tables/found.ts';
+import { cellAt, cellText } from '../../audit/read/tables/found.ts';
 import type { Sheet, Workbook } from '../../cells/sheet.ts';
 import { readAuditedLine } from '../auditedLine.ts';
 import { auditedColumn } from '../results/resultsSheet.ts';

@@ -1,5 +1,5 @@
-import { cellAt, cellText } from '../../audit/tables/found.ts';
-import type { EarlierRemark, Snapshot } from '../../audit/since/snapshot.ts';
+import { cellAt, cellText } from '../../audit/read/tables/found.ts';
+import type { EarlierRemark, Snapshot } from '../../audit/model/snapshot.ts';
 import { headerRow } from '../results/resultsSheet.ts';
 import { policyPlace } from '../results/policyCells.ts';
 import { earlierChannels } from './earlierChannels.ts';

@@ -1,7 +1,7 @@
-import { thresholdNames, type ThresholdName } from '../../audit/report/types.ts';
+import { thresholdNames, type ThresholdName } from '../../audit/model/report.ts';
 import { amountIn, word } from '../../audit/since/fromReport.ts';
-import { type Quantity, quantityNames } from '../../audit/since/quantities.ts';
-import type { SnapshotThreshold, Value } from '../../audit/since/snapshot.ts';
+import { type Quantity, quantityNames } from '../../audit/model/quantities.ts';
+import type { SnapshotThreshold, Value } from '../../audit/model/snapshot.ts';
 import type { ResultCells } from './resultCells.ts';
 
 /** The column of a sheet of results in which each quantity stands; those left out it does not show. */

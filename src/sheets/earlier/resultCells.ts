@@ -1,6 +1,6 @@
 import { readNumber } from '../../cells/number.ts';
-import type { EarlierRemark } from '../../audit/since/snapshot.ts';
-import { cellAt, cellText, isBlank } from '../../audit/tables/found.ts';
+import type { EarlierRemark } from '../../audit/model/snapshot.ts';
+import { cellAt, cellText, isBlank } from '../../audit/read/tables/found.ts';
 import { columnLetters } from '../../cells/address.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import { columns } from '../results/columns.ts';

@@ -1,5 +1,5 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 import { evidenceLabels } from './evidenceLabels.ts';
 import { resultsFingerprint, type SheetFingerprints } from './resultsFingerprint.ts';

@@ -3,7 +3,7 @@ import { CellHash } from '../../audit/evidence/cellHash.ts';
 import { plainNumber } from '../../audit/evidence/plainNumber.ts';
 import { textHash } from '../../audit/evidence/textHash.ts';
 import type { Cell } from '../../cells/cell.ts';
-import type { Steps } from '../../audit/steps.ts';
+import type { Steps } from '../../audit/model/steps.ts';
 import { fittedText, writable } from '../cellContent.ts';
 import type { ModelValue, SheetModel } from '../model.ts';
 import { isTitleOf } from '../titles.ts';

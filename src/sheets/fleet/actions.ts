@@ -1,4 +1,4 @@
-import { lateAsLeft } from '../../audit/report/change.ts';
+import { lateAsLeft } from '../../audit/model/change.ts';
 import { asLeftSentence } from '../summary/sentence.ts';
 import { mostActions, worstActionFirst } from './found.ts';
 import type { FleetFile, Found, RankedAction } from './types.ts';

@@ -1,5 +1,5 @@
-import { needsAction as isStrict } from '../../audit/report/summary.ts';
-import type { Report } from '../../audit/report/types.ts';
+import { needsAction as isStrict } from '../../audit/advise/summary.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { actionOf } from '../summary/action.ts';
 import { needsAction, type Item } from '../summary/needsAction.ts';
 import { machineCounts } from './machines.ts';

@@ -1,4 +1,4 @@
-import { verdicts, type Report, type VerdictCounts } from '../../audit/report/types.ts';
+import { verdicts, type Report, type VerdictCounts } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
 import type { FleetFile, MachineCounts } from './types.ts';
 

@@ -1,4 +1,4 @@
-import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
+import { verdicts, type VerdictCounts } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 

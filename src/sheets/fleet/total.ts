@@ -1,4 +1,4 @@
-import { verdicts, type VerdictCounts } from '../../audit/report/types.ts';
+import { verdicts, type VerdictCounts } from '../../audit/model/report.ts';
 import { headline } from '../summary/counts.ts';
 import { lateAsLeftOf } from './actions.ts';
 import type { FleetFile } from './types.ts';

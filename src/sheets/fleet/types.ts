@@ -1,5 +1,5 @@
-import type { Policy } from '../../audit/policy/policy.ts';
-import type { Summary, VerdictCounts } from '../../audit/report/types.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
 import type { Action } from '../summary/action.ts';
 
 /** Many workbooks audited by the same policy at the same time. */

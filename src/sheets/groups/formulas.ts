@@ -1,6 +1,6 @@
-import type { ThresholdName } from '../../audit/report/types.ts';
+import type { ThresholdName } from '../../audit/model/report.ts';
 import type { Seats } from './seats.ts';
-import { trips } from '../../audit/report/threshold.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** Places of the formulas of one direction. */
 export interface GroupFormulas {

@@ -1,5 +1,5 @@
 import { columnLetters } from '../../cells/address.ts';
-import type { GroupMember, GroupResult } from '../../audit/report/types.ts';
+import type { GroupMember, GroupResult } from '../../audit/model/report.ts';
 import type { ModelCell } from '../model.ts';
 import { cell } from '../cells.ts';
 

@@ -1,5 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
-import { amount, capital } from '../../audit/report/wording.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import { amount, capital } from '../../audit/model/wording.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 
 /** A channel as it was left, in place of as it was found; `null` where it was not judged as left. The present reading is one as found. */

@@ -1,4 +1,4 @@
-import type { ChannelResult, Finding, ThresholdResult } from '../../audit/report/types.ts';
+import type { ChannelResult, Finding, ThresholdResult } from '../../audit/model/report.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 
 /** Whether a threshold does not act where it was meant to, or beyond the machine's limit. */

@@ -1,6 +1,6 @@
-import type { Policy } from '../../audit/policy/policy.ts';
-import { rank } from '../../audit/report/order.ts';
-import type { ChannelResult } from '../../audit/report/types.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import { rank } from '../../audit/model/order.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { wide } from '../look/layout.ts';
 import { channelNow } from './asLeft.ts';
 import { furtherFindings, needsAttention } from './attention.ts';

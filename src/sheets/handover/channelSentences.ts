@@ -1,14 +1,14 @@
-import { worstThreshold } from '../../audit/report/order.ts';
-import type { Policy } from '../../audit/policy/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
-import { amount, capital, percent } from '../../audit/report/wording.ts';
+import { worstThreshold } from '../../audit/model/order.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import { amount, capital, percent } from '../../audit/model/wording.ts';
 import { lineOf } from '../results/line.ts';
 import { thresholdSentence } from '../summary/sentence.ts';
 import { isWrong } from './attention.ts';
 import { channelAsLeft, withinSentence } from './asLeft.ts';
 import { listed } from './clipped.ts';
 import { onPanel, roundedForPanel } from './onPanel.ts';
-import { trips } from '../../audit/report/threshold.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** How things stand with a channel, in plain sentences: what trips first, then what only warns. */
 export function channelSentences(channel: ChannelResult, policy: Policy): string {

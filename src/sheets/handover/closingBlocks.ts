@@ -1,6 +1,6 @@
-import type { Policy } from '../../audit/policy/policy.ts';
-import type { Report } from '../../audit/report/types.ts';
-import { amount, percent } from '../../audit/report/wording.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import type { Report } from '../../audit/model/report.ts';
+import { amount, percent } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { timeText } from '../auditedLine.ts';

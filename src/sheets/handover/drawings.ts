@@ -1,4 +1,4 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';

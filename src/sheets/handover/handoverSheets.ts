@@ -1,5 +1,5 @@
-import type { Report } from '../../audit/report/types.ts';
-import { finish, type Steps } from '../../audit/steps.ts';
+import type { Report } from '../../audit/model/report.ts';
+import { finish, type Steps } from '../../audit/model/steps.ts';
 import { machinesOf, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames } from '../titles.ts';

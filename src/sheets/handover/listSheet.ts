@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';

@@ -1,5 +1,5 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { wide } from '../look/layout.ts';
 import { timeText } from '../auditedLine.ts';
 import type { ModelRow, SheetModel } from '../model.ts';

@@ -1,4 +1,4 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
 import { roundToEarlySide } from '../../method/roundToEarlySide.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { zeroShift } from '../results/workings.ts';

@@ -1,8 +1,8 @@
-import type { ChannelResult } from '../../audit/report/types.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { wide } from '../look/layout.ts';
 import { isAboutThreshold } from '../results/findings.ts';
 import { thresholdSentence } from '../summary/sentence.ts';
-import { capital } from '../../audit/report/wording.ts';
+import { capital } from '../../audit/model/wording.ts';
 import { furtherFindings, isWrong, needsAttention } from './attention.ts';
 import { clipped } from './clipped.ts';
 import type { Machine } from '../machines.ts';

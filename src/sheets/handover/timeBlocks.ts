@@ -1,5 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
-import { amount } from '../../audit/report/wording.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import { amount } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';

@@ -1,17 +1,17 @@
-import type { ChannelResult, GroupResult, GroupVote } from '../../audit/report/types.ts';
+import type { ChannelResult, GroupResult, GroupVote } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { tripWord } from '../groups/formulas.ts';
 import { wide, type Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { groupSentence, thresholdSentence } from '../summary/sentence.ts';
-import { isLate } from '../../audit/groups/groupFindings.ts';
-import type { Policy } from '../../audit/policy/policy.ts';
+import { isLate } from '../../audit/judge/groups/groupFindings.ts';
+import type { Policy } from '../../audit/model/policy.ts';
 import { channelAsLeft } from './asLeft.ts';
 import { startUp } from './channelSentences.ts';
 import { clipped, listed } from './clipped.ts';
 import type { Machine } from '../machines.ts';
 import { heading, line, space, table, type Block, type PageLine } from './page.ts';
-import { thresholdName, trips } from '../../audit/report/threshold.ts';
+import { thresholdName, trips } from '../../audit/model/threshold.ts';
 
 /** Which trips can't be relied on to act, and why: as found, and as left where that was judged. */
 export function idleTripBlocks({ channels, groups }: Machine): Block[] {

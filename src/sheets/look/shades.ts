@@ -1,4 +1,4 @@
-import type { Severity, ThresholdVerdict } from '../../audit/report/types.ts';
+import type { Severity, ThresholdVerdict } from '../../audit/model/report.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';
 import { palette, tones } from './palette.ts';

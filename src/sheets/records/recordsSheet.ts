@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { palette, tones } from '../look/palette.ts';
 import { footerOf, roomFor } from '../look/print.ts';

@@ -1,5 +1,5 @@
 import { cell } from '../cells.ts';
-import { capital } from '../../audit/report/wording.ts';
+import { capital } from '../../audit/model/wording.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 import type { Block } from './blockCells.ts';

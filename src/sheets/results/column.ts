@@ -2,7 +2,7 @@ import { finite } from '../cells.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
 import type { Line } from './line.ts';
-import { trips } from '../../audit/report/threshold.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** A column of the results sheet. */
 export interface Column {

@@ -1,6 +1,6 @@
-import { amount, capital } from '../../audit/report/wording.ts';
-import type { ChannelResult, Finding, ThresholdResult } from '../../audit/report/types.ts';
-import { thresholdNames } from '../../audit/report/types.ts';
+import { amount, capital } from '../../audit/model/wording.ts';
+import type { ChannelResult, Finding, ThresholdResult } from '../../audit/model/report.ts';
+import { thresholdNames } from '../../audit/model/report.ts';
 import { sheetNames } from '../titles.ts';
 
 /** Longest text of findings on a line; every finding stands in full on the sheet of problems. */

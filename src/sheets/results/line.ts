@@ -1,5 +1,5 @@
-import type { Policy } from '../../audit/policy/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../audit/report/types.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
 import { decimalsFor } from '../look/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */

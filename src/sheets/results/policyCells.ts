@@ -1,4 +1,4 @@
-import type { Policy } from '../../audit/policy/policy.ts';
+import type { Policy } from '../../audit/model/policy.ts';
 import type { ModelCell, ModelRow } from '../model.ts';
 import { cell } from '../cells.ts';
 

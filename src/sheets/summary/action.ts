@@ -1,8 +1,8 @@
-import type { GroupResult } from '../../audit/report/types.ts';
+import type { GroupResult } from '../../audit/model/report.ts';
 import { tripWord } from '../groups/formulas.ts';
 import type { Subject } from './needsAction.ts';
 import { groupSentence, thresholdSentence } from './sentence.ts';
-import { thresholdName } from '../../audit/report/threshold.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
 
 /** What needs action, in words: what it is, where it is set and acts in its own unit, and what happens. */
 export interface Action {

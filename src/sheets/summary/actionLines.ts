@@ -1,8 +1,8 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { sheetNames } from '../titles.ts';
-import { lateAsLeft } from '../../audit/report/change.ts';
+import { lateAsLeft } from '../../audit/model/change.ts';
 import { actionOf, type Action } from './action.ts';
 import { heading, remark, type Entry } from './layout.ts';
 import { needsAction } from './needsAction.ts';

@@ -1,4 +1,4 @@
-import type { ColumnReading } from '../../audit/report/types.ts';
+import type { ColumnReading } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heading, wide, type Entry } from './layout.ts';
 

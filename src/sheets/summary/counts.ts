@@ -1,5 +1,5 @@
-import type { AsLeftCounts, Summary, ThresholdVerdict, VerdictCounts } from '../../audit/report/types.ts';
-import { verdicts } from '../../audit/report/types.ts';
+import type { AsLeftCounts, Summary, ThresholdVerdict, VerdictCounts } from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heading, wide, type Entry } from './layout.ts';
 

@@ -5,10 +5,10 @@ import type {
   ThresholdName,
   ThresholdResult,
   ThresholdVerdict,
-} from '../../audit/report/types.ts';
-import { verdicts } from '../../audit/report/types.ts';
+} from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/report.ts';
 import { isBeyondLimit } from './sentence.ts';
-import { trips } from '../../audit/report/threshold.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** What needs action: a group, or a threshold with its channel. */
 export type Subject =

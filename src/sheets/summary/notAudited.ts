@@ -1,4 +1,4 @@
-import type { ChannelResult, Problem, Report, Severity } from '../../audit/report/types.ts';
+import type { ChannelResult, Problem, Report, Severity } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { isAboutThreshold } from '../results/findings.ts';
 import { sheetNames } from '../titles.ts';

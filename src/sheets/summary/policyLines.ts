@@ -1,5 +1,5 @@
-import type { Policy } from '../../audit/policy/policy.ts';
-import { amount, percent } from '../../audit/report/wording.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import { amount, percent } from '../../audit/model/wording.ts';
 import { heading, lastColumn, wide, type Entry } from './layout.ts';
 
 type Statement = readonly [name: string, value: string, words: string];

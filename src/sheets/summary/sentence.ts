@@ -3,9 +3,9 @@ import type {
   GroupResult,
   ThresholdResult,
   UnreachableReason,
-} from '../../audit/report/types.ts';
-import { amount, capital, percent } from '../../audit/report/wording.ts';
-import { trips } from '../../audit/report/threshold.ts';
+} from '../../audit/model/report.ts';
+import { amount, capital, percent } from '../../audit/model/wording.ts';
+import { trips } from '../../audit/model/threshold.ts';
 
 /** What is the matter with a threshold, in plain sentences for people who don't know the method. */
 export function thresholdSentence(channel: ChannelResult, threshold: ThresholdResult): string {

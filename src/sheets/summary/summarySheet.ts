@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/report/types.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';

@@ -6,7 +6,7 @@ import { canonicalNumber } from '../../../src/audit/evidence/canonical.ts';
 import { CellHash } from '../../../src/audit/evidence/cellHash.ts';
 import { shortId } from '../../../src/audit/evidence/fingerprint.ts';
 import { textHash } from '../../../src/audit/evidence/textHash.ts';
-import { defaultPolicy } from '../../../src/audit/policy/policy.ts';
+import { defaultPolicy } from '../../../src/audit/model/policy.ts';
 import { DateCell, ErrorCell, PercentCell, type Cell } from '../../../src/cells/cell.ts';
 import type { Sheet, Workbook } from '../../../src/cells/sheet.ts';
 import { plant } from '../../sheets/plant.ts';

@@ -1,6 +1,6 @@
 import { audit } from '../../../src/audit/audit.ts';
 import { snapshotOf } from '../../../src/audit/since/fromReport.ts';
-import type { Change, SinceResult } from '../../../src/audit/since/sinceTypes.ts';
+import type { Change, SinceResult } from '../../../src/audit/model/since.ts';
 import type { Workbook } from '../../../src/cells/sheet.ts';
 import { now } from '../golden.ts';
 

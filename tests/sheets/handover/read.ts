@@ -1,5 +1,5 @@
 import { audit } from '../../../src/audit/audit.ts';
-import type { Report } from '../../../src/audit/report/types.ts';
+import type { Report } from '../../../src/audit/model/report.ts';
 import { handoverSheets } from '../../../src/sheets/handover/handoverSheets.ts';
 import type { ModelCell, ModelValue, SheetModel } from '../../../src/sheets/model.ts';
 import { workbookOf, type Listed } from '../tables.ts';

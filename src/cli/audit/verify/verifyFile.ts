@@ -1,4 +1,4 @@
-import { finish } from '../../../audit/steps.ts';
+import { finish } from '../../../audit/model/steps.ts';
 import { isClean } from '../../../evidence/verification.ts';
 import { verifyInSteps } from '../../../evidence/verify.ts';
 import { UsageRefused } from '../../refused.ts';

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
-import type { Policy } from '../../../audit/policy/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../../audit/report/types.ts';
+import type { Policy } from '../../../audit/model/policy.ts';
+import type { ChannelResult, ThresholdResult } from '../../../audit/model/report.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { channelScene } from '../../drawing/channelScene.ts';
 import { RecordPart } from '../../drawing/record/RecordPart.tsx';
 import { SceneDrawing } from '../../drawing/SceneDrawing.tsx';
-import { capital } from '../../../audit/report/wording.ts';
+import { capital } from '../../../audit/model/wording.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';

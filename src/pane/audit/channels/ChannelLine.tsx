@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { ChannelResult } from '../../../audit/report/types.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { Said } from '../../parts/Said.tsx';
 import { Badge } from './Badge.tsx';
 import { headline } from './headline.ts';

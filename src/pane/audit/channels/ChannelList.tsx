@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { ChannelResult } from '../../../audit/report/types.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { auditWords } from '../auditWords.ts';
 import { ChannelLine } from './ChannelLine.tsx';
 import { useVirtualList } from './useVirtualList.ts';

@@ -1,5 +1,5 @@
-import type { AsLeftResult, ChannelResult, Exposure, ThresholdResult } from '../../../audit/report/types.ts';
-import { amount, percent } from '../../../audit/report/wording.ts';
+import type { AsLeftResult, ChannelResult, Exposure, ThresholdResult } from '../../../audit/model/report.ts';
+import { amount, percent } from '../../../audit/model/wording.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { interimLine } from './interimLine.ts';
 

@@ -1,4 +1,4 @@
-import type { ChannelResult, ThresholdVerdict } from '../../../audit/report/types.ts';
+import type { ChannelResult, ThresholdVerdict } from '../../../audit/model/report.ts';
 
 export interface ChannelFilter {
   /** `null`: every verdict. */

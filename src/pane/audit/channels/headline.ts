@@ -1,6 +1,6 @@
-import { worstThreshold } from '../../../audit/report/order.ts';
-import type { ChannelResult, Finding } from '../../../audit/report/types.ts';
-import { amount, capital, percent } from '../../../audit/report/wording.ts';
+import { worstThreshold } from '../../../audit/model/order.ts';
+import type { ChannelResult, Finding } from '../../../audit/model/report.ts';
+import { amount, capital, percent } from '../../../audit/model/wording.ts';
 
 /** The worst of a channel in one short line for a list. */
 export function headline(channel: ChannelResult): string {

@@ -1,5 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../../audit/report/types.ts';
-import { amount } from '../../../audit/report/wording.ts';
+import type { ChannelResult, ThresholdResult } from '../../../audit/model/report.ts';
+import { amount } from '../../../audit/model/wording.ts';
 
 /**
  * The interim setpoint of a threshold that acts late, with everything that must stand beside it: the step it was rounded

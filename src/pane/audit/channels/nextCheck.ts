@@ -1,4 +1,4 @@
-import type { ChannelResult } from '../../../audit/report/types.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { leadingFinding } from './headline.ts';
 
 /** What to check first, by the rule that was found; the first that fits counts. Without words of its own, the finding says it. */

@@ -1,5 +1,5 @@
 import { columnNumber } from '../../../cells/address.ts';
-import type { ChannelResult, Report } from '../../../audit/report/types.ts';
+import type { ChannelResult, Report } from '../../../audit/model/report.ts';
 
 /** From which column to which the row of a channel runs in the channel list, counted from 1. */
 export function rowExtent({ columns }: Report, channel: ChannelResult): { from: number; to: number } {

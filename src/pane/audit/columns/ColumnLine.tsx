@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
-import { columnsOf } from '../../../audit/tables/vocabulary.ts';
+import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
+import { columnsOf } from '../../../audit/read/tables/vocabulary.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
-import type { TableKind } from '../../../audit/tables/vocabulary.ts';
+import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
+import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';

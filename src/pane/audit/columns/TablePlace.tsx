@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { ColumnMap } from '../../../audit/tables/columnMap.ts';
-import type { TableKind } from '../../../audit/tables/vocabulary.ts';
+import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
+import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { shownText } from '../../parts/shownText.ts';
 import { TextField } from '../../parts/TextField.tsx';

@@ -1,6 +1,6 @@
-import type { ColumnMap, TableMap } from '../../../audit/tables/columnMap.ts';
-import { headerKey } from '../../../audit/tables/header.ts';
-import type { TableKind } from '../../../audit/tables/vocabulary.ts';
+import type { ColumnMap, TableMap } from '../../../audit/read/tables/columnMap.ts';
+import { headerKey } from '../../../audit/read/tables/header.ts';
+import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import type { ColumnUnderstood, TableUnderstood } from './understood.ts';
 
 /** The map after the user said what a column means; `null`: nothing, it is left alone. */

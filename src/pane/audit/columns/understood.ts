@@ -1,12 +1,17 @@
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
-import { AuditRefused } from '../../../audit/refused.ts';
-import { applyMap, type ColumnMap } from '../../../audit/tables/columnMap.ts';
-import { findTables } from '../../../audit/tables/findTables.ts';
-import type { FoundColumn } from '../../../audit/tables/found.ts';
-import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from '../../../audit/tables/headerRows.ts';
-import { isResultSheet } from '../../../audit/tables/resultSheet.ts';
-import { columnsOf, type TableKind } from '../../../audit/tables/vocabulary.ts';
+import { AuditRefused } from '../../../audit/model/refused.ts';
+import { applyMap, type ColumnMap } from '../../../audit/read/tables/columnMap.ts';
+import { findTables } from '../../../audit/read/tables/findTables.ts';
+import type { FoundColumn } from '../../../audit/read/tables/found.ts';
+import {
+  headersIn,
+  isTagHeader,
+  matchHeaders,
+  type HeaderMatch,
+} from '../../../audit/read/tables/headerRows.ts';
+import { isResultSheet } from '../../../audit/read/tables/resultSheet.ts';
+import { columnsOf, type TableKind } from '../../../audit/read/tables/vocabulary.ts';
 
 /** One column of a sheet and what it was understood as. */
 export interface ColumnUnderstood {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { defaultPolicy, type Policy } from '../../../audit/policy/policy.ts';
+import { defaultPolicy, type Policy } from '../../../audit/model/policy.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { TextField } from '../../parts/TextField.tsx';

@@ -1,5 +1,5 @@
 import { readNumber } from '../../../cells/number.ts';
-import { policySchema, type Policy } from '../../../audit/policy/policy.ts';
+import { policySchema, type Policy } from '../../../audit/model/policy.ts';
 import { policyParts, type PolicyField } from './policyFields.ts';
 
 /** What stands in each field of the form, by its path. */

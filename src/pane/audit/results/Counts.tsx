@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { verdicts, type Summary, type ThresholdVerdict } from '../../../audit/report/types.ts';
+import { verdicts, type Summary, type ThresholdVerdict } from '../../../audit/model/report.ts';
 import { auditWords, verdictMarks, verdictNames } from '../auditWords.ts';
 
 interface CountsProps {

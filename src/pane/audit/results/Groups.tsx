@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import type { GroupResult } from '../../../audit/report/types.ts';
-import { amount } from '../../../audit/report/wording.ts';
+import type { GroupResult } from '../../../audit/model/report.ts';
+import { amount } from '../../../audit/model/wording.ts';
 import { groupSentence } from '../../../sheets/summary/sentence.ts';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';

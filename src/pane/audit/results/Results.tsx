@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import type { ChannelResult, Report } from '../../../audit/report/types.ts';
+import type { ChannelResult, Report } from '../../../audit/model/report.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';

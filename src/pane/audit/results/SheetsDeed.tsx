@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Steps } from '../../../audit/steps.ts';
+import type { Steps } from '../../../audit/model/steps.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';

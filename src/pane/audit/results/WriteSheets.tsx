@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import type { Report } from '../../../audit/report/types.ts';
+import type { Report } from '../../../audit/model/report.ts';
 import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
 import { machineName, machinesOf, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';

@@ -1,5 +1,5 @@
 import { auditInSteps, type AuditOptions } from '../../../audit/audit.ts';
-import type { Report } from '../../../audit/report/types.ts';
+import type { Report } from '../../../audit/model/report.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import type { Cancel, OnProgress } from '../../../hosts/port/port.ts';
 import { inSlices } from './inSlices.ts';

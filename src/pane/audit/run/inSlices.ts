@@ -1,4 +1,4 @@
-import type { Steps } from '../../../audit/steps.ts';
+import type { Steps } from '../../../audit/model/steps.ts';
 import type { Cancel, OnProgress } from '../../../hosts/port/port.ts';
 
 /** Milliseconds of work before the pane gets its turn; a step that takes longer still ends first. */

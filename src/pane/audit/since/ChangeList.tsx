@@ -1,11 +1,6 @@
 import type { JSX } from 'preact';
-import type { Severity } from '../../../audit/report/types.ts';
-import {
-  changeKinds,
-  type Change,
-  type ChangeKind,
-  type SinceResult,
-} from '../../../audit/since/sinceTypes.ts';
+import type { Severity } from '../../../audit/model/report.ts';
+import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../../../audit/model/since.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList, atOnce } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import type { SinceResult } from '../../../audit/since/sinceTypes.ts';
+import type { SinceResult } from '../../../audit/model/since.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { earlierSheets } from '../../../sheets/earlier/earlierSheets.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';

@@ -1,4 +1,4 @@
-import type { Snapshot } from '../../../audit/since/snapshot.ts';
+import type { Snapshot } from '../../../audit/model/snapshot.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { earlierSheets } from '../../../sheets/earlier/earlierSheets.ts';
 import { earlierSnapshot } from '../../../sheets/earlier/earlierSnapshot.ts';

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { rounded } from '../../../audit/report/wording.ts';
+import { rounded } from '../../../audit/model/wording.ts';
 import { positionOn } from './positionOn.ts';
 import type { Panel, PanelAxis } from './recordScene.ts';
 import { panelEdges, panelHead } from './panelSizes.ts';

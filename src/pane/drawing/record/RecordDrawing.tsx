@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import type { RecordResult } from '../../../audit/report/types.ts';
-import { rounded } from '../../../audit/report/wording.ts';
+import type { RecordResult } from '../../../audit/model/report.ts';
+import { rounded } from '../../../audit/model/wording.ts';
 import { axisHeight, width } from '../sizes.ts';
 import { PanelDrawing } from './PanelDrawing.tsx';
 import { lesserHeight, panelEdges, panelGap, panelHead, voltsHeight } from './panelSizes.ts';

@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
-import type { Policy } from '../../../audit/policy/policy.ts';
-import type { ChannelResult, RecordResult } from '../../../audit/report/types.ts';
-import { amount } from '../../../audit/report/wording.ts';
+import type { Policy } from '../../../audit/model/policy.ts';
+import type { ChannelResult, RecordResult } from '../../../audit/model/report.ts';
+import { amount } from '../../../audit/model/wording.ts';
 import { shownRecord } from '../../../sheets/records/fromReport.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Said } from '../../parts/Said.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import type { RecordResult } from '../../../audit/report/types.ts';
-import { rounded } from '../../../audit/report/wording.ts';
+import type { RecordResult } from '../../../audit/model/report.ts';
+import { rounded } from '../../../audit/model/wording.ts';
 import { recordWords } from './recordWords.ts';
 
 /** The points of a record in numbers; a step stands beside the point that it leads to. */

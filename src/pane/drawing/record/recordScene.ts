@@ -1,5 +1,5 @@
 import { extent, nice, ticks } from 'd3-array';
-import type { ChannelResult, RecordResult } from '../../../audit/report/types.ts';
+import type { ChannelResult, RecordResult } from '../../../audit/model/report.ts';
 import type { ShownRecord } from '../../../sheets/records/shown.ts';
 import { workedOut } from '../../../sheets/records/workedOut.ts';
 import { recordWords } from './recordWords.ts';

@@ -1,5 +1,5 @@
-import { amount } from '../../../audit/report/wording.ts';
-import type { RecordResult } from '../../../audit/report/types.ts';
+import { amount } from '../../../audit/model/wording.ts';
+import type { RecordResult } from '../../../audit/model/report.ts';
 import type { RecordScene } from './recordScene.ts';
 
 /** Texts of the drawing of a calibration record. */

@@ -1,4 +1,4 @@
-import type { ChannelResult, RecordResult } from '../../../audit/report/types.ts';
+import type { ChannelResult, RecordResult } from '../../../audit/model/report.ts';
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit } from '../../../units/parse.ts';

@@ -1,4 +1,4 @@
-import type { Exposure } from '../../../../src/audit/report/types.ts';
+import type { Exposure } from '../../../../src/audit/model/report.ts';
 import type { GoldenCase } from '../../golden.ts';
 import { DateCell } from '../../../../src/cells/cell.ts';
 import { book } from '../../book.ts';

@@ -1,0 +1,119 @@
+import { convert } from '../../../units/convert.ts';
+import { fixed, inUnit } from '../evaluate/amounts.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { Say } from '../findings/rule.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { Chosen, Usable } from '../records/chooseRecord.ts';
+import { averageOf } from '../records/evaluateRecord.ts';
+import { asLeft } from '../../read/records/series.ts';
+import { amount, percent } from '../../model/wording.ts';
+import { isoDate } from '../../read/tables/found.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { Amount } from '../../read/rows/rowReader.ts';
+
+/** Days counted from 1970-01-01 between which a record as left of what was found can have been taken. */
+export interface LeftBetween {
+  /** Day of what was found; `null` where it is not known. */
+  readonly found: number | null;
+  readonly today: number;
+}
+
+/**
+ * The record marked as left that counts, if any: of several temperatures the one with the lowest sensitivity. One that was
+ * taken before what was found was left behind by an earlier correction and tells nothing; nor does one of a day to come.
+ */
+export function recordAsLeft(chosen: Chosen | undefined, between: LeftBetween): Usable | undefined {
+  return allAsLeft(chosen).find(({ raw }) => isTakenBetween(raw.takenOn, between));
+}
+
+/** Those days of a channel: what was found is of its calibration, or else of its record as found. */
+export function leftBetween(
+  calibratedOn: number | null,
+  chosen: Chosen | undefined,
+  today: number,
+): LeftBetween {
+  const used = chosen?.used?.raw;
+  const ofRecord = used && used.series !== asLeft ? used.takenOn : null;
+  return { found: calibratedOn ?? ofRecord, today };
+}
+
+function allAsLeft(chosen: Chosen | undefined): readonly Usable[] {
+  if (!chosen) return [];
+  const { used, others } = chosen;
+  return [...(used ? [used] : []), ...others].filter(({ raw }) => raw.series === asLeft);
+}
+
+function isTakenBetween(takenOn: number | null, { found, today }: LeftBetween): boolean {
+  return takenOn === null || (takenOn <= today && (found === null || takenOn >= found));
+}
+
+/** Says of each record marked as left whose day keeps it from counting that it was left out. */
+export function sayOfOtherDays(chosen: Chosen | undefined, between: LeftBetween, say: Say): void {
+  for (const { raw } of allAsLeft(chosen)) {
+    const { takenOn, row, sheet } = raw;
+    if (takenOn === null || isTakenBetween(takenOn, between)) continue;
+    const { found, today } = between;
+    const why =
+      takenOn > today
+        ? `lies after the day of this audit, ${isoDate(today)}`
+        : `lies before what was found on ${isoDate(found ?? takenOn)}, so it can’t be how that was left`;
+    say({
+      table: 'channels',
+      column: 'asLeftSensitivity',
+      rule: 'record-as-left-of-another-day',
+      severity: 'warning',
+      message: `The record marked as left in row ${row} of sheet '${sheet}' is of ${isoDate(takenOn)}, which ${why}: it was not used as left. Check the dates.`,
+    });
+  }
+}
+
+/** Average of a record marked as left about the gap voltage as left, or as found where none was read; `null` without one. */
+export function averageAsLeft(
+  record: Usable | undefined,
+  row: ChannelRow,
+  { kind, gapVoltage, zeroMeasured }: Channel,
+  policy: Policy,
+): Amount | null {
+  if (!record || (kind !== 'radial' && kind !== 'axial')) return null;
+  const volts = inUnit(row.asLeftGapVoltage, fixed.volt) ?? gapVoltage ?? zeroMeasured;
+  return averageOf(record, volts, policy) ?? null;
+}
+
+/** Says that a record stands for the as-left sensitivity. */
+export function sayFromRecord({ raw }: Usable, { value, unit }: Amount, say: Say): void {
+  say({
+    table: 'channels',
+    column: 'asLeftSensitivity',
+    rule: 'as-left-sensitivity-from-record',
+    severity: 'note',
+    message: `The channel list has no as-left sensitivity; the average of the calibration record marked as left in row ${raw.row} of sheet '${raw.sheet}', ${amount(value, unit?.text ?? '')}, was used${day(raw.takenOn)}.`,
+  });
+}
+
+function day(takenOn: number | null): string {
+  return takenOn === null
+    ? '; it names no day: make sure that it was taken after what was found'
+    : `; it was taken on ${isoDate(takenOn)}`;
+}
+
+/** Says where a record marked as left and the as-left sensitivity of the channel list differ by more than the tolerance. */
+export function sayWhereApart(
+  { raw }: Usable,
+  { value, unit }: Amount,
+  sensitivity: number,
+  { sensitivityUnit }: Channel,
+  { tolerance }: Policy,
+  say: Say,
+): void {
+  if (!unit) return;
+  const ofRecord = convert(value, unit, sensitivityUnit);
+  const off = ofRecord / sensitivity - 1;
+  if (!(Math.abs(off) > tolerance)) return;
+  say({
+    table: 'channels',
+    column: 'asLeftSensitivity',
+    rule: 'record-disagrees-with-list',
+    severity: 'warning',
+    message: `The record marked as left in row ${raw.row} of sheet '${raw.sheet}' gives ${amount(ofRecord, sensitivityUnit.text)}, ${percent(off)} off the as-left sensitivity of the channel list, ${amount(sensitivity, sensitivityUnit.text)}. Find out which is right before either is used.`,
+  });
+}

@@ -1,0 +1,32 @@
+import type { DriftSources } from '../drift/channelReadings.ts';
+import type { AssumedUnit } from '../evaluate/amounts.ts';
+import type { Member } from '../groups/members.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { ChannelResult, Finding } from '../../model/report.ts';
+import type { RecordBook } from '../../read/records/rawRecord.ts';
+import type { FoundTable } from '../../read/tables/found.ts';
+import type { TableKind } from '../../read/tables/vocabulary.ts';
+
+export type Tables = Readonly<Record<TableKind, FoundTable>>;
+
+/** What every channel of one audit is audited with. */
+export interface Context {
+  readonly tables: Tables;
+  readonly policy: Policy;
+  /** Calibration records and checks with a known vibration. */
+  readonly records: RecordBook;
+  /** Dated readings beside the channel list. */
+  readonly readings: DriftSources;
+  /** Day of the audit, counted from 1970-01-01. */
+  readonly today: number;
+  readonly assume: (assumed: AssumedUnit) => void;
+}
+
+/** A channel's result, still open for the findings of its group. */
+export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: Finding[] };
+
+/** A channel's result and its seat in a voting group; `null` where its settings name none. */
+export interface AuditedChannel {
+  readonly result: OpenResult;
+  readonly member: Member | null;
+}

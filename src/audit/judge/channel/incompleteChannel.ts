@@ -1,0 +1,65 @@
+import { incompleteThreshold } from '../evaluate/thresholds.ts';
+import { noInputs } from './inputs.ts';
+import type { Finding, SensitivityResult } from '../../model/report.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { Amount } from '../../read/rows/rowReader.ts';
+import { isoDate } from '../../read/tables/found.ts';
+import type { SettingsRow } from '../../read/rows/settingsRow.ts';
+import type { OpenResult, Tables } from './context.ts';
+import { writtenSetpoints } from './writtenSetpoints.ts';
+
+/** The result of a channel of which nothing can be worked out: what is known of it, and why. */
+export function incompleteChannel(
+  row: ChannelRow,
+  settings: SettingsRow | null,
+  tables: Tables,
+  findings: Finding[],
+): OpenResult {
+  const written = settings && writtenSetpoints(settings);
+  return {
+    tag: row.tag,
+    machine: row.machine,
+    location: row.location,
+    kind: row.kind,
+    unit: written?.unit?.text ?? null,
+    detection: null,
+    sensitivity: sensitivityAsWritten(row.measured, settings?.configured ?? null),
+    inputs: {
+      ...noInputs,
+      group: settings?.group || null,
+      voting: settings?.voting || null,
+      bypass: settings ? settings.bypass : false,
+      calibratedOn: row.calibratedOn === null ? null : isoDate(row.calibratedOn),
+    },
+    thresholds: [
+      incompleteThreshold('alert', written && written.level(settings.alert)),
+      incompleteThreshold('danger', written && written.level(settings.danger)),
+    ],
+    verdict: 'incomplete',
+    record: null,
+    dynamic: null,
+    asLeft: null,
+    exposure: [],
+    drift: null,
+    findings,
+    source: {
+      channels: { sheet: tables.channels.sheet.name, row: row.row },
+      settings: settings && { sheet: tables.settings.sheet.name, row: settings.row },
+    },
+  };
+}
+
+/** Sensitivities as they are written: shown only where both stand in one unit. */
+function sensitivityAsWritten(measured: Amount | null, configured: Amount | null): SensitivityResult {
+  const unit = configured?.unit ?? measured?.unit ?? null;
+  const inUnit = (amount: Amount | null) =>
+    amount?.unit && amount.unit.text === unit?.text ? amount.value : null;
+  return {
+    configured: inUnit(configured),
+    measured: inUnit(measured),
+    unit: unit?.text ?? null,
+    error: null,
+    uncertainty: null,
+    coverage: null,
+  };
+}

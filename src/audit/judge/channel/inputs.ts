@@ -1,0 +1,68 @@
+import type { Channel } from '../../model/channel.ts';
+import { linearReachOf } from '../evaluate/reach.ts';
+import { realReadingOf } from '../evaluate/timing.ts';
+import { isoDate } from '../../read/tables/found.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { ChannelInputs, SensitivityResult } from '../../model/report.ts';
+
+/** What the audit used of a channel, as the report shows it. */
+export function inputsOf(channel: Channel, policy: Policy): ChannelInputs {
+  return {
+    limit: channel.limit,
+    fullScale: channel.fullScale,
+    resolution: channel.resolution,
+    linearReach: linearReachOf(channel, policy),
+    reading: channel.reading,
+    realReading: realReadingOf(channel),
+    gapVoltage: channel.gapVoltage,
+    zeroConfigured: channel.zeroConfigured,
+    zeroMeasured: channel.zeroMeasured,
+    direction: channel.kind === 'axial' ? channel.direction : null,
+    unitsPerVolt: channel.kind === 'axial' ? channel.unitsPerVolt : null,
+    speed: channel.speed,
+    growthPerDay: channel.growthPerDay,
+    doublingDays: channel.doublingDays,
+    alertDelay: channel.alertDelay,
+    dangerDelay: channel.dangerDelay,
+    group: channel.group === '' ? null : channel.group,
+    voting: channel.voting === '' ? null : channel.voting,
+    bypass: channel.bypass,
+    calibratedOn: channel.calibratedOn === null ? null : isoDate(channel.calibratedOn),
+  };
+}
+
+/** The inputs of a channel that can't be used. */
+export const noInputs: ChannelInputs = {
+  limit: null,
+  fullScale: null,
+  resolution: null,
+  linearReach: null,
+  reading: null,
+  realReading: null,
+  gapVoltage: null,
+  zeroConfigured: null,
+  zeroMeasured: null,
+  direction: null,
+  unitsPerVolt: null,
+  speed: null,
+  growthPerDay: null,
+  doublingDays: null,
+  alertDelay: null,
+  dangerDelay: null,
+  group: null,
+  voting: null,
+  bypass: false,
+  calibratedOn: null,
+};
+
+/** Both sensitivities of a channel, as the report shows them. */
+export function sensitivityOf(channel: Channel, error: number): SensitivityResult {
+  return {
+    configured: channel.configured,
+    measured: channel.measured,
+    unit: channel.sensitivityUnit.text,
+    error,
+    uncertainty: channel.uncertainty,
+    coverage: channel.uncertainty === null ? null : channel.coverage,
+  };
+}

@@ -1,0 +1,68 @@
+import type { Policy } from '../../model/policy.ts';
+import type { DriftResult } from '../../model/drift.ts';
+import type { Finding } from '../../model/report.ts';
+import { placed } from '../../read/rows/complaint.ts';
+import { isoDate } from '../../read/tables/found.ts';
+import { channelReadings, type ReadChannel } from './channelReadings.ts';
+import { driftLine } from './driftLine.ts';
+import { newerReading } from './newerReading.ts';
+import { driftMessage, tooFewMessage } from './driftMessage.ts';
+
+/** A channel's drift, and what is to be said about it. */
+export interface AuditedDrift {
+  readonly drift: DriftResult | null;
+  readonly findings: readonly Finding[];
+}
+
+const nothing: AuditedDrift = { drift: null, findings: [] };
+
+/**
+ * Works out how a channel's sensitivity drifts. It is said why it can't be only where a history names the channel: most
+ * channels have one reading, and nobody misses their drift.
+ */
+export function auditDrift(of: ReadChannel, policy: Policy, today: number): AuditedDrift {
+  if (of.history.length === 0 && !of.before && !of.record) return nothing;
+  const findings: Finding[] = [];
+  const all = channelReadings(of, (finding) => findings.push(finding));
+  // A calibration of a day that has not come is a slip, and is said as such.
+  const readings = all.filter(({ day }) => day <= today);
+  const { configured, sensitivityUnit } = of.channel;
+  const unit = sensitivityUnit.text;
+  const newer = newerReading(of.channel, readings);
+  if (newer) findings.push(newer);
+  const found = driftLine(readings, { configured, unit, tolerance: policy.tolerance, today });
+  const say = (rule: string, severity: Finding['severity'], message: string): void => {
+    findings.push(placed(of.table, of.row.row, { rule, severity, message, column: 'measured' }));
+  };
+  if (!('perYear' in found)) {
+    if (of.history.length > 0) say('drift-not-told', 'note', tooFewMessage(found));
+    return { drift: null, findings };
+  }
+  if (isOutsideUnseen(found, configured, policy)) {
+    const unseen = 'The last reading was still within it: measure the chain now, and find out why it drifts.';
+    say('drift-leaves-tolerance', 'warning', `${driftMessage(found, policy, null)} ${unseen}`);
+  } else if (leavesEarly(found, policy)) {
+    say('drift-leaves-tolerance', 'warning', driftMessage(found, policy, dueDate(found, policy)));
+  } else say('drift-of-sensitivity', 'note', driftMessage(found, policy, null));
+  return { drift: found, findings };
+}
+
+/** Whether the line lies outside the tolerance on the day of the audit, on its way out, and the last reading does not show it. */
+function isOutsideUnseen(
+  { readings, leaves }: DriftResult,
+  configured: number,
+  { tolerance }: Policy,
+): boolean {
+  const last = readings.at(-1)?.sensitivity ?? NaN;
+  return leaves.state === 'outside' && leaves.limit !== null && Math.abs(last / configured - 1) <= tolerance;
+}
+
+/** Whether the line is within the tolerance at the last reading and leaves it before the next calibration is due. */
+function leavesEarly({ days, leaves }: DriftResult, { calibrationIntervalDays }: Policy): boolean {
+  return leaves.days !== null && leaves.days > days && leaves.days <= days + calibrationIntervalDays;
+}
+
+function dueDate({ readings }: DriftResult, { calibrationIntervalDays }: Policy): string {
+  const last = Date.parse(readings.at(-1)?.date ?? '') / 86_400_000;
+  return isoDate(last + calibrationIntervalDays);
+}

@@ -1,0 +1,94 @@
+import { convert } from '../../../units/convert.ts';
+import { convertDetection } from '../../../units/detection.ts';
+import { parseUnit, type Unit } from '../../../units/parse.ts';
+import type { Amount } from '../../read/rows/rowReader.ts';
+import type { Kind } from '../../read/rows/words.ts';
+import type { TableKind } from '../../read/tables/vocabulary.ts';
+import type { CommonUnits } from './commonUnits.ts';
+import type { Complaints } from './complaints.ts';
+
+/** A column whose numbers had no unit of their own and were taken in the unit of the setpoints. */
+export interface AssumedUnit {
+  readonly table: TableKind;
+  readonly column: string;
+  readonly unit: string;
+  readonly row: number;
+}
+
+/** What the amounts of one channel are brought into, and who is told of what is odd about them. */
+export interface AmountContext extends CommonUnits {
+  readonly rows: Readonly<Record<TableKind, number>>;
+  readonly complaints: Complaints;
+  readonly assume: (assumed: AssumedUnit) => void;
+  /** A detection column overrules what the headers of the setpoints say. */
+  readonly detectionColumn: boolean;
+}
+
+/** A level (setpoint, limit, reading …) in the channel's unit and detection; `null` where none is given or it can't be. */
+export function level(
+  context: AmountContext,
+  table: TableKind,
+  column: string,
+  amount: Amount | null,
+): number | null {
+  if (!amount) return null;
+  const { unit, detection } = context;
+  if (!amount.unit) {
+    context.assume({ table, column, unit: unit.text, row: context.rows[table] });
+    return amount.value;
+  }
+  const value = convert(amount.value, amount.unit, unit);
+  if (Number.isNaN(value)) {
+    const message = `${amount.value} ${amount.unit.text} can't be compared with setpoints in ${unit.text}. Correct the unit.`;
+    return context.complaints.add(table, column, 'unit-does-not-fit', message);
+  }
+  const overruled = context.detectionColumn && (column === 'alert' || column === 'danger');
+  const from = overruled ? undefined : amount.unit.detection;
+  return from && detection ? convertDetection(value, from, detection) : value;
+}
+
+/** A counter-direction setpoint, written as a positive amount, as the negative position it is. */
+export function counterLevel(
+  context: AmountContext,
+  column: 'counterAlert' | 'counterDanger',
+  amount: Amount | null,
+): number | null {
+  const value = level(context, 'settings', column, amount);
+  return value === null ? null : -value;
+}
+
+/** A growth per day in the channel's unit and detection. */
+export function growthPerDay(context: AmountContext, amount: Amount | null): number | null {
+  if (!amount?.unit?.dimension.endsWith('/time')) return level(context, 'channels', 'growth', amount);
+  const dimension = amount.unit.dimension.slice(0, -'/time'.length) as Unit['dimension'];
+  const perDay = { value: amount.value, unit: { ...amount.unit, dimension } };
+  return level(context, 'channels', 'growth', perDay);
+}
+
+function unitNamed(text: string): Unit {
+  const unit = parseUnit(text);
+  if (!unit) throw new Error(`unit ${text} is not known`);
+  return unit;
+}
+
+/** Units of amounts whose dimension is their column's own. */
+export const fixed = {
+  volt: unitNamed('V'),
+  second: unitNamed('s'),
+  day: unitNamed('day'),
+  speed: unitNamed('r/min'),
+} as const;
+
+/** An amount in a unit of its own dimension; its number as it stands where nothing names its unit. */
+export function inUnit(amount: Amount | null, unit: Unit): number | null {
+  if (!amount) return null;
+  return amount.unit ? convert(amount.value, amount.unit, unit) : amount.value;
+}
+
+/** The present reading in the channel's unit: a size, which is never negative, but for a position or a loop. */
+export function readingOf(context: AmountContext, kind: Kind, amount: Amount | null): number | null {
+  const reading = level(context, 'channels', 'reading', amount);
+  if (reading === null || reading >= 0 || kind === 'axial' || kind === 'loop') return reading;
+  const message = `The present reading of ${reading} ${context.unit.text} is below 0, which a size of vibration never is. It was not used. Check the entry.`;
+  return context.complaints.add('channels', 'reading', 'value-out-of-range', message);
+}

@@ -1,0 +1,78 @@
+import { axialActual } from '../../../method/axial/actual.ts';
+import { lateByDoubling, lateByLinear } from '../../../method/time/lateBy.ts';
+import { levelAtTripDoubling, levelAtTripLinear } from '../../../method/time/levelAtTrip.ts';
+import { timeToGoDoubling, timeToGoLinear } from '../../../method/time/timeToGo.ts';
+import { actual } from '../../../method/vibration/actual.ts';
+import type { ThresholdName } from '../../model/report.ts';
+import type { Channel } from '../../model/channel.ts';
+import { trips } from '../../model/threshold.ts';
+
+/** A number that applies, or `null`. */
+function known(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
+
+export interface Timing {
+  readonly daysLate: number | null;
+  readonly daysToGo: number | null;
+  readonly levelAtTrip: number | null;
+  readonly headroom: number | null;
+}
+
+const secondsADay = 86_400;
+
+/** What the shaft really does where the monitor shows the present reading; `null` without a reading. */
+export function realReadingOf(channel: Channel): number | null {
+  const { reading, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
+  if (reading === null) return null;
+  if (channel.kind !== 'axial') return actual(reading, configured, measured);
+  if (zeroConfigured === null || zeroMeasured === null || direction === null)
+    return (reading * configured) / measured;
+  const perUnit = 1000 / unitsPerVolt;
+  return axialActual(
+    reading,
+    configured * perUnit,
+    measured * perUnit,
+    zeroConfigured,
+    zeroMeasured,
+    direction,
+  );
+}
+
+/** Days until a difference of levels is grown through evenly; 0 where it is passed already. */
+function daysUntil(difference: number, rate: number): number {
+  return difference > 0 ? timeToGoLinear(difference, 0, rate) : 0;
+}
+
+/**
+ * Times and levels that follow from the present growth. Days; the channel's unit. Counted away from zero in the
+ * setpoint's own direction. `null` where growth or reading is not given, where the vibration does not grow, or where a
+ * growth per day and a doubling time are both given and so contradict each other.
+ */
+export function timing(channel: Channel, name: ThresholdName, intended: number, effective: number): Timing {
+  const sign = Math.sign(intended);
+  const [meant, real] = [intended * sign, effective * sign];
+  const reading = realReadingOf(channel);
+  const level = reading === null ? null : reading * sign;
+  const headroom = level === null ? null : real - level;
+  const delay = (trips(name) ? channel.dangerDelay : channel.alertDelay) ?? 0;
+  const days = delay / secondsADay;
+  const { growthPerDay: rate, doublingDays: doubling } = channel;
+  if (rate !== null && rate > 0 && doubling === null) {
+    return {
+      daysLate: known(lateByLinear(real, meant, rate)),
+      daysToGo: level === null ? null : known(daysUntil(real - level, rate) + days),
+      levelAtTrip: known(sign * levelAtTripLinear(real, rate, days)),
+      headroom,
+    };
+  }
+  if (doubling !== null && rate === null && real > 0) {
+    return {
+      daysLate: known(lateByDoubling(real, meant, doubling)),
+      daysToGo: level === null ? null : known(timeToGoDoubling(real, level, doubling) + days),
+      levelAtTrip: known(sign * levelAtTripDoubling(real, doubling, days)),
+      headroom,
+    };
+  }
+  return { daysLate: null, daysToGo: null, levelAtTrip: null, headroom };
+}

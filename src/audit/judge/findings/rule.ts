@@ -1,0 +1,30 @@
+import type { Channel } from '../../model/channel.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { Severity, ThresholdResult } from '../../model/report.ts';
+import type { TableKind } from '../../read/tables/vocabulary.ts';
+
+/** An evaluated channel as the rules see it. */
+export interface Audited {
+  readonly channel: Channel;
+  readonly thresholds: readonly ThresholdResult[];
+  readonly policy: Policy;
+  /** Day of the audit, counted from 1970-01-01. */
+  readonly today: number;
+  /** Address of a cell of the channel's row, for a message that is about two cells. */
+  readonly cell: (table: TableKind, column: string) => string;
+}
+
+/** What a rule has to say, and the cell at which it says it. */
+export interface Statement {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly table: TableKind;
+  /** Id of the column in the vocabulary. */
+  readonly column: string;
+}
+
+export type Say = (statement: Statement) => void;
+
+/** A rule looks at one audited channel and says what it finds; nothing where all is well. */
+export type Rule = (audited: Audited, say: Say) => void;

@@ -1,0 +1,55 @@
+import type { Direction } from '../../method/axial/direction.ts';
+import type { Detection, Unit } from '../../units/parse.ts';
+import type { Kind } from '../read/rows/words.ts';
+
+/**
+ * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and
+ * `detection`, both sensitivities in `sensitivityUnit`, voltages in V, times as named. `null`: not given, or not usable.
+ */
+export interface Channel {
+  readonly kind: Kind;
+  readonly unit: Unit;
+  /** `null` for position and loop channels, which are not counted peak to peak. */
+  readonly detection: Detection | null;
+  readonly sensitivityUnit: Unit;
+  readonly configured: number;
+  readonly measured: number;
+  /** Units of displacement per volt, at a sensitivity of 1 `sensitivityUnit`: 1000 for mV/mil and mil. */
+  readonly unitsPerVolt: number;
+  /** Expanded, as a fraction of `measured`. */
+  readonly uncertainty: number | null;
+  readonly coverage: number;
+  readonly alert: number | null;
+  readonly danger: number | null;
+  /** Negative, as positions are counted. */
+  readonly counterAlert: number | null;
+  readonly counterDanger: number | null;
+  readonly fullScale: number | null;
+  readonly multiplier: number;
+  readonly resolution: number | null;
+  readonly limit: number | null;
+  /** As the monitor indicates it now. */
+  readonly reading: number | null;
+  readonly growthPerDay: number | null;
+  readonly doublingDays: number | null;
+  readonly alertDelay: number | null;
+  readonly dangerDelay: number | null;
+  /** r/min. */
+  readonly speed: number | null;
+  readonly gapVoltage: number | null;
+  readonly referenceSensitivity: number | null;
+  readonly referenceGapVoltage: number | null;
+  readonly zeroConfigured: number | null;
+  readonly zeroMeasured: number | null;
+  readonly direction: Direction | null;
+  /** The more and the less negative of the two fault limits, V. */
+  readonly faultLimits: { readonly far: number; readonly near: number } | null;
+  readonly calibratedOn: number | null;
+  readonly lastGoodOn: number | null;
+  readonly group: string;
+  readonly voting: string;
+  /** Peak-to-peak swing in `unit` over which the calibration record is straight; `null` without one. */
+  readonly recordReach: number | null;
+  /** `null`: it can't be told. */
+  readonly bypass: boolean | null;
+}

@@ -1,0 +1,58 @@
+import type { Place, RowPlace, ThresholdName, ThresholdVerdict } from './report.ts';
+import type { Quantity } from './quantities.ts';
+
+/** How one audit saw every channel, kept to compare another one with it. */
+export interface Snapshot {
+  /** File or workbook of that audit. */
+  readonly input: string;
+  /** Audited anew from its own tables, or read from the result sheet of an audit made then. */
+  readonly from: 'tables' | 'result sheet';
+  /** The result sheet; `null` where the tables were audited. */
+  readonly sheet: string | null;
+  /** When the audit was made, ISO 8601; `null` where the result sheet does not say. */
+  readonly audited: string | null;
+  readonly tolerance: number | null;
+  readonly rule: string | null;
+  readonly channels: readonly SnapshotChannel[];
+  /** Quantities that the source does not show at all, so that they can't be compared. */
+  readonly unknown: readonly Quantity[];
+  /** What of the source could not be read. */
+  readonly remarks: readonly EarlierRemark[];
+}
+
+/** Something in the earlier source that could not be read or compared, and where it stands. */
+export interface EarlierRemark extends Place {
+  readonly message: string;
+}
+
+/** One channel as an audit saw it. */
+export interface SnapshotChannel {
+  readonly tag: string;
+  readonly machine: string;
+  readonly location: string;
+  /** Unit and detection of its levels. */
+  readonly unit: string | null;
+  readonly detection: string | null;
+  readonly verdict: ThresholdVerdict;
+  readonly thresholds: readonly SnapshotThreshold[];
+  /** Settings and readings by name; `null` or left out where nothing stands there. */
+  readonly values: Readonly<Partial<Record<Quantity, Value | null>>>;
+  /** Day of the measured sensitivity, `YYYY-MM-DD`. */
+  readonly calibratedOn: string | null;
+  /** Its row in the channel list, or on the result sheet where that was read. */
+  readonly source: RowPlace;
+}
+
+/** One threshold as an audit saw it, in the unit and detection of its channel. */
+export interface SnapshotThreshold {
+  readonly name: ThresholdName;
+  readonly multiplier: number;
+  readonly setpoint: number | null;
+  readonly effective: number | null;
+  readonly verdict: ThresholdVerdict;
+}
+
+/** A number with its unit (empty for a pure number) and detection, or a word. */
+export type Value =
+  | { readonly amount: number; readonly unit: string; readonly detection: string | null }
+  | { readonly word: string };

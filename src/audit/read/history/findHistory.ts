@@ -1,0 +1,38 @@
+import type { Workbook } from '../../../cells/sheet.ts';
+import type { Tables } from '../../judge/channel/context.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import { placeOf } from '../rows/complaint.ts';
+import { historyReadings } from './historyReadings.ts';
+import { historyTables } from './historyTables.ts';
+import type { HistoryBook, HistoryRemark, TaggedReading } from './reading.ts';
+
+/**
+ * Finds the dated readings of a workbook, beside its two tables. Nothing here refuses an audit; what can't be used is a
+ * remark. Goes step by step. `today`: day of the audit, from 1970-01-01.
+ */
+export function* findHistory(
+  workbook: Workbook,
+  tables: Tables,
+  today: number,
+): Generator<void, HistoryBook, void> {
+  const remarks: HistoryRemark[] = [];
+  const byTag = new Map<string, TaggedReading[]>();
+  for (const table of historyTables(workbook, tables)) {
+    const readings = yield* historyReadings(table, today, remarks);
+    for (const reading of readings) {
+      const key = tagKey(reading.tag);
+      const there = byTag.get(key);
+      if (there) there.push(reading);
+      else byTag.set(key, [reading]);
+    }
+    if (readings.length === 0 || !table.sheet.hidden) continue;
+    const message = `Sheet '${table.sheet.name}' is hidden; its history of readings was read all the same.`;
+    remarks.push({
+      rule: 'hidden-sheet',
+      severity: 'note',
+      message,
+      ...placeOf(table, table.headerRow, 'tag'),
+    });
+  }
+  return { byTag, remarks };
+}

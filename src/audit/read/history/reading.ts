@@ -1,0 +1,35 @@
+import type { Unit } from '../../../units/parse.ts';
+import type { Place } from '../../model/report.ts';
+
+/** Where a reading was found. */
+export type ReadingSource = 'history' | 'channel list' | 'earlier audit' | 'calibration record';
+
+/** A dated reading of a channel's sensitivity, in the unit in which it was written. */
+export interface Reading extends Place {
+  /** Day counted from 1970-01-01. */
+  readonly day: number;
+  readonly value: number;
+  readonly unit: Unit;
+  /** Left behind after an adjustment or the check of one; otherwise as it was found. */
+  readonly asLeft: boolean;
+  /** Expanded, as a fraction of the value; `null` where none is given. */
+  readonly uncertainty: number | null;
+  readonly from: ReadingSource;
+}
+
+/** The histories of a workbook: readings by what tags are compared by, and what could not be used. */
+export interface HistoryBook {
+  readonly byTag: ReadonlyMap<string, readonly TaggedReading[]>;
+  readonly remarks: readonly HistoryRemark[];
+}
+
+export interface TaggedReading extends Reading {
+  readonly tag: string;
+}
+
+/** Something odd about a cell of a history. */
+export interface HistoryRemark extends Place {
+  readonly rule: string;
+  readonly severity: 'warning' | 'note';
+  readonly message: string;
+}

@@ -1,0 +1,39 @@
+import type { Amount } from '../rows/rowReader.ts';
+import type { Problem } from '../../model/report.ts';
+import type { FoundTable } from '../tables/found.ts';
+import { problemAt } from './problems.ts';
+
+interface Seen {
+  readonly text: string;
+  readonly row: number;
+  readonly column: string;
+}
+
+/** Watches the units of a table's amounts as its rows are read, and tells where two units of one quantity meet. */
+export interface UnitWatch {
+  see(row: number, column: string, amount: Amount | null): void;
+  problems(): Problem[];
+}
+
+/** A watch over one table: millivolts per mil beside millivolts per micrometre, mil beside µm. */
+export function unitWatch(table: FoundTable): UnitWatch {
+  const seen = new Map<string, Seen[]>();
+  return {
+    see(row, column, amount) {
+      if (!amount?.unit) return;
+      const { dimension, text } = amount.unit;
+      const units = seen.get(dimension);
+      if (!units) seen.set(dimension, [{ text, row, column }]);
+      else if (!units.some((unit) => unit.text === text)) units.push({ text, row, column });
+    },
+    problems() {
+      return [...seen.values()].flatMap((units) => {
+        const [first, second] = units;
+        if (!first || !second) return [];
+        const names = units.map((unit) => unit.text).join(' and ');
+        const message = `Two units of one quantity stand in this table: ${names} (first in rows ${first.row} and ${second.row}). Each number was used in its own unit; make sure that each is right.`;
+        return [problemAt(table, second.row, second.column, 'units-mixed', 'warning', message)];
+      });
+    },
+  };
+}

@@ -1,0 +1,80 @@
+import { columnLetters } from '../../../cells/address.ts';
+import type { Sheet, Workbook } from '../../../cells/sheet.ts';
+import type { Tables } from '../../judge/channel/context.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import { isResultSheet } from '../tables/resultSheet.ts';
+import { dynamicChecks } from './dynamicChecks.ts';
+import { type LongTable, longRecords } from './longRecords.ts';
+import { longTable } from './longTable.ts';
+import type { RawCheck, RawRecord, RecordBook, RecordRemark } from './rawRecord.ts';
+import { recordOfBlock } from './recordBlocks.ts';
+import { headsIn, type RecordHead } from './recordHeads.ts';
+import { titleSeries } from './recordTitle.ts';
+
+/**
+ * Finds the calibration records and checks with a known vibration of a workbook, beside its two tables: long tables with
+ * a tag in every row, and blocks of one probe each. Nothing here refuses an audit; what can't be used is a remark.
+ * Goes step by step.
+ */
+export function* findRecords(
+  workbook: Workbook,
+  tables: Tables,
+  isTag: (key: string) => boolean,
+): Generator<void, RecordBook, void> {
+  const remarks: RecordRemark[] = [];
+  const byTag = new Map<string, (RawRecord | RawCheck)[]>();
+  for (const sheet of workbook.sheets) {
+    if (isResultSheet(sheet)) continue;
+    const heads = yield* headsIn(sheet, tables);
+    const onSheet: (RawRecord | RawCheck)[] = [];
+    for (const head of heads) {
+      if (head.columns.some(({ id }) => id === 'tag')) {
+        onSheet.push(...(yield* ofTable(longTable(head, titleSeries(head, heads), remarks), remarks)));
+      } else {
+        const record = recordOfBlock(head, heads, isTag, remarks);
+        if (record) onSheet.push(record);
+      }
+    }
+    for (const one of onSheet) {
+      const key = tagKey(one.tag);
+      const there = byTag.get(key);
+      if (there) there.push(one);
+      else byTag.set(key, [one]);
+    }
+    const [head] = heads;
+    if (head && onSheet.length > 0) hidden(sheet, head, remarks);
+  }
+  return { byTag, remarks };
+}
+
+function* ofTable(
+  table: LongTable,
+  remarks: RecordRemark[],
+): Generator<void, readonly (RawRecord | RawCheck)[], void> {
+  if (!table.columns.has('gap')) return yield* dynamicChecks(table, remarks);
+  const found = yield* longRecords(table, remarks);
+  if (found.length < 2 || found.some(({ points }) => points.length > 1)) return found;
+  remarks.push(onePointEach(table));
+  return [];
+}
+
+/** A list of gaps of many channels has the headers of a record table, but no records. */
+function onePointEach({ sheet, headerRow, columns }: LongTable): RecordRemark {
+  const tag = columns.get('tag');
+  return {
+    rule: 'records-of-one-point',
+    severity: 'note',
+    message: `The table in row ${headerRow} has a gap and a voltage for each tag, series and temperature, but only one of each: it was not read as calibration records.`,
+    sheet: sheet.name,
+    row: headerRow,
+    column: tag ? columnLetters(tag.column) : '',
+  };
+}
+
+/** Records that nobody sees count all the same, and that is said. */
+function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: RecordRemark[]): void {
+  if (!sheet.hidden) return;
+  const message = `Sheet '${sheet.name}' is hidden; its calibration records were read all the same.`;
+  const place = { sheet: sheet.name, row, column: columnLetters(left) };
+  remarks.push({ rule: 'hidden-sheet', severity: 'note', message, ...place });
+}

@@ -1,0 +1,64 @@
+import { columnLetters } from '../../../cells/address.ts';
+import type { Sheet } from '../../../cells/sheet.ts';
+import { readDate } from '../rows/date.ts';
+import { cellAt, isBlank } from '../tables/found.ts';
+import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import { recordNumber } from './recordCells.ts';
+import type { RecordColumn, RecordColumnId } from '../tables/recordHeaders.ts';
+import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
+import { rowNames } from './rowNames.ts';
+
+/** A table of records with a tag in every row. */
+export interface LongTable {
+  readonly sheet: Sheet;
+  readonly headerRow: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly columns: ReadonlyMap<RecordColumnId, RecordColumn>;
+  /** Of rows that name none. */
+  readonly series: string;
+}
+
+/** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
+export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[], void> {
+  const { sheet, headerRow, columns } = table;
+  const [tag, gap, volts] = [columns.get('tag'), columns.get('gap'), columns.get('volts')];
+  if (!tag || !gap || !volts) return [];
+  const gapUnit = unitOrRemark(sheet, headerRow, gap, remarks);
+  const toVolts = volts.unit ? volts.unit.factor : 1;
+  if (!gapUnit) return [];
+  const found = new Map<string, RawRecord>();
+  for (const name of rowNames(table, tag, [gap, volts], remarks)) {
+    if (!name) {
+      yield;
+      continue;
+    }
+    const { row, key, ...named } = name;
+    let record = found.get(key);
+    if (!record) {
+      record = {
+        kind: 'record',
+        ...named,
+        takenOn: dayOf(sheet, row, columns.get('takenOn')),
+        gapUnit,
+        points: [],
+        remarks: [],
+        sheet: sheet.name,
+        row,
+        column: columnLetters(gap.column),
+      };
+      found.set(key, record);
+    }
+    const at = recordNumber(sheet, row, gap, record.remarks);
+    const read = recordNumber(sheet, row, volts, record.remarks);
+    if (at !== null && read !== null) record.points.push({ row, gap: at, volts: read * toVolts });
+  }
+  return voltsOrRemark(sheet, headerRow, volts, [...found.values()], remarks);
+}
+
+function dayOf(sheet: Sheet, row: number, column: RecordColumn | undefined): number | null {
+  const cell = column ? cellAt(sheet, row, column.column) : null;
+  if (cell === null || isBlank(cell)) return null;
+  const read = readDate(cell);
+  return 'day' in read ? read.day : null;
+}

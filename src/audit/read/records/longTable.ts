@@ -1,0 +1,31 @@
+import { columnLetters } from '../../../cells/address.ts';
+import type { LongTable } from './longRecords.ts';
+import type { RecordRemark } from './rawRecord.ts';
+import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
+import type { RecordHead } from './recordHeads.ts';
+
+/** A head with a tag column as a table; of two columns of one kind the first counts, and the other is remarked on. */
+export function longTable(
+  { sheet, row, lastRow, columns: all }: RecordHead,
+  series: string,
+  remarks: RecordRemark[],
+): LongTable {
+  const { columns, firstRow } = withUnitRow(sheet, row, all);
+  const first = new Map<RecordColumn['id'], RecordColumn>();
+  for (const column of columns) {
+    const there = first.get(column.id);
+    if (!there) {
+      first.set(column.id, column);
+      continue;
+    }
+    remarks.push({
+      rule: 'record-point-left-out',
+      severity: 'warning',
+      message: `'${column.header}' is a second column of its kind in this table; only '${there.header}' in column ${columnLetters(there.column)} was read. Give every record rows of its own.`,
+      sheet: sheet.name,
+      row,
+      column: columnLetters(column.column),
+    });
+  }
+  return { sheet, headerRow: row, firstRow, lastRow, columns: first, series };
+}

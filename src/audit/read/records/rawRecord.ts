@@ -1,0 +1,55 @@
+import type { Unit } from '../../../units/parse.ts';
+import type { Place, Severity } from '../../model/report.ts';
+
+/** Something odd about a cell of a record. */
+export interface RecordRemark extends Place {
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly message: string;
+}
+
+/** A point as it stands in the sheet. */
+export interface RawPoint {
+  readonly row: number;
+  readonly gap: number;
+  /** V. */
+  readonly volts: number;
+}
+
+/** The readings of one probe at one time, as they stand in the workbook. */
+export interface RawRecord extends Place {
+  readonly kind: 'record';
+  readonly tag: string;
+  readonly series: string;
+  readonly temperature: string;
+  /** Day counted from 1970-01-01. */
+  readonly takenOn: number | null;
+  readonly gapUnit: Unit;
+  readonly points: RawPoint[];
+  readonly remarks: RecordRemark[];
+}
+
+/** One level of a check with a known vibration. */
+export interface RawLevel {
+  readonly row: number;
+  /** Peak to peak, in `unit`. */
+  readonly displacement: number;
+  /** Peak to peak, V. */
+  readonly output: number;
+}
+
+export interface RawCheck extends Place {
+  readonly kind: 'check';
+  readonly tag: string;
+  readonly series: string;
+  readonly temperature: string;
+  readonly unit: Unit;
+  readonly levels: RawLevel[];
+  readonly remarks: RecordRemark[];
+}
+
+/** All records of a workbook, by what tags are compared by; remarks that belong to no channel. */
+export interface RecordBook {
+  readonly byTag: ReadonlyMap<string, readonly (RawRecord | RawCheck)[]>;
+  readonly remarks: readonly RecordRemark[];
+}

@@ -1,0 +1,72 @@
+import { columnLetters } from '../../../cells/address.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import { recordNumber } from './recordCells.ts';
+import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import { withUnitRow } from '../tables/recordHeaders.ts';
+import { isEmptyPoint, isFilledPoint } from '../tables/recordPoints.ts';
+import type { RecordHead } from './recordHeads.ts';
+import { tagAbove, titleSeries } from './recordTitle.ts';
+import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
+
+/** The record of a block: a gap column and a volts column of one probe, whose tag stands above or is the sheet's name. */
+export function recordOfBlock(
+  head: RecordHead,
+  heads: readonly RecordHead[],
+  isTag: (key: string) => boolean,
+  remarks: RecordRemark[],
+): RawRecord | undefined {
+  const { sheet, row: headerRow, lastRow } = head;
+  const { columns, firstRow: below } = withUnitRow(sheet, headerRow, head.columns);
+  const [gap, volts] = columns;
+  if (!gap || !volts) return undefined;
+  const firstRow = isEmptyPoint(sheet, below, gap, volts) ? below + 1 : below;
+  if (firstRow > lastRow || isEmptyPoint(sheet, firstRow, gap, volts)) return undefined;
+  const tag = tagAbove(head, heads, isTag) ?? (isTag(tagKey(sheet.name)) ? sheet.name : undefined);
+  const column = columnLetters(gap.column);
+  if (tag === undefined) {
+    if (head.besideTable) return undefined;
+    remarks.push({
+      rule: 'record-without-tag',
+      severity: 'warning',
+      message: `'${gap.header}' and '${volts.header}' look like a calibration record, but no tag of the channel list stands above them. Write 'Tag' and the tag above the headers.`,
+      sheet: sheet.name,
+      row: headerRow,
+      column,
+    });
+    return undefined;
+  }
+  const gapUnit = unitOrRemark(sheet, headerRow, gap, remarks);
+  if (!gapUnit) return undefined;
+  const record: RawRecord = {
+    kind: 'record',
+    tag,
+    series: titleSeries(head, heads),
+    temperature: '',
+    takenOn: null,
+    gapUnit,
+    points: [],
+    remarks: [],
+    sheet: sheet.name,
+    row: firstRow,
+    column,
+  };
+  const toVolts = volts.unit ? volts.unit.factor : 1;
+  let row = firstRow;
+  for (; row <= lastRow && !isEmptyPoint(sheet, row, gap, volts); row++) {
+    const at = recordNumber(sheet, row, gap, record.remarks);
+    const read = recordNumber(sheet, row, volts, record.remarks);
+    if (at !== null && read !== null) record.points.push({ row, gap: at, volts: read * toVolts });
+  }
+  while (row <= lastRow && !isFilledPoint(sheet, row, gap, volts)) row++;
+  if (row <= lastRow) {
+    record.remarks.push({
+      rule: 'record-point-left-out',
+      severity: 'warning',
+      message: `From row ${row} on there are more gaps and voltages below a blank row; they were left out of the record of ${tag}. Close the gap in the rows if they belong to it.`,
+      sheet: sheet.name,
+      row,
+      column,
+    });
+  }
+  return voltsOrRemark(sheet, headerRow, volts, [record], remarks)[0];
+}

@@ -1,0 +1,37 @@
+import { columnLetters } from '../../../cells/address.ts';
+import { readNumber } from '../../../cells/number.ts';
+import type { Sheet } from '../../../cells/sheet.ts';
+import { cellAt, cellText, isBlank } from '../tables/found.ts';
+import type { RecordRemark } from './rawRecord.ts';
+import type { RecordColumn } from '../tables/recordHeaders.ts';
+
+/** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
+export function recordNumber(
+  sheet: Sheet,
+  row: number,
+  { column, header }: RecordColumn,
+  remarks: RecordRemark[],
+): number | null {
+  const cell = cellAt(sheet, row, column);
+  const read = cell === null || isBlank(cell) ? { why: 'is blank' } : readNumber(cell, sheet.plainText);
+  if (!('why' in read) && !read.percent) return read.value;
+  const why = 'why' in read ? read.why : 'is a percentage';
+  remarks.push({
+    rule: 'record-point-left-out',
+    severity: 'warning',
+    message: `'${header}': '${cellText(cell).slice(0, 60)}' ${why}; this point of the record was left out. Enter the number.`,
+    sheet: sheet.name,
+    row,
+    column: columnLetters(column),
+  });
+  return null;
+}
+
+/** The text of a cell of an optional column; empty where there is no such column. */
+export function recordText(sheet: Sheet, row: number, column: RecordColumn | undefined): string {
+  return column
+    ? cellText(cellAt(sheet, row, column.column))
+        .replace(/\s+/gu, ' ')
+        .slice(0, 60)
+    : '';
+}

@@ -1,0 +1,104 @@
+import * as z from 'zod';
+import type { Direction } from '../../../method/axial/direction.ts';
+import { channelColumns } from '../tables/channelColumns.ts';
+import type { FoundTable } from '../tables/found.ts';
+import type { Complaint } from './complaint.ts';
+import { checkRanges } from './ranges.ts';
+import { rowReader, type Amount } from './rowReader.ts';
+import { directionWords, kindWords, type Kind } from './words.ts';
+
+/** One row of the channel list, in the units in which it was written. */
+export interface ChannelRow {
+  readonly row: number;
+  readonly tag: string;
+  readonly machine: string;
+  readonly location: string;
+  /** `null` where the cell's word is not understood. */
+  readonly kind: Kind | null;
+  readonly measured: Amount | null;
+  readonly uncertainty: Amount | null;
+  readonly coverage: Amount | null;
+  readonly gapVoltage: Amount | null;
+  readonly referenceSensitivity: Amount | null;
+  readonly referenceGapVoltage: Amount | null;
+  readonly zeroMeasured: Amount | null;
+  readonly direction: Direction | null;
+  readonly speed: Amount | null;
+  readonly limit: Amount | null;
+  readonly reading: Amount | null;
+  readonly growth: Amount | null;
+  readonly doubling: Amount | null;
+  readonly calibratedOn: number | null;
+  readonly lastGoodOn: number | null;
+  readonly asLeftSensitivity: Amount | null;
+  readonly asLeftGapVoltage: Amount | null;
+  readonly asLeftUncertainty: Amount | null;
+  /** Coverage factor of the as-left uncertainty. */
+  readonly asLeftCoverage: Amount | null;
+  readonly complaints: readonly Complaint[];
+}
+
+const above0 = z.object({ value: z.number().gt(0, { error: 'must be above 0' }) }).nullable();
+const anyNumber = z.object({ value: z.number() }).nullable();
+
+const ranges = z.object({
+  measured: above0,
+  uncertainty: above0,
+  coverage: z
+    .object({
+      value: z.number().gt(0, { error: 'must be above 0' }).lte(10, { error: 'must be 10 or less' }),
+    })
+    .nullable(),
+  gapVoltage: anyNumber,
+  referenceSensitivity: above0,
+  speed: above0,
+  limit: above0,
+  doubling: above0,
+});
+const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertainty: above0 });
+
+/** Reads the rows of a channel list one by one: a function of the row's number. */
+export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {
+  const read = rowReader(table, channelColumns);
+  const headerCoverage = coverageInHeader(table, 'uncertainty');
+  const asLeftHeaderCoverage = coverageInHeader(table, 'asLeftUncertainty');
+  const readAsLeft = table.columns.has('asLeftSensitivity') || table.columns.has('asLeftUncertainty');
+  return (row) => {
+    read.open(row);
+    const kindText = read.text('kind');
+    const coverage = read.amount('coverage');
+    const found = {
+      row,
+      tag: read.text('tag'),
+      machine: read.text('machine'),
+      location: read.text('location'),
+      kind: kindText === '' ? 'radial' : read.word('kind', kindWords),
+      measured: read.amount('measured'),
+      uncertainty: read.amount('uncertainty'),
+      coverage: coverage ?? headerCoverage,
+      gapVoltage: read.amount('gapVoltage'),
+      referenceSensitivity: read.amount('referenceSensitivity'),
+      referenceGapVoltage: read.amount('referenceGapVoltage'),
+      zeroMeasured: read.amount('zeroMeasured'),
+      direction: read.word('direction', directionWords),
+      speed: read.amount('speed'),
+      limit: read.amount('limit'),
+      reading: read.amount('reading'),
+      growth: read.amount('growth'),
+      doubling: read.amount('doubling'),
+      calibratedOn: read.day('calibratedOn'),
+      lastGoodOn: read.day('lastGoodOn'),
+      asLeftSensitivity: read.amount('asLeftSensitivity'),
+      asLeftGapVoltage: read.amount('asLeftGapVoltage'),
+      asLeftUncertainty: read.amount('asLeftUncertainty'),
+      asLeftCoverage: coverage ?? asLeftHeaderCoverage,
+      complaints: read.complaints(),
+    } as const;
+    return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
+  };
+}
+
+function coverageInHeader(table: FoundTable, uncertainty: string): Amount | null {
+  const named = table.columns.get(uncertainty)?.coverage;
+  return named === undefined ? null : { value: named, unit: null };
+}

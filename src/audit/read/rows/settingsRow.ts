@@ -1,0 +1,81 @@
+import * as z from 'zod';
+import type { Detection } from '../../../units/parse.ts';
+import { settingsColumns } from '../tables/settingsColumns.ts';
+import type { FoundTable } from '../tables/found.ts';
+import type { Complaint } from './complaint.ts';
+import { checkRanges } from './ranges.ts';
+import { rowReader, type Amount } from './rowReader.ts';
+import { detectionWords, flagWords } from './words.ts';
+
+/** One row of the monitor settings, in the units in which it was written. */
+export interface SettingsRow {
+  readonly row: number;
+  readonly tag: string;
+  readonly configured: Amount | null;
+  readonly alert: Amount | null;
+  readonly danger: Amount | null;
+  readonly fullScale: Amount | null;
+  readonly alertDelay: Amount | null;
+  readonly dangerDelay: Amount | null;
+  readonly multiplier: Amount | null;
+  readonly zeroConfigured: Amount | null;
+  /** Positive amounts in the counter direction, as in the table. */
+  readonly counterAlert: Amount | null;
+  readonly counterDanger: Amount | null;
+  readonly faultHigh: Amount | null;
+  readonly faultLow: Amount | null;
+  readonly resolution: Amount | null;
+  readonly detection: Detection | null;
+  readonly group: string;
+  readonly voting: string;
+  /** `null`: what stands there is not understood, so it can't be told. */
+  readonly bypass: boolean | null;
+  readonly complaints: readonly Complaint[];
+}
+
+const above0 = z.object({ value: z.number().gt(0, { error: 'must be above 0' }) }).nullable();
+const atLeast0 = z.object({ value: z.number().gte(0, { error: 'must be 0 or more' }) }).nullable();
+
+const ranges = z.object({
+  configured: above0,
+  alert: above0,
+  danger: above0,
+  fullScale: above0,
+  alertDelay: atLeast0,
+  dangerDelay: atLeast0,
+  multiplier: z.object({ value: z.number().gte(1, { error: 'must be 1 or more' }) }).nullable(),
+  counterAlert: above0,
+  counterDanger: above0,
+  resolution: above0,
+});
+
+/** Reads the rows of the monitor settings one by one: a function of the row's number. */
+export function settingsRowReader(table: FoundTable): (row: number) => SettingsRow {
+  const read = rowReader(table, settingsColumns);
+  return (row) => {
+    read.open(row);
+    const found = {
+      row,
+      tag: read.text('tag'),
+      configured: read.amount('configured'),
+      alert: read.amount('alert'),
+      danger: read.amount('danger'),
+      fullScale: read.amount('fullScale'),
+      alertDelay: read.amount('alertDelay'),
+      dangerDelay: read.amount('dangerDelay'),
+      multiplier: read.amount('multiplier'),
+      zeroConfigured: read.amount('zeroConfigured'),
+      counterAlert: read.amount('counterAlert'),
+      counterDanger: read.amount('counterDanger'),
+      faultHigh: read.amount('faultHigh'),
+      faultLow: read.amount('faultLow'),
+      resolution: read.amount('resolution'),
+      detection: read.word('detection', detectionWords),
+      group: read.text('group'),
+      voting: read.text('voting'),
+      bypass: read.text('bypass') === '' ? false : read.word('bypass', flagWords),
+      complaints: read.complaints(),
+    } as const;
+    return checkRanges(ranges, table, found);
+  };
+}

@@ -1,0 +1,91 @@
+import { columnLetters } from '../../../cells/address.ts';
+import { parseUnit, type Dimension, type Unit } from '../../../units/parse.ts';
+import {
+  cellAt,
+  cellText,
+  isBlank,
+  type FoundColumn,
+  type ReadTable,
+  type UnitColumn,
+} from '../tables/found.ts';
+import { looksLikeUnit } from '../tables/header.ts';
+import type { ColumnSpec } from '../tables/vocabulary.ts';
+
+/** The unit of one cell; `null` where nothing names one; or why it can't be told. */
+export type UnitRead = Unit | null | { readonly why: string };
+
+/** Finds the unit of a column's cell in a given row. Built once per column; a call costs a few look-ups at most. */
+export type UnitOf = (row: number) => UnitRead;
+
+/** How the unit of a column's cells is told: by its header, else by the unit columns of its row, else by its meaning. */
+export function unitOfColumn(table: ReadTable, column: FoundColumn, spec: ColumnSpec): UnitOf {
+  const allowed: readonly Dimension[] = spec.dimensions ?? [];
+  const fits = (unit: Unit) => allowed.includes(unit.dimension);
+  const usual = spec.usualUnit === undefined ? null : (parseUnit(spec.usualUnit) ?? null);
+  const own = column.unit;
+  if (own && !fits(own)) {
+    return always({
+      why: `the unit '${own.text}' in the header '${column.header}' does not fit ${spec.name}`,
+    });
+  }
+  const strange = own ? undefined : column.remarks.find(looksLikeUnit);
+  if (strange !== undefined)
+    return always({ why: `the unit '${strange.slice(0, 40)}' in its header is not known` });
+  const sources = unitColumnsFor(table, column, spec);
+  if (sources.length === 0) return always(own ?? usual);
+  return (row) => {
+    const beside = unitBeside(table, row, column, sources, fits);
+    if (beside === null || 'why' in beside) return own ?? beside ?? usual;
+    if (own && (own.factor !== beside.factor || own.dimension !== beside.dimension)) {
+      return { why: `its header says ${own.text} and its row says ${beside.text}` };
+    }
+    if (own?.detection && beside.detection && own.detection !== beside.detection) {
+      return { why: `its header says ${own.detection} and its row says ${beside.detection}` };
+    }
+    return own && beside.detection ? { ...own, detection: beside.detection } : (own ?? beside);
+  };
+}
+
+function always(unit: UnitRead): UnitOf {
+  return () => unit;
+}
+
+/** Unit columns that speak for a column: those that name it, else, where its meaning does not fix the unit, the bare ones. */
+function unitColumnsFor(table: ReadTable, column: FoundColumn, spec: ColumnSpec): readonly UnitColumn[] {
+  const named = table.unitColumns.filter((unit) => unit.names.has(column.id));
+  if (named.length > 0 || spec.usualUnit !== undefined) return named;
+  return table.unitColumns.filter((unit) => unit.names.size === 0);
+}
+
+/** The unit column right beside a number speaks for it before any other. */
+function nearestFirst(sources: readonly UnitColumn[], column: FoundColumn): readonly UnitColumn[] {
+  const beside = sources.find((source) => source.column === column.column + 1);
+  return beside ? [beside, ...sources.filter((source) => source !== beside)] : sources;
+}
+
+function unitBeside(
+  table: ReadTable,
+  row: number,
+  column: FoundColumn,
+  sources: readonly UnitColumn[],
+  fits: (unit: Unit) => boolean,
+): UnitRead {
+  let found: Unit | undefined;
+  let unknown: { why: string } | undefined;
+  for (const source of nearestFirst(sources, column)) {
+    const cell = cellAt(table.sheet, row, source.column);
+    if (isBlank(cell)) continue;
+    const unit = typeof cell === 'string' ? parseUnit(cell) : undefined;
+    if (!unit)
+      unknown ??= {
+        why: `its unit '${cellText(cell).slice(0, 40)}' in column ${columnLetters(source.column)} is not known`,
+      };
+    else if (fits(unit)) {
+      if (source.column === column.column + 1) return unit;
+      if (found && found.factor !== unit.factor)
+        return { why: `its row names two units, ${found.text} and ${unit.text}` };
+      found ??= unit;
+    }
+  }
+  return found ?? unknown ?? null;
+}

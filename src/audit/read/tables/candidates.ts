@@ -1,0 +1,143 @@
+import type { Sheet, SheetTable, Workbook } from '../../../cells/sheet.ts';
+import { columnNumber } from '../../../cells/address.ts';
+import { headerKey } from './header.ts';
+import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from './headerRows.ts';
+import { finish } from '../../model/steps.ts';
+import type { TableMap } from './columnMap.ts';
+import { recordRowsInSteps } from './recordRows.ts';
+import { isResultSheet } from './resultSheet.ts';
+import type { TableKind } from './vocabulary.ts';
+
+/** Every row that has a header of the tag column, read as the header of either table. */
+export function candidateHeaders(workbook: Workbook): HeaderMatch[] {
+  return inputSheets(workbook).flatMap(tagRows).flatMap(matchesIn);
+}
+
+/**
+ * Looks for those rows, and for those that may head calibration records, some at a time, and remembers them, so that
+ * `candidateHeaders` and `recordRows` need not look again.
+ */
+export function* searchInSteps(workbook: Workbook): Generator<void, void, void> {
+  for (const sheet of inputSheets(workbook)) {
+    yield* tagRowsInSteps(sheet);
+    yield* recordRowsInSteps(sheet);
+  }
+}
+
+/** Rows that a column map points at and that have no header of the tag column: its header row, or those with its headers. */
+export function mappedHeaders(
+  kind: TableKind,
+  workbook: Workbook,
+  sheet: Sheet | undefined,
+  map: TableMap | undefined,
+): HeaderMatch[] {
+  if (!map) return [];
+  const sheets = sheet ? [sheet] : inputSheets(workbook);
+  const { headerRow } = map;
+  if (headerRow !== undefined) return sheets.flatMap((on) => matchAt(kind, on, headerRow));
+  const wanted = map.columns?.['tag'];
+  if (!wanted || !Number.isNaN(columnNumber(wanted))) return [];
+  const key = headerKey(wanted);
+  return sheets.flatMap((on) => rowsWith(on, key).flatMap((row) => matchAt(kind, on, row)));
+}
+
+function inputSheets(workbook: Workbook): Sheet[] {
+  return workbook.sheets.filter((sheet) => !isResultSheet(sheet));
+}
+
+function matchAt(kind: TableKind, sheet: Sheet, row: number): HeaderMatch[] {
+  const headers = headersIn(sheet, row, 1, 16_384);
+  return headers.length === 0 ? [] : [matchHeaders(kind, sheet, row, headers)];
+}
+
+function rowsWith(sheet: Sheet, key: string): number[] {
+  const rows: number[] = [];
+  sheet.rows.forEach((cells, index) => {
+    const there = cells.some(
+      (cell) => typeof cell === 'string' && cell.length <= 250 && headerKey(cell) === key,
+    );
+    if (there && headersIn(sheet, index + 1, 1, 16_384).length > 1) rows.push(index + 1);
+  });
+  return rows;
+}
+
+interface TagRow {
+  readonly sheet: Sheet;
+  readonly row: number;
+  readonly tagColumns: readonly number[];
+}
+
+/** Rows that are looked at in one step. */
+const stride = 500;
+/** Cells of a sheet never change once it is read. */
+const known = new WeakMap<Sheet, readonly TagRow[]>();
+
+function tagRows(sheet: Sheet): readonly TagRow[] {
+  return finish(tagRowsInSteps(sheet));
+}
+
+function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[], void> {
+  const before = known.get(sheet);
+  if (before) return before;
+  const found: TagRow[] = [];
+  for (const [index, cells] of sheet.rows.entries()) {
+    if (index % stride === stride - 1) yield;
+    let tagColumns: number[] | undefined;
+    for (let column = 1; column <= cells.length; column++) {
+      const cell = cells[column - 1];
+      if (typeof cell === 'string' && isTagHeader(cell)) (tagColumns ??= []).push(column);
+    }
+    if (tagColumns) found.push({ sheet, row: index + 1, tagColumns });
+  }
+  known.set(sheet, found);
+  return found;
+}
+
+/** One stretch of a row with a header of the tag column: what may head a table. */
+export interface HeaderStretch extends Stretch {
+  readonly sheet: Sheet;
+  readonly row: number;
+}
+
+/** Every stretch of a row that has a header of the tag column, on sheets that are no results of ours. */
+export function headerStretches(workbook: Workbook): HeaderStretch[] {
+  return inputSheets(workbook)
+    .flatMap(tagRows)
+    .flatMap(({ sheet, row, tagColumns }) =>
+      stretches(sheet, row, tagColumns).map((stretch) => ({ sheet, row, ...stretch })),
+    );
+}
+
+function matchesIn({ sheet, row, tagColumns }: TagRow): HeaderMatch[] {
+  return stretches(sheet, row, tagColumns).flatMap(({ left, right, table }) => {
+    const headers = headersIn(sheet, row, left, right);
+    const kinds = ['channels', 'settings'] as const;
+    return kinds.map((kind) => ({ ...matchHeaders(kind, sheet, row, headers), ...(table ? { table } : {}) }));
+  });
+}
+
+interface Stretch {
+  readonly left: number;
+  readonly right: number;
+  readonly table?: SheetTable;
+}
+
+/** The parts of a row that can each be one table's header: spreadsheet tables first, else runs between blank cells. */
+function stretches(sheet: Sheet, row: number, tagColumns: readonly number[]): Stretch[] {
+  const tables = sheet.tables.filter((table) => table.headerRow && table.area.top === row);
+  const parts: Stretch[] = tables.map((table) => ({ left: table.area.left, right: table.area.right, table }));
+  const covered = (column: number) => parts.some((part) => column >= part.left && column <= part.right);
+  const rest = tagColumns.filter((column) => !covered(column));
+  if (tables.length === 0 && rest.length === 1) return [{ left: 1, right: 16_384 }];
+  const cells = sheet.rows[row - 1] ?? [];
+  const filled = (column: number) => typeof cells[column - 1] === 'string' && cells[column - 1] !== '';
+  for (const column of rest) {
+    if (covered(column)) continue;
+    let left = column;
+    let right = column;
+    while (left > 1 && filled(left - 1) && !covered(left - 1)) left--;
+    while (filled(right + 1) && !covered(right + 1)) right++;
+    parts.push({ left, right });
+  }
+  return parts.filter((part) => tagColumns.some((column) => column >= part.left && column <= part.right));
+}

@@ -1,0 +1,103 @@
+import type { Cell, ErrorCell } from '../../../cells/cell.ts';
+import type { Sheet } from '../../../cells/sheet.ts';
+import type { Unit } from '../../../units/parse.ts';
+import type { TableKind } from './vocabulary.ts';
+
+/** One column of a table as it was understood. */
+export interface FoundColumn {
+  /** Key in the vocabulary, e.g. `measured`. */
+  readonly id: string;
+  /** Column number in the sheet, from 1. */
+  readonly column: number;
+  readonly header: string;
+  /** Unit of every cell, from the header, the row of units below it, or the column map. */
+  readonly unit?: Unit;
+  /** Coverage factor that the header of an uncertainty names, as in `(%, k=3)`. */
+  readonly coverage?: number;
+  /** Texts in the header's brackets that are no unit. */
+  readonly remarks: readonly string[];
+}
+
+/** A column whose cells name the unit of other cells in their row. */
+export interface UnitColumn {
+  readonly column: number;
+  readonly header: string;
+  /** Ids of the columns that the header names, as in "Sensitivity unit"; empty for a bare "Unit". */
+  readonly names: ReadonlySet<string>;
+}
+
+/** What a row inside a table is that is no channel. */
+export type SkippedRow = 'header repeated' | 'totals' | 'record';
+
+/** A channel list or a table of monitor settings, found on a sheet. Rows and columns count from 1. */
+export interface FoundTable {
+  readonly kind: TableKind;
+  readonly sheet: Sheet;
+  readonly headerRow: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly columns: ReadonlyMap<string, FoundColumn>;
+  readonly unitColumns: readonly UnitColumn[];
+  /** Rows inside that are no channels, with what they are. */
+  readonly skipped: ReadonlyMap<number, SkippedRow>;
+  /** Last row of the spreadsheet table, where it is one; rows right below it count all the same. */
+  readonly areaEnd: number | null;
+  /** Headers of the table that have no meaning here, and are left alone. */
+  readonly ignored: readonly string[];
+}
+
+/** What of a table its rows are read by. */
+export type ReadTable = Pick<FoundTable, 'sheet' | 'columns' | 'unitColumns'>;
+
+/** Whether both tables are one: the same rows, told apart only by what their columns mean. */
+export function isSameTable(one: FoundTable, other: FoundTable): boolean {
+  return (
+    one.sheet === other.sheet &&
+    one.headerRow === other.headerRow &&
+    one.columns.get('tag')?.column === other.columns.get('tag')?.column
+  );
+}
+
+/** Rows of a sheet, both ends included. */
+export interface RowSpan {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The rows of a table, its header among them: one stretch, or those between which calibration records stand. */
+export function stretchesOf({ headerRow, lastRow, skipped }: FoundTable): RowSpan[] {
+  const records = [...skipped].flatMap(([row, what]) => (what === 'record' ? [row] : []));
+  const stretches: RowSpan[] = [];
+  let top = headerRow;
+  for (const row of records.toSorted((one, other) => one - other)) {
+    if (row > top) stretches.push({ top, bottom: row - 1 });
+    top = row + 1;
+  }
+  if (top <= lastRow) stretches.push({ top, bottom: lastRow });
+  return stretches;
+}
+
+/** The cell of a sheet at a row and column counted from 1; `null` where nothing stands. */
+export function cellAt(sheet: Sheet, row: number, column: number): Cell {
+  return sheet.rows[row - 1]?.[column - 1] ?? null;
+}
+
+/** Whether a cell holds nothing that a reader would see. */
+export function isBlank(cell: Cell): boolean {
+  return cell === null || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** A cell as a person would quote it. */
+export function cellText(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell !== 'object') return String(cell).trim();
+  if ('percent' in cell) return `${cell.percent} %`;
+  if ('day' in cell) return isoDate(cell.day);
+  return (cell satisfies ErrorCell).code;
+}
+
+/** The calendar date of a day counted from 1970-01-01, as `YYYY-MM-DD`. */
+export function isoDate(day: number): string {
+  const date = new Date(Math.floor(day) * 86_400_000);
+  return Number.isNaN(date.getTime()) ? '(no date)' : date.toISOString().slice(0, 10);
+}

@@ -18,3 +18,23 @@ export class PercentCell {
 export class ErrorCell {
   constructor(readonly code: string) {}
 }
+
+/** Whether a cell holds nothing that a reader would see. */
+export function isBlank(cell: Cell): boolean {
+  return cell === null || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** A cell as a person would quote it. */
+export function cellText(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell !== 'object') return String(cell).trim();
+  if ('percent' in cell) return `${cell.percent} %`;
+  if ('day' in cell) return isoDate(cell.day);
+  return (cell satisfies ErrorCell).code;
+}
+
+/** The calendar date of a day counted from 1970-01-01, as `YYYY-MM-DD`. */
+export function isoDate(day: number): string {
+  const date = new Date(Math.floor(day) * 86_400_000);
+  return Number.isNaN(date.getTime()) ? '(no date)' : date.toISOString().slice(0, 10);
+}

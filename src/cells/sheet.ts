@@ -34,3 +34,8 @@ export interface Workbook {
   readonly name: string;
   readonly sheets: readonly Sheet[];
 }
+
+/** The cell of a sheet at a row and column counted from 1; `null` where nothing stands. */
+export function cellAt(sheet: Sheet, row: number, column: number): Cell {
+  return sheet.rows[row - 1]?.[column - 1] ?? null;
+}

@@ -1,4 +1,5 @@
-import type { ChannelResult, Report, ThresholdResult } from '../audit/model/report.ts';
+import type { ThresholdResult } from '../audit/model/threshold.ts';
+import type { ChannelResult, Report } from '../audit/model/report.ts';
 import { columnsOf } from '../audit/read/tables/vocabulary.ts';
 import type { Steps } from '../audit/model/steps.ts';
 import type { Cell } from '../cells/cell.ts';

@@ -1,4 +1,4 @@
-import type { AuditBasis } from '../audit/evidence/basis.ts';
+import type { AuditBasis } from '../audit/model/basis.ts';
 import { isResultSheet, resultSheetMark } from '../audit/read/tables/resultSheet.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 

@@ -1,7 +1,6 @@
-import type { Cell } from '../cells/cell.ts';
+import { type Cell, cellText } from '../cells/cell.ts';
 import { canonicalText } from '../audit/evidence/canonical.ts';
 import { plainNumber } from '../audit/evidence/plainNumber.ts';
-import { cellText } from '../audit/read/tables/found.ts';
 import { negligible, storedValue, textCounted } from '../sheets/evidence/resultsFingerprint.ts';
 import type { ModelValue } from '../sheets/model.ts';
 

@@ -1,6 +1,6 @@
+import { columnMapSchema } from '../audit/model/columnMap.ts';
+import type { AuditBasis } from '../audit/model/basis.ts';
 import * as z from 'zod';
-import type { AuditBasis } from '../audit/evidence/basis.ts';
-import { columnMapSchema } from '../audit/read/tables/columnMap.ts';
 import type { Sheet } from '../cells/sheet.ts';
 import { evidenceColumn, evidenceLabels } from '../sheets/evidence/evidenceLabels.ts';
 

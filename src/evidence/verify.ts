@@ -1,5 +1,5 @@
+import type { AuditBasis } from '../audit/model/basis.ts';
 import { auditInSteps } from '../audit/audit.ts';
-import type { AuditBasis } from '../audit/evidence/basis.ts';
 import { policyFingerprint } from '../audit/evidence/fingerprint.ts';
 import { defaultPolicy, policySchema, type Policy } from '../audit/model/policy.ts';
 import { AuditRefused } from '../audit/model/refused.ts';

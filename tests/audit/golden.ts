@@ -1,23 +1,11 @@
+import type { ThresholdResult, ThresholdVerdict } from '../../src/audit/model/threshold.ts';
+import type { Place } from '../../src/audit/model/findings.ts';
+import { parseColumnMap } from '../../src/audit/model/columnMap.ts';
 import { expect } from 'vitest';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
-import type {
-  AsLeftResult,
-  AsLeftThreshold,
-  ChannelResult,
-  DriftResult,
-  DynamicResult,
-  Exposure,
-  GroupResult,
-  Place,
-  RecordResult,
-  Report,
-  Summary,
-  ThresholdResult,
-  ThresholdVerdict,
-} from '../../src/audit/model/report.ts';
-import { parseColumnMap } from '../../src/audit/read/tables/columnMap.ts';
+import type { AsLeftResult, AsLeftThreshold, ChannelResult, DriftResult, DynamicResult, Exposure, GroupResult, RecordResult, Report, Summary } from '../../src/audit/model/report.ts';
 
 /** Numbers and words of a threshold that a case knows; what it leaves out is not looked at. */
 export type ExpectedThreshold = Partial<ThresholdResult>;

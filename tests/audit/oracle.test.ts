@@ -1,8 +1,9 @@
+import type { ThresholdResult } from '../../src/audit/model/threshold.ts';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
-import type { ChannelResult, Report, ThresholdResult } from '../../src/audit/model/report.ts';
+import type { ChannelResult, Report } from '../../src/audit/model/report.ts';
 import { now } from './golden.ts';
 import { layOut, type LaidOut } from './layout.ts';
 import {

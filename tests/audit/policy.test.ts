@@ -1,7 +1,7 @@
+import { parseColumnMap } from '../../src/audit/model/columnMap.ts';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
-import { parseColumnMap } from '../../src/audit/read/tables/columnMap.ts';
 import { oneChannel } from './book.ts';
 import { now } from './golden.ts';
 

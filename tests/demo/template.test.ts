@@ -1,5 +1,5 @@
+import { cellText } from '../../src/cells/cell.ts';
 import { describe, expect, it } from 'vitest';
-import { cellText } from '../../src/audit/read/tables/found.ts';
 import { columnsOf, type TableKind } from '../../src/audit/read/tables/vocabulary.ts';
 import { caution } from '../../src/audit/model/caution.ts';
 import { audit } from '../../src/audit/audit.ts';

@@ -1,8 +1,8 @@
+import { parseColumnMap, type ColumnMap } from '../../src/audit/model/columnMap.ts';
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { defaultPolicy, parsePolicy } from '../../src/audit/model/policy.ts';
 import { findTables } from '../../src/audit/read/tables/findTables.ts';
-import { parseColumnMap, type ColumnMap } from '../../src/audit/read/tables/columnMap.ts';
 import { auditReducer, firstAuditState, type AuditAction } from '../../src/pane/audit/auditState.ts';
 import { everything, filterChannels } from '../../src/pane/audit/channels/channelFilter.ts';
 import { interimLine } from '../../src/pane/audit/channels/interimLine.ts';

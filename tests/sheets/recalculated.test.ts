@@ -1,10 +1,11 @@
+import type { ThresholdResult } from '../../src/audit/model/threshold.ts';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy, type Policy } from '../../src/audit/model/policy.ts';
-import type { Report, ThresholdResult } from '../../src/audit/model/report.ts';
+import type { Report } from '../../src/audit/model/report.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { describeWithLibreOffice } from '../libreoffice.ts';
 import { plant, plantAsLeft } from './plant.ts';

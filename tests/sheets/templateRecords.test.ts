@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import { cellText } from '../../src/audit/read/tables/found.ts';
-import type { Cell } from '../../src/cells/cell.ts';
+import { type Cell, cellText } from '../../src/cells/cell.ts';
 import { recordColumns } from '../../src/demo/template/records/recordColumns.ts';
 import { template } from '../../src/demo/template/template.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';

@@ -24,6 +24,23 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin', 'share'],
 };
 
+/**
+ * The floors of the audit, from the ground: the model of a channel and a report; what is read of a workbook; the judgement
+ * of what was read; the advice drawn from it; what goes by whole reports; the audit itself.
+ */
+const AUDIT_FLOORS: readonly (readonly string[])[] = [
+  ['model'],
+  ['read'],
+  ['judge'],
+  ['advise'],
+  ['since', 'evidence'],
+  ['audit.ts'],
+];
+
+function auditFloor(path: string): number {
+  return AUDIT_FLOORS.findIndex((names) => names.includes(path.split('/')[1] ?? ''));
+}
+
 interface SourceFile {
   /** Path below `src`, with forward slashes. */
   readonly path: string;
@@ -61,6 +78,44 @@ function against(file: SourceFile): string[] {
   });
 }
 
+/** Imports from one floor of the audit to one above it, or to its neighbour. */
+function upstairs(file: SourceFile): string[] {
+  if (!file.path.startsWith('audit/')) return [];
+  const [, own] = file.path.split('/');
+  return importsOf(file)
+    .filter((target) => target.startsWith('audit/') && target.split('/')[1] !== own)
+    .filter((target) => auditFloor(target) >= auditFloor(file.path))
+    .map((target) => `${file.path} imports ${target}`);
+}
+
+/** Circles of imports, each as the files in it. */
+function circles(files: readonly SourceFile[]): string[][] {
+  const imports = new Map(files.map((file) => [file.path, importsOf(file)]));
+  const order = new Map<string, number>();
+  const lowest = new Map<string, number>();
+  const open: string[] = [];
+  const found: string[][] = [];
+  const visit = (path: string): number => {
+    const at = order.size;
+    order.set(path, at);
+    let low = at;
+    open.push(path);
+    for (const target of imports.get(path) ?? []) {
+      if (!imports.has(target)) continue;
+      if (!order.has(target)) low = Math.min(low, visit(target));
+      else if (open.includes(target)) low = Math.min(low, order.get(target) ?? at);
+    }
+    lowest.set(path, low);
+    if (low === at) {
+      const circle = open.splice(open.lastIndexOf(path));
+      if (circle.length > 1 || imports.get(path)?.includes(path)) found.push(circle);
+    }
+    return low;
+  };
+  for (const path of imports.keys()) if (!order.has(path)) visit(path);
+  return found;
+}
+
 describe('structure of the source', () => {
   it('is found, layer by layer', () => {
     const layers = new Set(FILES.map(({ path }) => path.split('/')[0]));
@@ -70,6 +125,25 @@ describe('structure of the source', () => {
 
   it('imports point one way', () => {
     expect(FILES.flatMap(against)).toEqual([]);
+  });
+
+  it('imports inside the audit go down its floors', () => {
+    expect(FILES.filter(({ path }) => path.startsWith('audit/') && auditFloor(path) < 0)).toEqual([]);
+    expect(FILES.flatMap(upstairs)).toEqual([]);
+    const wrong = (path: string, target: string) =>
+      upstairs({ path, text: `import type { X } from '${target}';` });
+    expect(wrong('audit/model/a.ts', '../read/b.ts')).toHaveLength(1);
+    expect(wrong('audit/read/tables/a.ts', '../../judge/b.ts')).toHaveLength(1);
+    expect(wrong('audit/since/a.ts', '../evidence/b.ts')).toHaveLength(1);
+    expect(wrong('audit/judge/a.ts', '../audit.ts')).toHaveLength(1);
+    expect(wrong('audit/judge/a.ts', '../read/b.ts')).toEqual([]);
+  });
+
+  it('no imports go in a circle', () => {
+    expect(circles(FILES)).toEqual([]);
+    const file = (path: string, target: string): SourceFile => ({ path, text: `import '${target}';` });
+    expect(circles([file('a.ts', './b.ts'), file('b.ts', './c.ts'), file('c.ts', './a.ts')])).toHaveLength(1);
+    expect(circles([file('a.ts', './b.ts'), file('b.ts', './c.ts'), file('c.ts', './d.ts')])).toEqual([]);
   });
 
   it('a wrong import would be seen', () => {

@@ -1,6 +1,6 @@
 import { countAsLeft, mayBeLate } from '../model/change.ts';
-import type { ChannelResult, GroupResult, Summary, ThresholdResult } from '../model/report.ts';
-import { trips } from '../model/threshold.ts';
+import type { ChannelResult, GroupResult, Summary } from '../model/report.ts';
+import { trips, type ThresholdResult } from '../model/threshold.ts';
 
 /** Names of the voting groups that cannot trip: on danger, in either direction. An alert trips nothing. */
 export function groupsThatCannotTrip(groups: readonly GroupResult[]): string[] {

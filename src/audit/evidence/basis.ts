@@ -1,24 +1,9 @@
+import type { ColumnMap } from '../model/columnMap.ts';
+import type { AuditBasis } from '../model/basis.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import type { ColumnMap } from '../read/tables/columnMap.ts';
 import { isResultSheet } from '../read/tables/resultSheet.ts';
 import type { FoundInputs } from './inputsFingerprint.ts';
-
-/** What an audit went by beside cells and policy: enough to repeat it exactly on the same cells. */
-export interface AuditBasis {
-  /** What the user said about the columns. */
-  readonly map: ColumnMap;
-  /** Sheets that were text files, with their decimal sign. */
-  readonly textTables: readonly { readonly sheet: string; readonly decimal: '.' | ',' }[];
-  /** Sheets with a table, a calibration record or a history that were hidden. */
-  readonly hiddenSheets: readonly string[];
-  /** Rows of tables that were hidden or filtered away, as in `5-9,12`, by sheet. */
-  readonly hiddenRows: Readonly<Record<string, string>>;
-  /** Result sheets of earlier audits that stood in the workbook. */
-  readonly earlierResults: readonly string[];
-  /** The earlier workbook or results that it was compared with; `null` where there were none. */
-  readonly comparedWith: string | null;
-}
 
 /** What an audit goes by, as it is found. */
 export function basisOf(

@@ -1,14 +1,7 @@
+import type { Fingerprint } from '../model/basis.ts';
 import type { Policy } from '../model/policy.ts';
 import { canonicalJson } from './canonical.ts';
 import { textHash } from './textHash.ts';
-
-/** What an audit went by, as SHA-256 in 64 hexadecimal digits each. No signature: whoever changes both can forge both. */
-export interface Fingerprint {
-  /** Of the cells that were read, see `inputsFingerprint`. */
-  readonly inputs: string;
-  /** Of the policy, what it leaves out included. */
-  readonly policy: string;
-}
 
 /** SHA-256 of a policy, the same however its JSON was ordered. */
 export function policyFingerprint(policy: Policy): string {

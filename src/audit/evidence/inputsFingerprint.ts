@@ -1,11 +1,10 @@
+import type { Place } from '../model/findings.ts';
+import type { ColumnMap } from '../model/columnMap.ts';
 import { columnNumber } from '../../cells/address.ts';
-import type { Cell } from '../../cells/cell.ts';
+import { type Cell, isBlank } from '../../cells/cell.ts';
 import type { HistoryBook } from '../read/history/reading.ts';
-import type { Tables } from '../judge/channel/context.ts';
-import type { Place } from '../model/report.ts';
 import type { RecordBook } from '../read/records/rawRecord.ts';
-import type { ColumnMap } from '../read/tables/columnMap.ts';
-import { isBlank, type FoundTable } from '../read/tables/found.ts';
+import { type FoundTable, type Tables } from '../read/tables/found.ts';
 import { canonicalJson, inputDigits } from './canonical.ts';
 import { CellHash } from './cellHash.ts';
 

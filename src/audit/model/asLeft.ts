@@ -1,4 +1,4 @@
-import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './report.ts';
+import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
 /**
  * What became of a threshold between as found and as left, from both verdicts alone: `cured` is within as left and was

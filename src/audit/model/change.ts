@@ -1,4 +1,5 @@
-import type { AsLeftChange, AsLeftCounts, ChannelResult, ThresholdVerdict } from './report.ts';
+import type { ThresholdVerdict } from './threshold.ts';
+import type { AsLeftChange, AsLeftCounts, ChannelResult } from './report.ts';
 
 const late: ReadonlySet<ThresholdVerdict> = new Set(['unreachable', 'late', 'undetermined']);
 

@@ -1,6 +1,6 @@
+import type { Kind } from './kind.ts';
 import type { Direction } from '../../method/axial/direction.ts';
 import type { Detection, Unit } from '../../units/parse.ts';
-import type { Kind } from '../read/rows/words.ts';
 
 /**
  * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and

@@ -1,10 +1,5 @@
-import {
-  thresholdNames,
-  verdicts,
-  type ChannelResult,
-  type ThresholdResult,
-  type ThresholdVerdict,
-} from './report.ts';
+import { thresholdNames, verdicts, type ThresholdResult, type ThresholdVerdict } from './threshold.ts';
+import { type ChannelResult } from './report.ts';
 
 /** Place of a verdict from worst (0) on: unreachable, late, undetermined, early, incomplete, within. */
 export function rank(verdict: ThresholdVerdict): number {

@@ -1,4 +1,4 @@
-import type { ThresholdName } from './report.ts';
+import type { ThresholdName } from './threshold.ts';
 
 /** One point of a calibration record. */
 export interface RecordPoint {

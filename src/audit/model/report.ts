@@ -1,7 +1,8 @@
-import type { AuditBasis } from '../evidence/basis.ts';
-import type { Fingerprint } from '../evidence/fingerprint.ts';
+import type { Finding, Problem, RowPlace } from './findings.ts';
+import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
+import type { Fingerprint, AuditBasis } from './basis.ts';
+import type { Kind } from './kind.ts';
 import type { Policy } from './policy.ts';
-import type { Kind } from '../read/rows/words.ts';
 import type { AsLeftCounts, AsLeftResult, Exposure } from './asLeft.ts';
 import type { SinceResult } from './since.ts';
 import type { DriftResult } from './drift.ts';
@@ -10,70 +11,6 @@ import type { DynamicResult, RecordResult } from './records.ts';
 export type * from './asLeft.ts';
 export type * from './drift.ts';
 export type * from './records.ts';
-
-export type Severity = 'critical' | 'warning' | 'note';
-
-/** Where in the workbook something stands: row and column as the spreadsheet shows them. */
-export interface Place {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: string;
-}
-
-export interface Finding extends Place {
-  /** Name of the rule that found it, stable from version to version. */
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-}
-
-export const verdicts = ['unreachable', 'late', 'undetermined', 'early', 'incomplete', 'within'] as const;
-/** Worst first, as `verdicts` lists them. */
-export type ThresholdVerdict = (typeof verdicts)[number];
-
-export const thresholdNames = ['danger', 'alert', 'counter danger', 'counter alert'] as const;
-export type ThresholdName = (typeof thresholdNames)[number];
-
-export type UnreachableReason = 'above full scale' | 'out of the linear reach' | 'on the other side of zero';
-
-export interface ThresholdResult {
-  readonly name: ThresholdName;
-  /** In the channel's unit and detection; counter-direction setpoints of an axial channel are negative. */
-  readonly setpoint: number | null;
-  readonly multiplier: number;
-  readonly effective: number | null;
-  readonly low: number | null;
-  readonly high: number | null;
-  /** Later (+) or earlier (−) by, away from zero in the setpoint's own direction. */
-  readonly shift: number | null;
-  readonly shiftFraction: number | null;
-  readonly verdict: ThresholdVerdict;
-  readonly unreachable: readonly UnreachableReason[];
-  readonly indicatedAtSetpoint: number | null;
-  readonly interimSetpoint: number | null;
-  readonly probabilityBeyondLimit: number | null;
-  readonly zone: string | null;
-  readonly intendedZone: string | null;
-  /** Days by which it acts later at the present growth; negative: earlier. */
-  readonly daysLate: number | null;
-  /** Days until the real level reaches the effective threshold, alarm delay included. */
-  readonly daysToGo: number | null;
-  /** Real level when the relay acts, after the alarm delay. */
-  readonly levelAtTrip: number | null;
-  /** Real displacement left between the present real level and the effective threshold. */
-  readonly headroom: number | null;
-}
-
-export interface SensitivityResult {
-  readonly configured: number | null;
-  readonly measured: number | null;
-  readonly unit: string | null;
-  /** Km/Kc − 1. */
-  readonly error: number | null;
-  /** Expanded, as a fraction of the measured sensitivity. */
-  readonly uncertainty: number | null;
-  readonly coverage: number | null;
-}
 
 /** What the audit used beside the sensitivities, in the channel's unit or volts; `null` where not given. */
 export interface ChannelInputs {
@@ -128,11 +65,6 @@ export interface ChannelResult {
   readonly source: { readonly channels: RowPlace; readonly settings: RowPlace | null };
 }
 
-export interface RowPlace {
-  readonly sheet: string;
-  readonly row: number;
-}
-
 /** Where the vote of a group acts: in the group's unit, `null` where it cannot act. */
 export interface GroupVote {
   readonly effective: number | null;
@@ -159,12 +91,6 @@ export interface GroupMember {
   /** `null`: this member cannot act. */
   readonly effective: number | null;
   readonly why: string | null;
-}
-
-export interface Problem extends Place {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
 }
 
 /** Channels by their own verdict, and voting groups that cannot trip. */

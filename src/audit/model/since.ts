@@ -1,4 +1,5 @@
-import type { RowPlace, ThresholdName, ThresholdVerdict } from './report.ts';
+import type { ThresholdName, ThresholdVerdict } from './threshold.ts';
+import type { RowPlace } from './findings.ts';
 import type { Quantity } from './quantities.ts';
 import type { EarlierRemark } from './snapshot.ts';
 

@@ -1,4 +1,5 @@
-import type { Place, RowPlace, ThresholdName, ThresholdVerdict } from './report.ts';
+import type { ThresholdName, ThresholdVerdict } from './threshold.ts';
+import type { Place, RowPlace } from './findings.ts';
 import type { Quantity } from './quantities.ts';
 
 /** How one audit saw every channel, kept to compare another one with it. */

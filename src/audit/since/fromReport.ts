@@ -1,4 +1,5 @@
-import { thresholdNames, type ChannelResult, type Report, type ThresholdName } from '../model/report.ts';
+import { thresholdNames, type ThresholdName } from '../model/threshold.ts';
+import { type ChannelResult, type Report } from '../model/report.ts';
 import type { Quantity } from '../model/quantities.ts';
 import type { Snapshot, SnapshotChannel, Value } from '../model/snapshot.ts';
 

@@ -1,10 +1,9 @@
-import type { ThresholdVerdict } from '../model/report.ts';
 import { amount, capital } from '../model/wording.ts';
 import { isSameNumber } from '../model/sameValue.ts';
 import type { Quantity } from '../model/quantities.ts';
 import type { Change } from '../model/since.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';
-import { timesAtStartUp } from '../model/threshold.ts';
+import { timesAtStartUp, type ThresholdVerdict } from '../model/threshold.ts';
 
 interface Compared {
   readonly before: SnapshotChannel | undefined;

@@ -1,4 +1,4 @@
-import type { ThresholdVerdict } from '../model/report.ts';
+import type { ThresholdVerdict } from '../model/threshold.ts';
 import { inUnitOf } from '../model/sameValue.ts';
 import type { Change, ChangeKind } from '../model/since.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';

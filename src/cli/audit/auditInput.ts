@@ -1,8 +1,8 @@
+import { parseColumnMap } from '../../audit/model/columnMap.ts';
 import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
 import { parsePolicy } from '../../audit/model/policy.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { finish } from '../../audit/model/steps.ts';
-import { parseColumnMap } from '../../audit/read/tables/columnMap.ts';
 import { emptyWorkbook } from '../../hosts/file/write/newWorkbook.ts';
 import type { SheetModel } from '../../sheets/model.ts';
 import { textTableSheet } from '../../sheets/textTable.ts';

@@ -1,7 +1,8 @@
+import type { Finding, Severity } from '../../audit/model/findings.ts';
 import { lateAsLeft } from '../../audit/model/change.ts';
 import { worstThreshold } from '../../audit/model/order.ts';
 import { groupsThatCannotTrip } from '../../audit/advise/summary.ts';
-import type { ChannelResult, Finding, Report, Severity } from '../../audit/model/report.ts';
+import type { ChannelResult, Report } from '../../audit/model/report.ts';
 import { sinceLines } from './sinceLines.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { asLeftLines } from './asLeftLines.ts';

@@ -1,4 +1,5 @@
-import { verdicts, type VerdictCounts } from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/threshold.ts';
+import { type VerdictCounts } from '../../audit/model/report.ts';
 import { actionsOfAll, type ListedAction } from '../../sheets/fleet/actions.ts';
 import { fleetHeadline, totalOf } from '../../sheets/fleet/total.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';

@@ -1,4 +1,4 @@
-import { kinds } from '../../audit/read/rows/words.ts';
+import { kinds } from '../../audit/model/kind.ts';
 import type { channelColumns } from '../../audit/read/tables/channelColumns.ts';
 import { anyDate, probeVolts, uncertaintyPercent } from './entries.ts';
 import type { ColumnHelp } from './templateColumn.ts';

@@ -1,7 +1,7 @@
+import type { ColumnMap } from '../../audit/model/columnMap.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import { defaultPolicy, type Policy } from '../../audit/model/policy.ts';
 import type { Report } from '../../audit/model/report.ts';
-import type { ColumnMap } from '../../audit/read/tables/columnMap.ts';
 import { understand, type Understood } from './columns/understood.ts';
 
 export type Work = { readonly step: 'reading' | 'auditing'; readonly part: number };

@@ -1,4 +1,5 @@
-import type { Severity, ThresholdVerdict } from '../../audit/model/report.ts';
+import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import type { Severity } from '../../audit/model/findings.ts';
 import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
 
 /** Texts of the audit view, but for its columns and policy. */

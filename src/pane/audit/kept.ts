@@ -1,5 +1,5 @@
+import { parseColumnMap, type ColumnMap } from '../../audit/model/columnMap.ts';
 import { parsePolicy, defaultPolicy, type Policy } from '../../audit/model/policy.ts';
-import { parseColumnMap, type ColumnMap } from '../../audit/read/tables/columnMap.ts';
 import { AuditRefused } from '../../audit/model/refused.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
 

@@ -1,7 +1,7 @@
+import type { ColumnMap } from '../../audit/model/columnMap.ts';
 import { useEffect, useReducer, useRef, useState } from 'preact/hooks';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { Workbook } from '../../cells/sheet.ts';
-import type { ColumnMap } from '../../audit/read/tables/columnMap.ts';
 import { usePort } from '../app/paneContext.ts';
 import { plainMessage } from '../parts/plainMessage.ts';
 import { auditWords } from './auditWords.ts';

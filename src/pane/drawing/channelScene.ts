@@ -1,6 +1,6 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { sceneOf, type Lane, type Scene } from './scene.ts';
-import { thresholdName } from '../../audit/model/threshold.ts';
+import { thresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
 
 /** The drawing of a channel: its thresholds in the report's order, limit, linear reach, present real reading. */
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {

@@ -1,5 +1,5 @@
+import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
 import { ticks } from 'd3-array';
-import type { ThresholdVerdict } from '../../audit/model/report.ts';
 
 /** One threshold on the scale of real displacement (or of whatever the channel measures). */
 export interface Lane {

@@ -1,6 +1,5 @@
-import { isBlank } from '../../audit/read/tables/found.ts';
 import { readNumber } from '../../cells/number.ts';
-import type { Cell } from '../../cells/cell.ts';
+import { type Cell, isBlank } from '../../cells/cell.ts';
 import type { CellPlace, Selection } from '../../hosts/port/port.ts';
 import { addressOf } from './formula.ts';
 import { cellFields, type TakenCell } from './quickState.ts';

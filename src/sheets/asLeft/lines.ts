@@ -6,9 +6,8 @@ import type {
   ChannelResult,
   Exposure,
   Report,
-  ThresholdResult,
 } from '../../audit/model/report.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 
 /** One line of the sheet: a threshold as found and as left. */
 export interface AsLeftLine {

@@ -1,13 +1,13 @@
-import { channelVerdict } from '../../audit/model/order.ts';
 import {
   thresholdNames,
   verdicts,
   type ThresholdName,
   type ThresholdVerdict,
-} from '../../audit/model/report.ts';
+} from '../../audit/model/threshold.ts';
+import { isoDate } from '../../cells/cell.ts';
+import { channelVerdict } from '../../audit/model/order.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import { readDate } from '../../audit/read/rows/date.ts';
-import { isoDate } from '../../audit/read/tables/found.ts';
 import type { Quantity } from '../../audit/model/quantities.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../../audit/model/snapshot.ts';
 import { earlierValues, unknownQuantities } from './earlierValues.ts';

@@ -1,5 +1,5 @@
-import { cellAt, cellText } from '../../audit/read/tables/found.ts';
-import type { Sheet, Workbook } from '../../cells/sheet.ts';
+import { cellText } from '../../cells/cell.ts';
+import { type Sheet, type Workbook, cellAt } from '../../cells/sheet.ts';
 import { readAuditedLine } from '../auditedLine.ts';
 import { auditedColumn } from '../results/resultsSheet.ts';
 import { titleOf } from '../titles.ts';

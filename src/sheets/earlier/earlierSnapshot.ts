@@ -1,4 +1,5 @@
-import { cellAt, cellText } from '../../audit/read/tables/found.ts';
+import { cellText } from '../../cells/cell.ts';
+import { cellAt } from '../../cells/sheet.ts';
 import type { EarlierRemark, Snapshot } from '../../audit/model/snapshot.ts';
 import { headerRow } from '../results/resultsSheet.ts';
 import { policyPlace } from '../results/policyCells.ts';

@@ -1,4 +1,4 @@
-import { thresholdNames, type ThresholdName } from '../../audit/model/report.ts';
+import { thresholdNames, type ThresholdName } from '../../audit/model/threshold.ts';
 import { amountIn, word } from '../../audit/since/fromReport.ts';
 import { type Quantity, quantityNames } from '../../audit/model/quantities.ts';
 import type { SnapshotThreshold, Value } from '../../audit/model/snapshot.ts';

@@ -1,8 +1,8 @@
+import { cellText, isBlank } from '../../cells/cell.ts';
 import { readNumber } from '../../cells/number.ts';
 import type { EarlierRemark } from '../../audit/model/snapshot.ts';
-import { cellAt, cellText, isBlank } from '../../audit/read/tables/found.ts';
 import { columnLetters } from '../../cells/address.ts';
-import type { Sheet } from '../../cells/sheet.ts';
+import { type Sheet, cellAt } from '../../cells/sheet.ts';
 import { columns } from '../results/columns.ts';
 import { headerRow } from '../results/resultsSheet.ts';
 

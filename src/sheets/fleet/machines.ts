@@ -1,4 +1,5 @@
-import { verdicts, type Report, type VerdictCounts } from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/threshold.ts';
+import { type Report, type VerdictCounts } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
 import type { FleetFile, MachineCounts } from './types.ts';
 

@@ -1,4 +1,5 @@
-import { verdicts, type VerdictCounts } from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/threshold.ts';
+import { type VerdictCounts } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 

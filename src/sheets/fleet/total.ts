@@ -1,4 +1,5 @@
-import { verdicts, type VerdictCounts } from '../../audit/model/report.ts';
+import { verdicts } from '../../audit/model/threshold.ts';
+import { type VerdictCounts } from '../../audit/model/report.ts';
 import { headline } from '../summary/counts.ts';
 import { lateAsLeftOf } from './actions.ts';
 import type { FleetFile } from './types.ts';

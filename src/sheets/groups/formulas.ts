@@ -1,6 +1,5 @@
-import type { ThresholdName } from '../../audit/model/report.ts';
 import type { Seats } from './seats.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdName } from '../../audit/model/threshold.ts';
 
 /** Places of the formulas of one direction. */
 export interface GroupFormulas {

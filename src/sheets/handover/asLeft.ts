@@ -1,4 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { amount, capital } from '../../audit/model/wording.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 

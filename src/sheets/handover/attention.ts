@@ -1,4 +1,6 @@
-import type { ChannelResult, Finding, ThresholdResult } from '../../audit/model/report.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { Finding } from '../../audit/model/findings.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 
 /** Whether a threshold does not act where it was meant to, or beyond the machine's limit. */

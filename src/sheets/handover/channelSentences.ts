@@ -1,6 +1,6 @@
 import { worstThreshold } from '../../audit/model/order.ts';
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { amount, capital, percent } from '../../audit/model/wording.ts';
 import { lineOf } from '../results/line.ts';
 import { thresholdSentence } from '../summary/sentence.ts';
@@ -8,7 +8,7 @@ import { isWrong } from './attention.ts';
 import { channelAsLeft, withinSentence } from './asLeft.ts';
 import { listed } from './clipped.ts';
 import { onPanel, roundedForPanel } from './onPanel.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 
 /** How things stand with a channel, in plain sentences: what trips first, then what only warns. */
 export function channelSentences(channel: ChannelResult, policy: Policy): string {

@@ -1,4 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';

@@ -1,4 +1,4 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
@@ -7,7 +7,7 @@ import { clipped } from './clipped.ts';
 import type { Machine } from '../machines.ts';
 import { inOrder, type Place } from './numberLines.ts';
 import { heading, line, space, table, text, type Block, type PageLine } from './page.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 
 const conditions =
   'The cure is to correct the chain. A changed setpoint is only a measure for the meantime: it needs the change procedure of the site, ' +

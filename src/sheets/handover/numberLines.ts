@@ -1,5 +1,5 @@
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult, ThresholdName, ThresholdResult } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { cell, finite } from '../cells.ts';
 import type { Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
@@ -9,7 +9,7 @@ import { channelAsLeft } from './asLeft.ts';
 import { onPanel, zeroShiftOf } from './onPanel.ts';
 import { otherUnitOf, type OtherUnit } from './otherUnit.ts';
 import { gap, type PageLine } from './page.ts';
-import { thresholdName } from '../../audit/model/threshold.ts';
+import { thresholdName, type ThresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
 
 /** Gives a formula its number on the sheet. */
 export type Place = (formula: string) => number;

@@ -1,4 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { roundToEarlySide } from '../../method/roundToEarlySide.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { zeroShift } from '../results/workings.ts';

@@ -1,5 +1,5 @@
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Area } from '../../cells/sheet.ts';
-import type { ThresholdResult } from '../../audit/model/report.ts';
 import { heightOf } from '../look/lines.ts';
 import { layOut, wide, type Entry, type Written } from '../look/layout.ts';
 import type { ModelRow } from '../model.ts';

@@ -1,11 +1,11 @@
-import type { ChannelResult, ThresholdResult, UnreachableReason } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { isBeyondLimit } from '../summary/sentence.ts';
 import { needsAttention } from './attention.ts';
 import { channelNow } from './asLeft.ts';
 import { clipped, listed } from './clipped.ts';
 import { idleSentence } from './tripBlocks.ts';
 import type { Machine } from '../machines.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult, type UnreachableReason } from '../../audit/model/threshold.ts';
 
 /** What must be done before start-up, in order: what may explain the rest, trips, chains, measuring, rows to complete. */
 export function stepsBeforeStartUp({ channels, groups }: Machine): readonly string[] {

@@ -1,4 +1,5 @@
-import type { Severity, ThresholdVerdict } from '../../audit/model/report.ts';
+import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import type { Severity } from '../../audit/model/findings.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';
 import { palette, tones } from './palette.ts';

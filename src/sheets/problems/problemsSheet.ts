@@ -1,4 +1,5 @@
-import type { Problem, Report, Severity } from '../../audit/model/report.ts';
+import type { Problem, Severity } from '../../audit/model/findings.ts';
+import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';

@@ -1,6 +1,7 @@
+import { type ThresholdResult, thresholdNames } from '../../audit/model/threshold.ts';
+import type { Finding } from '../../audit/model/findings.ts';
 import { amount, capital } from '../../audit/model/wording.ts';
-import type { ChannelResult, Finding, ThresholdResult } from '../../audit/model/report.ts';
-import { thresholdNames } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { sheetNames } from '../titles.ts';
 
 /** Longest text of findings on a line; every finding stands in full on the sheet of problems. */

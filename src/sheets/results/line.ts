@@ -1,5 +1,6 @@
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../audit/model/report.ts';
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { decimalsFor } from '../look/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */

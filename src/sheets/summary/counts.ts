@@ -1,5 +1,5 @@
-import type { AsLeftCounts, Summary, ThresholdVerdict, VerdictCounts } from '../../audit/model/report.ts';
-import { verdicts } from '../../audit/model/report.ts';
+import { type ThresholdVerdict, verdicts } from '../../audit/model/threshold.ts';
+import type { AsLeftCounts, Summary, VerdictCounts } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heading, wide, type Entry } from './layout.ts';
 

@@ -1,14 +1,12 @@
-import type {
-  ChannelResult,
-  GroupResult,
-  Report,
-  ThresholdName,
-  ThresholdResult,
-  ThresholdVerdict,
-} from '../../audit/model/report.ts';
-import { verdicts } from '../../audit/model/report.ts';
+import type { ChannelResult, GroupResult, Report } from '../../audit/model/report.ts';
 import { isBeyondLimit } from './sentence.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import {
+  trips,
+  type ThresholdName,
+  type ThresholdResult,
+  type ThresholdVerdict,
+  verdicts,
+} from '../../audit/model/threshold.ts';
 
 /** What needs action: a group, or a threshold with its channel. */
 export type Subject =

@@ -1,4 +1,5 @@
-import type { ChannelResult, Problem, Report, Severity } from '../../audit/model/report.ts';
+import type { Problem, Severity } from '../../audit/model/findings.ts';
+import type { ChannelResult, Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { isAboutThreshold } from '../results/findings.ts';
 import { sheetNames } from '../titles.ts';

@@ -1,11 +1,6 @@
-import type {
-  ChannelResult,
-  GroupResult,
-  ThresholdResult,
-  UnreachableReason,
-} from '../../audit/model/report.ts';
+import type { ChannelResult, GroupResult } from '../../audit/model/report.ts';
 import { amount, capital, percent } from '../../audit/model/wording.ts';
-import { trips } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult, type UnreachableReason } from '../../audit/model/threshold.ts';
 
 /** What is the matter with a threshold, in plain sentences for people who don't know the method. */
 export function thresholdSentence(channel: ChannelResult, threshold: ThresholdResult): string {

@@ -1,6 +1,7 @@
+import type { ThresholdResult, ThresholdVerdict } from '../../model/threshold.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { AsLeftResult, Exposure, ThresholdResult, ThresholdVerdict } from '../../model/report.ts';
-import { isoDate } from '../../read/tables/found.ts';
+import type { AsLeftResult, Exposure } from '../../model/report.ts';
 
 /** Days counted from 1970-01-01; `null`: not given, or not possible beside the other day or the day of the audit. */
 export interface Period {

@@ -1,3 +1,4 @@
+import { isoDate } from '../../../cells/cell.ts';
 import { convert } from '../../../units/convert.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import type { Channel } from '../../model/channel.ts';
@@ -7,7 +8,6 @@ import type { Chosen, Usable } from '../records/chooseRecord.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
 import { amount, percent } from '../../model/wording.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 

@@ -1,13 +1,11 @@
+import type { Finding } from '../../model/findings.ts';
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import type { DriftSources } from '../drift/channelReadings.ts';
-import type { AssumedUnit } from '../evaluate/amounts.ts';
 import type { Member } from '../groups/members.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ChannelResult, Finding } from '../../model/report.ts';
+import type { ChannelResult } from '../../model/report.ts';
 import type { RecordBook } from '../../read/records/rawRecord.ts';
-import type { FoundTable } from '../../read/tables/found.ts';
-import type { TableKind } from '../../read/tables/vocabulary.ts';
-
-export type Tables = Readonly<Record<TableKind, FoundTable>>;
+import type { Tables } from '../../read/tables/found.ts';
 
 /** What every channel of one audit is audited with. */
 export interface Context {

@@ -1,7 +1,7 @@
+import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { Channel } from '../../model/channel.ts';
 import { incompleteThreshold } from '../evaluate/thresholds.ts';
 import type { Member } from '../groups/members.ts';
-import type { ThresholdName, ThresholdResult } from '../../model/report.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';

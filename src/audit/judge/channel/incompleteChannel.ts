@@ -1,11 +1,13 @@
+import type { SensitivityResult } from '../../model/threshold.ts';
+import type { Finding } from '../../model/findings.ts';
+import type { Tables } from '../../read/tables/found.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import { incompleteThreshold } from '../evaluate/thresholds.ts';
 import { noInputs } from './inputs.ts';
-import type { Finding, SensitivityResult } from '../../model/report.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import type { OpenResult, Tables } from './context.ts';
+import type { OpenResult } from './context.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 
 /** The result of a channel of which nothing can be worked out: what is known of it, and why. */

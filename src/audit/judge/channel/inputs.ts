@@ -1,9 +1,10 @@
+import type { SensitivityResult } from '../../model/threshold.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import type { Channel } from '../../model/channel.ts';
 import { linearReachOf } from '../evaluate/reach.ts';
 import { realReadingOf } from '../evaluate/timing.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ChannelInputs, SensitivityResult } from '../../model/report.ts';
+import type { ChannelInputs } from '../../model/report.ts';
 
 /** What the audit used of a channel, as the report shows it. */
 export function inputsOf(channel: Channel, policy: Policy): ChannelInputs {

@@ -1,8 +1,9 @@
+import type { Finding, Problem } from '../../model/findings.ts';
 import { evaluateGroups, type EvaluatedGroup, type GroupComplaint } from '../groups/groups.ts';
 import type { Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { Finding, GroupResult, Problem } from '../../model/report.ts';
+import type { GroupResult } from '../../model/report.ts';
 import { placed } from '../../read/rows/complaint.ts';
 import type { FoundTable } from '../../read/tables/found.ts';
 import type { AuditedChannel } from './context.ts';

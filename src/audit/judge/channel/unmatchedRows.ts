@@ -1,10 +1,10 @@
+import type { Finding, Problem } from '../../model/findings.ts';
+import type { Tables } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
-import type { Finding, Problem } from '../../model/report.ts';
 import { placed } from '../../read/rows/complaint.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
 import { unaudited } from './groupMembers.ts';
-import type { Tables } from './context.ts';
 import { problemAt } from '../../read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
 

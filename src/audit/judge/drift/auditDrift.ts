@@ -1,8 +1,8 @@
+import type { Finding } from '../../model/findings.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DriftResult } from '../../model/drift.ts';
-import type { Finding } from '../../model/report.ts';
 import { placed } from '../../read/rows/complaint.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import { channelReadings, type ReadChannel } from './channelReadings.ts';
 import { driftLine } from './driftLine.ts';
 import { newerReading } from './newerReading.ts';

@@ -1,7 +1,8 @@
+import type { Finding } from '../../model/findings.ts';
 import { convert } from '../../../units/convert.ts';
 import { parseUnit, type Unit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { Finding, RecordResult } from '../../model/report.ts';
+import type { RecordResult } from '../../model/report.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import { readDate } from '../../read/rows/date.ts';
 import { placeOf } from '../../read/rows/complaint.ts';

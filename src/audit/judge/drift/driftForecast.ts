@@ -1,9 +1,18 @@
+import { isoDate } from '../../../cells/cell.ts';
 import { reachesLevel } from '../../../method/drift/reachesLevel.ts';
 import { reachesLevelSpan } from '../../../method/drift/reachesLevelSpan.ts';
 import type { StraightLine } from '../../../method/record/straightLine.ts';
 import type { DriftForecast } from '../../model/drift.ts';
-import { isoDate } from '../../read/tables/found.ts';
-import type { DriftLimits } from './driftLine.ts';
+
+/** What the drift of one channel is worked out with. */
+export interface DriftLimits {
+  readonly configured: number;
+  readonly unit: string;
+  /** Accepted departure of the sensitivity from the configured one, as a fraction. */
+  readonly tolerance: number;
+  /** Day of the audit, from 1970-01-01. */
+  readonly today: number;
+}
 
 /** The last day that a date of four digits can name: 9999-12-31, counted from 1970-01-01. */
 const lastDay = 2_932_896;

@@ -1,12 +1,12 @@
+import { isoDate } from '../../../cells/cell.ts';
 import { driftCorrelation } from '../../../method/drift/driftCorrelation.ts';
 import { driftPerYear } from '../../../method/drift/driftPerYear.ts';
 import { straightLine } from '../../../method/record/straightLine.ts';
 import { coverageFactor, TWO_SIGMA } from '../../../method/uncertainty/coverageFactor.ts';
 import type { DriftResult } from '../../model/drift.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { ChannelReading } from './channelReadings.ts';
 import { countingReadings } from './countingReadings.ts';
-import { driftForecast } from './driftForecast.ts';
+import { driftForecast, type DriftLimits } from './driftForecast.ts';
 
 /** Readings, and days on which they were taken, that a drift needs: two leave no way to tell it from scatter. */
 export const leastReadings = 3;
@@ -16,16 +16,6 @@ export interface TooFew {
   readonly readings: number;
   readonly days: number;
   readonly since: string | null;
-}
-
-/** What the drift of one channel is worked out with. */
-export interface DriftLimits {
-  readonly configured: number;
-  readonly unit: string;
-  /** Accepted departure of the sensitivity from the configured one, as a fraction. */
-  readonly tolerance: number;
-  /** Day of the audit, from 1970-01-01. */
-  readonly today: number;
 }
 
 /** The least-squares line of a channel's readings against time, and when it leaves the tolerance. */

@@ -1,8 +1,8 @@
+import type { Finding } from '../../model/findings.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import { isSameNumber } from '../../model/sameValue.ts';
 import type { Channel } from '../../model/channel.ts';
 import { amount, percent } from '../../model/wording.ts';
-import type { Finding } from '../../model/report.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { ChannelReading } from './channelReadings.ts';
 
 /**

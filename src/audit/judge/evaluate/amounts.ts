@@ -1,19 +1,12 @@
+import type { Kind } from '../../model/kind.ts';
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit, type Unit } from '../../../units/parse.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
-import type { Kind } from '../../read/rows/words.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
 import type { CommonUnits } from './commonUnits.ts';
 import type { Complaints } from './complaints.ts';
-
-/** A column whose numbers had no unit of their own and were taken in the unit of the setpoints. */
-export interface AssumedUnit {
-  readonly table: TableKind;
-  readonly column: string;
-  readonly unit: string;
-  readonly row: number;
-}
 
 /** What the amounts of one channel are brought into, and who is told of what is odd about them. */
 export interface AmountContext extends CommonUnits {

@@ -1,3 +1,4 @@
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
@@ -10,7 +11,6 @@ import {
   level,
   readingOf,
   type AmountContext,
-  type AssumedUnit,
 } from './amounts.ts';
 import type { Channel } from '../../model/channel.ts';
 import { commonUnits } from './commonUnits.ts';

@@ -7,11 +7,15 @@ import { axialVoltageAt } from '../../../method/axial/voltageAt.ts';
 import { probabilityLaterOf } from '../../../method/decision/probabilityLater.ts';
 import { decideOnThreshold } from '../../../method/decision/verdict.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ThresholdName, ThresholdResult, UnreachableReason } from '../../model/report.ts';
 import type { Channel } from '../../model/channel.ts';
 import { exceeds } from './exceeds.ts';
 import { timing } from './timing.ts';
-import { trips } from '../../model/threshold.ts';
+import {
+  trips,
+  type ThresholdName,
+  type ThresholdResult,
+  type UnreachableReason,
+} from '../../model/threshold.ts';
 
 interface Zeros {
   readonly configured: number;

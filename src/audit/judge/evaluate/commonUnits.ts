@@ -1,8 +1,8 @@
+import type { Kind } from '../../model/kind.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { Detection, Unit } from '../../../units/parse.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import type { Kind } from '../../read/rows/words.ts';
 import type { Complaints } from './complaints.ts';
 
 const quantityOf: Readonly<Record<Exclude<Kind, 'loop'>, string>> = {

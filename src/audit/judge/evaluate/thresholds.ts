@@ -1,5 +1,5 @@
+import type { ThresholdName, ThresholdResult, UnreachableReason } from '../../model/threshold.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ThresholdName, ThresholdResult, UnreachableReason } from '../../model/report.ts';
 import { axialThreshold } from './axial.ts';
 import type { Channel } from '../../model/channel.ts';
 import { vibrationThreshold } from './vibration.ts';

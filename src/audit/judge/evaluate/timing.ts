@@ -3,9 +3,8 @@ import { lateByDoubling, lateByLinear } from '../../../method/time/lateBy.ts';
 import { levelAtTripDoubling, levelAtTripLinear } from '../../../method/time/levelAtTrip.ts';
 import { timeToGoDoubling, timeToGoLinear } from '../../../method/time/timeToGo.ts';
 import { actual } from '../../../method/vibration/actual.ts';
-import type { ThresholdName } from '../../model/report.ts';
 import type { Channel } from '../../model/channel.ts';
-import { trips } from '../../model/threshold.ts';
+import { trips, type ThresholdName } from '../../model/threshold.ts';
 
 /** A number that applies, or `null`. */
 function known(value: number): number | null {

@@ -1,3 +1,4 @@
+import type { ThresholdName, ThresholdResult, UnreachableReason } from '../../model/threshold.ts';
 import { band } from '../../../method/decision/band.ts';
 import { probabilityLater } from '../../../method/decision/probabilityLater.ts';
 import { decide } from '../../../method/decision/verdict.ts';
@@ -7,7 +8,6 @@ import { interimSetpoint } from '../../../method/vibration/interimSetpoint.ts';
 import { shift } from '../../../method/vibration/shift.ts';
 import { shiftFraction } from '../../../method/vibration/shiftFraction.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ThresholdName, ThresholdResult, UnreachableReason } from '../../model/report.ts';
 import type { Channel } from '../../model/channel.ts';
 import { exceeds } from './exceeds.ts';
 import { linearReachOf } from './reach.ts';

@@ -1,11 +1,11 @@
 import type { AsLeftReadings } from '../asLeft/readings.ts';
 import type { Channel } from '../../model/channel.ts';
 import { rank } from '../../model/order.ts';
-import type { AsLeftThreshold, ThresholdResult } from '../../model/report.ts';
+import type { AsLeftThreshold } from '../../model/report.ts';
 import { amount, percent } from '../../model/wording.ts';
 import type { Audited, Say, Statement } from './rule.ts';
 import { ruleName, subject } from './thresholdCell.ts';
-import { trips } from '../../model/threshold.ts';
+import { trips, type ThresholdResult } from '../../model/threshold.ts';
 
 /** A channel as found and as left. */
 export interface AuditedTwice {

@@ -1,8 +1,9 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import { periodOfExposure } from '../asLeft/exposure.ts';
 import { mayBeLate } from '../../model/change.ts';
 import { rounded } from '../../model/wording.ts';
-import type { AsLeftResult, ThresholdResult } from '../../model/report.ts';
-import { isoDate } from '../../read/tables/found.ts';
+import type { AsLeftResult } from '../../model/report.ts';
 import type { Audited, Say } from './rule.ts';
 
 /**

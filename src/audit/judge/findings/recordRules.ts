@@ -1,4 +1,4 @@
-import { isoDate } from '../../read/tables/found.ts';
+import { isoDate } from '../../../cells/cell.ts';
 import { rounded } from '../../model/wording.ts';
 import type { Rule } from './rule.ts';
 

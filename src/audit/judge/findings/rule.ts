@@ -1,6 +1,7 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
+import type { Severity } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { Severity, ThresholdResult } from '../../model/report.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
 
 /** An evaluated channel as the rules see it. */

@@ -1,7 +1,6 @@
-import type { ThresholdName, ThresholdResult } from '../../model/report.ts';
 import { amount, capital } from '../../model/wording.ts';
 import type { Channel } from '../../model/channel.ts';
-import { timesAtStartUp } from '../../model/threshold.ts';
+import { timesAtStartUp, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 
 const columns: Readonly<Record<ThresholdName, string>> = {
   alert: 'alert',

@@ -1,10 +1,9 @@
 import { amount, percent } from '../../model/wording.ts';
-import type { ThresholdResult, UnreachableReason } from '../../model/report.ts';
 import { axialVoltageAt } from '../../../method/axial/voltageAt.ts';
 import { linearReachOf } from '../evaluate/reach.ts';
 import type { Audited, Rule, Statement } from './rule.ts';
 import { columnOfThreshold, ruleName, subject } from './thresholdCell.ts';
-import { trips } from '../../model/threshold.ts';
+import { trips, type ThresholdResult, type UnreachableReason } from '../../model/threshold.ts';
 
 /** One finding for each threshold that is late, early or undetermined, and one for each reason why one can't be reached. */
 export const verdictRules: Rule = (audited, say) => {

@@ -1,15 +1,10 @@
+import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
+import type { Finding } from '../../model/findings.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { convert } from '../../../units/convert.ts';
-import type {
-  Finding,
-  GroupMember,
-  GroupResult,
-  GroupVote,
-  ThresholdName,
-  ThresholdResult,
-} from '../../model/report.ts';
+import type { GroupMember, GroupResult, GroupVote } from '../../model/report.ts';
 import type { Member } from './members.ts';
 
 /** A group's result, still open for its findings. */

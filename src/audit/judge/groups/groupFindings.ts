@@ -1,4 +1,5 @@
-import type { GroupResult, Severity } from '../../model/report.ts';
+import type { Severity } from '../../model/findings.ts';
+import type { GroupResult } from '../../model/report.ts';
 import { amount } from '../../model/wording.ts';
 import { trips } from '../../model/threshold.ts';
 

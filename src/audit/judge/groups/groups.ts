@@ -1,6 +1,6 @@
+import { thresholdNames } from '../../model/threshold.ts';
+import type { Severity } from '../../model/findings.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import type { Severity } from '../../model/report.ts';
-import { thresholdNames } from '../../model/report.ts';
 import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
 import { groupFindings, type GroupStatement } from './groupFindings.ts';
 import type { Member } from './members.ts';

@@ -1,5 +1,5 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
 import type { Detection, Unit } from '../../../units/parse.ts';
-import type { ThresholdResult } from '../../model/report.ts';
 
 /** A channel as a member of its voting group, whether or not it could be audited. */
 export interface Member {

@@ -1,20 +1,14 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
+import type { Finding } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { DynamicResult, Finding, RecordResult, ThresholdResult } from '../../model/report.ts';
+import type { DynamicResult, RecordResult } from '../../model/report.ts';
 import { chooseRecord, type Chosen, rank } from './chooseRecord.ts';
 import { curveThresholds } from './curveThresholds.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { type EvaluatedRecord, evaluateRecord } from './evaluateRecord.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
-import { recordFindings } from './recordFindings.ts';
-
-/** The records of one channel, looked at before its thresholds are worked out. */
-export interface ChannelRecords {
-  readonly chosen: Chosen;
-  readonly evaluated: EvaluatedRecord | undefined;
-  readonly checks: readonly RawCheck[];
-  readonly remarks: readonly Finding[];
-}
+import { recordFindings, type ChannelRecords } from './recordFindings.ts';
 
 /** Which of a channel's records counts; `undefined` where it has none. */
 export function recordsOf(found: readonly (RawRecord | RawCheck)[] | undefined): Chosen | undefined {

@@ -1,9 +1,10 @@
+import type { Severity } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import { ruleName, subject } from '../findings/thresholdCell.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { RecordResult, RecordThreshold, Severity, ThresholdResult } from '../../model/report.ts';
+import type { RecordResult, RecordThreshold } from '../../model/report.ts';
 import { amount, percent } from '../../model/wording.ts';
-import { trips } from '../../model/threshold.ts';
+import { trips, type ThresholdResult } from '../../model/threshold.ts';
 
 type Say = (rule: string, severity: Severity, message: string) => void;
 

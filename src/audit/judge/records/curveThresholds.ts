@@ -1,3 +1,4 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
 import { axialOnCurve } from '../../../method/record/axialOnCurve.ts';
 import type { Curve } from '../../../method/record/curve.ts';
 import { thresholdOnCurve } from '../../../method/record/thresholdOnCurve.ts';
@@ -5,7 +6,7 @@ import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { Unit } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { RecordThreshold, ThresholdResult } from '../../model/report.ts';
+import type { RecordThreshold } from '../../model/report.ts';
 import { voltsPerGap } from './evaluateRecord.ts';
 
 /** Where the thresholds of a channel act on its record's curve, one for each that has a setpoint. */

@@ -1,3 +1,4 @@
+import { isoDate } from '../../../cells/cell.ts';
 import { curveOf } from '../../../method/record/curveOf.ts';
 import type { Curve } from '../../../method/record/curve.ts';
 import { deviations, fittedLine, ratedLine, type VoltageLine } from '../../../method/record/deviation.ts';
@@ -10,7 +11,6 @@ import type { Unit } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { RecordPoint, RecordResult } from '../../model/report.ts';
-import { isoDate } from '../../read/tables/found.ts';
 import type { Usable } from './chooseRecord.ts';
 import { recordLine, type RecordLine } from './recordLine.ts';
 

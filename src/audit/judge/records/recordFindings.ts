@@ -1,23 +1,26 @@
+import type { ThresholdResult } from '../../model/threshold.ts';
+import type { Finding, Place, Severity } from '../../model/findings.ts';
 import { stepNotFalling } from '../../../method/record/calibrationRecord.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
-import type {
-  DynamicResult,
-  Finding,
-  Place,
-  RecordResult,
-  Severity,
-  ThresholdResult,
-} from '../../model/report.ts';
+import type { DynamicResult, RecordResult } from '../../model/report.ts';
 import { amount, percent } from '../../model/wording.ts';
-import type { ChannelRecords } from './auditRecords.ts';
+import type { EvaluatedRecord } from './evaluateRecord.ts';
 import type { Chosen, Usable } from './chooseRecord.ts';
 import { curveFindings } from './curveFindings.ts';
 import { perGap } from './evaluateRecord.ts';
 import { faultMessage } from './faultMessage.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
+
+/** The records of one channel, looked at before its thresholds are worked out. */
+export interface ChannelRecords {
+  readonly chosen: Chosen;
+  readonly evaluated: EvaluatedRecord | undefined;
+  readonly checks: readonly RawCheck[];
+  readonly remarks: readonly Finding[];
+}
 
 /** What there is to look at. */
 export interface Looked {

@@ -1,5 +1,5 @@
+import type { Tables } from '../tables/found.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
-import type { Tables } from '../../judge/channel/context.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { placeOf } from '../rows/complaint.ts';
 import { historyReadings } from './historyReadings.ts';

@@ -1,4 +1,4 @@
-import type { Problem } from '../../model/report.ts';
+import type { Problem } from '../../model/findings.ts';
 import type { HistoryBook } from './reading.ts';
 
 /** What is to be said about histories that belongs to no channel: cells that can't be used, tags that the list has not. */

@@ -1,10 +1,11 @@
+import type { Place } from '../../model/findings.ts';
+import { isBlank, isoDate } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { convert } from '../../../units/convert.ts';
-import type { Place } from '../../model/report.ts';
 import type { Complaint } from '../rows/complaint.ts';
 import { placeOf } from '../rows/complaint.ts';
 import { rowReader, type Amount, type RowReader } from '../rows/rowReader.ts';
 import { asLeft, seriesOf } from '../records/series.ts';
-import { cellAt, isBlank, isoDate } from '../tables/found.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
 import type { HistoryTable } from './historyTables.ts';
 import type { HistoryRemark, TaggedReading } from './reading.ts';

@@ -1,9 +1,9 @@
-import type { Sheet, Workbook } from '../../../cells/sheet.ts';
+import { isBlank } from '../../../cells/cell.ts';
+import { type Sheet, type Workbook, cellAt } from '../../../cells/sheet.ts';
 import { headerStretches, type HeaderStretch } from '../tables/candidates.ts';
-import { cellAt, isBlank, type FoundColumn, type ReadTable, type UnitColumn } from '../tables/found.ts';
+import { type FoundColumn, type ReadTable, type UnitColumn, type Tables } from '../tables/found.ts';
 import { keysOf, parseHeader, unitWord, type Header } from '../tables/header.ts';
 import { unitAlone } from '../tables/unitRow.ts';
-import type { Tables } from '../../judge/channel/context.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
 
 /** A table of dated readings, found on a sheet. Rows count from 1. */

@@ -1,5 +1,5 @@
+import type { Place } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
-import type { Place } from '../../model/report.ts';
 
 /** Where a reading was found. */
 export type ReadingSource = 'history' | 'channel list' | 'earlier audit' | 'calibration record';

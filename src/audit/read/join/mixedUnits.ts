@@ -1,5 +1,5 @@
+import type { Problem } from '../../model/findings.ts';
 import type { Amount } from '../rows/rowReader.ts';
-import type { Problem } from '../../model/report.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { problemAt } from './problems.ts';
 

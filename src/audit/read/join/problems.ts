@@ -1,12 +1,11 @@
+import type { Problem, Severity } from '../../model/findings.ts';
+import type { AssumedUnit } from '../rows/units.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
-import type { AssumedUnit } from '../../judge/evaluate/amounts.ts';
-import type { Problem, Severity } from '../../model/report.ts';
 import { placeOf } from '../rows/complaint.ts';
-import { isSameTable, type FoundTable } from '../tables/found.ts';
+import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
 import { looksLikeUnit } from '../tables/header.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
-import type { Tables } from '../../judge/channel/context.ts';
 import { isOnlyTag, tagAt, type TagIndex } from './tagIndex.ts';
 
 /** A problem at a cell of a table. */

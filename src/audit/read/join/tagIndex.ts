@@ -1,4 +1,6 @@
-import { cellAt, cellText, isBlank, type FoundTable } from '../tables/found.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
+import { type FoundTable } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 
 /** Rows of a table by tag. Tags are compared trimmed and without regard to case. */

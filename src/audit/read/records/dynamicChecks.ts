@@ -1,10 +1,9 @@
 import { columnLetters } from '../../../cells/address.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { RawCheck, RecordRemark } from './rawRecord.ts';
-import type { LongTable } from './longRecords.ts';
 import { recordNumber } from './recordCells.ts';
 import { unitOrRemark } from './recordUnits.ts';
-import { rowNames } from './rowNames.ts';
+import { rowNames, type LongTable } from './rowNames.ts';
 
 /**
  * The checks with a known vibration of a long table: one for each tag, series and temperature. Both sides are brought to peak to peak, as for a

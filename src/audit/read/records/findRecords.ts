@@ -1,10 +1,11 @@
+import type { LongTable } from './rowNames.ts';
+import type { Tables } from '../tables/found.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
-import type { Tables } from '../../judge/channel/context.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
-import { type LongTable, longRecords } from './longRecords.ts';
+import { longRecords } from './longRecords.ts';
 import { longTable } from './longTable.ts';
 import type { RawCheck, RawRecord, RecordBook, RecordRemark } from './rawRecord.ts';
 import { recordOfBlock } from './recordBlocks.ts';

@@ -1,23 +1,12 @@
+import { isBlank } from '../../../cells/cell.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { Sheet } from '../../../cells/sheet.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { readDate } from '../rows/date.ts';
-import { cellAt, isBlank } from '../tables/found.ts';
 import type { RawRecord, RecordRemark } from './rawRecord.ts';
 import { recordNumber } from './recordCells.ts';
-import type { RecordColumn, RecordColumnId } from '../tables/recordHeaders.ts';
+import type { RecordColumn } from '../tables/recordHeaders.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
-import { rowNames } from './rowNames.ts';
-
-/** A table of records with a tag in every row. */
-export interface LongTable {
-  readonly sheet: Sheet;
-  readonly headerRow: number;
-  readonly firstRow: number;
-  readonly lastRow: number;
-  readonly columns: ReadonlyMap<RecordColumnId, RecordColumn>;
-  /** Of rows that name none. */
-  readonly series: string;
-}
+import { rowNames, type LongTable } from './rowNames.ts';
 
 /** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
 export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[], void> {

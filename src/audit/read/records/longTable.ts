@@ -1,5 +1,5 @@
+import type { LongTable } from './rowNames.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { LongTable } from './longRecords.ts';
 import type { RecordRemark } from './rawRecord.ts';
 import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
 import type { RecordHead } from './recordHeads.ts';

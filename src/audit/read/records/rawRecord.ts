@@ -1,5 +1,5 @@
+import type { Place, Severity } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
-import type { Place, Severity } from '../../model/report.ts';
 
 /** Something odd about a cell of a record. */
 export interface RecordRemark extends Place {

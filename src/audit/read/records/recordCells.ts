@@ -1,7 +1,7 @@
+import { cellText, isBlank } from '../../../cells/cell.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { readNumber } from '../../../cells/number.ts';
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, cellText, isBlank } from '../tables/found.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { RecordRemark } from './rawRecord.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 

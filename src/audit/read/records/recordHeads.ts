@@ -1,7 +1,7 @@
+import { isBlank } from '../../../cells/cell.ts';
 import { readNumber } from '../../../cells/number.ts';
-import type { Sheet } from '../../../cells/sheet.ts';
-import type { Tables } from '../../judge/channel/context.ts';
-import { cellAt, type FoundTable, isBlank, stretchesOf } from '../tables/found.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
+import { type FoundTable, stretchesOf, type Tables } from '../tables/found.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 import { isUnbroken, recordParts, spanOf } from '../tables/recordParts.ts';
 import { recordRowsInSteps } from '../tables/recordRows.ts';

@@ -1,4 +1,4 @@
-import type { Problem } from '../../model/report.ts';
+import type { Problem } from '../../model/findings.ts';
 import type { RecordBook } from './rawRecord.ts';
 
 /** What is to be said about records that belongs to no channel: records of tags that the channel list has not. */

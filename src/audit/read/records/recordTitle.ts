@@ -1,5 +1,5 @@
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, cellText, isBlank } from '../tables/found.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { headerKey } from '../tables/header.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { isProbeWord, isTagWord, labelledTag, longestTitle, namedTag } from '../tables/titleWords.ts';

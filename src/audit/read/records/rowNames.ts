@@ -1,13 +1,22 @@
 import { columnLetters } from '../../../cells/address.ts';
-import type { Sheet } from '../../../cells/sheet.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import { cellAt } from '../tables/found.ts';
-import type { LongTable } from './longRecords.ts';
 import type { RecordRemark } from './rawRecord.ts';
 import { recordText } from './recordCells.ts';
-import { type RecordColumn, recordColumns } from '../tables/recordHeaders.ts';
+import { type RecordColumn, type RecordColumnId, recordColumns } from '../tables/recordHeaders.ts';
 import { isEmptyPoint } from '../tables/recordPoints.ts';
 import { seriesOf } from './series.ts';
+
+/** A table of records with a tag in every row. */
+export interface LongTable {
+  readonly sheet: Sheet;
+  readonly headerRow: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly columns: ReadonlyMap<RecordColumnId, RecordColumn>;
+  /** Of rows that name none. */
+  readonly series: string;
+}
 
 /** To which record a row of a long table belongs. */
 export interface RowName {

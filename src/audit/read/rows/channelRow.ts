@@ -1,3 +1,4 @@
+import type { Kind } from '../../model/kind.ts';
 import * as z from 'zod';
 import type { Direction } from '../../../method/axial/direction.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
@@ -5,7 +6,7 @@ import type { FoundTable } from '../tables/found.ts';
 import type { Complaint } from './complaint.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
-import { directionWords, kindWords, type Kind } from './words.ts';
+import { directionWords, kindWords } from './words.ts';
 
 /** One row of the channel list, in the units in which it was written. */
 export interface ChannelRow {

@@ -1,5 +1,5 @@
+import type { Finding, Severity } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { Finding, Severity } from '../../model/report.ts';
 import type { FoundTable } from '../tables/found.ts';
 
 /** What is wrong with one value of one row, before it is known where the finding will stand. */

@@ -1,6 +1,8 @@
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
 import type { Unit } from '../../../units/parse.ts';
-import { cellAt, cellText, isBlank, type FoundColumn, type ReadTable } from '../tables/found.ts';
+import { type FoundColumn, type ReadTable } from '../tables/found.ts';
 import type { ColumnSpec } from '../tables/vocabulary.ts';
 import type { Complaint } from './complaint.ts';
 import { readDate } from './date.ts';

@@ -1,15 +1,18 @@
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { parseUnit, type Dimension, type Unit } from '../../../units/parse.ts';
-import {
-  cellAt,
-  cellText,
-  isBlank,
-  type FoundColumn,
-  type ReadTable,
-  type UnitColumn,
-} from '../tables/found.ts';
+import { type FoundColumn, type ReadTable, type UnitColumn } from '../tables/found.ts';
 import { looksLikeUnit } from '../tables/header.ts';
-import type { ColumnSpec } from '../tables/vocabulary.ts';
+import type { ColumnSpec, TableKind } from '../tables/vocabulary.ts';
+
+/** A column whose numbers had no unit of their own and were taken in the unit of the setpoints. */
+export interface AssumedUnit {
+  readonly table: TableKind;
+  readonly column: string;
+  readonly unit: string;
+  readonly row: number;
+}
 
 /** The unit of one cell; `null` where nothing names one; or why it can't be told. */
 export type UnitRead = Unit | null | { readonly why: string };

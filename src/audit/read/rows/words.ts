@@ -1,10 +1,7 @@
+import type { Kind } from '../../model/kind.ts';
 import type { Detection } from '../../../units/parse.ts';
 import type { Direction } from '../../../method/axial/direction.ts';
 import { headerKey } from '../tables/header.ts';
-
-/** Kinds of channel that a rack has; see `method` for how each is evaluated. */
-export const kinds = ['radial', 'axial', 'velocity', 'acceleration', 'loop'] as const;
-export type Kind = (typeof kinds)[number];
 
 /** A closed list of words with what each is understood as. */
 export interface Words<T> {

@@ -1,9 +1,9 @@
+import type { TableMap } from '../../model/columnMap.ts';
 import type { Sheet, SheetTable, Workbook } from '../../../cells/sheet.ts';
 import { columnNumber } from '../../../cells/address.ts';
 import { headerKey } from './header.ts';
 import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from './headerRows.ts';
 import { finish } from '../../model/steps.ts';
-import type { TableMap } from './columnMap.ts';
 import { recordRowsInSteps } from './recordRows.ts';
 import { isResultSheet } from './resultSheet.ts';
 import type { TableKind } from './vocabulary.ts';

@@ -1,8 +1,9 @@
+import type { ColumnMap, TableMap } from '../../model/columnMap.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { AuditRefused } from '../../model/refused.ts';
 import { bounded, type ChosenHeader } from './bounded.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
-import { applyMap, type ColumnMap, type TableMap } from './columnMap.ts';
+import { applyMap } from './applyMap.ts';
 import type { FoundColumn, FoundTable } from './found.ts';
 import { quoteHeaders, type HeaderMatch } from './headerRows.ts';
 import { nothingFits, refuseSharedColumn, sheetNamed, twoFit } from './refusals.ts';

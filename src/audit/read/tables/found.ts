@@ -1,4 +1,3 @@
-import type { Cell, ErrorCell } from '../../../cells/cell.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
 import type { TableKind } from './vocabulary.ts';
@@ -77,27 +76,5 @@ export function stretchesOf({ headerRow, lastRow, skipped }: FoundTable): RowSpa
   return stretches;
 }
 
-/** The cell of a sheet at a row and column counted from 1; `null` where nothing stands. */
-export function cellAt(sheet: Sheet, row: number, column: number): Cell {
-  return sheet.rows[row - 1]?.[column - 1] ?? null;
-}
-
-/** Whether a cell holds nothing that a reader would see. */
-export function isBlank(cell: Cell): boolean {
-  return cell === null || (typeof cell === 'string' && cell.trim() === '');
-}
-
-/** A cell as a person would quote it. */
-export function cellText(cell: Cell): string {
-  if (cell === null) return '';
-  if (typeof cell !== 'object') return String(cell).trim();
-  if ('percent' in cell) return `${cell.percent} %`;
-  if ('day' in cell) return isoDate(cell.day);
-  return (cell satisfies ErrorCell).code;
-}
-
-/** The calendar date of a day counted from 1970-01-01, as `YYYY-MM-DD`. */
-export function isoDate(day: number): string {
-  const date = new Date(Math.floor(day) * 86_400_000);
-  return Number.isNaN(date.getTime()) ? '(no date)' : date.toISOString().slice(0, 10);
-}
+/** Both tables of one audit. */
+export type Tables = Readonly<Record<TableKind, FoundTable>>;

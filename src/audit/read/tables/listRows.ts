@@ -1,5 +1,5 @@
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, cellText, isBlank } from './found.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { HeaderMatch } from './headerRows.ts';
 import { isRecordWord } from './recordHeaders.ts';
 import { spanOf } from './recordParts.ts';

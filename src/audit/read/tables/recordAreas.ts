@@ -1,4 +1,6 @@
-import { cellAt, cellText, type RowSpan } from './found.ts';
+import { cellText } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
+import { type RowSpan } from './found.ts';
 import { isListRow, type ListRows } from './listRows.ts';
 import { goesOn, type Points, recordBelow, type RecordBelow, surelyRecordBelow } from './recordBelow.ts';
 import { recordTop } from './recordTop.ts';

@@ -1,5 +1,5 @@
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, cellText, isBlank } from './found.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { headerKey } from './header.ts';
 import { isText, type ListRows } from './listRows.ts';
 import { type RecordColumn, withUnitRow } from './recordHeaders.ts';

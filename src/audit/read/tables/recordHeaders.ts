@@ -1,6 +1,6 @@
-import type { Sheet } from '../../../cells/sheet.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { Dimension, Unit } from '../../../units/parse.ts';
-import { cellAt, cellText, isBlank } from './found.ts';
 import { headerKey, parseHeader } from './header.ts';
 import { tagWords } from './tagWords.ts';
 import { unitAlone } from './unitRow.ts';

@@ -1,5 +1,5 @@
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, isBlank } from './found.ts';
+import { isBlank } from '../../../cells/cell.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { mayHeadRecord, type RecordColumn, recordColumns } from './recordHeaders.ts';
 
 /**

@@ -1,6 +1,6 @@
+import { isBlank } from '../../../cells/cell.ts';
 import { readNumber } from '../../../cells/number.ts';
-import type { Sheet } from '../../../cells/sheet.ts';
-import { cellAt, isBlank } from './found.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { RecordColumn } from './recordHeaders.ts';
 
 /** Whether both cells of a point are empty. */

@@ -1,4 +1,5 @@
-import { cellAt, cellText, isBlank } from './found.ts';
+import { cellText, isBlank } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { isLabel, isText, type ListRows } from './listRows.ts';
 import type { RecordBelow } from './recordBelow.ts';
 import { isNumber } from './recordPoints.ts';

@@ -1,6 +1,7 @@
-import type { Cell } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
+import { type Cell, isBlank } from '../../../cells/cell.ts';
 import { parseUnit, type Unit } from '../../../units/parse.ts';
-import { cellAt, isBlank, type FoundColumn } from './found.ts';
+import { type FoundColumn } from './found.ts';
 import type { HeaderMatch } from './headerRows.ts';
 import { columnsOf } from './vocabulary.ts';
 

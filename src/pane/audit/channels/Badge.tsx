@@ -1,5 +1,5 @@
+import type { ThresholdVerdict } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
-import type { ThresholdVerdict } from '../../../audit/model/report.ts';
 import { verdictMarks, verdictNames } from '../auditWords.ts';
 
 /** A verdict as a word with a shape, so that its colour says nothing by itself. */

@@ -1,6 +1,7 @@
+import type { ThresholdResult } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
 import type { Policy } from '../../../audit/model/policy.ts';
-import type { ChannelResult, ThresholdResult } from '../../../audit/model/report.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { channelScene } from '../../drawing/channelScene.ts';
 import { RecordPart } from '../../drawing/record/RecordPart.tsx';

@@ -1,4 +1,5 @@
-import type { AsLeftResult, ChannelResult, Exposure, ThresholdResult } from '../../../audit/model/report.ts';
+import type { ThresholdResult } from '../../../audit/model/threshold.ts';
+import type { AsLeftResult, ChannelResult, Exposure } from '../../../audit/model/report.ts';
 import { amount, percent } from '../../../audit/model/wording.ts';
 import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
 import { interimLine } from './interimLine.ts';

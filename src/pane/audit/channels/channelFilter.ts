@@ -1,4 +1,5 @@
-import type { ChannelResult, ThresholdVerdict } from '../../../audit/model/report.ts';
+import type { ThresholdVerdict } from '../../../audit/model/threshold.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 
 export interface ChannelFilter {
   /** `null`: every verdict. */

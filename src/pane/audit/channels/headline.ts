@@ -1,5 +1,6 @@
+import type { Finding } from '../../../audit/model/findings.ts';
 import { worstThreshold } from '../../../audit/model/order.ts';
-import type { ChannelResult, Finding } from '../../../audit/model/report.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { amount, capital, percent } from '../../../audit/model/wording.ts';
 
 /** The worst of a channel in one short line for a list. */

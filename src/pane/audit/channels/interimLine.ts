@@ -1,4 +1,5 @@
-import type { ChannelResult, ThresholdResult } from '../../../audit/model/report.ts';
+import type { ThresholdResult } from '../../../audit/model/threshold.ts';
+import type { ChannelResult } from '../../../audit/model/report.ts';
 import { amount } from '../../../audit/model/wording.ts';
 
 /**

@@ -1,6 +1,6 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
 import { columnsOf } from '../../../audit/read/tables/vocabulary.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { CellLink } from '../../parts/CellLink.tsx';

@@ -1,5 +1,5 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
-import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { saysSomething } from './corrections.ts';
 import { columnWords } from './columnWords.ts';

@@ -1,5 +1,5 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
-import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
 import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Notice } from '../../parts/Notice.tsx';

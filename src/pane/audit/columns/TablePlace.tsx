@@ -1,6 +1,6 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import type { ColumnMap } from '../../../audit/read/tables/columnMap.ts';
 import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { shownText } from '../../parts/shownText.ts';

@@ -1,4 +1,4 @@
-import type { ColumnMap, TableMap } from '../../../audit/read/tables/columnMap.ts';
+import type { ColumnMap, TableMap } from '../../../audit/model/columnMap.ts';
 import { headerKey } from '../../../audit/read/tables/header.ts';
 import type { TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import type { ColumnUnderstood, TableUnderstood } from './understood.ts';

@@ -1,7 +1,8 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { AuditRefused } from '../../../audit/model/refused.ts';
-import { applyMap, type ColumnMap } from '../../../audit/read/tables/columnMap.ts';
+import { applyMap } from '../../../audit/read/tables/applyMap.ts';
 import { findTables } from '../../../audit/read/tables/findTables.ts';
 import type { FoundColumn } from '../../../audit/read/tables/found.ts';
 import {

@@ -1,5 +1,6 @@
+import { verdicts, type ThresholdVerdict } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
-import { verdicts, type Summary, type ThresholdVerdict } from '../../../audit/model/report.ts';
+import { type Summary } from '../../../audit/model/report.ts';
 import { auditWords, verdictMarks, verdictNames } from '../auditWords.ts';
 
 interface CountsProps {

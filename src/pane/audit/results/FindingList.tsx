@@ -1,5 +1,5 @@
+import type { Finding } from '../../../audit/model/findings.ts';
 import type { JSX } from 'preact';
-import type { Finding } from '../../../audit/model/report.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';

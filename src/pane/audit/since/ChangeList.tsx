@@ -1,5 +1,5 @@
+import type { Severity } from '../../../audit/model/findings.ts';
 import type { JSX } from 'preact';
-import type { Severity } from '../../../audit/model/report.ts';
 import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../../../audit/model/since.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList, atOnce } from '../../parts/LongList.tsx';

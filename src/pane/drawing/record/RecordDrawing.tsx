@@ -1,3 +1,4 @@
+import { recordInWords } from './recordInWords.ts';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { RecordResult } from '../../../audit/model/report.ts';
@@ -8,7 +9,7 @@ import { lesserHeight, panelEdges, panelGap, panelHead, voltsHeight } from './pa
 import { positionOn } from './positionOn.ts';
 import { RecordLegend } from './RecordLegend.tsx';
 import type { RecordScene } from './recordScene.ts';
-import { recordInWords, recordWords } from './recordWords.ts';
+import { recordWords } from './recordWords.ts';
 
 /** A calibration record in three panels over its gaps: volts, deviation from the straight line, sensitivity of each step. */
 export function RecordDrawing({ scene, result }: { scene: RecordScene; result: RecordResult }): JSX.Element {

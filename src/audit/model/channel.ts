@@ -1,4 +1,5 @@
 import type { Kind } from './kind.ts';
+import type { NotJudged } from './threshold.ts';
 import type { Direction } from '../../method/axial/direction.ts';
 import type { Detection, Unit } from '../../units/parse.ts';
 
@@ -16,9 +17,8 @@ export interface Channel {
   readonly measured: number;
   /** Units of displacement per volt, at a sensitivity of 1 `sensitivityUnit`: 1000 for mV/mil and mil. */
   readonly unitsPerVolt: number;
-  /** Expanded, as a fraction of `measured`. */
+  /** Expanded at the policy's coverage factor, as a fraction of `measured`. */
   readonly uncertainty: number | null;
-  readonly coverage: number;
   readonly alert: number | null;
   readonly danger: number | null;
   /** Negative, as positions are counted. */
@@ -52,4 +52,6 @@ export interface Channel {
   readonly recordReach: number | null;
   /** `null`: it can't be told. */
   readonly bypass: boolean | null;
+  /** Levels that are given but can't be compared with the setpoints. */
+  readonly notCompared: readonly NotJudged[];
 }

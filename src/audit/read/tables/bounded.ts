@@ -46,7 +46,7 @@ export function bounded(chosen: ChosenHeader, other: ChosenHeader, all: readonly
     columns: units ?? match.columns,
     unitColumns: match.unitColumns,
     skipped,
-    ignored: match.ignored,
+    unread: match.unread,
   };
 }
 

@@ -5,7 +5,7 @@ import { bounded, type ChosenHeader } from './bounded.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
 import { applyMap } from './applyMap.ts';
 import type { FoundColumn, FoundTable } from './found.ts';
-import { quoteHeaders, type HeaderMatch } from './headerRows.ts';
+import { quoteHeaders, withColumnsOfOther, type HeaderMatch } from './headerRows.ts';
 import { nothingFits, refuseSharedColumn, sheetNamed, twoFit } from './refusals.ts';
 import type { TableKind } from './vocabulary.ts';
 
@@ -16,8 +16,13 @@ import type { TableKind } from './vocabulary.ts';
  */
 export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<TableKind, FoundTable> {
   const all = candidateHeaders(workbook);
-  const channels = choose('channels', workbook, all, map);
-  const settings = choose('settings', workbook, all, map);
+  const own = {
+    channels: choose('channels', workbook, all, map),
+    settings: choose('settings', workbook, all, map),
+  };
+  const [channels, settings] = isOneRow(own.channels, own.settings)
+    ? [own.channels, own.settings]
+    : [withOther(own.channels), withOther(own.settings)];
   const found = {
     channels: bounded(channels, settings, all),
     settings: bounded(settings, channels, all),
@@ -53,14 +58,32 @@ function choose(
   const repeats = others.filter((other) => other.sheet === first.sheet && sameColumns(first, other));
   const rivals = others.filter((other) => !repeats.includes(other));
   if (rivals.length > 0) throw new AuditRefused(twoFit(kind, [first, ...rivals]));
-  const [clash] = first.clashes;
-  if (clash) {
-    throw new AuditRefused(
-      `Sheet '${first.sheet.name}', row ${first.row}: several columns could be '${clash.name}': ${quoteHeaders(clash.headers)}. ` +
-        `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(first.headers)}.`,
-    );
-  }
+  refuseClash(first);
   return { match: first, repeats: new Set(repeats.map((repeat) => repeat.row)) };
+}
+
+/** Whether both tables are one: the same header row and the same tags. */
+function isOneRow({ match: one }: ChosenHeader, { match: other }: ChosenHeader): boolean {
+  return (
+    one.sheet === other.sheet &&
+    one.row === other.row &&
+    one.columns.get('tag')?.column === other.columns.get('tag')?.column
+  );
+}
+
+/** A table with the columns of the other kind that stand in it. */
+function withOther({ match, repeats }: ChosenHeader): ChosenHeader {
+  const both = withColumnsOfOther(match);
+  refuseClash(both);
+  return { match: both, repeats };
+}
+
+function refuseClash({ sheet, row, headers, clashes: [clash] }: HeaderMatch): void {
+  if (!clash) return;
+  throw new AuditRefused(
+    `Sheet '${sheet.name}', row ${row}: several columns could be '${clash.name}': ${quoteHeaders(clash.headers)}. ` +
+      `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(headers)}.`,
+  );
 }
 
 function refuseEmptyRow(

@@ -12,6 +12,8 @@ export function headerKey(text: string): string {
 export interface Header {
   /** The header as it stands in the sheet, on one line. */
   readonly text: string;
+  /** The header without what stands in brackets. */
+  readonly name: string;
   /** Key of the whole header without what stands in brackets. */
   readonly key: string;
   readonly unit?: Unit;
@@ -49,9 +51,11 @@ export function parseHeader(cell: string, isName: (key: string) => boolean): Hea
     return ' ';
   });
   const key = headerKey(name);
-  if (coverage !== undefined) return { text, key, remarks, coverage, ...(unit ? { unit } : {}) };
-  if (unit) return { text, key, unit, remarks };
-  return trailingUnit(text, name, remarks, isName) ?? { text, key, remarks };
+  const plain = name.replace(/\s+/gu, ' ').trim();
+  if (coverage !== undefined)
+    return { text, name: plain, key, remarks, coverage, ...(unit ? { unit } : {}) };
+  if (unit) return { text, name: plain, key, unit, remarks };
+  return trailingUnit(text, plain, remarks, isName) ?? { text, name: plain, key, remarks };
 }
 
 function trailingUnit(
@@ -63,9 +67,10 @@ function trailingUnit(
   if (isName(headerKey(name))) return undefined;
   const words = name.trim().split(/[\s,;:]+/u);
   for (let cut = words.length - 1; cut > 0; cut--) {
-    const key = headerKey(words.slice(0, cut).join(' '));
+    const stem = words.slice(0, cut).join(' ');
+    const key = headerKey(stem);
     const unit = isName(key) ? parseUnit(words.slice(cut).join(' ')) : undefined;
-    if (unit) return { text, key, unit, remarks };
+    if (unit) return { text, name: stem, key, unit, remarks };
   }
   return undefined;
 }

@@ -1,0 +1,290 @@
+import { probabilityLaterOf } from '../../../method/decision/probabilityLater.ts';
+import { toPanelStep } from '../../../method/roundToEarlySide.ts';
+import { axialIndicated } from '../../../method/axial/indicated.ts';
+import { indicated } from '../../../method/vibration/indicated.ts';
+import type { Channel } from '../../model/channel.ts';
+import { rank } from '../../model/order.ts';
+import type { Policy } from '../../model/policy.ts';
+import {
+  evidenceNames,
+  trips,
+  type BeyondLimit,
+  type NotJudged,
+  type Obstacle,
+  type ThresholdName,
+  type ThresholdResult,
+} from '../../model/threshold.ts';
+import { timing, type Timing } from '../evaluate/timing.ts';
+import { zonesOf } from '../evaluate/zones.ts';
+import { axialLine } from './axialLine.ts';
+import { curveLine, type MeasuredCurve } from './curveLine.ts';
+import { known, type Asked, type Line } from './line.ts';
+import { linearReachOf, vibrationLine } from './vibrationLine.ts';
+
+/** All there is to judge a channel by, as it stands at one time: as found, or as left. */
+export interface Evidence {
+  /** With the listed sensitivity as `measured`. */
+  readonly channel: Channel;
+  readonly curve: MeasuredCurve | null;
+  /** By a check with a known vibration: its sensitivity in the channel's unit, its uncertainty as a fraction. */
+  readonly vibration: { readonly sensitivity: number; readonly uncertainty: number | null } | null;
+  /** What keeps every threshold from being better than incomplete. */
+  readonly obstacles: readonly Obstacle[];
+}
+
+const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
+
+/** The setpoint of a threshold in the channel's unit; `null` where there is none. */
+export function setpointOf(channel: Channel, name: ThresholdName): number | null {
+  switch (name) {
+    case 'alert':
+      return channel.alert;
+    case 'danger':
+      return channel.danger;
+    case 'counter alert':
+      return channel.counterAlert;
+    case 'counter danger':
+      return channel.counterDanger;
+  }
+}
+
+/**
+ * Every threshold of a channel: alert and danger, the counter-direction ones that are given, and, where the set-point
+ * multiplier is above 1, each of them once more with it.
+ */
+export function judgeThresholds(evidence: Evidence, policy: Policy): ThresholdResult[] {
+  const { channel } = evidence;
+  const judged: ThresholdResult[] = [];
+  for (const name of inOrder) {
+    const setpoint = setpointOf(channel, name);
+    if (setpoint !== null) judged.push(judge(evidence, policy, { name, setpoint, multiplier: 1 }));
+    else if (name === 'alert' || name === 'danger')
+      judged.push(incompleteThreshold(name, null, ['a setpoint is missing']));
+  }
+  if (channel.multiplier <= 1) return judged;
+  for (const name of inOrder) {
+    const setpoint = setpointOf(channel, name);
+    if (setpoint !== null)
+      judged.push(judge(evidence, policy, { name, setpoint, multiplier: channel.multiplier }));
+  }
+  return judged;
+}
+
+/** One threshold by all its lines of evidence: the worst of them governs, and of equals the one that acts latest. */
+function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResult {
+  const { channel, obstacles } = evidence;
+  const { name, setpoint, multiplier } = asked;
+  const lines = linesOf(evidence, policy, asked);
+  const governing = governingLine(lines);
+  const { effective, uncertainty } = governing;
+  const intended = multiplier * setpoint;
+  const late = effective === null ? null : Math.sign(setpoint) * (effective - intended) + 0;
+  const verdict =
+    obstacles.length > 0 && rank(governing.verdict) > rank('incomplete') ? 'incomplete' : governing.verdict;
+  const zones =
+    effective === null ? { zone: null, intendedZone: null } : zonesOf(channel, intended, effective);
+  const reading = readingAt(channel, asked, verdict === 'unreachable', lines);
+  const times: Timing = timing(channel, name, intended, effective, reading.real);
+  const panel = panelOf(channel, asked, lines);
+  return {
+    name,
+    setpoint,
+    multiplier,
+    effective,
+    low: governing.low,
+    high: governing.high,
+    shift: late,
+    shiftFraction: late === null ? null : late / Math.abs(intended),
+    verdict,
+    governedBy: governing.by,
+    lines: lines.map(({ by, effective: own, low, high, verdict: said, why, panel: shown }) => ({
+      by,
+      effective: own,
+      low,
+      high,
+      verdict: said,
+      why,
+      panel: shown,
+    })),
+    unreachable: [...new Set(lines.flatMap(({ reasons }) => reasons))],
+    obstacles,
+    notJudged: notJudged(evidence, policy, name),
+    change: null,
+    indicatedAtSetpoint: indicatedAt(channel, setpoint),
+    panel,
+    interimSetpoint:
+      verdict === 'late' && multiplier === 1 ? interimOf(setpoint, panel, lines) : null,
+    beyondLimit: trips(name) && multiplier === 1 ? beyondLimit(channel, policy, setpoint, lines) : null,
+    probabilityBeyondLimit:
+      trips(name) && channel.limit !== null && uncertainty !== null && effective !== null
+        ? known(
+            probabilityLaterOf(Math.abs(effective), channel.limit, 1, uncertainty, policy.coverage),
+          )
+        : null,
+    alreadyThere: reading.alreadyThere,
+    ...zones,
+    ...times,
+  };
+}
+
+function linesOf({ channel, curve, vibration }: Evidence, policy: Policy, asked: Asked): Line[] {
+  const line = channel.kind === 'axial' ? axialLine : vibrationLine;
+  const lines = [line('listed sensitivity', channel, policy, asked)];
+  if (curve && canUseCurve(channel)) lines.push(curveLine(curve, channel, policy, asked));
+  if (vibration) {
+    const { sensitivity, uncertainty } = vibration;
+    const other = { ...channel, measured: sensitivity, uncertainty };
+    lines.push(line('known vibration', other, policy, asked));
+  }
+  return lines;
+}
+
+/** Positions are read off a curve from the zero voltages, swings about the gap voltage. */
+function canUseCurve({ kind, zeroConfigured, zeroMeasured, direction, gapVoltage }: Channel): boolean {
+  if (kind !== 'axial') return gapVoltage !== null;
+  return zeroConfigured !== null && zeroMeasured !== null && direction !== null;
+}
+
+function governingLine(lines: readonly Line[]): Line {
+  const [first, ...others] = lines;
+  if (!first) throw new Error('a threshold without a line of evidence');
+  return others.reduce((worst, line) => (isWorse(line, worst) ? line : worst), first);
+}
+
+/** A worse verdict, or the same one with a later threshold; one that can't be shown to act is the latest. */
+function isWorse(line: Line, than: Line): boolean {
+  const by = rank(line.verdict) - rank(than.verdict);
+  if (by !== 0) return by < 0;
+  return lateness(line) > lateness(than);
+}
+
+function lateness({ effective }: Line): number {
+  return effective === null ? Infinity : Math.abs(effective);
+}
+
+/** The least reading of all lines, at the monitor's step, and never above what it can show. */
+function panelOf(channel: Channel, { setpoint }: Asked, lines: readonly Line[]): number | null {
+  const sign = Math.sign(setpoint);
+  const shown = lines.map(({ panel }) => (panel === null ? NaN : sign * panel));
+  const least = Math.min(...shown, channel.fullScale ?? Infinity);
+  const stepped = toPanelStep(least, channel.resolution);
+  return stepped > 0 ? sign * stepped : null;
+}
+
+/** The panel level as a setpoint: never above the present one, and none where a line of evidence can't show it to act. */
+function interimOf(setpoint: number, panel: number | null, lines: readonly Line[]): number | null {
+  if (panel === null || lines.some(({ effective }) => effective === null)) return null;
+  return Math.abs(panel) > Math.abs(setpoint) ? null : panel;
+}
+
+function beyondLimit(
+  { limit }: Channel,
+  { rule }: Policy,
+  setpoint: number,
+  lines: readonly Line[],
+): BeyondLimit | null {
+  if (limit === null) return null;
+  const acting = lines.filter(({ effective }) => effective !== null);
+  if (acting.length === 0) return null;
+  if (acting.some(({ effective }) => Math.abs(effective ?? 0) > limit)) return 'yes';
+  return rule === 'guarded' && acting.some((line) => latest(line, setpoint) > limit) ? 'may' : 'no';
+}
+
+/** The upper end of where a line puts a threshold, away from zero; infinite where it can't be shown to act there. */
+function latest({ effective, low, high, uncertainty }: Line, setpoint: number): number {
+  if (uncertainty === null) return Math.abs(effective ?? Infinity);
+  return Math.abs((setpoint < 0 ? low : high) ?? Infinity);
+}
+
+/** What the shaft really does at the present reading, by the line that puts it farthest, and whether it is past what was meant. */
+function readingAt(
+  channel: Channel,
+  { setpoint, multiplier }: Asked,
+  cannotAct: boolean,
+  lines: readonly Line[],
+): { real: number | null; alreadyThere: boolean | null } {
+  const { reading, bypass } = channel;
+  if (reading === null) return { real: null, alreadyThere: null };
+  const sign = Math.sign(setpoint);
+  const farthest = Math.max(
+    ...lines.map(({ realAt }) => sign * realAt(reading)).filter((real) => Number.isFinite(real)),
+  );
+  if (!Number.isFinite(farthest)) return { real: null, alreadyThere: null };
+  const silent = bypass !== false || cannotAct || sign * reading < sign * multiplier * setpoint;
+  return { real: sign * farthest, alreadyThere: silent && farthest >= sign * multiplier * setpoint };
+}
+
+function indicatedAt(channel: Channel, setpoint: number): number | null {
+  const { kind, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
+  if (kind !== 'axial') return known(indicated(setpoint, configured, measured));
+  if (zeroConfigured === null || zeroMeasured === null) return null;
+  const perUnit = 1000 / unitsPerVolt;
+  return known(
+    axialIndicated(
+      setpoint,
+      configured * perUnit,
+      measured * perUnit,
+      zeroConfigured,
+      zeroMeasured,
+      direction ?? 'toward',
+    ),
+  );
+}
+
+/** What was not looked at because its evidence, which is no more than useful, is not given. */
+function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): NotJudged[] {
+  const { channel, curve } = evidence;
+  const missing: NotJudged[] = [...channel.notCompared];
+  if (channel.kind === 'radial' && linearReachOf(channel, policy) === null) missing.push('reach');
+  if (channel.uncertainty === null && policy.rule === 'guarded') missing.push('uncertainty');
+  if (curve && !canUseCurve(channel)) missing.push('curve');
+  if (trips(name) && channel.limit === null && !missing.includes('limit')) missing.push('limit');
+  if (channel.fullScale === null && !missing.includes('full scale')) missing.push('full scale');
+  return missing;
+}
+
+/** A threshold of which nothing can be worked out. */
+export function incompleteThreshold(
+  name: ThresholdName,
+  setpoint: number | null,
+  obstacles: readonly Obstacle[],
+): ThresholdResult {
+  return {
+    name,
+    setpoint,
+    multiplier: 1,
+    effective: null,
+    low: null,
+    high: null,
+    shift: null,
+    shiftFraction: null,
+    verdict: 'incomplete',
+    governedBy: null,
+    lines: [],
+    unreachable: [],
+    obstacles,
+    notJudged: [],
+    change: null,
+    indicatedAtSetpoint: null,
+    panel: null,
+    interimSetpoint: null,
+    beyondLimit: null,
+    probabilityBeyondLimit: null,
+    alreadyThere: null,
+    zone: null,
+    intendedZone: null,
+    daysLate: null,
+    daysToGo: null,
+    levelAtTrip: null,
+    headroom: null,
+  };
+}
+
+/** The lines of evidence of a threshold that disagree: the earliest and the latest, where one is within and another is not. */
+export function disagreeing({ lines }: Pick<ThresholdResult, 'lines'>): ThresholdResult['lines'] {
+  const verdictsSaid = new Set(lines.map(({ verdict }) => verdict));
+  if (lines.length < 2 || verdictsSaid.size < 2) return [];
+  return lines.toSorted(
+    (one, other) => evidenceNames.indexOf(one.by) - evidenceNames.indexOf(other.by),
+  );
+}

@@ -1,9 +1,20 @@
 import type { Cell } from './cell.ts';
 import type { Sheet } from './sheet.ts';
 
+/** Why a cell is no number. */
+export type NotANumber =
+  | 'yes or no'
+  | 'date'
+  | 'spreadsheet error'
+  | 'no stored result'
+  | 'decimal or thousands'
+  | 'no number'
+  | 'too large';
+
 /** What a cell says as a number. `percent`: it was shown with a percent sign, and `value` is the number before the sign. */
 export type NumberRead =
-  { readonly value: number; readonly asText: boolean; readonly percent: boolean } | { readonly why: string };
+  | { readonly value: number; readonly asText: boolean; readonly percent: boolean }
+  | { readonly why: NotANumber };
 
 const plain = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
 const withComma = /^[+-]?\d*,\d+$/u;
@@ -15,12 +26,10 @@ const withComma = /^[+-]?\d*,\d+$/u;
 export function readNumber(cell: Exclude<Cell, null>, plainText: Sheet['plainText']): NumberRead {
   if (typeof cell === 'number') return { value: cell, asText: false, percent: false };
   if (typeof cell === 'string') return readText(cell, plainText);
-  if (typeof cell === 'boolean') return { why: 'is yes/no, not a number' };
+  if (typeof cell === 'boolean') return { why: 'yes or no' };
   if ('percent' in cell) return { value: cell.percent, asText: false, percent: true };
-  if ('day' in cell) return { why: 'is a date, not a number' };
-  return {
-    why: cell.code.startsWith('#') ? 'is a spreadsheet error' : 'is a formula without a stored result',
-  };
+  if ('day' in cell) return { why: 'date' };
+  return { why: cell.code.startsWith('#') ? 'spreadsheet error' : 'no stored result' };
 }
 
 function readText(text: string, plainText: Sheet['plainText']): NumberRead {
@@ -38,11 +47,11 @@ function readText(text: string, plainText: Sheet['plainText']): NumberRead {
     const grouped = /^[+-]?[1-9]\d{0,2},\d{3}$/u.test(digits);
     if (plainText?.decimal === ',' || (!plainText && !grouped))
       return finite(Number(digits.replace(',', '.')), asText, percent);
-    return { why: 'may be a decimal comma or a thousands comma' };
+    return { why: 'decimal or thousands' };
   }
-  return { why: 'is not a number' };
+  return { why: 'no number' };
 }
 
 function finite(value: number, asText: boolean, percent: boolean): NumberRead {
-  return Number.isFinite(value) ? { value, asText, percent } : { why: 'is too large for a number' };
+  return Number.isFinite(value) ? { value, asText, percent } : { why: 'too large' };
 }

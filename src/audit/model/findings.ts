@@ -48,6 +48,14 @@ export function factOfThreshold<R extends RuleId>(
   return { rule, severity, threshold: name, multiplier, values } as unknown as Fact;
 }
 
+/** A fact at its place. */
+export function factAt(
+  { sheet, row, column }: Place,
+  { rule, severity, threshold, multiplier, values }: Fact,
+): PlacedFact {
+  return { rule, severity, threshold, multiplier, values, sheet, row, column } as PlacedFact;
+}
+
 /** A fact as the report shows it: with its sentence, and its rule named after the threshold that it is about. */
 export interface Finding extends Place {
   /** Name of the rule that found it, stable from version to version; begins with the threshold: `danger-late`. */

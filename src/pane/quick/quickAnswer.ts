@@ -1,5 +1,6 @@
 import { defaultPolicy } from '../../audit/model/policy.ts';
 import { amount, capital, percent, rounded } from '../../audit/model/wording.ts';
+import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
 import { band } from '../../method/decision/band.ts';
 import { decide, type Verdict } from '../../method/decision/verdict.ts';
@@ -44,7 +45,7 @@ export function readQuick(state: QuickState): QuickReading {
     if (text === '') return null;
     const read = readNumber(text, undefined);
     if ('why' in read) {
-      complaints[field] = quickWords.notNumber(read.why);
+      complaints[field] = quickWords.notNumber(notANumber[read.why]);
       return null;
     }
     if (field === 'uncertainty') {

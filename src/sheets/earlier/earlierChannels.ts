@@ -7,6 +7,7 @@ import {
 import { isoDate } from '../../cells/cell.ts';
 import { channelVerdict } from '../../audit/model/order.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import { notADate } from '../../audit/advise/messages/reasons.ts';
 import { readDate } from '../../audit/read/rows/date.ts';
 import type { Quantity } from '../../audit/model/quantities.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../../audit/model/snapshot.ts';
@@ -96,7 +97,7 @@ function dayIn(cells: ResultCells, row: number): string | null {
   cells.remark(
     row,
     'calibratedOn',
-    `'${text.slice(0, 60)}' ${read.why}; write the day as year-month-day, such as 2025-03-14.`,
+    `'${text.slice(0, 60)}' ${notADate[read.why]}; write the day as year-month-day, such as 2025-03-14.`,
   );
   return null;
 }

@@ -1,4 +1,5 @@
 import { cellText, isBlank } from '../../cells/cell.ts';
+import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
 import type { EarlierRemark } from '../../audit/model/snapshot.ts';
 import { columnLetters } from '../../cells/address.ts';
@@ -36,7 +37,7 @@ export function resultCells(sheet: Sheet, remarks: EarlierRemark[]): ResultCells
     if (cell === null || isBlank(cell)) return null;
     const read = readNumber(cell, undefined);
     if ('value' in read) return read.percent ? read.value / 100 : read.value;
-    const message = `'${header}': '${cellText(cell).slice(0, 60)}' ${read.why}, so it was not compared. Restore the sheet, or audit the earlier workbook anew.`;
+    const message = `'${header}': '${cellText(cell).slice(0, 60)}' ${notANumber[read.why]}, so it was not compared. Restore the sheet, or audit the earlier workbook anew.`;
     remarks.push({ sheet: sheet.name, row, column: columnLetters(column), message });
     return null;
   };

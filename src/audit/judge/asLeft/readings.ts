@@ -1,6 +1,7 @@
+import { factOf } from '../../model/findings.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { Complaints } from '../evaluate/complaints.ts';
+import type { Diagnostics } from '../evaluate/diagnostics.ts';
 import { uncertaintyOf } from '../evaluate/uncertainty.ts';
 import { gapVoltageOf } from '../evaluate/voltages.ts';
 import type { Say } from '../findings/rule.ts';
@@ -33,11 +34,11 @@ export function hasAsLeft(row: ChannelRow, record: Usable | undefined): boolean 
     row.asLeftSensitivity !== null ||
     row.asLeftGapVoltage !== null ||
     row.asLeftUncertainty !== null ||
-    row.complaints.some(isDecisive)
+    row.diagnostics.some(isDecisive)
   );
 }
 
-function isDecisive({ column, severity }: ChannelRow['complaints'][number]): boolean {
+function isDecisive({ column, severity }: ChannelRow['diagnostics'][number]): boolean {
   return severity !== 'note' && decisive.has(column);
 }
 
@@ -52,28 +53,23 @@ export function asLeftReadings(
   policy: Policy,
   say: Say,
 ): AsLeftReadings | null {
-  let spoilt = row.complaints.some(isDecisive);
-  const complaints: Pick<Complaints, 'add'> = {
-    add(table, column, rule, message) {
-      spoilt ||= decisive.has(column);
-      say({ table, column, rule, severity: 'warning', message });
+  let invalid = row.diagnostics.some(isDecisive);
+  const diagnostics: Pick<Diagnostics, 'add'> = {
+    add(table, column, rule, values) {
+      invalid ||= decisive.has(column);
+      say({ ...factOf(rule, 'warning', values), table, column });
       return null;
     },
   };
-  const gapVoltage = gapVoltageOf(row.asLeftGapVoltage, 'asLeftGapVoltage', policy, complaints);
-  const average = spoilt ? null : averageAsLeft(record, row, channel, policy);
-  const given = spoilt ? null : (row.asLeftSensitivity ?? average);
-  const sensitivity = given && inChannelUnit(given, channel, complaints);
-  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', complaints);
-  if (sensitivity === null || spoilt) {
-    const why = spoilt ? 'a value among them can’t be used' : 'no sensitivity was read as left';
-    say({
-      table: 'channels',
-      column: 'asLeftSensitivity',
-      rule: 'as-left-not-judged',
-      severity: 'warning',
-      message: `The as-left readings were not judged: ${why}, so where the thresholds act since the correction is not known. Enter the as-left sensitivity with its unit.`,
-    });
+  const gapVoltage = gapVoltageOf(row.asLeftGapVoltage, 'asLeftGapVoltage', policy, diagnostics);
+  const average = invalid ? null : averageAsLeft(record, row, channel, policy);
+  const given = invalid ? null : (row.asLeftSensitivity ?? average);
+  const sensitivity = given && inChannelUnit(given, channel, diagnostics);
+  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', diagnostics);
+  if (sensitivity === null || invalid) {
+    const why = invalid ? 'value unusable' : 'no sensitivity';
+    const fact = factOf('as-left-not-judged', 'warning', { why });
+    say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
     return null;
   }
   if (record && average) {
@@ -92,16 +88,18 @@ export function asLeftReadings(
 function inChannelUnit(
   { value, unit }: Amount,
   { sensitivityUnit }: Channel,
-  complaints: Pick<Complaints, 'add'>,
+  diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   const at = ['channels', 'asLeftSensitivity'] as const;
   if (!unit) {
-    const message =
-      'The unit of the as-left sensitivity is missing; write it in brackets in the header, such as (mV/mil), or in a unit column.';
-    return complaints.add(...at, 'unit-missing', message);
+    return diagnostics.add(...at, 'unit-missing', { what: 'as-left sensitivity', example: 'mV/mil' });
   }
   const converted = convert(value, unit, sensitivityUnit);
   if (Number.isFinite(converted)) return converted;
-  const message = `The as-left sensitivity is in ${unit.text} and the configured one in ${sensitivityUnit.text}; these can't be compared. Correct the unit.`;
-  return complaints.add(...at, 'unit-does-not-fit', message);
+  return diagnostics.add(...at, 'unit-does-not-fit', {
+    kind: 'sensitivities',
+    which: 'as-left',
+    unit: unit.text,
+    configuredUnit: sensitivityUnit.text,
+  });
 }

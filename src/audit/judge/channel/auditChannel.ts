@@ -1,4 +1,4 @@
-import type { Finding } from '../../model/findings.ts';
+import { factOf, type Finding, type PlacedFact } from '../../model/findings.ts';
 import { sensitivityError } from '../../../method/vibration/sensitivityError.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { judgeAsLeft } from '../asLeft/judgeAsLeft.ts';
@@ -20,8 +20,8 @@ import { averageOf } from '../records/evaluateRecord.ts';
 import { inputsOf, sensitivityOf } from './inputs.ts';
 import { channelVerdict } from '../../model/order.ts';
 import type { RecordResult } from '../../model/report.ts';
-import { amount } from '../../model/wording.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import { problemAt } from '../../read/join/problems.ts';
 import { cellOf, placed } from '../../read/rows/complaint.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { isSameTable, type FoundTable, type Tables } from '../../read/tables/found.ts';
@@ -36,12 +36,10 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   const rows = { channels: row.row, settings: settings.row };
   const found = context.records.byTag.get(tagKey(row.tag));
   const chosen = recordsOf(found);
-  const findings: Finding[] = [];
+  const findings: (PlacedFact | Finding)[] = [];
   const completed = withRecord(row, chosen, context, findings);
-  const { channel: assembled, complaints } = assemble(completed, settings, policy, context.assume);
-  for (const complaint of complaints) {
-    findings.push(placed(tables[complaint.table], rows[complaint.table], complaint));
-  }
+  const { channel: assembled, diagnostics } = assemble(completed, settings, policy, context.assume);
+  for (const one of diagnostics) findings.push(placed(tables[one.table], rows[one.table], one));
   hiddenRow(tables.channels, row.row, findings);
   if (!isSameTable(tables.channels, tables.settings)) hiddenRow(tables.settings, settings.row, findings);
   const say: Say = (statement) => {
@@ -102,12 +100,9 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
 }
 
 const asLeftOfUnusable: Parameters<Say>[0] = {
+  ...factOf('as-left-not-judged', 'warning', { why: 'found unusable' }),
   table: 'channels',
   column: 'asLeftSensitivity',
-  rule: 'as-left-not-judged',
-  severity: 'warning',
-  message:
-    'The as-left readings were not judged, because what was found can’t be audited. Complete the row first.',
 };
 
 /** How the channel's sensitivity drifts, by the readings that there are of it. */
@@ -138,35 +133,29 @@ function withRecord(
   row: ChannelRow,
   chosen: Chosen | undefined,
   { tables, policy }: Context,
-  findings: Finding[],
+  findings: (PlacedFact | Finding)[],
 ): ChannelRow {
-  const complained = row.complaints.some(({ column }) => column === 'measured');
-  if (row.measured || complained || !chosen?.used || chosen.used.raw.series === asLeft) return row;
+  const told = row.diagnostics.some(({ column }) => column === 'measured');
+  if (row.measured || told || !chosen?.used || chosen.used.raw.series === asLeft) return row;
   if (row.kind !== 'radial' && row.kind !== 'axial') return row;
   const zero = row.kind === 'axial' ? row.zeroMeasured : null;
   const measured = averageOf(chosen.used, inUnit(row.gapVoltage ?? zero, fixed.volt), policy);
   if (!measured) return row;
-  const message = `The channel list has no measured sensitivity; the average of its calibration record in row ${chosen.used.raw.row} of sheet '${chosen.used.raw.sheet}', ${amount(measured.value, measured.unit.text)}, was used.`;
-  const complaint = {
-    rule: 'sensitivity-from-record',
-    severity: 'note',
-    message,
-    column: 'measured',
-  } as const;
-  findings.push(placed(tables.channels, row.row, complaint));
+  const { sheet, row: recordRow } = chosen.used.raw;
+  const values = { sheet, row: recordRow, value: measured.value, unit: measured.unit.text };
+  findings.push(problemAt(tables.channels, row.row, 'measured', 'sensitivity-from-record', 'note', values));
   return { ...row, measured };
 }
 
 /** A channel that can't be joined with settings: incomplete, for the reason given. */
-export function unjoined(row: ChannelRow, trouble: Finding | undefined, tables: Tables): AuditedChannel {
+export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, tables: Tables): AuditedChannel {
   const findings = trouble ? [trouble] : [];
-  for (const complaint of row.complaints) findings.push(placed(tables.channels, row.row, complaint));
+  for (const one of row.diagnostics) findings.push(placed(tables.channels, row.row, one));
   hiddenRow(tables.channels, row.row, findings);
   return { result: incompleteChannel(row, null, tables, findings), member: null };
 }
 
-function hiddenRow(table: FoundTable, row: number, findings: Finding[]): void {
+function hiddenRow(table: FoundTable, row: number, findings: (PlacedFact | Finding)[]): void {
   if (!table.sheet.hiddenRows.has(row)) return;
-  const message = `Row ${row} of sheet '${table.sheet.name}' is hidden or filtered away; it was audited all the same.`;
-  findings.push(placed(table, row, { rule: 'hidden-row', severity: 'note', message, column: 'tag' }));
+  findings.push(problemAt(table, row, 'tag', 'hidden-row', 'note', { sheet: table.sheet.name, row }));
 }

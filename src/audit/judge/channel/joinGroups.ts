@@ -1,4 +1,4 @@
-import type { Finding, Problem } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import { evaluateGroups, type EvaluatedGroup, type GroupComplaint } from '../groups/groups.ts';
 import type { Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
@@ -11,7 +11,7 @@ import type { AuditedChannel } from './context.ts';
 export interface JoinedGroups {
   readonly groups: readonly GroupResult[];
   /** What there is to say about members that are no channels of the list. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly (PlacedFact | Finding)[];
 }
 
 /** Members between two pauses; a group is never torn apart. */
@@ -27,7 +27,7 @@ export function* joinGroups(
   settings: FoundTable,
   policy: Policy,
 ): Generator<number, JoinedGroups, void> {
-  const findingsOf = new Map<Member, Finding[]>();
+  const findingsOf = new Map<Member, (PlacedFact | Finding)[]>();
   for (const { member, result } of audited) if (member) findingsOf.set(member, result.findings);
   const members = [...findingsOf.keys(), ...lone];
   const groups: EvaluatedGroup[] = [];
@@ -43,7 +43,7 @@ export function* joinGroups(
     yield (0.8 * done) / members.length;
   }
 
-  const problems: Problem[] = [];
+  const problems: (PlacedFact | Finding)[] = [];
   for (const { member, column, rule, severity, message } of [...complaints, ...slips]) {
     const finding = placed(settings, member.row, { rule, severity, message, column });
     (findingsOf.get(member) ?? problems).push(finding);
@@ -77,7 +77,7 @@ function* wholeGroups(members: readonly Member[]): Generator<readonly Member[], 
 function tellMembers(
   { result, statements, members }: EvaluatedGroup,
   settings: FoundTable,
-  findingsOf: ReadonlyMap<Member, Finding[]>,
+  findingsOf: ReadonlyMap<Member, (PlacedFact | Finding)[]>,
 ): void {
   for (const statement of statements) {
     for (const [index, member] of members.entries()) {

@@ -6,12 +6,12 @@ import { parseUnit, type Unit } from '../../../units/parse.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
 import type { CommonUnits } from './commonUnits.ts';
-import type { Complaints } from './complaints.ts';
+import type { Diagnostics } from './diagnostics.ts';
 
 /** What the amounts of one channel are brought into, and who is told of what is odd about them. */
 export interface AmountContext extends CommonUnits {
   readonly rows: Readonly<Record<TableKind, number>>;
-  readonly complaints: Complaints;
+  readonly diagnostics: Diagnostics;
   readonly assume: (assumed: AssumedUnit) => void;
   /** A detection column overrules what the headers of the setpoints say. */
   readonly detectionColumn: boolean;
@@ -32,8 +32,12 @@ export function level(
   }
   const value = convert(amount.value, amount.unit, unit);
   if (Number.isNaN(value)) {
-    const message = `${amount.value} ${amount.unit.text} can't be compared with setpoints in ${unit.text}. Correct the unit.`;
-    return context.complaints.add(table, column, 'unit-does-not-fit', message);
+    return context.diagnostics.add(table, column, 'unit-does-not-fit', {
+      kind: 'level',
+      value: amount.value,
+      unit: amount.unit.text,
+      setpointUnit: unit.text,
+    });
   }
   const overruled = context.detectionColumn && (column === 'alert' || column === 'danger');
   const from = overruled ? undefined : amount.unit.detection;
@@ -82,6 +86,9 @@ export function inUnit(amount: Amount | null, unit: Unit): number | null {
 export function readingOf(context: AmountContext, kind: Kind, amount: Amount | null): number | null {
   const reading = level(context, 'channels', 'reading', amount);
   if (reading === null || reading >= 0 || kind === 'axial' || kind === 'loop') return reading;
-  const message = `The present reading of ${reading} ${context.unit.text} is below 0, which a size of vibration never is. It was not used. Check the entry.`;
-  return context.complaints.add('channels', 'reading', 'value-out-of-range', message);
+  return context.diagnostics.add('channels', 'reading', 'value-out-of-range', {
+    kind: 'reading below 0',
+    value: reading,
+    unit: context.unit.text,
+  });
 }

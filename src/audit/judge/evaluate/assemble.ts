@@ -14,14 +14,14 @@ import {
 } from './amounts.ts';
 import type { Channel } from '../../model/channel.ts';
 import { commonUnits } from './commonUnits.ts';
-import { Complaints, type TableComplaint } from './complaints.ts';
+import { Diagnostics, type TableDiagnostic } from './diagnostics.ts';
 import { uncertaintyOf } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
-  /** `null`: the row can't be used; `complaints` say why. */
+  /** `null`: the row can't be used; `diagnostics` say why. */
   readonly channel: Channel | null;
-  readonly complaints: readonly TableComplaint[];
+  readonly diagnostics: readonly TableDiagnostic[];
 }
 
 /**
@@ -34,16 +34,16 @@ export function assemble(
   policy: Policy,
   assume: (assumed: AssumedUnit) => void,
 ): Assembled {
-  const complaints = new Complaints(row, settings);
-  if (!row.measured) complaints.missing('channels', 'measured', 'measured sensitivity');
-  if (!settings.configured) complaints.missing('settings', 'configured', 'configured sensitivity');
-  if (!settings.alert) complaints.missing('settings', 'alert', 'alert setpoint');
-  if (!settings.danger) complaints.missing('settings', 'danger', 'danger setpoint');
-  const common = commonUnits(row, settings, complaints);
+  const diagnostics = new Diagnostics(row, settings);
+  if (!row.measured) diagnostics.missing('channels', 'measured', 'measured sensitivity');
+  if (!settings.configured) diagnostics.missing('settings', 'configured', 'configured sensitivity');
+  if (!settings.alert) diagnostics.missing('settings', 'alert', 'alert setpoint');
+  if (!settings.danger) diagnostics.missing('settings', 'danger', 'danger setpoint');
+  const common = commonUnits(row, settings, diagnostics);
   const { kind, measured, referenceSensitivity } = row;
   const { configured } = settings;
-  if (!common || !kind || !measured?.unit || !configured || complaints.spoilt(kind === 'axial')) {
-    return { channel: null, complaints: complaints.all };
+  if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(kind === 'axial')) {
+    return { channel: null, diagnostics: diagnostics.all };
   }
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
@@ -53,12 +53,12 @@ export function assemble(
     detection,
     unitsPerVolt,
     rows: { channels: row.row, settings: settings.row },
-    complaints,
+    diagnostics,
     assume,
     detectionColumn: settings.detection !== null,
   };
   const axial = kind === 'axial';
-  if (!axial) noteCounter(settings, complaints);
+  if (!axial) noteCounter(settings, diagnostics);
   const channel: Channel = {
     kind,
     unit,
@@ -67,7 +67,7 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', complaints),
+    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', diagnostics),
     coverage: row.coverage?.value ?? policy.coverage,
     alert: level(context, 'settings', 'alert', settings.alert),
     danger: level(context, 'settings', 'danger', settings.danger),
@@ -83,10 +83,10 @@ export function assemble(
     alertDelay: inUnit(settings.alertDelay, fixed.second),
     dangerDelay: inUnit(settings.dangerDelay, fixed.second),
     speed: inUnit(row.speed, fixed.speed),
-    gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, complaints),
+    gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, diagnostics),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(row, settings, policy, complaints),
+    ...zeroVoltages(row, settings, policy, diagnostics),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -96,13 +96,11 @@ export function assemble(
     recordReach: null,
     bypass: settings.bypass,
   };
-  return { channel: complaints.spoilt(kind === 'axial') ? null : channel, complaints: complaints.all };
+  return { channel: diagnostics.invalid(kind === 'axial') ? null : channel, diagnostics: diagnostics.all };
 }
 
-function noteCounter(settings: SettingsRow, complaints: Complaints): void {
+function noteCounter(settings: SettingsRow, diagnostics: Diagnostics): void {
   const column = settings.counterDanger ? 'counterDanger' : settings.counterAlert ? 'counterAlert' : null;
   if (column === null) return;
-  const message =
-    'Counter setpoints belong to axial channels; this one is of another kind, so they were not audited.';
-  complaints.note('settings', column, 'counter-setpoint-not-axial', message);
+  diagnostics.note('settings', column, 'counter-setpoint-not-axial', {});
 }

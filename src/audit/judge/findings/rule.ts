@@ -1,5 +1,5 @@
 import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Severity } from '../../model/findings.ts';
+import type { Fact, Severity } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
@@ -25,7 +25,10 @@ export interface Statement {
   readonly column: string;
 }
 
-export type Say = (statement: Statement) => void;
+/** What was found of a channel, and the cell at which it stands, its column by its id in the vocabulary. */
+export type TableFact = Fact & { readonly table: TableKind; readonly column: string };
+
+export type Say = (statement: Statement | TableFact) => void;
 
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
 export type Rule = (audited: Audited, say: Say) => void;

@@ -1,5 +1,5 @@
 import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Finding, Place, Severity } from '../../model/findings.ts';
+import type { Finding, Place, PlacedFact, Severity } from '../../model/findings.ts';
 import { stepNotFalling } from '../../../method/record/calibrationRecord.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
@@ -19,7 +19,7 @@ export interface ChannelRecords {
   readonly chosen: Chosen;
   readonly evaluated: EvaluatedRecord | undefined;
   readonly checks: readonly RawCheck[];
-  readonly remarks: readonly Finding[];
+  readonly remarks: readonly PlacedFact[];
 }
 
 /** What there is to look at. */

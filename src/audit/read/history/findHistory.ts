@@ -1,6 +1,7 @@
 import type { Tables } from '../tables/found.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
+import { factAt, factOf } from '../../model/findings.ts';
 import { placeOf } from '../rows/complaint.ts';
 import { historyReadings } from './historyReadings.ts';
 import { historyTables } from './historyTables.ts';
@@ -26,13 +27,9 @@ export function* findHistory(
       else byTag.set(key, [reading]);
     }
     if (readings.length === 0 || !table.sheet.hidden) continue;
-    const message = `Sheet '${table.sheet.name}' is hidden; its history of readings was read all the same.`;
-    remarks.push({
-      rule: 'hidden-sheet',
-      severity: 'note',
-      message,
-      ...placeOf(table, table.headerRow, 'tag'),
-    });
+    const values = { sheet: table.sheet.name, holds: 'history' } as const;
+    const place = placeOf(table, table.headerRow, 'tag');
+    remarks.push(factAt(place, factOf('hidden-sheet', 'note', values)));
   }
   return { byTag, remarks };
 }

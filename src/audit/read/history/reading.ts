@@ -1,4 +1,4 @@
-import type { Place } from '../../model/findings.ts';
+import type { Place, PlacedFact } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
 
 /** Where a reading was found. */
@@ -28,8 +28,4 @@ export interface TaggedReading extends Reading {
 }
 
 /** Something odd about a cell of a history. */
-export interface HistoryRemark extends Place {
-  readonly rule: string;
-  readonly severity: 'warning' | 'note';
-  readonly message: string;
-}
+export type HistoryRemark = PlacedFact;

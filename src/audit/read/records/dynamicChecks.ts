@@ -1,3 +1,4 @@
+import { factAt, factOf } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { RawCheck, RecordRemark } from './rawRecord.ts';
@@ -19,14 +20,9 @@ export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Gener
   const ofOutput = output.unit?.detection;
   if (!output.unit || ofLevel === undefined || ofOutput === undefined) {
     const which = ofLevel === undefined ? level : output;
-    remarks.push({
-      rule: 'record-unit-missing',
-      severity: 'warning',
-      message: `'${which.header}' does not say how it is counted, so the check was not used. Write the unit with p-p, 0-p or rms in brackets in the header, such as (mil p-p) and (mV rms).`,
-      sheet: sheet.name,
-      row: headerRow,
-      column: columnLetters(which.column),
-    });
+    const values = { kind: 'detection', header: which.header } as const;
+    const place = { sheet: sheet.name, row: headerRow, column: columnLetters(which.column) };
+    remarks.push(factAt(place, factOf('record-unit-missing', 'warning', values)));
     return [];
   }
   const found = new Map<string, RawCheck>();
@@ -46,14 +42,15 @@ export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Gener
     const volts = recordNumber(sheet, row, output, check.remarks);
     if (displacement === null || volts === null) continue;
     if (!(displacement > 0) || !(volts > 0)) {
-      check.remarks.push({
-        rule: 'record-point-left-out',
-        severity: 'warning',
-        message: `A level of ${displacement} ${unit.text} at ${volts} ${output.unit.text} says nothing of a sensitivity; it was left out. Enter amounts above 0.`,
-        sheet: sheet.name,
-        row,
-        column: check.column,
-      });
+      const values = {
+        kind: 'level',
+        displacement,
+        unit: unit.text,
+        output: volts,
+        outputUnit: output.unit.text,
+      } as const;
+      const place = { sheet: sheet.name, row, column: check.column };
+      check.remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
       continue;
     }
     check.levels.push({

@@ -1,5 +1,6 @@
 import type { LongTable } from './rowNames.ts';
 import type { Tables } from '../tables/found.ts';
+import { factAt, factOf } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
@@ -62,20 +63,14 @@ function* ofTable(
 /** A list of gaps of many channels has the headers of a record table, but no records. */
 function onePointEach({ sheet, headerRow, columns }: LongTable): RecordRemark {
   const tag = columns.get('tag');
-  return {
-    rule: 'records-of-one-point',
-    severity: 'note',
-    message: `The table in row ${headerRow} has a gap and a voltage for each tag, series and temperature, but only one of each: it was not read as calibration records.`,
-    sheet: sheet.name,
-    row: headerRow,
-    column: tag ? columnLetters(tag.column) : '',
-  };
+  const place = { sheet: sheet.name, row: headerRow, column: tag ? columnLetters(tag.column) : '' };
+  return factAt(place, factOf('records-of-one-point', 'note', { headerRow }));
 }
 
 /** Records that nobody sees count all the same, and that is said. */
 function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: RecordRemark[]): void {
   if (!sheet.hidden) return;
-  const message = `Sheet '${sheet.name}' is hidden; its calibration records were read all the same.`;
+  const values = { sheet: sheet.name, holds: 'calibration records' } as const;
   const place = { sheet: sheet.name, row, column: columnLetters(left) };
-  remarks.push({ rule: 'hidden-sheet', severity: 'note', message, ...place });
+  remarks.push(factAt(place, factOf('hidden-sheet', 'note', values)));
 }

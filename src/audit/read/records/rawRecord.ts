@@ -1,12 +1,8 @@
-import type { Place, Severity } from '../../model/findings.ts';
+import type { Place, PlacedFact } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
 
 /** Something odd about a cell of a record. */
-export interface RecordRemark extends Place {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-}
+export type RecordRemark = PlacedFact;
 
 /** A point as it stands in the sheet. */
 export interface RawPoint {

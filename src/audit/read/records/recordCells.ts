@@ -1,4 +1,5 @@
 import { cellText, isBlank } from '../../../cells/cell.ts';
+import { factAt, factOf } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { readNumber } from '../../../cells/number.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
@@ -13,17 +14,13 @@ export function recordNumber(
   remarks: RecordRemark[],
 ): number | null {
   const cell = cellAt(sheet, row, column);
-  const read = cell === null || isBlank(cell) ? { why: 'is blank' } : readNumber(cell, sheet.plainText);
+  const read =
+    cell === null || isBlank(cell) ? ({ why: 'blank' } as const) : readNumber(cell, sheet.plainText);
   if (!('why' in read) && !read.percent) return read.value;
-  const why = 'why' in read ? read.why : 'is a percentage';
-  remarks.push({
-    rule: 'record-point-left-out',
-    severity: 'warning',
-    message: `'${header}': '${cellText(cell).slice(0, 60)}' ${why}; this point of the record was left out. Enter the number.`,
-    sheet: sheet.name,
-    row,
-    column: columnLetters(column),
-  });
+  const why = 'why' in read ? read.why : 'percentage';
+  const values = { kind: 'cell', header, cell: cellText(cell), why } as const;
+  const place = { sheet: sheet.name, row, column: columnLetters(column) };
+  remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
   return null;
 }
 

@@ -1,3 +1,4 @@
+import { factAt, factOf } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
@@ -12,14 +13,8 @@ export function unitOrRemark(
   remarks: RecordRemark[],
 ): Unit | null {
   if (unit) return unit;
-  remarks.push({
-    rule: 'record-unit-missing',
-    severity: 'warning',
-    message: `'${header}' beside a column of volts looks like a calibration record, but nothing names its unit, so it was not used. Write the unit in brackets in the header, such as Gap (mil).`,
-    sheet: sheet.name,
-    row,
-    column: columnLetters(column),
-  });
+  const place = { sheet: sheet.name, row, column: columnLetters(column) };
+  remarks.push(factAt(place, factOf('record-unit-missing', 'warning', { kind: 'gap', header })));
   return null;
 }
 
@@ -42,14 +37,9 @@ export function voltsOrRemark(
     ({ points }) => 2 * points.filter(({ volts }) => Math.abs(volts) > mostVolts).length <= points.length,
   );
   if (fits.length < records.length) {
-    remarks.push({
-      rule: 'record-unit-missing',
-      severity: 'warning',
-      message: `'${header}' names no unit, and its numbers are too large for gap voltages in V, so ${fits.length > 0 ? 'records of that size were' : 'it was'} not used. Write the unit in brackets in the header, such as Output (mV).`,
-      sheet: sheet.name,
-      row,
-      column: columnLetters(column),
-    });
+    const values = { kind: 'too large for volts', header, othersUsed: fits.length > 0 } as const;
+    const place = { sheet: sheet.name, row, column: columnLetters(column) };
+    remarks.push(factAt(place, factOf('record-unit-missing', 'warning', values)));
   }
   return fits;
 }

@@ -1,3 +1,4 @@
+import { factAt, factOf } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
@@ -76,12 +77,6 @@ function headsTag(sheet: Sheet, row: number, tag: RecordColumn, beside: RecordCo
 }
 
 function withoutTag(sheet: string, row: number, { column }: RecordColumn): RecordRemark {
-  return {
-    rule: 'record-without-tag',
-    severity: 'warning',
-    message: `Row ${row} has a gap and a voltage but no tag, in it or right above it, so it and the rows that follow without a tag belong to no channel. Enter the tag.`,
-    sheet,
-    row,
-    column: columnLetters(column),
-  };
+  const place = { sheet, row, column: columnLetters(column) };
+  return factAt(place, factOf('record-without-tag', 'warning', { kind: 'row', row }));
 }

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type { Direction } from '../../../method/axial/direction.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Complaint } from './complaint.ts';
+import type { Diagnostic } from './complaint.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { directionWords, kindWords } from './words.ts';
@@ -36,20 +36,16 @@ export interface ChannelRow {
   readonly asLeftUncertainty: Amount | null;
   /** Coverage factor of the as-left uncertainty. */
   readonly asLeftCoverage: Amount | null;
-  readonly complaints: readonly Complaint[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
-const above0 = z.object({ value: z.number().gt(0, { error: 'must be above 0' }) }).nullable();
+const above0 = z.object({ value: z.number().gt(0) }).nullable();
 const anyNumber = z.object({ value: z.number() }).nullable();
 
 const ranges = z.object({
   measured: above0,
   uncertainty: above0,
-  coverage: z
-    .object({
-      value: z.number().gt(0, { error: 'must be above 0' }).lte(10, { error: 'must be 10 or less' }),
-    })
-    .nullable(),
+  coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
   gapVoltage: anyNumber,
   referenceSensitivity: above0,
   speed: above0,
@@ -68,7 +64,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
     read.open(row);
     const kindText = read.text('kind');
     const coverage = read.amount('coverage');
-    const found = {
+    const found: ChannelRow = {
       row,
       tag: read.text('tag'),
       machine: read.text('machine'),
@@ -93,8 +89,8 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       asLeftGapVoltage: read.amount('asLeftGapVoltage'),
       asLeftUncertainty: read.amount('asLeftUncertainty'),
       asLeftCoverage: coverage ?? asLeftHeaderCoverage,
-      complaints: read.complaints(),
-    } as const;
+      diagnostics: read.diagnostics(),
+    };
     return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
   };
 }

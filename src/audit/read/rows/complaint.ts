@@ -1,9 +1,19 @@
-import type { Finding, Severity } from '../../model/findings.ts';
+import type { Fact, FactOf, Finding, PlacedFact, Severity } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
+import { factAt } from '../../model/findings.ts';
+import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { FoundTable } from '../tables/found.ts';
 
-/** What is wrong with one value of one row, before it is known where the finding will stand. */
-export interface Complaint {
+/** What is wrong with one value of one row, before it is known where the finding will stand: in a column by its id in the vocabulary. */
+export type Diagnostic = Fact & { readonly column: string };
+
+/** What is wrong with one cell as it was read. */
+export type CellDiagnostic = {
+  readonly [R in keyof CellRules]: FactOf<R> & { readonly column: string };
+}[keyof CellRules];
+
+/** A finding with its sentence, before it is known where it will stand. */
+export interface Told {
   readonly rule: string;
   readonly severity: Severity;
   readonly message: string;
@@ -27,12 +37,15 @@ export function cellOf(table: FoundTable, row: number, id: string): string {
   return `${place.column}${place.row}`;
 }
 
-/** A complaint with its place. */
-export function placed(
-  table: Pick<FoundTable, 'sheet' | 'columns'>,
-  row: number,
-  complaint: Complaint,
-): Finding {
-  const { rule, severity, message, column } = complaint;
-  return { rule, severity, message, ...placeOf(table, row, column) };
+type Placing = Pick<FoundTable, 'sheet' | 'columns'>;
+
+/** What is wrong with a value, at its place. */
+export function placed(table: Placing, row: number, one: Diagnostic): PlacedFact;
+export function placed(table: Placing, row: number, one: Told): Finding;
+export function placed(table: Placing, row: number, one: Diagnostic | Told): PlacedFact | Finding;
+export function placed(table: Placing, row: number, one: Diagnostic | Told): PlacedFact | Finding {
+  const place = placeOf(table, row, one.column);
+  if (!('message' in one)) return factAt(place, one);
+  const { rule, severity, message } = one;
+  return { rule, severity, message, ...place };
 }

@@ -1,4 +1,4 @@
-import type { Problem } from './model/findings.ts';
+import type { Finding, PlacedFact, Problem } from './model/findings.ts';
 import type { ColumnMap } from './model/columnMap.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
 import type { Workbook } from '../cells/sheet.ts';
@@ -22,6 +22,7 @@ import { defaultPolicy, type Policy } from './model/policy.ts';
 import { caution } from './model/caution.ts';
 import { columnReadings } from './read/tables/columnReadings.ts';
 import { worstFirst } from './model/order.ts';
+import { finished } from './advise/messages/finish.ts';
 import { summarise } from './advise/summary.ts';
 import type { ChannelResult, Report } from './model/report.ts';
 import { channelRowReader } from './read/rows/channelRow.ts';
@@ -95,7 +96,7 @@ export function* auditInSteps(
     },
   };
   const apart = !isSameTable(tables.channels, tables.settings);
-  const problems: Problem[] = [...tableProblems(workbook, tables)];
+  const problems: (PlacedFact | Finding)[] = [...tableProblems(workbook, tables)];
   const watches = { channels: unitWatch(tables.channels), settings: unitWatch(tables.settings) };
   const readChannel = channelRowReader(tables.channels);
   const readSettings = settingsRowReader(tables.settings);
@@ -133,12 +134,15 @@ export function* auditInSteps(
   if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
-  const { groups, problems: ofGroups } = yield* asPart(
+  const { groups: openGroups, problems: ofGroups } = yield* asPart(
     joinGroups(audited, lone.members, tables.settings, policy),
     (part) => channelsDone + (1 - channelsDone) * part,
   );
   problems.push(...ofGroups);
-  const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
+  const groups = openGroups.map((group) => ({ ...group, findings: finished(group.findings) }));
+  const channels = worstFirst(
+    audited.map(({ result }): ChannelResult => ({ ...result, findings: finished(result.findings) })),
+  );
   yield 1;
   const report: Report = {
     schema: 'tripdrift-report/1',
@@ -151,7 +155,7 @@ export function* auditInSteps(
     summary: summarise(channels, groups),
     channels,
     groups,
-    problems,
+    problems: finished(problems),
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
     since: null,
     caution,

@@ -1,4 +1,4 @@
-import type { Finding } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import { sensitivityError } from '../../../method/vibration/sensitivityError.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { judgeAsLeft } from '../asLeft/judgeAsLeft.ts';
@@ -36,7 +36,7 @@ export function auditChannel(row: ChannelRow, settings: SettingsRow, context: Co
   const rows = { channels: row.row, settings: settings.row };
   const found = context.records.byTag.get(tagKey(row.tag));
   const chosen = recordsOf(found);
-  const findings: Finding[] = [];
+  const findings: (PlacedFact | Finding)[] = [];
   const completed = withRecord(row, chosen, context, findings);
   const { channel: assembled, complaints } = assemble(completed, settings, policy, context.assume);
   for (const complaint of complaints) {
@@ -138,7 +138,7 @@ function withRecord(
   row: ChannelRow,
   chosen: Chosen | undefined,
   { tables, policy }: Context,
-  findings: Finding[],
+  findings: (PlacedFact | Finding)[],
 ): ChannelRow {
   const complained = row.complaints.some(({ column }) => column === 'measured');
   if (row.measured || complained || !chosen?.used || chosen.used.raw.series === asLeft) return row;
@@ -165,7 +165,7 @@ export function unjoined(row: ChannelRow, trouble: Finding | undefined, tables: 
   return { result: incompleteChannel(row, null, tables, findings), member: null };
 }
 
-function hiddenRow(table: FoundTable, row: number, findings: Finding[]): void {
+function hiddenRow(table: FoundTable, row: number, findings: (PlacedFact | Finding)[]): void {
   if (!table.sheet.hiddenRows.has(row)) return;
   const message = `Row ${row} of sheet '${table.sheet.name}' is hidden or filtered away; it was audited all the same.`;
   findings.push(placed(table, row, { rule: 'hidden-row', severity: 'note', message, column: 'tag' }));

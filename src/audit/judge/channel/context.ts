@@ -1,4 +1,4 @@
-import type { Finding } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import type { AssumedUnit } from '../../read/rows/units.ts';
 import type { DriftSources } from '../drift/channelReadings.ts';
 import type { Member } from '../groups/members.ts';
@@ -21,7 +21,7 @@ export interface Context {
 }
 
 /** A channel's result, still open for the findings of its group. */
-export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: Finding[] };
+export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: (PlacedFact | Finding)[] };
 
 /** A channel's result and its seat in a voting group; `null` where its settings name none. */
 export interface AuditedChannel {

@@ -1,5 +1,5 @@
 import type { SensitivityResult } from '../../model/threshold.ts';
-import type { Finding } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import type { Tables } from '../../read/tables/found.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import { incompleteThreshold } from '../evaluate/thresholds.ts';
@@ -15,7 +15,7 @@ export function incompleteChannel(
   row: ChannelRow,
   settings: SettingsRow | null,
   tables: Tables,
-  findings: Finding[],
+  findings: (PlacedFact | Finding)[],
 ): OpenResult {
   const written = settings && writtenSetpoints(settings);
   return {

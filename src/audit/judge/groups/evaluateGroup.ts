@@ -1,5 +1,5 @@
 import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
-import type { Finding } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import { convertDetection } from '../../../units/detection.ts';
@@ -8,9 +8,9 @@ import type { GroupMember, GroupResult, GroupVote } from '../../model/report.ts'
 import type { Member } from './members.ts';
 
 /** A group's result, still open for its findings. */
-export type OpenGroup = Omit<GroupResult, 'findings'> & { findings: readonly Finding[] };
+export type OpenGroup = Omit<GroupResult, 'findings'> & { findings: readonly (PlacedFact | Finding)[] };
 
-const none: readonly Finding[] = [];
+const none: OpenGroup['findings'] = [];
 
 /**
  * Where one threshold of an M-out-of-N group really acts: the M-th smallest of its members' effective thresholds, in the

@@ -1,5 +1,5 @@
 import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Finding } from '../../model/findings.ts';
+import type { Finding, PlacedFact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult } from '../../model/report.ts';
@@ -35,7 +35,7 @@ export function lookAtRecords(
 export interface AuditedRecords {
   readonly record: RecordResult | null;
   readonly dynamic: DynamicResult | null;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly (PlacedFact | Finding)[];
 }
 
 /** The record and the check of a channel beside its thresholds, with what is to be said about them. */

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../../model/findings.ts';
+import type { Fact, Finding, PlacedFact, Severity } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { FoundTable } from '../tables/found.ts';
 
@@ -27,12 +27,16 @@ export function cellOf(table: FoundTable, row: number, id: string): string {
   return `${place.column}${place.row}`;
 }
 
-/** A complaint with its place. */
-export function placed(
-  table: Pick<FoundTable, 'sheet' | 'columns'>,
-  row: number,
-  complaint: Complaint,
-): Finding {
-  const { rule, severity, message, column } = complaint;
-  return { rule, severity, message, ...placeOf(table, row, column) };
+type Placing = Pick<FoundTable, 'sheet' | 'columns'>;
+type Diagnostic = Fact & { readonly column: string };
+
+/** What is wrong with a value, at its place. */
+export function placed(table: Placing, row: number, one: Diagnostic): PlacedFact;
+export function placed(table: Placing, row: number, one: Complaint): Finding;
+export function placed(table: Placing, row: number, one: Diagnostic | Complaint): PlacedFact | Finding;
+export function placed(table: Placing, row: number, one: Diagnostic | Complaint): PlacedFact | Finding {
+  const place = placeOf(table, row, one.column);
+  if (!('message' in one)) return { ...one, ...place };
+  const { rule, severity, message } = one;
+  return { rule, severity, message, ...place };
 }

@@ -1,17 +1,17 @@
 import type { Finding, PlacedFact } from '../../model/findings.ts';
+import type { OpenGroup } from '../groups/evaluateGroup.ts';
 import { evaluateGroups, type EvaluatedGroup, type GroupComplaint } from '../groups/groups.ts';
 import type { Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { GroupResult } from '../../model/report.ts';
 import { placed } from '../../read/rows/complaint.ts';
 import type { FoundTable } from '../../read/tables/found.ts';
 import type { AuditedChannel } from './context.ts';
 
 export interface JoinedGroups {
-  readonly groups: readonly GroupResult[];
+  readonly groups: readonly OpenGroup[];
   /** What there is to say about members that are no channels of the list. */
-  readonly problems: readonly (PlacedFact | Finding)[];
+  readonly problems: readonly PlacedFact[];
 }
 
 /** Members between two pauses; a group is never torn apart. */
@@ -43,9 +43,9 @@ export function* joinGroups(
     yield (0.8 * done) / members.length;
   }
 
-  const problems: (PlacedFact | Finding)[] = [];
-  for (const { member, column, rule, severity, message } of [...complaints, ...slips]) {
-    const finding = placed(settings, member.row, { rule, severity, message, column });
+  const problems: PlacedFact[] = [];
+  for (const { member, column, fact } of [...complaints, ...slips]) {
+    const finding = placed(settings, member.row, { ...fact, column });
     (findingsOf.get(member) ?? problems).push(finding);
   }
   for (const [index, group] of groups.entries()) {
@@ -75,13 +75,13 @@ function* wholeGroups(members: readonly Member[]): Generator<readonly Member[], 
 }
 
 function tellMembers(
-  { result, statements, members }: EvaluatedGroup,
+  { result, facts, members }: EvaluatedGroup,
   settings: FoundTable,
   findingsOf: ReadonlyMap<Member, (PlacedFact | Finding)[]>,
 ): void {
-  for (const statement of statements) {
+  for (const fact of facts) {
     for (const [index, member] of members.entries()) {
-      const finding = placed(settings, member.row, { ...statement, column: 'voting' });
+      const finding = placed(settings, member.row, { ...fact, column: 'voting' });
       if (index === 0) result.findings = [...result.findings, finding];
       findingsOf.get(member)?.push(finding);
     }

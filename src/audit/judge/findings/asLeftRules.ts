@@ -1,10 +1,11 @@
 import type { AsLeftReadings } from '../asLeft/readings.ts';
 import type { Channel } from '../../model/channel.ts';
+import type { LeftRules } from '../../model/rules/leftRules.ts';
 import { rank } from '../../model/order.ts';
 import type { AsLeftThreshold } from '../../model/report.ts';
-import { amount, percent } from '../../model/wording.ts';
-import type { Audited, Say, Statement } from './rule.ts';
-import { ruleName, subject } from './thresholdCell.ts';
+import { factOf, factOfThreshold, type Fact } from '../../model/findings.ts';
+import type { Audited, Say } from './rule.ts';
+import { setpointOf } from './thresholdCell.ts';
 import { trips, type ThresholdResult } from '../../model/threshold.ts';
 
 /** A channel as found and as left. */
@@ -26,79 +27,79 @@ export function asLeftRules(twice: AuditedTwice, say: Say): void {
 }
 
 function notReadAgain({ found, readings, channel }: AuditedTwice, say: Say): void {
-  const note = (column: string, rule: string, message: string) => {
-    say({ table: 'channels', column, rule, severity: 'note', message });
+  const note = (column: string, fact: Fact) => {
+    say({ ...fact, table: 'channels', column });
   };
   const { uncertainty, gapVoltage, kind, zeroMeasured } = found.channel;
   if (uncertainty !== null && readings.uncertainty === null) {
-    note(
-      'asLeftUncertainty',
-      'as-left-uncertainty-missing',
-      `The as-left uncertainty is missing, and that of the as-found reading (${percent(uncertainty)}) is not its own: as left the value alone decides. Enter it.`,
-    );
+    note('asLeftUncertainty', factOf('as-left-uncertainty-missing', 'note', { uncertainty }));
   }
   if (kind === 'radial' && gapVoltage !== null && readings.gapVoltage === null) {
-    note(
-      'asLeftGapVoltage',
-      'as-left-gap-voltage-missing',
-      `The as-left gap voltage is missing; the linear reach as left was judged at the one as found, ${amount(gapVoltage, 'V')}. Enter it.`,
-    );
+    note('asLeftGapVoltage', factOf('as-left-gap-voltage-missing', 'note', { gapVoltage }));
   }
   if (kind === 'axial' && zeroMeasured !== null) {
-    note(
-      'asLeftGapVoltage',
-      'as-left-zero-not-measured',
-      `An as-left gap voltage is no zero voltage, so the zero as measured, ${amount(channel.zeroMeasured ?? NaN, 'V')}, was used as left too. Where chain or probe were changed, measure the zero anew and audit with it.`,
-    );
+    const values = { zeroMeasured: channel.zeroMeasured ?? NaN };
+    note('asLeftGapVoltage', factOf('as-left-zero-not-measured', 'note', values));
   }
 }
 
 function ofThreshold(before: ThresholdResult, left: AsLeftThreshold, twice: AuditedTwice, say: Say): void {
-  const { name, verdict } = left;
-  const unit = twice.channel.unit.text;
-  const whom = subject(left, twice.channel);
-  const at = { table: 'channels', column: 'asLeftSensitivity' } as const;
-  const grave = trips(name) ? 'critical' : 'warning';
-  const tell = (what: string, severity: Statement['severity'], message: string) => {
-    say({ rule: ruleName(name, what), severity, message: `${whom} ${message}`, ...at });
+  const tell = (fact: Fact) => {
+    say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
   };
-  const acts = `acts at ${amount(left.effective ?? NaN, unit)} as left`;
-  const by = `${amount(Math.abs(left.shift ?? NaN), unit)} (${percent(Math.abs(left.shiftFraction ?? NaN))})`;
-  const asFound =
-    before.verdict === 'unreachable'
-      ? 'As found it was unreachable.'
-      : `As found it was ${before.verdict}, at ${amount(before.effective ?? NaN, unit)}.`;
-  if (verdict === 'late') tell('as-left-late', grave, `${acts}: ${by} late. ${asFound} Correct the chain.`);
-  else if (verdict === 'unreachable') {
-    const why = left.unreachable.join(' and ');
-    tell('as-left-unreachable', grave, `can't be relied on to act as left: ${why}. ${asFound}`);
-  } else if (verdict === 'undetermined') {
-    const [low, high] = [amount(left.low ?? NaN, unit), amount(left.high ?? NaN, unit)];
-    const why = `with an uncertainty of ${percent(twice.channel.uncertainty ?? NaN)} it can't be told whether that is within the tolerance`;
-    tell('as-left-undetermined', grave, `acts somewhere from ${low} to ${high} as left: ${why}. ${asFound}`);
-  } else if (verdict === 'early') {
-    const spurious = `Expect spurious ${trips(name) ? 'trips' : 'alarms'}.`;
-    tell('as-left-early', 'warning', `${acts}: ${by} early. ${asFound} ${spurious}`);
-  } else if (left.change === 'cured') {
-    tell('as-left-cured', 'note', `${acts}, within the tolerance. ${asFound}`);
-  }
+  const became = whatBecame(before, left, twice.channel);
+  if (became) tell(became);
+  const level = setpointOf(left, twice.channel);
+  const effective = left.effective ?? NaN;
   const { limit } = twice.channel;
   if (limit !== null && isBeyondLimit(left, limit)) {
-    const all = isBeyondLimit(before, limit) ? 'as it was as found' : 'as found it was not';
-    tell(
-      'as-left-beyond-limit',
-      'critical',
-      `acts at ${amount(left.effective ?? NaN, unit)} as left, beyond the limit of ${amount(limit, unit)}; ${all}.`,
-    );
+    const values = { ...level, effective, limit, wasBeyond: isBeyondLimit(before, limit) };
+    tell(factOfThreshold('as-left-beyond-limit', 'critical', left, values));
   }
   if (!isWorse(before, left, twice.found.policy.tolerance)) return;
-  const verdicts = `${before.verdict} as found, ${verdict} as left`;
-  const levels = `${amount(before.effective ?? NaN, unit)} and ${amount(left.effective ?? NaN, unit)}`;
-  tell(
-    'as-left-worse',
-    'warning',
-    `is worse as left than as found: ${verdicts}, at ${levels}. ${whatMoved(twice)}: find out what was changed.`,
-  );
+  const values = {
+    ...level,
+    asFound: asFound(before),
+    verdict: left.verdict,
+    effective,
+    ...whatMoved(twice),
+  };
+  tell(factOfThreshold('as-left-worse', 'warning', left, values));
+}
+
+function whatBecame(before: ThresholdResult, left: AsLeftThreshold, channel: Channel): Fact | undefined {
+  const grave = trips(left.name) ? 'critical' : 'warning';
+  const known = { ...setpointOf(left, channel), asFound: asFound(before) };
+  const effective = left.effective ?? NaN;
+  const moved = {
+    ...known,
+    effective,
+    shift: Math.abs(left.shift ?? NaN),
+    shiftFraction: Math.abs(left.shiftFraction ?? NaN),
+  };
+  switch (left.verdict) {
+    case 'late':
+      return factOfThreshold('as-left-late', grave, left, moved);
+    case 'early':
+      return factOfThreshold('as-left-early', 'warning', left, moved);
+    case 'unreachable':
+      return factOfThreshold('as-left-unreachable', grave, left, { ...known, reasons: left.unreachable });
+    case 'undetermined':
+      return factOfThreshold('as-left-undetermined', grave, left, {
+        ...known,
+        low: left.low ?? NaN,
+        high: left.high ?? NaN,
+        uncertainty: channel.uncertainty ?? NaN,
+      });
+    case 'within':
+    case 'incomplete':
+      if (left.change !== 'cured') return undefined;
+      return factOfThreshold('as-left-cured', 'note', left, { ...known, effective });
+  }
+}
+
+function asFound({ verdict, effective }: ThresholdResult): LeftRules['as-left-cured']['asFound'] {
+  return { verdict, effective: effective ?? NaN };
 }
 
 /** Whether a plain danger acts beyond the greatest real displacement that the machine allows, in the channel's unit. */
@@ -107,12 +108,19 @@ function isBeyondLimit({ name, multiplier, effective }: ThresholdResult, limit: 
 }
 
 /** The sensitivity before and after; the gap voltage too where it was read both times. */
-function whatMoved({ found, channel, readings }: AuditedTwice): string {
+function whatMoved({
+  found,
+  channel,
+  readings,
+}: AuditedTwice): Pick<LeftRules['as-left-worse'], 'sensitivity' | 'gapVoltage'> {
   const { measured, gapVoltage } = found.channel;
-  const unit = channel.sensitivityUnit.text;
-  const sensitivity = `The sensitivity went from ${amount(measured, unit)} to ${amount(channel.measured, unit)}`;
-  if (gapVoltage === null || readings.gapVoltage === null) return sensitivity;
-  return `${sensitivity}, the gap voltage from ${amount(gapVoltage, 'V')} to ${amount(readings.gapVoltage, 'V')}`;
+  return {
+    sensitivity: { found: measured, left: channel.measured, unit: channel.sensitivityUnit.text },
+    gapVoltage:
+      gapVoltage === null || readings.gapVoltage === null
+        ? null
+        : { found: gapVoltage, left: readings.gapVoltage },
+  };
 }
 
 /** A worse verdict, or the same one with the threshold farther off by more than the tolerance. */

@@ -1,6 +1,6 @@
-import { amount, percent } from '../../model/wording.ts';
+import { factOfThreshold } from '../../model/findings.ts';
 import type { Rule } from './rule.ts';
-import { columnOfThreshold, ruleName, subject } from './thresholdCell.ts';
+import { columnOfThreshold, setpointOf } from './thresholdCell.ts';
 import { trips } from '../../model/threshold.ts';
 
 /** Danger that acts beyond the greatest real displacement that is acceptable for the machine. */
@@ -11,14 +11,9 @@ export const beyondLimit: Rule = ({ channel, thresholds }, say) => {
     const { name, effective, probabilityBeyondLimit: probability } = threshold;
     if (!trips(name) || threshold.multiplier !== 1 || effective === null || Math.abs(effective) <= limit)
       continue;
-    const chance =
-      probability === null
-        ? ''
-        : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
+    const values = { ...setpointOf(threshold, channel), effective, limit, probability };
     say({
-      rule: ruleName(name, 'beyond-limit'),
-      severity: 'critical',
-      message: `${subject(threshold, channel)} acts at ${amount(effective, channel.unit.text)}, beyond the limit of ${amount(limit, channel.unit.text)}.${chance}`,
+      ...factOfThreshold('beyond-limit', 'critical', threshold, values),
       table: 'channels',
       column: 'limit',
     });
@@ -30,10 +25,9 @@ export const worseZone: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     const { name, zone, intendedZone, multiplier } = threshold;
     if (multiplier !== 1 || zone === null || intendedZone === null || zone <= intendedZone) continue;
+    const values = { ...setpointOf(threshold, channel), zone, intendedZone, speed: channel.speed ?? NaN };
     say({
-      rule: ruleName(name, 'in-worse-zone'),
-      severity: trips(name) ? 'warning' : 'note',
-      message: `${subject(threshold, channel)} was set in zone ${intendedZone} and acts in zone ${zone} at ${amount(channel.speed ?? NaN, 'r/min')}.`,
+      ...factOfThreshold('in-worse-zone', trips(name) ? 'warning' : 'note', threshold, values),
       table: 'settings',
       column: columnOfThreshold(name),
     });

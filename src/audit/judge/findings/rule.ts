@@ -15,20 +15,19 @@ export interface Audited {
   readonly cell: (table: TableKind, column: string) => string;
 }
 
-/** What a rule has to say, and the cell at which it says it. */
-export interface Statement {
+/** What a rule has found, and the cell at which it says so; `column` is an id of the vocabulary. */
+export type Statement = Fact & { readonly table: TableKind; readonly column: string };
+
+/** The same with its sentence already made. */
+export interface SpokenStatement {
   readonly rule: string;
   readonly severity: Severity;
   readonly message: string;
   readonly table: TableKind;
-  /** Id of the column in the vocabulary. */
   readonly column: string;
 }
 
-/** What was found of a channel, and the cell at which it stands, its column by its id in the vocabulary. */
-export type TableFact = Fact & { readonly table: TableKind; readonly column: string };
-
-export type Say = (statement: Statement | TableFact) => void;
+export type Say = (statement: Statement | SpokenStatement) => void;
 
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
 export type Rule = (audited: Audited, say: Say) => void;

@@ -1,14 +1,14 @@
 import { thresholdNames } from '../../model/threshold.ts';
-import type { Severity } from '../../model/findings.ts';
+import { factOf, type Fact } from '../../model/findings.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
-import { groupFindings, type GroupStatement } from './groupFindings.ts';
+import { groupFindings } from './groupFindings.ts';
 import type { Member } from './members.ts';
 import { votingReader, type ReadVoting } from './votingReader.ts';
 
 export interface EvaluatedGroup {
   readonly result: OpenGroup;
-  readonly statements: readonly GroupStatement[];
+  readonly facts: readonly Fact[];
   readonly members: readonly Member[];
 }
 
@@ -16,9 +16,7 @@ export interface EvaluatedGroup {
 export interface GroupComplaint {
   readonly member: Member;
   readonly column: 'group' | 'voting';
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
+  readonly fact: Fact;
 }
 
 /** Works out every voting group of the settings, for each threshold that its members have. */
@@ -47,7 +45,7 @@ export function evaluateGroups(
     if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
       const result = evaluateGroup(first.group, voting, threshold, all);
-      if (result) groups.push({ result, statements: groupFindings(result, tolerance), members: all });
+      if (result) groups.push({ result, facts: groupFindings(result, tolerance), members: all });
     }
     if (voting.n !== all.length)
       complaints.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
@@ -66,52 +64,37 @@ function votingOf(
     if (member.voting === '') continue;
     const voting = read(member.voting);
     if (!voting) {
-      const message = `The voting '${member.voting.slice(0, 40)}' is not understood; write it like 1oo2 or 2oo3.`;
-      complaints.push({
-        member,
-        column: 'voting',
-        rule: 'voting-not-understood',
-        severity: 'warning',
-        message,
-      });
+      const fact = factOf('voting-not-understood', 'warning', { voting: member.voting });
+      complaints.push({ member, column: 'voting', fact });
       continue;
     }
-    said.add(`${voting.m}oo${voting.n}`);
+    said.add(textOf(voting));
     if (!strictest || voting.m > strictest.m || (voting.m === strictest.m && voting.n < strictest.n))
       strictest = voting;
   }
+  const group = members[0]?.group ?? '';
+  const ofAll = (fact: Fact) => {
+    complaints.push(...members.map((member) => ({ member, column: 'voting' as const, fact })));
+  };
   if (!strictest) {
-    const message = `The voting of group '${members[0]?.group ?? ''}' is missing, so it can't be told when the group acts; enter it like 1oo2.`;
-    complaints.push(
-      ...members.map((member) => ({
-        member,
-        column: 'voting' as const,
-        rule: 'voting-missing',
-        severity: 'warning' as const,
-        message,
-      })),
-    );
+    ofAll(factOf('voting-missing', 'warning', { group }));
   } else if (said.size > 1) {
-    const message = `The members of group '${members[0]?.group ?? ''}' name different votings (${[...said].join(', ')}); ${strictest.m}oo${strictest.n} was used, which acts last. Correct them.`;
-    complaints.push(
-      ...members.map((member) => ({
-        member,
-        column: 'voting' as const,
-        rule: 'voting-contradicts',
-        severity: 'warning' as const,
-        message,
-      })),
-    );
+    const values = { group, votings: [...said], used: textOf(strictest) };
+    ofAll(factOf('voting-contradicts', 'warning', values));
   }
   return strictest;
 }
 
+function textOf({ m, n }: Voting): string {
+  return `${m}oo${n}`;
+}
+
 function groupMissing(member: Member): GroupComplaint {
-  const message = `The voting is ${member.voting} but no voting group is named, so its other members are not known; enter the group.`;
-  return { member, column: 'group', rule: 'group-missing', severity: 'warning', message };
+  const fact = factOf('group-missing', 'warning', { voting: member.voting });
+  return { member, column: 'group', fact };
 }
 
 function sizeDiffers(member: Member, voting: Voting, size: number): GroupComplaint {
-  const message = `Group '${member.group}' votes ${voting.m}oo${voting.n} but ${size} of the channels listed belong to it, not ${voting.n}. Missing members were not counted. Check the group.`;
-  return { member, column: 'group', rule: 'group-size-differs', severity: 'warning', message };
+  const values = { group: member.group, voting: textOf(voting), needed: voting.n, listed: size };
+  return { member, column: 'group', fact: factOf('group-size-differs', 'warning', values) };
 }

@@ -1,0 +1,97 @@
+import type { FactOf } from '../../model/findings.ts';
+import type { ThresholdRules } from '../../model/rules/thresholdRules.ts';
+import { amount, percent } from '../../model/wording.ts';
+import { spurious, subject } from './subject.ts';
+
+type Sentences = { readonly [K in keyof ThresholdRules]: (fact: FactOf<K>) => string };
+
+/** What is said of where a threshold acts. */
+export const thresholdMessages: Sentences = {
+  late: (fact) => `${acts(fact)} late.`,
+  early: (fact) => `${acts(fact)} early. ${spurious(fact)}`,
+  undetermined: (fact) => {
+    const { low, high, unit, uncertainty, tolerance } = fact.values;
+    return (
+      `${subject(fact)} acts somewhere from ${amount(low, unit)} to ${amount(high, unit)}: ` +
+      `with an uncertainty of ${percent(uncertainty)} it can't be told whether that is within the tolerance of ${percent(tolerance)}. Measure more accurately.`
+    );
+  },
+  'above-full-scale': aboveFullScale,
+  'multiplied-above-full-scale': aboveFullScale,
+  'on-the-other-side-of-zero': beyondZero,
+  'multiplied-on-the-other-side-of-zero': beyondZero,
+  'out-of-linear-reach': outOfReach,
+  'multiplied-out-of-linear-reach': outOfReach,
+  'beyond-limit': (fact) => {
+    const { effective, limit, unit, probability } = fact.values;
+    const chance =
+      probability === null
+        ? ''
+        : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
+    return `${subject(fact)} acts at ${amount(effective, unit)}, beyond the limit of ${amount(limit, unit)}.${chance}`;
+  },
+  'in-worse-zone': (fact) => {
+    const { zone, intendedZone, speed } = fact.values;
+    return `${subject(fact)} was set in zone ${intendedZone} and acts in zone ${zone} at ${amount(speed, 'r/min')}.`;
+  },
+  'swing-leaves-fault-limits': (fact) => {
+    const { swing, faultLimits } = fact.values;
+    return (
+      `The voltage at ${subject(fact)} swings from ${amount(swing.far, 'V')} to ${amount(swing.near, 'V')}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: ` +
+      `the channel may be marked faulty before it trips, unless the fault is judged on the filtered gap voltage.`
+    );
+  },
+  'interim-below-reading': (fact) => {
+    const { reading, interimSetpoint, unit } = fact.values;
+    return `The present reading of ${amount(reading, unit)} is already at or beyond ${amount(interimSetpoint, unit)}, the interim setpoint that would restore ${subject(fact)}: it would act on entry.`;
+  },
+  'has-no-interim-setpoint': (fact) => {
+    const { indicated, unit } = fact.values;
+    return `No setpoint restores ${subject(fact)}: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that.`;
+  },
+  'delay-long': ({ threshold, values: { delay, allowed, level, unit } }) => {
+    const grown = level === null ? '' : ` At the present growth the level is then ${amount(level, unit)}.`;
+    return `The ${threshold ?? ''} delay of ${amount(delay, 's')} is longer than the ${amount(allowed, 's')} of the policy.${grown}`;
+  },
+};
+
+function acts(fact: FactOf<'late' | 'early'>): string {
+  const { effective, shift, shiftFraction, unit } = fact.values;
+  return `${subject(fact)} acts at ${amount(effective, unit)}: ${amount(shift, unit)} (${percent(shiftFraction)})`;
+}
+
+function aboveFullScale(fact: FactOf<'above-full-scale' | 'multiplied-above-full-scale'>): string {
+  const { fullScale, unit } = fact.values;
+  return `${subject(fact)} is above the full scale of ${amount(fullScale, unit)}: the monitor can't show it, so it can't act.`;
+}
+
+function beyondZero(
+  fact: FactOf<'on-the-other-side-of-zero' | 'multiplied-on-the-other-side-of-zero'>,
+): string {
+  const { effective, unit, zeroConfigured, zeroMeasured } = fact.values;
+  return `${subject(fact)} acts at ${amount(effective, unit)}, on the other side of the real zero: the zero voltage has moved from ${amount(zeroConfigured, 'V')} to ${amount(zeroMeasured, 'V')}. It acts at rest, or never in its own direction.`;
+}
+
+function outOfReach(fact: FactOf<'out-of-linear-reach' | 'multiplied-out-of-linear-reach'>): string {
+  return `${subject(fact)} ${howOutOfReach(fact.values)}: it can't be relied on to act.`;
+}
+
+function howOutOfReach(values: ThresholdRules['out-of-linear-reach']): string {
+  const { unit } = values;
+  if (values.kind === 'voltage')
+    return `would act at ${amount(values.volts, 'V')}, outside the linear span of ${spanText(values.span)}`;
+  const acting = `acts at ${amount(values.effective, unit)}, but`;
+  const gapVoltage = amount(values.gapVoltage, 'V');
+  switch (values.kind) {
+    case 'outside the straight part':
+      return `${acting} its gap voltage of ${gapVoltage} lies outside the straight part of its calibration record`;
+    case 'near the end of the straight part':
+      return `${acting} its gap voltage of ${gapVoltage} lies so near the end of the straight part of its calibration record that it reaches only ${amount(values.reach, unit)}`;
+    case 'swing':
+      return `${acting} from a gap of ${gapVoltage} the chain is linear only up to ${amount(values.reach, unit)} (${spanText(values.span)})`;
+  }
+}
+
+function spanText({ near, far }: { readonly near: number; readonly far: number }): string {
+  return `${amount(near, 'V')} to ${amount(far, 'V')}`;
+}

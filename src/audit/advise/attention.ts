@@ -22,7 +22,6 @@ export interface AdvisedChannel {
 /** Settings of which no channel is known, so that it is not known where their danger acts. */
 export interface UnjudgedSettings {
   readonly tag: string;
-  readonly machine: string;
   readonly danger: number | null;
   readonly unit: string | null;
   readonly place: RowPlace;
@@ -187,14 +186,14 @@ function ofGroup(group: GroupResult): Unsaid[] {
   ];
 }
 
-function ofUnjudged({ tag, machine, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
+function ofUnjudged({ tag, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
   return {
     fact,
     entry: {
       ...noNumbers,
       severity: 'critical',
       code: 'incomplete',
-      subject: { machine, tag, threshold: 'danger', multiplier: 1, group: null },
+      subject: { machine: '', tag, threshold: 'danger', multiplier: 1, group: null },
       set: danger,
       unit,
       places: [{ ...at, column: '' }],

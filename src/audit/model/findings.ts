@@ -61,9 +61,9 @@ export interface Finding extends Place {
   /** Name of the rule that found it, stable from version to version; begins with the threshold: `danger-late`. */
   readonly rule: string;
   readonly severity: Severity;
-  readonly threshold?: ThresholdName | null;
-  readonly multiplier?: number | null;
-  readonly values?: Readonly<Record<string, unknown>>;
+  readonly threshold: ThresholdName | null;
+  readonly multiplier: number | null;
+  readonly values: Readonly<Record<string, unknown>>;
   readonly message: string;
 }
 

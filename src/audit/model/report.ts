@@ -10,7 +10,7 @@ import type { SinceResult } from './since.ts';
 import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
 export type * from './asFound.ts';
-export type * from './attention.ts';
+export * from './attention.ts';
 export type * from './drift.ts';
 export type * from './records.ts';
 
@@ -145,6 +145,20 @@ export interface Summary {
   readonly asLeft: number;
   readonly corrected: number;
 }
+
+/** The counts of channels and groups alone. */
+export type VerdictCounts = Pick<
+  Summary,
+  | 'channels'
+  | 'late'
+  | 'early'
+  | 'within'
+  | 'undetermined'
+  | 'unreachable'
+  | 'incomplete'
+  | 'inBypass'
+  | 'groupsThatCannotTrip'
+>;
 
 /** How a column was understood. */
 export interface ColumnReading {

@@ -33,7 +33,7 @@ export interface LineOfEvidence {
   readonly high: number | null;
   readonly verdict: ThresholdVerdict;
   readonly why: LineReason | null;
-  /** What the monitor shows when the shaft really moves as far as was meant, uncertainty counted; not rounded. */
+  /** What the monitor shows when the shaft really moves as far as the plain setpoint, uncertainty counted; not rounded. */
   readonly panel: number | null;
 }
 
@@ -88,13 +88,15 @@ export interface ThresholdResult {
   readonly change: ThresholdChange | null;
   /** S·Km/Kc by the listed sensitivity: of the plain setpoint, whatever the multiplier. */
   readonly indicatedAtSetpoint: number | null;
-  /** Panel reading to treat as the setpoint meant, multiplier included: to the early side, uncertainty counted, the least of all lines. */
+  /** Panel reading to treat as the plain setpoint meant, whatever the multiplier: to the early side, uncertainty counted, the least of all lines. */
   readonly panel: number | null;
   /** Setpoint to enter in the meantime; `null` where none can be offered. */
   readonly interimSetpoint: number | null;
   /** Of a danger, where a limit is given; else `null`. */
   readonly beyondLimit: BeyondLimit | null;
   readonly probabilityBeyondLimit: number | null;
+  /** What the shaft really does at the present reading, by the line that puts it farthest; `null` without a reading. */
+  readonly real: number | null;
   /** The real value has reached the setpoint meant and the monitor is silent; `null` without a present reading. */
   readonly alreadyThere: boolean | null;
   readonly zone: string | null;

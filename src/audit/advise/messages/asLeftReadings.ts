@@ -19,8 +19,6 @@ export const asLeftReadingMessages: Sayings<AsLeftReadingRules> = {
         : `; it was taken on ${takenOn}`;
     return `The channel list has no as-left sensitivity; the average of the calibration record marked as left in row ${row} of sheet '${sheet}', ${amount(value, unit)}, was used${day}.`;
   },
-  'record-disagrees-with-list': ({ values: { sheet, row, ofRecord, ofList, unit, fraction } }) =>
-    `The record marked as left in row ${row} of sheet '${sheet}' gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the as-left sensitivity of the channel list, ${amount(ofList, unit)}. Find out which is right before either is used.`,
 };
 
 function notJudged(why: AsLeftReadingRules['as-left-not-judged']['why']): string {

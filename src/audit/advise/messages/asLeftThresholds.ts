@@ -1,33 +1,21 @@
 import type { FactOf } from '../../model/findings.ts';
 import type { GoesOn, LeftRules } from '../../model/rules/leftRules.ts';
 import { amount, percent, rounded } from '../../model/wording.ts';
-import { spurious, subject } from './subject.ts';
+import { subject } from './subject.ts';
 
 type Sentences = { readonly [K in keyof LeftRules]: (fact: FactOf<K>) => string };
 
 /** What is said of thresholds as left, and of how long they were late. */
 export const leftMessages: Sentences = {
+  'as-left-sensitivity-missing': ({ values: { measured, unit } }) =>
+    `The as-left sensitivity is missing; the one as found, ${amount(measured, unit)}, still counts. Enter it.`,
   'as-left-uncertainty-missing': ({ values: { uncertainty } }) =>
-    `The as-left uncertainty is missing, and that of the as-found reading (${percent(uncertainty)}) is not its own: as left the value alone decides. Enter it.`,
+    `The as-left uncertainty is missing; that of the as-found reading (${percent(uncertainty)}) was used. Enter it.`,
   'as-left-gap-voltage-missing': ({ values: { gapVoltage } }) =>
-    `The as-left gap voltage is missing; the linear reach as left was judged at the one as found, ${amount(gapVoltage, 'V')}. Enter it.`,
-  'as-left-zero-not-measured': ({ values: { zeroMeasured } }) =>
-    `An as-left gap voltage is no zero voltage, so the zero as measured, ${amount(zeroMeasured, 'V')}, was used as left too. Where chain or probe were changed, measure the zero anew and audit with it.`,
-  'as-left-late': (fact) => `${acts(fact)}: ${by(fact)} late. ${asFound(fact.values)} Correct the chain.`,
-  'as-left-early': (fact) => `${acts(fact)}: ${by(fact)} early. ${asFound(fact.values)} ${spurious(fact)}`,
-  'as-left-unreachable': (fact) =>
-    `${subject(fact)} can't be relied on to act as left: ${fact.values.reasons.join(' and ')}. ${asFound(fact.values)}`,
-  'as-left-undetermined': (fact) => {
-    const { low, high, unit, uncertainty } = fact.values;
-    const why = `with an uncertainty of ${percent(uncertainty)} it can't be told whether that is within the tolerance`;
-    return `${subject(fact)} acts somewhere from ${amount(low, unit)} to ${amount(high, unit)} as left: ${why}. ${asFound(fact.values)}`;
-  },
+    `The as-left gap voltage is missing; the one as found, ${amount(gapVoltage, 'V')}, was used. Enter it.`,
+  'as-left-zero-not-measured': () =>
+    'The zero voltage was not measured again, so it is not known where the position acts now. Enter the as-left zero voltage.',
   'as-left-cured': (fact) => `${acts(fact)}, within the tolerance. ${asFound(fact.values)}`,
-  'as-left-beyond-limit': (fact) => {
-    const { limit, unit, wasBeyond } = fact.values;
-    const before = wasBeyond ? 'as it was as found' : 'as found it was not';
-    return `${acts(fact)}, beyond the limit of ${amount(limit, unit)}; ${before}.`;
-  },
   'as-left-worse': (fact) => {
     const { asFound: found, verdict, effective, unit } = fact.values;
     const verdicts = `${found.verdict} as found, ${verdict} as left`;
@@ -47,14 +35,8 @@ export const leftMessages: Sentences = {
     `For up to ${rounded(days)} days, from ${from} to ${to}, the ${names(thresholds)} may have been late or unable to act. ${ending(goesOn)}`,
 };
 
-function acts(
-  fact: FactOf<'as-left-late' | 'as-left-early' | 'as-left-cured' | 'as-left-beyond-limit'>,
-): string {
+function acts(fact: FactOf<'as-left-cured'>): string {
   return `${subject(fact)} acts at ${amount(fact.values.effective, fact.values.unit)} as left`;
-}
-
-function by({ values: { shift, shiftFraction, unit } }: FactOf<'as-left-late' | 'as-left-early'>): string {
-  return `${amount(shift, unit)} (${percent(shiftFraction)})`;
 }
 
 function asFound({ asFound: found, unit }: Pick<LeftRules['as-left-cured'], 'asFound' | 'unit'>): string {

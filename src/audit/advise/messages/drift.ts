@@ -6,8 +6,6 @@ type Sentences = { readonly [K in keyof DriftRules]: (fact: FactOf<K>) => string
 
 /** What is said of a channel's readings over the years. */
 export const driftMessages: Sentences = {
-  'history-row-left-out': ({ values: { value, unit, wanted } }) =>
-    `The reading of ${value} ${unit} in the history can't be compared with the channel's sensitivities in ${wanted}: correct the unit; this reading of the history was left out.`,
   'history-has-newer-reading': ({ values: { sensitivity, on, off, measured, calibratedOn, unit } }) =>
     `The history has a newer reading: ${amount(sensitivity, unit)} on ${on}, ${percent(off)} off the configured sensitivity. The channel was judged by the ${amount(measured, unit)} of ${calibratedOn}, so its verdict may no longer hold. Enter the newer reading in the channel list and audit again.`,
   'drift-not-told': ({ values: { readings, days, since } }) => {

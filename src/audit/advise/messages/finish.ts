@@ -2,9 +2,8 @@ import type { Finding, PlacedFact } from '../../model/findings.ts';
 import { messageOf, reportedRule } from './messages.ts';
 
 /** Findings as a report shows them. */
-export function finished(found: readonly (PlacedFact | Finding)[]): Finding[] {
+export function finished(found: readonly PlacedFact[]): Finding[] {
   return found.map((one): Finding => {
-    if ('message' in one) return one;
     const { severity, threshold, multiplier, values, sheet, row, column } = one;
     return {
       rule: reportedRule(one),

@@ -1,5 +1,6 @@
 import type { FactOf } from '../../model/findings.ts';
 import type { GroupRules } from '../../model/rules/groupRules.ts';
+import { timesAtStartUp } from '../../model/threshold.ts';
 import { amount } from '../../model/wording.ts';
 
 type Sentences = { readonly [K in keyof GroupRules]: (fact: FactOf<K>) => string };
@@ -24,15 +25,15 @@ export const groupMessages: Sentences = {
     `${where(values)} instead of ${amount(values.intended, values.unit)}; ${by(values)}.`,
 };
 
-function cannot(what: string, { group, voting, threshold, idle }: GroupRules['group-cannot-act']): string {
+function cannot(what: string, { group, voting, threshold, multiplier, idle }: GroupRules['group-cannot-act']): string {
   const why = idle.map((member) => `${member.tag} (${member.why ?? 'cannot act'})`).join(', ');
-  return `Group '${group}' (${voting}) cannot ${what} on ${threshold}: these members can't act: ${why}.`;
+  return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: these members can't act: ${why}.`;
 }
 
 type Acts = GroupRules['group-beyond-limit' | 'group-late'];
 
-function where({ group, voting, threshold, effective, unit }: Acts): string {
-  return `Group '${group}' (${voting}) acts on ${threshold} at ${amount(effective, unit)}`;
+function where({ group, voting, threshold, multiplier, effective, unit }: Acts): string {
+  return `Group '${group}' (${voting}) acts on ${threshold}${timesAtStartUp(multiplier)} at ${amount(effective, unit)}`;
 }
 
 function by({ decidedBy }: Acts): string {

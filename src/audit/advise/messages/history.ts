@@ -29,6 +29,8 @@ function leftOut(fault: HistoryRowFault): string {
       return reading(
         `'${fault.header}': ${fault.value} ${fault.unit} is outside its physical range: it must be above 0`,
       );
+    case 'unit does not fit':
+      return `The reading of ${fault.value} ${fault.unit} in the history can't be compared with the channel's sensitivities in ${fault.wanted}: correct the unit; this reading of the history was left out.`;
     case 'uncertainty':
       return `The uncertainty ${fault.value} can't be one of this reading: it must be above 0 and below 100 %. The uncertainty was left out.`;
     case 'cell': {

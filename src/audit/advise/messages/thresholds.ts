@@ -10,10 +10,14 @@ export const thresholdMessages: Sentences = {
   late: (fact) => `${acts(fact)} late.`,
   early: (fact) => `${acts(fact)} early. ${spurious(fact)}`,
   undetermined: (fact) => {
-    const { low, high, unit, uncertainty, tolerance } = fact.values;
+    const { low, high, unit, uncertainty, tolerance, governedBy } = fact.values;
+    if (low === null && high === null)
+      return `${subject(fact)} can't be shown to act by the ${governedBy}. Measure the chain again.`;
+    const [from, to] = [low, high].map((end) => (end === null ? 'an unknown level' : amount(end, unit)));
+    const width = uncertainty === null ? '' : ` with an uncertainty of ${percent(uncertainty)}`;
     return (
-      `${subject(fact)} acts somewhere from ${amount(low, unit)} to ${amount(high, unit)}: ` +
-      `with an uncertainty of ${percent(uncertainty)} it can't be told whether that is within the tolerance of ${percent(tolerance)}. Measure more accurately.`
+      `${subject(fact)} acts somewhere from ${from ?? ''} to ${to ?? ''}:` +
+      `${width} it can't be told whether that is within the tolerance of ${percent(tolerance)}. Measure more accurately.`
     );
   },
   'above-full-scale': aboveFullScale,
@@ -30,6 +34,13 @@ export const thresholdMessages: Sentences = {
         : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
     return `${subject(fact)} acts at ${amount(effective, unit)}, beyond the limit of ${amount(limit, unit)}.${chance}`;
   },
+  'may-be-beyond-limit': (fact) => {
+    const { limit, high, unit } = fact.values;
+    const upTo = high === null ? 'an unknown level' : amount(high, unit);
+    return `${subject(fact)} may act beyond the limit of ${amount(limit, unit)}: with its uncertainty it acts at up to ${upTo}.`;
+  },
+  'outside-fault-limits': outsideFaults,
+  'multiplied-outside-fault-limits': outsideFaults,
   'in-worse-zone': (fact) => {
     const { zone, intendedZone, speed } = fact.values;
     return `${subject(fact)} was set in zone ${intendedZone} and acts in zone ${zone} at ${amount(speed, 'r/min')}.`;
@@ -47,7 +58,8 @@ export const thresholdMessages: Sentences = {
   },
   'has-no-interim-setpoint': (fact) => {
     const { indicated, unit } = fact.values;
-    return `No setpoint restores ${subject(fact)}: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that.`;
+    const shown = indicated === null ? '' : `: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that`;
+    return `No setpoint restores ${subject(fact)}${shown}.`;
   },
   'delay-long': ({ threshold, values: { delay, allowed, level, unit } }) => {
     const grown = level === null ? '' : ` At the present growth the level is then ${amount(level, unit)}.`;
@@ -72,6 +84,15 @@ function beyondZero(
   return `${subject(fact)} acts at ${amount(effective, unit)}, on the other side of the real zero: the zero voltage has moved from ${amount(zeroConfigured, 'V')} to ${amount(zeroMeasured, 'V')}. It acts at rest, or never in its own direction.`;
 }
 
+function outsideFaults(fact: FactOf<'outside-fault-limits' | 'multiplied-outside-fault-limits'>): string {
+  const { volts, faultLimits } = fact.values;
+  return `${subject(fact)} would act at ${voltsText(volts)}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: the monitor marks the channel faulty before it trips.`;
+}
+
+function voltsText(volts: readonly number[]): string {
+  return volts.map((one) => amount(one, 'V')).join(' or ');
+}
+
 function outOfReach(fact: FactOf<'out-of-linear-reach' | 'multiplied-out-of-linear-reach'>): string {
   return `${subject(fact)} ${howOutOfReach(fact.values)}: it can't be relied on to act.`;
 }
@@ -79,7 +100,7 @@ function outOfReach(fact: FactOf<'out-of-linear-reach' | 'multiplied-out-of-line
 function howOutOfReach(values: ThresholdRules['out-of-linear-reach']): string {
   const { unit } = values;
   if (values.kind === 'voltage')
-    return `would act at ${amount(values.volts, 'V')}, outside the linear span of ${spanText(values.span)}`;
+    return `would act at ${voltsText(values.volts)}, outside the linear span of ${spanText(values.span)}`;
   const acting = `acts at ${amount(values.effective, unit)}, but`;
   const gapVoltage = amount(values.gapVoltage, 'V');
   switch (values.kind) {

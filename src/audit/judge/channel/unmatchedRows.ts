@@ -1,10 +1,11 @@
-import type { PlacedFact } from '../../model/findings.ts';
+import type { PlacedFact, RowPlace } from '../../model/findings.ts';
 import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { Tables } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
-import { unaudited } from './groupMembers.ts';
+import { unjoinedMember } from './groupMembers.ts';
+import { writtenSetpoints } from './writtenSetpoints.ts';
 import { onlyTag, problemAt } from '../../read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
 
@@ -28,21 +29,33 @@ export function joinTrouble(
   return settingsRows.length === 0 ? at('channel-without-settings', { tag, sheet }) : undefined;
 }
 
-export interface LoneSettings {
+export interface UnmatchedSettings {
   readonly problems: readonly PlacedFact[];
-  /** Their seats in voting groups: members that can't be shown to act. */
+  /** Those of which it is not known where their danger acts. */
+  readonly unjudged: readonly UnjudgedRow[];
+  /** Members of voting groups that can't be shown to act. */
   readonly members: readonly Member[];
 }
 
+/** Settings that no channel was joined with. */
+export interface UnjudgedRow {
+  readonly tag: string;
+  readonly danger: number | null;
+  readonly unit: string | null;
+  readonly place: RowPlace;
+  readonly fact: PlacedFact;
+}
+
 /** Settings rows that no channel was joined with. */
-export function loneSettings(
+export function unmatchedSettings(
   tables: Tables,
   settings: TagIndex,
   channels: TagIndex,
   joined: ReadonlySet<number>,
   read: (row: number) => SettingsRow,
-): LoneSettings {
+): UnmatchedSettings {
   const problems: PlacedFact[] = [];
+  const unjudged: UnjudgedRow[] = [];
   const members: Member[] = [];
   for (const row of settings.tagged) {
     if (joined.has(row)) continue;
@@ -50,27 +63,33 @@ export function loneSettings(
     const key = tagKey(tag);
     const same = settings.rowsOf(key);
     const inChannels = channels.rowsOf(key).length > 0;
-    const warn = <R extends RuleId>(rule: R, values: RuleValues[R]) => {
-      problems.push(problemAt(tables.settings, row, 'tag', rule, 'warning', values));
-    };
     if (isOnlyTag(tables.settings, row) && looksLikeHeading(tag, inChannels)) {
       problems.push(onlyTag(tables.settings, row, tag));
       continue;
     }
-    if (same.length > 1) {
-      warn('duplicate-tag', { kind: 'in settings', tag, rows: same });
-    } else if (inChannels) {
-      warn('settings-not-joined', { tag });
-    } else {
-      warn('settings-without-channel', { tag, sheet: tables.channels.sheet.name });
-    }
-    members.push(
-      unaudited(
-        read(row),
+    const at = <R extends RuleId>(rule: R, values: RuleValues[R]) =>
+      problemAt(tables.settings, row, 'tag', rule, 'warning', values);
+    const fact =
+      same.length > 1
+        ? at('duplicate-tag', { kind: 'in settings', tag, rows: same })
+        : inChannels
+          ? at('settings-not-joined', { tag })
+          : at('settings-without-channel', { tag, sheet: tables.channels.sheet.name });
+    problems.push(fact);
+    const own = read(row);
+    const written = writtenSetpoints(own);
+    if (!inChannels) {
+      unjudged.push({
         tag,
-        inChannels || same.length > 1 ? 'its tag is not unique' : 'it is not in the channel list',
-      ),
-    );
+        danger: written.level(own.danger),
+        unit: written.unit?.text ?? null,
+        place: { sheet: tables.settings.sheet.name, row },
+        fact,
+      });
+    }
+    const why = inChannels || same.length > 1 ? 'its tag is not unique' : 'it is not in the channel list';
+    const member = unjoinedMember(own, tag, tables.settings, why);
+    if (member) members.push(member);
   }
-  return { problems, members };
+  return { problems, unjudged, members };
 }

@@ -3,7 +3,7 @@ import { isoDate } from '../../../cells/cell.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DriftResult } from '../../model/drift.ts';
 import type { Drift } from '../../model/rules/driftRules.ts';
-import { placeOf } from '../../read/rows/complaint.ts';
+import { placeOf } from '../../read/rows/diagnostic.ts';
 import { channelReadings, type ReadChannel } from './channelReadings.ts';
 import { driftLine } from './driftLine.ts';
 import { newerReading } from './newerReading.ts';

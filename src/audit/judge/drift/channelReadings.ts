@@ -5,7 +5,7 @@ import type { Channel } from '../../model/channel.ts';
 import type { RecordResult } from '../../model/report.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import { readDate } from '../../read/rows/date.ts';
-import { placeOf } from '../../read/rows/complaint.ts';
+import { placeOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import { asLeft } from '../../read/records/series.ts';
 import type { SnapshotChannel } from '../../model/snapshot.ts';

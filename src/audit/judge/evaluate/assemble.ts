@@ -1,8 +1,11 @@
-import type { AssumedUnit } from '../../read/rows/units.ts';
 import { convert } from '../../../units/convert.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { NotJudged, Obstacle } from '../../model/threshold.ts';
+import type { PairedRows } from '../../read/pairedRows.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import {
   counterLevel,
   fixed,
@@ -12,41 +15,54 @@ import {
   readingOf,
   type AmountContext,
 } from './amounts.ts';
-import type { Channel } from '../../model/channel.ts';
 import { commonUnits } from './commonUnits.ts';
 import { Diagnostics, type TableDiagnostic } from './diagnostics.ts';
 import { uncertaintyOf } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
-  /** `null`: the row can't be used; `diagnostics` say why. */
+  readonly kind: Kind | null;
+  /** `null`: the row can't be used; `blocking` say why. */
   readonly channel: Channel | null;
   readonly diagnostics: readonly TableDiagnostic[];
+  /** Those that keep the row, or its thresholds, from being judged. */
+  readonly blocking: readonly TableDiagnostic[];
+  /** What keeps its thresholds from being better than incomplete. */
+  readonly obstacles: readonly Obstacle[];
 }
 
 /**
- * Brings a channel's row and its settings into common units, and checks what can be checked only with both.
- * Numbers without a unit of their own are taken in the unit of the setpoints, and reported through `assume`.
+ * Brings a channel's row and its settings into common units, and checks what can be checked only with both; `kind` is what
+ * kind of channel it is, `null` where that is not known. Numbers without a unit of their own are taken in the unit of the
+ * setpoints, and reported through `assume`.
  */
 export function assemble(
-  row: ChannelRow,
-  settings: SettingsRow,
+  { row, settings }: PairedRows,
+  kind: Kind | null,
+  diagnostics: Diagnostics,
   policy: Policy,
   assume: (assumed: AssumedUnit) => void,
 ): Assembled {
-  const diagnostics = new Diagnostics(row, settings);
   if (!row.measured) diagnostics.missing('channels', 'measured', 'measured sensitivity');
   if (!settings.configured) diagnostics.missing('settings', 'configured', 'configured sensitivity');
   if (!settings.alert) diagnostics.missing('settings', 'alert', 'alert setpoint');
   if (!settings.danger) diagnostics.missing('settings', 'danger', 'danger setpoint');
-  const common = commonUnits(row, settings, diagnostics);
-  const { kind, measured, referenceSensitivity } = row;
+  const common = commonUnits(kind, row, settings, diagnostics);
+  const axial = kind === 'axial';
+  const { measured, referenceSensitivity } = row;
   const { configured } = settings;
-  if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(kind === 'axial')) {
-    return { channel: null, diagnostics: diagnostics.all };
-  }
+  const finished = (channel: Channel | null, obstacles: readonly Obstacle[]): Assembled => ({
+    kind,
+    channel,
+    diagnostics: diagnostics.all,
+    blocking: diagnostics.blocking(kind),
+    obstacles: [...diagnostics.obstacles(kind), ...obstacles],
+  });
+  if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
+    return finished(null, kind ? [] : ['the kind is not known']);
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
+  const notCompared: NotJudged[] = [];
   const context: AmountContext = {
     unit,
     sensitivityUnit,
@@ -56,9 +72,11 @@ export function assemble(
     diagnostics,
     assume,
     detectionColumn: settings.detection !== null,
+    asStated: kind === 'velocity' || kind === 'acceleration',
+    notCompared,
   };
-  const axial = kind === 'axial';
   if (!axial) noteCounter(settings, diagnostics);
+  const coverage = { given: row.coverage?.value ?? policy.coverage, wanted: policy.coverage };
   const channel: Channel = {
     kind,
     unit,
@@ -67,8 +85,7 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', diagnostics),
-    coverage: row.coverage?.value ?? policy.coverage,
+    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics),
     alert: level(context, 'settings', 'alert', settings.alert),
     danger: level(context, 'settings', 'danger', settings.danger),
     counterAlert: axial ? counterLevel(context, 'counterAlert', settings.counterAlert) : null,
@@ -86,7 +103,7 @@ export function assemble(
     gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, diagnostics),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(row, settings, policy, diagnostics),
+    ...zeroVoltages(kind, row, settings, policy, diagnostics),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -95,8 +112,22 @@ export function assemble(
     voting: settings.voting,
     recordReach: null,
     bypass: settings.bypass,
+    notCompared,
   };
-  return { channel: diagnostics.invalid(kind === 'axial') ? null : channel, diagnostics: diagnostics.all };
+  if (diagnostics.invalid(axial)) {
+    const needsDirection = axial && channel.direction === null && diagnostics.isSaid('direction');
+    return finished(null, needsDirection ? ['the direction is missing'] : []);
+  }
+  return finished(channel, missingZeros(channel));
+}
+
+/** Zero voltages that a position needs and that are not given. */
+function missingZeros({ kind, zeroMeasured, zeroConfigured }: Channel): Obstacle[] {
+  if (kind !== 'axial') return [];
+  const missing: Obstacle[] = [];
+  if (zeroMeasured === null) missing.push('the zero voltage was not measured');
+  if (zeroConfigured === null) missing.push('the configured zero voltage is missing');
+  return missing;
 }
 
 function noteCounter(settings: SettingsRow, diagnostics: Diagnostics): void {

@@ -19,7 +19,7 @@ export interface CommonUnits {
   readonly unit: Unit;
   /** That of the configured sensitivity. */
   readonly sensitivityUnit: Unit;
-  /** `null` for position and loop channels, which are not counted peak to peak. */
+  /** `null` for position and loop channels, and for others where nothing names it. */
   readonly detection: Detection | null;
   /** Levels per volt (per mA for current signals) at a sensitivity of 1 `sensitivityUnit`. */
   readonly unitsPerVolt: number;
@@ -27,11 +27,12 @@ export interface CommonUnits {
 
 /** The units in which a channel is worked out; `null`, with warnings, where they are not named or don't fit. */
 export function commonUnits(
+  kind: Kind | null,
   row: ChannelRow,
   settings: SettingsRow,
   diagnostics: Diagnostics,
 ): CommonUnits | null {
-  const { kind, measured } = row;
+  const { measured } = row;
   const { configured, danger, alert } = settings;
   const setpoint = danger ?? alert;
   const column = danger ? 'danger' : 'alert';
@@ -55,6 +56,16 @@ export function commonUnits(
       configuredUnit: sensitivityUnit.text,
     });
   }
+  const [ofMeasured, ofConfigured] = [measured.unit, sensitivityUnit].map((one) =>
+    detectionOfUnit(one, kind),
+  );
+  if (ofMeasured !== ofConfigured) {
+    return wrong('channels', 'measured', {
+      kind: 'detections',
+      measured: ofMeasured ?? null,
+      configured: ofConfigured ?? null,
+    });
+  }
   if (quantity !== unit.dimension) {
     return wrong('settings', column, {
       kind: 'setpoints',
@@ -73,7 +84,7 @@ export function commonUnits(
   return {
     unit,
     sensitivityUnit,
-    detection: kind === 'axial' || kind === 'loop' ? null : detectionOf(settings, diagnostics),
+    detection: kind === 'axial' || kind === 'loop' ? null : detectionOf(kind, settings, diagnostics),
     unitsPerVolt: (signal === 'voltage' ? 1000 : 1) / sensitivityUnit.factor / unit.factor,
   };
 }
@@ -88,14 +99,27 @@ function noUnit(
   diagnostics.add(table, column, 'unit-missing', { what, example });
 }
 
-function detectionOf(settings: SettingsRow, diagnostics: Diagnostics): Detection {
-  const header = settings.danger?.unit?.detection ?? settings.alert?.unit?.detection;
+/** A detection that a unit states; of shaft vibration peak to peak where it states none, of others nothing is assumed. */
+function detectionOfUnit({ detection }: Unit, kind: Kind): Detection | undefined {
+  return detection ?? (kind === 'radial' ? 'p-p' : undefined);
+}
+
+function detectionOf(kind: Kind, settings: SettingsRow, diagnostics: Diagnostics): Detection | null {
+  const { danger, alert } = settings;
+  const ofAlert = kind === 'radial' || !danger ? alert?.unit?.detection : undefined;
+  const header = danger?.unit?.detection ?? ofAlert;
   if (settings.detection && header && settings.detection !== header) {
-    diagnostics.add('settings', 'detection', 'detection-contradicts-header', {
-      ofColumn: settings.detection,
-      ofHeader: header,
-      factor: convertDetection(1, header, settings.detection),
-    });
+    diagnostics.add(
+      'settings',
+      'detection',
+      'detection-contradicts-header',
+      {
+        ofColumn: settings.detection,
+        ofHeader: header,
+        factor: convertDetection(1, header, settings.detection),
+      },
+      'contradiction',
+    );
   }
-  return settings.detection ?? header ?? 'p-p';
+  return settings.detection ?? header ?? (kind === 'radial' ? 'p-p' : null);
 }

@@ -1,12 +1,13 @@
 import { factOf } from '../../model/findings.ts';
+import type { Kind } from '../../model/kind.ts';
 import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
-import type { ChannelRow } from '../../read/rows/channelRow.ts';
-import type { Diagnostic } from '../../read/rows/complaint.ts';
-import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import type { TableKind } from '../../read/tables/vocabulary.ts';
+import type { Obstacle } from '../../model/threshold.ts';
+import type { PairedRows } from '../../read/pairedRows.ts';
+import type { Diagnostic } from '../../read/rows/diagnostic.ts';
+import { nameOfColumn, type TableKind } from '../../read/tables/vocabulary.ts';
 
-/** What can't be used because of something: the value in its cell, the whole row, or nothing. */
-export type Invalidates = 'value' | 'row' | 'nothing';
+/** What can't be used because of something: the value in its cell, the whole row, what contradicts another value, or nothing. */
+export type Invalidates = 'value' | 'row' | 'contradiction' | 'nothing';
 
 export type TableDiagnostic = Diagnostic & {
   readonly table: TableKind;
@@ -14,7 +15,7 @@ export type TableDiagnostic = Diagnostic & {
 };
 
 /** Columns without whose value, when something unusable stands there, no number of the row can be trusted. */
-const decisive = new Set([
+const decisive: ReadonlySet<string> = new Set([
   'kind',
   'measured',
   'uncertainty',
@@ -27,16 +28,25 @@ const decisive = new Set([
 ]);
 
 /** Columns on which an axial channel depends as well. */
-const decisiveForAxial = new Set(['zeroMeasured', 'zeroConfigured']);
+const decisiveForAxial: ReadonlySet<string> = new Set(['zeroMeasured', 'zeroConfigured']);
+
+/** Columns that bear on whether a threshold acts: an unusable value there leaves it no better than incomplete. */
+const evidence: ReadonlySet<string> = new Set(['limit', 'fullScale', 'multiplier', 'detection']);
+const evidenceOfDisplacement: ReadonlySet<string> = new Set(['gapVoltage', 'faultHigh', 'faultLow']);
+const evidenceOfPosition: ReadonlySet<string> = new Set(['direction']);
 
 /** What is wrong with one channel and its settings, gathered while they are brought together. */
 export class Diagnostics {
   readonly all: TableDiagnostic[] = [];
 
-  /** Starts from what was said about the cells of both rows as they were read. */
-  constructor(channel: ChannelRow, settings: SettingsRow) {
-    for (const one of channel.diagnostics) this.all.push(ofCell('channels', one));
+  /** Starts from what was said about the cells of both rows as they were read, and where the tables contradict each other. */
+  constructor({ row, settings, contradictions }: PairedRows) {
+    for (const one of row.diagnostics) this.all.push(ofCell('channels', one));
     for (const one of settings.diagnostics) this.all.push(ofCell('settings', one));
+    for (const { column, inChannels, inSettings } of contradictions) {
+      const values = { quantity: nameOfColumn(column), inChannels, inSettings };
+      this.add('channels', column, 'tables-contradict', values, 'contradiction');
+    }
   }
 
   /** Adds a warning; `null`, to stand for the value that can't be used. */
@@ -58,15 +68,39 @@ export class Diagnostics {
 
   /** Adds that a value is missing, unless something is said about its cell already. Does not invalidate the row by itself. */
   missing(table: TableKind, column: string, what: string): void {
-    const said = this.all.some(
-      (one) => one.table === table && one.column === column && one.severity !== 'note',
-    );
-    if (!said) this.add(table, column, 'value-missing', { what }, 'nothing');
+    if (!this.isSaid(column)) this.add(table, column, 'value-missing', { what }, 'nothing');
+  }
+
+  /** Whether something is wrong with a column's value. */
+  isSaid(column: string): boolean {
+    return this.all.some((one) => one.column === column && one.severity !== 'note');
   }
 
   /** Whether something unusable stands where the whole row depends on it. */
   invalid(axial: boolean): boolean {
-    return this.all.length > 0 && this.all.some((one) => isFatal(one, axial));
+    return this.all.some((one) => isFatal(one, axial));
+  }
+
+  /** What keeps the thresholds of a channel of this kind from being better than incomplete. */
+  obstacles(kind: Kind | null): Obstacle[] {
+    const found = new Set<Obstacle>();
+    for (const { column, invalidates } of this.all) {
+      if (invalidates === 'contradiction') found.add('two values contradict each other');
+      if (invalidates !== 'value') continue;
+      if (column === 'bypass') found.add('the bypass mark is not understood');
+      else if (isEvidence(column, kind)) found.add('a value that can’t be used');
+    }
+    return [...found];
+  }
+
+  /** Those of `all` that keep the row, or its thresholds, from being judged. */
+  blocking(kind: Kind | null): TableDiagnostic[] {
+    return this.all.filter(
+      (one) =>
+        isFatal(one, kind === 'axial') ||
+        one.invalidates === 'contradiction' ||
+        (one.invalidates === 'value' && (one.column === 'bypass' || isEvidence(one.column, kind))),
+    );
   }
 }
 
@@ -77,4 +111,11 @@ function ofCell(table: TableKind, diagnostic: Diagnostic): TableDiagnostic {
 function isFatal({ column, invalidates }: TableDiagnostic, axial: boolean): boolean {
   if (invalidates !== 'value') return invalidates === 'row';
   return decisive.has(column) || (axial && decisiveForAxial.has(column));
+}
+
+function isEvidence(column: string, kind: Kind | null): boolean {
+  if (decisive.has(column) || evidence.has(column)) return true;
+  const ofDisplacement = kind === 'radial' || kind === 'axial';
+  if (ofDisplacement && evidenceOfDisplacement.has(column)) return true;
+  return kind === 'axial' && (evidenceOfPosition.has(column) || decisiveForAxial.has(column));
 }

@@ -1,16 +1,18 @@
 import type { ValueRules } from '../../model/rules/valueRules.ts';
+import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { Diagnostics } from './diagnostics.ts';
 
 /**
- * The expanded uncertainty as a fraction of the measured sensitivity, from percent or from a sensitivity; `null` where
+ * The expanded uncertainty at the wanted coverage factor as a fraction of the measured sensitivity, from percent or from a sensitivity; `null` where
  * none is given, or with a warning where it is 100 % or more or in a unit that does not fit.
  */
 export function uncertaintyOf(
   uncertainty: Amount | null,
   measured: Amount | null,
   column: 'uncertainty' | 'asLeftUncertainty',
+  coverage: { readonly given: number; readonly wanted: number },
   diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   if (!uncertainty || !measured) return null;
@@ -18,7 +20,8 @@ export function uncertaintyOf(
     diagnostics.add('channels', column, 'value-out-of-range', values);
   const { value, unit } = uncertainty;
   const absolute = unit && unit.dimension !== 'percent' && measured.unit;
-  const fraction = absolute ? convert(value, unit, measured.unit) / measured.value : value / 100;
+  const asGiven = absolute ? convert(value, unit, measured.unit) / measured.value : value / 100;
+  const fraction = atCoverage(asGiven, coverage.given, coverage.wanted);
   if (Number.isNaN(fraction)) return refuse({ kind: 'uncertainty not comparable', unit: unit?.text ?? '%' });
   if (fraction >= 1) return refuse({ kind: 'uncertainty too large', fraction });
   return fraction;

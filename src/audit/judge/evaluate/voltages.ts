@@ -1,3 +1,4 @@
+import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
@@ -13,27 +14,26 @@ export interface ZeroVoltages {
 
 /** Zero voltages of an axial channel, V; a warning where one is missing or the direction is needed and missing. */
 export function zeroVoltages(
+  kind: Kind,
   row: ChannelRow,
   settings: SettingsRow,
   policy: Policy,
   diagnostics: Diagnostics,
 ): ZeroVoltages {
-  if (row.kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
+  if (kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
   const zeroConfigured = inUnit(settings.zeroConfigured, fixed.volt);
   const zeroMeasured = inUnit(row.zeroMeasured, fixed.volt);
   if (policy.linearVolts.near <= 0) {
     refusePositive('channels', 'zeroMeasured', 'measured', zeroMeasured, diagnostics);
     refusePositive('settings', 'zeroConfigured', 'configured', zeroConfigured, diagnostics);
   }
-  if (zeroMeasured === null || zeroConfigured === null) {
-    const [table, column, which] =
-      zeroMeasured === null
-        ? (['channels', 'zeroMeasured', 'measured'] as const)
-        : (['settings', 'zeroConfigured', 'configured'] as const);
-    diagnostics.add(table, column, 'zero-voltage-missing', { which }, 'nothing');
-  } else if (zeroConfigured !== zeroMeasured && row.direction === null) {
+  if (zeroMeasured === null && !diagnostics.isSaid('zeroMeasured'))
+    diagnostics.add('channels', 'zeroMeasured', 'zero-voltage-missing', { which: 'measured' }, 'nothing');
+  if (zeroConfigured === null && !diagnostics.isSaid('zeroConfigured'))
+    diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'nothing');
+  const apart = zeroMeasured !== null && zeroConfigured !== null && zeroConfigured !== zeroMeasured;
+  if (apart && row.direction === null)
     diagnostics.add('channels', 'direction', 'direction-missing', {}, 'row');
-  }
   return { zeroConfigured, zeroMeasured };
 }
 

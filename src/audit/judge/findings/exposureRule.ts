@@ -4,16 +4,15 @@ import { periodOfExposure } from '../asLeft/exposure.ts';
 import { mayBeLate } from '../../model/change.ts';
 import { factOf } from '../../model/findings.ts';
 import type { GoesOn } from '../../model/rules/leftRules.ts';
-import type { AsLeftResult } from '../../model/report.ts';
 import type { Audited, Say } from './rule.ts';
 
 /**
  * How long the protection may have been wrong: from when it was last known good to when the fault was measured, and
- * whether it goes on as left (`null`: not judged as left).
+ * whether it goes on since (`now` is `null` where the channel was not measured again).
  */
 export function exposureRule(
   { channel, thresholds, today, cell }: Audited,
-  asLeft: AsLeftResult | null,
+  now: readonly ThresholdResult[] | null,
   say: Say,
 ): void {
   const { lastGoodOn, calibratedOn } = channel;
@@ -32,7 +31,7 @@ export function exposureRule(
   const bad = thresholds.filter(({ verdict }) => mayBeLate(verdict));
   const { from, to } = periodOfExposure(channel, today);
   if (bad.length === 0 || to === null) return;
-  const known = { thresholds: namesOf(bad), to: isoDate(to), goesOn: goesOn(thresholds, asLeft) };
+  const known = { thresholds: namesOf(bad), to: isoDate(to), goesOn: goesOn(thresholds, now) };
   if (from === null) {
     const values = { ...known, lastGoodOn: lastGoodOn === null ? null : isoDate(lastGoodOn) };
     say({ ...factOf('exposure-start-unknown', 'note', values), ...at });
@@ -47,9 +46,12 @@ function namesOf(thresholds: readonly ThresholdResult[]): ThresholdName[] {
 }
 
 /** Whether what was found goes on since, as far as was judged as left. */
-function goesOn(thresholds: readonly ThresholdResult[], asLeft: AsLeftResult | null): GoesOn {
-  if (!asLeft) return null;
-  const left = asLeft.thresholds.filter(({ verdict }, index) => {
+function goesOn(
+  thresholds: readonly ThresholdResult[],
+  now: readonly ThresholdResult[] | null,
+): GoesOn {
+  if (!now) return null;
+  const left = now.filter(({ verdict }, index) => {
     const found = thresholds[index];
     return found !== undefined && mayBeLate(found.verdict) && mayBeLate(verdict);
   });

@@ -3,20 +3,24 @@ import type { Rule } from './rule.ts';
 import { columnOfThreshold, setpointOf } from './thresholdCell.ts';
 import { trips } from '../../model/threshold.ts';
 
-/** Danger that acts beyond the greatest real displacement that is acceptable for the machine. */
+/** Danger that acts, or with its uncertainty may act, beyond the greatest real displacement that the machine allows. */
 export const beyondLimit: Rule = ({ channel, thresholds }, say) => {
   const { limit } = channel;
   if (limit === null) return;
+  const at = { table: 'channels', column: 'limit' } as const;
   for (const threshold of thresholds) {
-    const { name, effective, probabilityBeyondLimit: probability } = threshold;
-    if (!trips(name) || threshold.multiplier !== 1 || effective === null || Math.abs(effective) <= limit)
-      continue;
-    const values = { ...setpointOf(threshold, channel), effective, limit, probability };
-    say({
-      ...factOfThreshold('beyond-limit', 'critical', threshold, values),
-      table: 'channels',
-      column: 'limit',
-    });
+    const { beyondLimit: beyond, lines, probabilityBeyondLimit: probability } = threshold;
+    if (beyond === null || beyond === 'no') continue;
+    const level = setpointOf(threshold, channel);
+    const sign = Math.sign(threshold.setpoint ?? 1);
+    if (beyond === 'yes') {
+      const latest = Math.max(...lines.map(({ effective }) => sign * (effective ?? -Infinity)));
+      const values = { ...level, effective: sign * latest, limit, probability };
+      say({ ...factOfThreshold('beyond-limit', 'critical', threshold, values), ...at });
+    } else {
+      const values = { ...level, limit, high: sign < 0 ? threshold.low : threshold.high };
+      say({ ...factOfThreshold('may-be-beyond-limit', 'critical', threshold, values), ...at });
+    }
   }
 };
 

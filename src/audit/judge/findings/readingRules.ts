@@ -58,17 +58,11 @@ export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
   }
 };
 
-/** A step of the monitor's that is too coarse for any compensated setpoint. */
+/** A late threshold for which no setpoint can be offered in the meantime. */
 export const noInterim: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     const { interimSetpoint, multiplier, indicatedAtSetpoint, verdict } = threshold;
-    if (
-      interimSetpoint !== null ||
-      multiplier !== 1 ||
-      verdict === 'incomplete' ||
-      indicatedAtSetpoint === null
-    )
-      continue;
+    if (interimSetpoint !== null || multiplier !== 1 || verdict !== 'late') continue;
     const values = { ...setpointOf(threshold, channel), indicated: indicatedAtSetpoint };
     say({
       ...factOfThreshold('has-no-interim-setpoint', 'note', threshold, values),

@@ -1,5 +1,5 @@
 import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Fact, Severity } from '../../model/findings.ts';
+import type { Fact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
@@ -18,16 +18,7 @@ export interface Audited {
 /** What a rule has found, and the cell at which it says so; `column` is an id of the vocabulary. */
 export type Statement = Fact & { readonly table: TableKind; readonly column: string };
 
-/** The same with its sentence already made. */
-export interface SpokenStatement {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-  readonly table: TableKind;
-  readonly column: string;
-}
-
-export type Say = (statement: Statement | SpokenStatement) => void;
+export type Say = (statement: Statement) => void;
 
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
 export type Rule = (audited: Audited, say: Say) => void;

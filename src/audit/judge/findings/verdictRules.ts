@@ -1,8 +1,9 @@
 import { factOfThreshold, type Fact } from '../../model/findings.ts';
 import type { OfSetpoint, ThresholdRules } from '../../model/rules/thresholdRules.ts';
-import { trips, type ThresholdResult, type UnreachableReason } from '../../model/threshold.ts';
-import { axialVoltageAt } from '../../../method/axial/voltageAt.ts';
-import { linearReachOf } from '../evaluate/reach.ts';
+import { severityOf } from '../../model/severity.ts';
+import type { ThresholdResult, UnreachableReason } from '../../model/threshold.ts';
+import { actingVolts } from '../lines/axialLine.ts';
+import { linearReachOf } from '../lines/vibrationLine.ts';
 import type { Audited, Rule } from './rule.ts';
 import { columnOfThreshold, setpointOf } from './thresholdCell.ts';
 
@@ -20,6 +21,8 @@ export const verdictRules: Rule = (audited, say) => {
 };
 
 function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fact | undefined {
+  const { name, verdict } = threshold;
+  const severity = severityOf(name, verdict) ?? 'note';
   const level = setpointOf(threshold, channel);
   const moved = {
     ...level,
@@ -27,17 +30,18 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
     shift: Math.abs(threshold.shift ?? NaN),
     shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),
   };
-  switch (threshold.verdict) {
+  switch (verdict) {
     case 'late':
-      return factOfThreshold('late', trips(threshold.name) ? 'critical' : 'warning', threshold, moved);
+      return factOfThreshold('late', severity, threshold, moved);
     case 'early':
-      return factOfThreshold('early', 'warning', threshold, moved);
+      return factOfThreshold('early', severity, threshold, moved);
     case 'undetermined':
-      return factOfThreshold('undetermined', 'warning', threshold, {
+      return factOfThreshold('undetermined', severity, threshold, {
         ...level,
-        low: threshold.low ?? NaN,
-        high: threshold.high ?? NaN,
-        uncertainty: channel.uncertainty ?? NaN,
+        low: threshold.low,
+        high: threshold.high,
+        governedBy: threshold.governedBy ?? 'listed sensitivity',
+        uncertainty: channel.uncertainty,
         tolerance: policy.tolerance,
       });
     case 'unreachable':
@@ -49,7 +53,7 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
 
 function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audited: Audited): Fact {
   const { channel } = audited;
-  const severity = trips(threshold.name) ? 'critical' : 'warning';
+  const severity = severityOf(threshold.name, 'unreachable') ?? 'note';
   const level = setpointOf(threshold, channel);
   const plain = threshold.multiplier === 1;
   switch (reason) {
@@ -70,6 +74,17 @@ function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audi
       const rule = plain ? 'out-of-linear-reach' : 'multiplied-out-of-linear-reach';
       return factOfThreshold(rule, severity, threshold, outOfReach(threshold, level, audited));
     }
+    case 'outside the fault limits': {
+      const rule = plain ? 'outside-fault-limits' : 'multiplied-outside-fault-limits';
+      const { setpoint, name, multiplier } = threshold;
+      const volts = actingVolts(channel, { name, setpoint: setpoint ?? NaN, multiplier });
+      const { faultLimits } = channel;
+      return factOfThreshold(rule, severity, threshold, {
+        ...level,
+        volts,
+        faultLimits: faultLimits ?? { near: NaN, far: NaN },
+      });
+    }
   }
 }
 
@@ -78,12 +93,10 @@ function outOfReach(
   level: OfSetpoint,
   { channel, policy }: Audited,
 ): ThresholdRules['out-of-linear-reach'] {
-  const { zeroConfigured, direction } = channel;
   const span = policy.linearVolts;
-  if (channel.kind === 'axial' && zeroConfigured !== null && direction !== null) {
-    const intended = threshold.multiplier * (threshold.setpoint ?? NaN);
-    const perUnit = (1000 * channel.configured) / channel.unitsPerVolt;
-    const volts = axialVoltageAt(intended, perUnit, zeroConfigured, direction);
+  if (channel.kind === 'axial') {
+    const { setpoint, name, multiplier } = threshold;
+    const volts = actingVolts(channel, { name, setpoint: setpoint ?? NaN, multiplier });
     return { kind: 'voltage', ...level, volts, span };
   }
   const swung = {

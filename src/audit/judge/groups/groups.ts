@@ -1,62 +1,55 @@
 import { thresholdNames } from '../../model/threshold.ts';
 import { factOf, type Fact } from '../../model/findings.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
+import { evaluateGroup, type JudgedGroup } from './evaluateGroup.ts';
 import { groupFindings } from './groupFindings.ts';
-import type { Member } from './members.ts';
+import { membersByGroup, type Member } from './members.ts';
 import { votingReader, type ReadVoting } from './votingReader.ts';
 
 export interface EvaluatedGroup {
-  readonly result: OpenGroup;
+  readonly result: JudgedGroup;
   readonly facts: readonly Fact[];
   readonly members: readonly Member[];
 }
 
 /** Something about a member's group that keeps it from being worked out as written. */
-export interface GroupComplaint {
+export interface GroupDiagnostic {
   readonly member: Member;
   readonly column: 'group' | 'voting';
   readonly fact: Fact;
 }
 
-/** Works out every voting group of the settings, for each threshold that its members have. */
+/** Works out every voting group, for each threshold that its members have. */
 export function evaluateGroups(
   members: readonly Member[],
   tolerance: number,
-): { groups: EvaluatedGroup[]; complaints: GroupComplaint[] } {
-  const complaints: GroupComplaint[] = [];
+): { groups: EvaluatedGroup[]; diagnostics: GroupDiagnostic[] } {
+  const diagnostics: GroupDiagnostic[] = [];
   const read = votingReader();
-  const byName = new Map<string, Member[]>();
   for (const member of members) {
-    if (member.group === '') {
-      const alone = member.voting === '' || read(member.voting)?.n === 1;
-      if (!alone) complaints.push(groupMissing(member));
-      continue;
-    }
-    const key = member.group.toLowerCase();
-    const known = byName.get(key);
-    if (known) known.push(member);
-    else byName.set(key, [member]);
+    if (member.group !== '') continue;
+    const alone = member.voting === '' || read(member.voting)?.n === 1;
+    if (!alone) diagnostics.push(groupMissing(member));
   }
   const groups: EvaluatedGroup[] = [];
-  for (const all of byName.values()) {
+  for (const all of membersByGroup(members)) {
     const [first] = all;
-    const voting = votingOf(all, read, complaints);
+    const voting = votingOf(all, read, diagnostics);
     if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
-      const result = evaluateGroup(first.group, voting, threshold, all);
-      if (result) groups.push({ result, facts: groupFindings(result, tolerance), members: all });
+      for (const result of evaluateGroup(first.machine, first.group, voting, threshold, all, tolerance))
+        groups.push({ result, facts: groupFindings(result), members: all });
     }
     if (voting.n !== all.length)
-      complaints.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
+      diagnostics.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
   }
-  return { groups, complaints };
+  return { groups, diagnostics };
 }
 
 function votingOf(
   members: readonly Member[],
   read: ReadVoting,
-  complaints: GroupComplaint[],
+  diagnostics: GroupDiagnostic[],
 ): Voting | undefined {
   let strictest: Voting | undefined;
   const said = new Set<string>();
@@ -65,7 +58,7 @@ function votingOf(
     const voting = read(member.voting);
     if (!voting) {
       const fact = factOf('voting-not-understood', 'warning', { voting: member.voting });
-      complaints.push({ member, column: 'voting', fact });
+      diagnostics.push({ member, column: 'voting', fact });
       continue;
     }
     said.add(textOf(voting));
@@ -74,7 +67,7 @@ function votingOf(
   }
   const group = members[0]?.group ?? '';
   const ofAll = (fact: Fact) => {
-    complaints.push(...members.map((member) => ({ member, column: 'voting' as const, fact })));
+    diagnostics.push(...members.map((member) => ({ member, column: 'voting' as const, fact })));
   };
   if (!strictest) {
     ofAll(factOf('voting-missing', 'warning', { group }));
@@ -89,12 +82,12 @@ function textOf({ m, n }: Voting): string {
   return `${m}oo${n}`;
 }
 
-function groupMissing(member: Member): GroupComplaint {
+function groupMissing(member: Member): GroupDiagnostic {
   const fact = factOf('group-missing', 'warning', { voting: member.voting });
   return { member, column: 'group', fact };
 }
 
-function sizeDiffers(member: Member, voting: Voting, size: number): GroupComplaint {
+function sizeDiffers(member: Member, voting: Voting, size: number): GroupDiagnostic {
   const values = { group: member.group, voting: textOf(voting), needed: voting.n, listed: size };
   return { member, column: 'group', fact: factOf('group-size-differs', 'warning', values) };
 }

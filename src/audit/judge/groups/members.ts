@@ -23,3 +23,34 @@ export interface Member {
   /** Why nothing of it could be worked out; `null` where it was audited. */
   readonly notAudited: MemberReason | null;
 }
+
+/**
+ * Members of the same group: its machine and its name tell it from others. One that names no machine belongs to the group of
+ * that name where there is just one.
+ */
+export function membersByGroup(members: readonly Member[]): Member[][] {
+  const byName = new Map<string, Map<string, Member[]>>();
+  for (const member of members) {
+    if (member.group === '') continue;
+    const machines = entry(byName, keyOf(member.group), () => new Map<string, Member[]>());
+    entry(machines, keyOf(member.machine), (): Member[] => []).push(member);
+  }
+  return [...byName.values()].flatMap((machines) => {
+    const nameless = machines.get('');
+    if (!nameless || machines.size !== 2) return [...machines.values()];
+    const named = [...machines].flatMap(([machine, all]) => (machine === '' ? [] : all));
+    return [[...named, ...nameless]];
+  });
+}
+
+function keyOf(text: string): string {
+  return text.trim().replace(/\s+/gu, ' ').toLowerCase();
+}
+
+function entry<K, V>(map: Map<K, V>, key: K, empty: () => V): V {
+  const there = map.get(key);
+  if (there !== undefined) return there;
+  const made = empty();
+  map.set(key, made);
+  return made;
+}

@@ -1,7 +1,7 @@
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { factOf } from '../../model/findings.ts';
-import type { EvaluatedGroup, GroupComplaint } from './groups.ts';
+import type { EvaluatedGroup, GroupDiagnostic } from './groups.ts';
 import type { Member } from './members.ts';
 
 /** Peak-to-peak and zero-to-peak; mil and µm. */
@@ -11,9 +11,9 @@ const factors = [2, 25.4] as const;
  * Setpoints of one group that differ by just the factor between two units: peak-to-peak and zero-to-peak, or mil and µm.
  * Members of a group watch the same motion, so their setpoints are expected to be equal (common practice, no source).
  */
-export function peerSlips(groups: readonly EvaluatedGroup[]): GroupComplaint[] {
+export function peerSlips(groups: readonly EvaluatedGroup[]): GroupDiagnostic[] {
   return groups
-    .filter(({ result }) => result.threshold === 'danger')
+    .filter(({ result }) => result.threshold === 'danger' && result.multiplier === 1)
     .flatMap(({ members }) => {
       const [first, ...others] = members.filter((member) => dangerOf(member) !== null);
       return first ? others.flatMap((other) => compare(first, other)) : [];
@@ -24,7 +24,7 @@ function dangerOf(member: Member): number | null {
   return member.thresholds.find((threshold) => threshold.name === 'danger')?.setpoint ?? null;
 }
 
-function compare(first: Member, other: Member): GroupComplaint[] {
+function compare(first: Member, other: Member): GroupDiagnostic[] {
   const [a, b] = [dangerOf(first), dangerOf(other)];
   if (a === null || b === null || !first.unit || !other.unit) return [];
   const level = convert(b, other.unit, first.unit);

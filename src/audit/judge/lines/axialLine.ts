@@ -39,7 +39,7 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
       decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
       reasonsOf(channel, policy, asked, effective),
     ),
-    panel: known(axialPanelLevel(intended, kc, km, ...zeros, counted(uncertainty, policy))),
+    panel: known(axialPanelLevel(asked.setpoint, kc, km, ...zeros, counted(uncertainty, policy))),
     uncertainty,
     realAt: (reading) => axialActual(reading, kc, km, ...zeros),
   };

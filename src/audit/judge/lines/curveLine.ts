@@ -158,18 +158,17 @@ function axialAt(
 function panelOn(
   { curve, gapUnit, operatingGap }: MeasuredCurve,
   channel: Channel,
-  { setpoint, multiplier }: Asked,
+  { setpoint }: Asked,
   uncertainty: number,
 ): number | null {
   const { kind, unit, detection, configured, sensitivityUnit } = channel;
-  const meant = multiplier * setpoint;
   if (kind === 'axial') {
-    const at = axialAt(channel, meant * (1 - uncertainty), gapUnit);
+    const at = axialAt(channel, setpoint * (1 - uncertainty), gapUnit);
     const shown = at ? convert(axialIndicatedOnCurve(curve, at), gapUnit, unit) : NaN;
     return shown * Math.sign(setpoint) > 0 ? known(shown) : null;
   }
   if (detection === null || operatingGap === null) return null;
-  const real = convert(convertDetection(meant, detection, 'p-p'), unit, gapUnit);
+  const real = convert(convertDetection(setpoint, detection, 'p-p'), unit, gapUnit);
   const shown = indicatedOnCurve(
     curve,
     operatingGap,

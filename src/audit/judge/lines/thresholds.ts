@@ -121,6 +121,7 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
             probabilityLaterOf(Math.abs(effective), channel.limit, 1, uncertainty, policy.coverage),
           )
         : null,
+    real: reading.real,
     alreadyThere: reading.alreadyThere,
     ...zones,
     ...times,
@@ -270,6 +271,7 @@ export function incompleteThreshold(
     interimSetpoint: null,
     beyondLimit: null,
     probabilityBeyondLimit: null,
+    real: null,
     alreadyThere: null,
     zone: null,
     intendedZone: null,

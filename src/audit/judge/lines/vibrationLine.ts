@@ -31,7 +31,7 @@ export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy
     low: interval && known(interval.low),
     high: interval && known(interval.high),
     ...verdictOf(decided, reasons),
-    panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), multiplier)),
+    panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
     uncertainty,
     realAt: (reading) => actual(reading, configured, measured),
   };

@@ -2,29 +2,13 @@ import { factOf, factOfThreshold, type Fact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import { setpointOf } from '../findings/thresholdCell.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { RecordResult, RecordThreshold } from '../../model/report.ts';
+import type { RecordResult } from '../../model/report.ts';
 import { trips, type ThresholdResult } from '../../model/threshold.ts';
 
 type Say = (fact: Fact) => void;
 
-/** What the record's curve says of gap and thresholds. */
-export function curveFindings(
-  record: RecordResult,
-  channel: Channel,
-  thresholds: readonly ThresholdResult[],
-  policy: Policy,
-  say: Say,
-): void {
-  operatingPoint(record, channel, say);
-  for (const onCurve of record.thresholds) {
-    const simple = thresholds.find(
-      ({ name, multiplier }) => name === onCurve.name && multiplier === onCurve.multiplier,
-    );
-    if (simple) compare(simple, onCurve, record, channel, policy, say);
-  }
-}
-
-function operatingPoint(
+/** What the record says of the gap at which the channel works. */
+export function operatingPoint(
   { operatingGap, straightPart, gapUnit, points }: RecordResult,
   { gapVoltage, kind }: Channel,
   say: Say,
@@ -44,26 +28,34 @@ function operatingPoint(
   }
 }
 
-function compare(
-  simple: ThresholdResult,
-  { onCurve, largestIndicated }: RecordThreshold,
-  { gapUnit, points }: RecordResult,
+/**
+ * What the record's curve says of each threshold beside its other lines of evidence: that it can't be shown to act, or that
+ * it acts elsewhere than by the listed sensitivity, with both numbers.
+ */
+export function curveFindings(
+  { gapUnit, points, thresholds: onCurves }: RecordResult,
   channel: Channel,
+  thresholds: readonly ThresholdResult[],
   policy: Policy,
-  say: Say,
-): void {
-  const level = setpointOf(simple, channel);
-  const { name, effective } = simple;
-  if (onCurve === null) {
-    const [from, to] = [points[0]?.gap ?? NaN, points.at(-1)?.gap ?? NaN];
-    const { zeroMeasured } = channel;
-    const values = { ...level, from, to, gapUnit, largestIndicated, zeroMeasured };
-    say(factOfThreshold('curve-falls-short', trips(name) ? 'critical' : 'warning', simple, values));
-    return;
-  }
-  if (effective === null || effective === 0) return;
-  const off = onCurve / effective - 1;
-  if (!(Math.abs(off) > policy.curveDifference)) return;
-  const severity = trips(name) && off > 0 ? 'critical' : 'warning';
-  say(factOfThreshold('curve-differs', severity, simple, { ...level, onCurve, effective, off }));
+): Fact[] {
+  return thresholds.flatMap((threshold): Fact[] => {
+    const { name, multiplier, lines } = threshold;
+    const curve = lines.find(({ by }) => by === 'calibration record');
+    if (!curve) return [];
+    const level = setpointOf(threshold, channel);
+    if (curve.effective === null) {
+      const [from, to] = [points[0]?.gap ?? NaN, points.at(-1)?.gap ?? NaN];
+      const largestIndicated =
+        onCurves.find((one) => one.name === name && one.multiplier === multiplier)?.largestIndicated ?? null;
+      const { zeroMeasured } = channel;
+      const values = { ...level, from, to, gapUnit, largestIndicated, zeroMeasured };
+      return [factOfThreshold('curve-falls-short', trips(name) ? 'critical' : 'warning', threshold, values)];
+    }
+    const listed = lines.find(({ by }) => by === 'listed sensitivity')?.effective ?? null;
+    if (listed === null || listed === 0) return [];
+    const off = curve.effective / listed - 1;
+    if (!(Math.abs(off) > policy.curveDifference)) return [];
+    const values = { ...level, onCurve: curve.effective, effective: listed, off };
+    return [factOfThreshold('curve-differs', 'warning', threshold, values)];
+  });
 }

@@ -1,34 +1,27 @@
-import type { ThresholdResult } from '../../model/threshold.ts';
-import { factOf, type Fact, type Finding, type Place, type PlacedFact } from '../../model/findings.ts';
+import { factOf, type Fact, type Place, type PlacedFact } from '../../model/findings.ts';
 import { stepNotFalling } from '../../../method/record/calibrationRecord.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult } from '../../model/report.ts';
 import type { RecordRules, SeriesName } from '../../model/rules/recordRules.ts';
-import type { EvaluatedRecord } from './evaluateRecord.ts';
 import type { Chosen, Usable } from './chooseRecord.ts';
-import { curveFindings } from './curveFindings.ts';
+import { operatingPoint } from './curveFindings.ts';
+import type { ChannelRecords } from './recordEvidence.ts';
 import { perGap } from './evaluateRecord.ts';
 import { recordTrouble } from './recordTrouble.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
 
-/** The records of one channel, looked at before its thresholds are worked out. */
-export interface ChannelRecords {
-  readonly chosen: Chosen;
-  readonly evaluated: EvaluatedRecord | undefined;
-  readonly checks: readonly RawCheck[];
-  readonly remarks: readonly (PlacedFact | Finding)[];
-}
-
 /** What there is to look at. */
 export interface Looked {
   readonly records: ChannelRecords;
+  /** Record and check that count now. */
+  readonly usable: Usable | undefined;
+  readonly check: RawCheck | undefined;
   readonly record: RecordResult | null;
   readonly dynamic: DynamicResult | null;
   readonly channel: Channel;
-  readonly thresholds: readonly ThresholdResult[];
   readonly policy: Policy;
 }
 
@@ -40,10 +33,12 @@ export function recordFindings(looked: Looked): PlacedFact[] {
   const say: Say = (fact, { sheet, row, column }) => {
     findings.push({ ...fact, sheet, row, column });
   };
-  const { chosen } = looked.records;
+  const { chosen, checks, all } = looked.records;
+  for (const { remarks } of all) findings.push(...remarks);
   unusable(chosen, say);
-  if (chosen.used) ofUsed(looked, chosen.used, say);
-  otherChecks(looked.records.checks, say);
+  const shown = looked.usable ?? chosen.used;
+  if (shown) ofUsed(looked, shown, say);
+  otherChecks(checks, say);
   dynamicDisagrees(looked, say);
   return findings;
 }
@@ -60,22 +55,27 @@ function placeOfPoint(raw: RawRecord, at: number): Place {
 }
 
 function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
-  const { channel, policy, records } = looked;
+  const { channel, policy, records, usable } = looked;
   const { kind } = channel;
   if (kind !== 'radial' && kind !== 'axial') {
     say(factOf('record-of-another-kind', 'note', { kind }), raw);
     return;
   }
   if (record.sorted) say(factOf('record-sorted', 'note', {}), raw);
-  otherRecords(raw, records.chosen.others, say);
+  const { used, others } = records.chosen;
+  otherRecords(
+    raw,
+    [...(used ? [used] : []), ...others].filter((other) => other.raw !== raw),
+    say,
+  );
   const rising = stepNotFalling(record);
   if (rising !== undefined) {
     const [from, to] = [record.gaps[rising] ?? NaN, record.gaps[rising + 1] ?? NaN];
     say(factOf('record-not-falling', 'warning', { from, to, gapUnit: raw.gapUnit.text }), raw);
   }
-  if (!looked.record || raw.series === asLeft) return;
-  disagreesWithList(looked.record, channel, policy, raw, say);
-  curveFindings(looked.record, channel, looked.thresholds, policy, (fact) => {
+  if (!looked.record || !usable) return;
+  if (raw.series !== asLeft) disagreesWithList(looked.record, channel, policy, raw, say);
+  operatingPoint(looked.record, channel, (fact) => {
     say(fact, raw);
   });
 }
@@ -115,8 +115,7 @@ function disagreesWithList(
 }
 
 function dynamicDisagrees(looked: Looked, say: Say): void {
-  const { dynamic, records, channel, policy } = looked;
-  const [check] = records.checks;
+  const { dynamic, check, channel, policy } = looked;
   if (!dynamic || !check) return;
   const unit = channel.sensitivityUnit.text;
   const { from, value, expanded } = staticSensitivity(looked);
@@ -135,12 +134,11 @@ interface StaticSensitivity {
 }
 
 /** What a check is compared with: the record's sensitivity, else the list's, in the channel's unit, with its uncertainty. */
-function staticSensitivity({ record, records, channel }: Looked): StaticSensitivity {
+function staticSensitivity({ record, usable, channel }: Looked): StaticSensitivity {
   const { measured, uncertainty, sensitivityUnit } = channel;
-  const { used } = records.chosen;
-  if (!record || !used)
+  if (!record || !usable)
     return { from: 'channel list', value: measured, expanded: (uncertainty ?? 0) * measured };
-  const here = (value: number): number => convert(value, perGap(used.raw.gapUnit), sensitivityUnit);
+  const here = (value: number): number => convert(value, perGap(usable.raw.gapUnit), sensitivityUnit);
   return {
     from: 'calibration record',
     value: here(record.average),

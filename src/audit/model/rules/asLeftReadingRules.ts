@@ -18,12 +18,4 @@ export interface AsLeftReadingRules {
     readonly unit: string;
     readonly takenOn: string | null;
   };
-  'record-disagrees-with-list': RecordAt & {
-    readonly kind: 'as left';
-    readonly ofRecord: number;
-    readonly ofList: number;
-    readonly unit: string;
-    /** Of the record from the list. */
-    readonly fraction: number;
-  };
 }

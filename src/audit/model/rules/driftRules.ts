@@ -14,13 +14,6 @@ export interface Drift extends Pick<
 
 /** What can be said of a channel's readings over the years. Dates `YYYY-MM-DD`. */
 export interface DriftRules {
-  'history-row-left-out': {
-    readonly kind: 'unit does not fit';
-    readonly value: number;
-    readonly unit: string;
-    /** Unit of the channel's sensitivities. */
-    readonly wanted: string;
-  };
   'history-has-newer-reading': {
     readonly sensitivity: number;
     readonly on: string;

@@ -5,6 +5,8 @@ interface Vote {
   readonly group: string;
   readonly voting: string;
   readonly threshold: ThresholdName;
+  /** Above 1: while the start-up multiplier of its members is on. */
+  readonly multiplier: number;
 }
 
 interface CannotAct extends Vote {

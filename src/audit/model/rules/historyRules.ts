@@ -7,6 +7,13 @@ export type HistoryRowFault =
   | { readonly kind: 'no unit'; readonly header: string }
   | { readonly kind: 'not above 0'; readonly header: string; readonly value: number; readonly unit: string }
   | { readonly kind: 'uncertainty'; readonly value: number }
+  /** `wanted`: the unit of the channel's sensitivities. */
+  | {
+      readonly kind: 'unit does not fit';
+      readonly value: number;
+      readonly unit: string;
+      readonly wanted: string;
+    }
   | {
       readonly kind: 'cell';
       readonly leftOut: 'reading' | 'uncertainty';

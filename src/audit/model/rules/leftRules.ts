@@ -1,4 +1,4 @@
-import type { ThresholdName, ThresholdVerdict, UnreachableReason } from '../threshold.ts';
+import type { ThresholdName, ThresholdVerdict } from '../threshold.ts';
 import type { OfSetpoint } from './thresholdRules.ts';
 
 /** A threshold as left beside what was found of it, in one unit. */
@@ -7,14 +7,6 @@ interface Left extends OfSetpoint {
     readonly verdict: ThresholdVerdict;
     readonly effective: number;
   };
-}
-
-interface LeftMoved extends Left {
-  readonly effective: number;
-  /** Without its sign. */
-  readonly shift: number;
-  /** Without its sign. */
-  readonly shiftFraction: number;
 }
 
 interface Moved {
@@ -32,21 +24,9 @@ export type GoesOn = {
 export interface LeftRules {
   'as-left-uncertainty-missing': { /** As found, as a fraction. */ readonly uncertainty: number };
   'as-left-gap-voltage-missing': { /** As found. */ readonly gapVoltage: number };
-  'as-left-zero-not-measured': { readonly zeroMeasured: number };
-  'as-left-late': LeftMoved;
-  'as-left-early': LeftMoved;
-  'as-left-unreachable': Left & { readonly reasons: readonly UnreachableReason[] };
-  'as-left-undetermined': Left & {
-    readonly low: number;
-    readonly high: number;
-    readonly uncertainty: number;
-  };
+  'as-left-sensitivity-missing': { /** As found. */ readonly measured: number; readonly unit: string };
+  'as-left-zero-not-measured': Readonly<Record<string, never>>;
   'as-left-cured': Left & { readonly effective: number };
-  'as-left-beyond-limit': OfSetpoint & {
-    readonly effective: number;
-    readonly limit: number;
-    readonly wasBeyond: boolean;
-  };
   'as-left-worse': Left & {
     readonly verdict: ThresholdVerdict;
     readonly effective: number;

@@ -1,3 +1,5 @@
+import type { EvidenceName } from '../threshold.ts';
+
 /** A setpoint and the unit of every level in that channel. */
 export interface OfSetpoint {
   readonly setpoint: number;
@@ -34,7 +36,7 @@ interface LinearSpan {
 /** How a threshold leaves the linear reach: by its voltage, by its record, or by the swing about the gap voltage. */
 type OutOfReach = OfSetpoint &
   (
-    | { readonly kind: 'voltage'; readonly volts: number; readonly span: LinearSpan }
+    | { readonly kind: 'voltage'; readonly volts: readonly number[]; readonly span: LinearSpan }
     | { readonly kind: 'outside the straight part'; readonly effective: number; readonly gapVoltage: number }
     | {
         readonly kind: 'near the end of the straight part';
@@ -51,14 +53,23 @@ type OutOfReach = OfSetpoint &
       }
   );
 
+/** The voltages at which a position acts: one, or two where its direction is not given. */
+interface OutsideFaultLimits extends OfSetpoint {
+  readonly volts: readonly number[];
+  readonly faultLimits: LinearSpan;
+}
+
 /** What can be said of where a threshold acts. Levels in `unit`, voltages in V. */
 export interface ThresholdRules {
   late: Moved;
   early: Moved;
   undetermined: OfSetpoint & {
-    readonly low: number;
-    readonly high: number;
-    readonly uncertainty: number;
+    /** `null`: by the evidence that governs it can't be shown to act. */
+    readonly low: number | null;
+    readonly high: number | null;
+    readonly governedBy: EvidenceName;
+    /** `null` where none is known. */
+    readonly uncertainty: number | null;
     readonly tolerance: number;
   };
   'above-full-scale': AboveFullScale;
@@ -67,11 +78,18 @@ export interface ThresholdRules {
   'multiplied-on-the-other-side-of-zero': BeyondZero;
   'out-of-linear-reach': OutOfReach;
   'multiplied-out-of-linear-reach': OutOfReach;
+  'outside-fault-limits': OutsideFaultLimits;
+  'multiplied-outside-fault-limits': OutsideFaultLimits;
   'beyond-limit': OfSetpoint & {
     readonly effective: number;
     readonly limit: number;
     /** That it acts beyond the limit; `null` where no uncertainty is known. */
     readonly probability: number | null;
+  };
+  'may-be-beyond-limit': OfSetpoint & {
+    readonly limit: number;
+    /** Upper end of where it acts; `null` where it can't be shown to act there. */
+    readonly high: number | null;
   };
   'in-worse-zone': OfSetpoint & {
     readonly zone: string;
@@ -84,7 +102,8 @@ export interface ThresholdRules {
     readonly faultLimits: LinearSpan;
   };
   'interim-below-reading': OfSetpoint & { readonly reading: number; readonly interimSetpoint: number };
-  'has-no-interim-setpoint': OfSetpoint & { readonly indicated: number };
+  /** `indicated`: what the monitor shows at the setpoint; `null` where it is not known. */
+  'has-no-interim-setpoint': OfSetpoint & { readonly indicated: number | null };
   'delay-long': {
     /** s. */
     readonly delay: number;

@@ -18,6 +18,11 @@ export interface UnitRules {
         readonly unit: string;
         readonly configuredUnit: string;
       }
+    | {
+        readonly kind: 'detections';
+        readonly measured: Detection | null;
+        readonly configured: Detection | null;
+      }
     | { readonly kind: 'setpoints'; readonly unit: string; readonly sensitivityUnit: string }
     | {
         readonly kind: 'channel kind';
@@ -25,6 +30,12 @@ export interface UnitRules {
         readonly quantity: string;
         readonly unit: string;
       };
+  /** A level whose detection is said while that of the setpoints is not, or the other way. */
+  'detection-not-said': {
+    readonly quantity: string;
+    readonly own: Detection | null;
+    readonly ofSetpoints: Detection | null;
+  };
   'unit-assumed': { readonly header: string; readonly unit: string; readonly row: number };
   /** Every unit, and the rows in which the first and the second of them stand first. */
   'units-mixed': { readonly units: readonly string[]; readonly rows: readonly [number, number] };

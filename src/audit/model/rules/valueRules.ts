@@ -1,8 +1,19 @@
+import type { Place } from '../findings.ts';
+
+/** What a table says of a quantity, and where. */
+interface Said {
+  readonly text: string;
+  readonly place: Place;
+}
+
 /** The bound that a number breaks. */
 export interface Bound {
   readonly kind: 'above' | 'at least' | 'at most';
   readonly than: number;
 }
+
+/** What in a row belongs to a kind of channel other than radial vibration. */
+export type KindSign = 'zero voltage' | 'positive direction' | 'counter setpoint' | 'unit';
 
 /** What can be said of the values of a channel and its settings. */
 export interface ValueRules {
@@ -29,10 +40,20 @@ export interface ValueRules {
     | { readonly kind: 'reading below 0'; readonly value: number; readonly unit: string };
   'zero-voltage-missing': { readonly which: 'measured' | 'configured' };
   /** V. */
-  'zero-voltage-positive': { readonly which: 'measured' | 'configured'; readonly volts: number };
+  'zero-voltage-positive': {
+    readonly which: 'measured' | 'configured' | 'as-left';
+    readonly volts: number;
+  };
   'direction-missing': Readonly<Record<string, never>>;
   /** V. */
   'gap-voltage-positive': { readonly which: 'as found' | 'as left'; readonly volts: number };
+  'kind-missing': { readonly signs: readonly KindSign[] };
+  'tables-contradict': {
+    /** Standard header of the quantity. */
+    readonly quantity: string;
+    readonly inChannels: Said;
+    readonly inSettings: Said;
+  };
   'counter-setpoint-not-axial': Readonly<Record<string, never>>;
   /** From the record whose first point is in that row. */
   'sensitivity-from-record': {

@@ -2,7 +2,7 @@ import { factAt, factOf, type PlacedFact, type Severity } from '../../model/find
 import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { AssumedUnit } from '../rows/units.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
-import { placeOf } from '../rows/complaint.ts';
+import { placeOf } from '../rows/diagnostic.ts';
 import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
 import { looksLikeUnit } from '../tables/header.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';

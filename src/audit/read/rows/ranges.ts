@@ -3,7 +3,7 @@ import type { FoundTable } from '../tables/found.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import { factOf } from '../../model/findings.ts';
 import type { Bound } from '../../model/rules/valueRules.ts';
-import type { Diagnostic } from './complaint.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import type { Amount } from './rowReader.ts';
 
 interface Checked {

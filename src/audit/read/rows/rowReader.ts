@@ -7,7 +7,7 @@ import type { ColumnSpec } from '../tables/vocabulary.ts';
 import { factOf, type Severity } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { RuleValues } from '../../model/rules/rules.ts';
-import type { CellDiagnostic } from './complaint.ts';
+import type { CellDiagnostic } from './diagnostic.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';

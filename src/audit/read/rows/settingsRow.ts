@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { Detection } from '../../../units/parse.ts';
 import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Diagnostic } from './complaint.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { detectionWords, flagWords } from './words.ts';
@@ -28,7 +28,7 @@ export interface SettingsRow {
   readonly detection: Detection | null;
   readonly group: string;
   readonly voting: string;
-  /** `null`: what stands there is not understood, so it can't be told. */
+  /** Blank is no bypass. `null`: what stands there is not understood, so it can't be told. */
   readonly bypass: boolean | null;
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -8,3 +8,9 @@ export type { ColumnSpec, Holds, TableKind } from './columnSpec.ts';
 export function columnsOf(kind: TableKind): Readonly<Record<string, ColumnSpec>> {
   return kind === 'channels' ? channelColumns : settingsColumns;
 }
+
+/** Standard header of a column by its id, in whichever table it usually stands. */
+export function nameOfColumn(id: string): string {
+  const all: Readonly<Record<string, ColumnSpec>> = { ...channelColumns, ...settingsColumns };
+  return all[id]?.name ?? id;
+}

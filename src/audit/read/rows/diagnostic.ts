@@ -1,4 +1,4 @@
-import type { Fact, FactOf, Finding, PlacedFact, Severity } from '../../model/findings.ts';
+import type { Fact, FactOf, PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { factAt } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
@@ -11,15 +11,6 @@ export type Diagnostic = Fact & { readonly column: string };
 export type CellDiagnostic = {
   readonly [R in keyof CellRules]: FactOf<R> & { readonly column: string };
 }[keyof CellRules];
-
-/** A finding with its sentence, before it is known where it will stand. */
-export interface Told {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-  /** Id of the column in the vocabulary. */
-  readonly column: string;
-}
 
 /** Where a column of a table stands in a row; the tag column where the table has no such column. */
 export function placeOf(
@@ -37,15 +28,11 @@ export function cellOf(table: FoundTable, row: number, id: string): string {
   return `${place.column}${place.row}`;
 }
 
-type Placing = Pick<FoundTable, 'sheet' | 'columns'>;
-
 /** What is wrong with a value, at its place. */
-export function placed(table: Placing, row: number, one: Diagnostic): PlacedFact;
-export function placed(table: Placing, row: number, one: Told): Finding;
-export function placed(table: Placing, row: number, one: Diagnostic | Told): PlacedFact | Finding;
-export function placed(table: Placing, row: number, one: Diagnostic | Told): PlacedFact | Finding {
-  const place = placeOf(table, row, one.column);
-  if (!('message' in one)) return factAt(place, one);
-  const { rule, severity, message } = one;
-  return { rule, severity, message, ...place };
+export function placed(
+  table: Pick<FoundTable, 'sheet' | 'columns'>,
+  row: number,
+  one: Diagnostic,
+): PlacedFact {
+  return factAt(placeOf(table, row, one.column), one);
 }

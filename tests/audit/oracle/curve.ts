@@ -74,7 +74,7 @@ function endSlope(outer: Step, next: Step): number {
 /** Where a condition that holds above some place begins to hold. */
 function bisected(holds: (x: number) => boolean, from: number, to: number): number {
   let [low, high] = [from, to];
-  for (let step = 0; step < 100; step++) {
+  for (let step = 0; step < 60; step++) {
     const middle = (low + high) / 2;
     if (holds(middle)) high = middle;
     else low = middle;

@@ -29,6 +29,8 @@ export interface PlannedStation {
   readonly unitsIn: 'headers' | 'columns';
   /** `k` of the uncertainties where their header states it. */
   readonly headerCoverage: number | null;
+  /** Detections of full scale, limit and reading where their headers state them for all. */
+  readonly perHeader: readonly string[] | null;
 }
 
 /** Usual sizes (common practice, no source), in mil, in/s, g and %. */
@@ -82,7 +84,7 @@ export function planStation(dice: Dice): PlannedStation {
         );
     }
   }
-  return { channels, unitsIn, headerCoverage };
+  return { channels, unitsIn, headerCoverage, perHeader };
 }
 
 interface Shared {

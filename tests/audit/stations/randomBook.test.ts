@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { kinds, verdicts } from '../oracle/facts.ts';
 import { criticalSubjects } from '../oracle/truth.ts';
-import { randomBook, type RandomBook } from './randomBook.ts';
+import { mutations } from './mutations.ts';
+import { mutatedBook, randomBook, type RandomBook } from './randomBook.ts';
 import { slips } from './slips.ts';
 
 const made: RandomBook[] = [];
@@ -131,4 +132,17 @@ it('no panel level is later than any line allows, and no interim setpoint stands
       }
     }
   });
+});
+
+it('every mutation is critical by the oracle, and all are reached', () => {
+  const seen = new Set<string>();
+  const property = fc.property(fc.gen(), (gen) => {
+    const mutated = mutatedBook(gen);
+    if (!mutated || mutated.closeCall) return;
+    seen.add(mutated.mutation);
+    expect(criticalSubjects(mutated.truth), mutated.mutation).toContain(mutated.subject);
+    expect(mutated.truth.exitCode).toBe(1);
+  });
+  fc.assert(property, { seed: 20_260_101, numRuns: 200 });
+  expect([...seen].toSorted()).toEqual(Object.keys(mutations).toSorted());
 });

@@ -40,15 +40,16 @@ export const slips: Readonly<Record<string, Slip>> = {
   'second pair of tables': (_, before) => ({ ...before, secondPair: true }),
 };
 
+export const noSlips: Omit<Slipped, 'station'> = {
+  misspelled: new Map(),
+  contradictions: [],
+  secondPair: false,
+  names: [],
+};
+
 /** None, one or two of the slips; one that finds nothing to spoil leaves the station as it is. */
 export function withSlips(dice: Dice, station: PlannedStation): Slipped {
-  let slipped: Slipped = {
-    station,
-    misspelled: new Map(),
-    contradictions: [],
-    secondPair: false,
-    names: [],
-  };
+  let slipped: Slipped = { ...noSlips, station };
   const chosen = dice.shuffled(Object.entries(slips)).slice(0, dice.pick([0, 1, 1, 2]));
   for (const [name, slip] of chosen) {
     const after = slip(dice, slipped);

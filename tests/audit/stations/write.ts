@@ -147,8 +147,13 @@ export function writeStation(slipped: Slipped, dice: Dice): Page[] {
       ...one,
       cells: { ...one.cells, tag: `${one.cells.tag}-B` },
     }));
-    pages.push({ name: 'Channels 2', rows: table('list', others) });
-    pages.push({ name: 'Monitor 2', rows: table('settings', others) });
+    const spoilt = pick([
+      (cell: PlainCell) => cell,
+      (cell: PlainCell) => (typeof cell === 'string' ? cell.replace('sensitivity', 'sensitivty') : cell),
+    ]);
+    const again = (rows: PlainCell[][]): PlainCell[][] => rows.map((row) => row.map(spoilt));
+    pages.push({ name: 'Channels 2', rows: again(table('list', others)) });
+    pages.push({ name: 'Monitor 2', rows: again(table('settings', others)) });
   }
   return [...pages, ...recordPage(channels), ...checkPage(channels)];
 }

@@ -1,69 +1,21 @@
 import { expect, it } from 'vitest';
 import { curveOf, displacementOf } from './curve.ts';
-import type { ChannelFacts, Evidence, PolicyFacts, Points } from './facts.ts';
+import type { ChannelFacts, PolicyFacts, Points } from './facts.ts';
 import type { ThresholdName, ThresholdTruth } from './judge.ts';
 import { known } from './lines.ts';
 import { early } from './panel.ts';
+import { measured, nothing, plainChannel, usualPolicy } from './plainChannel.ts';
 import { criticalSubjects, truthOf, type Truth } from './truth.ts';
 
 /** Worked examples and figures by hand; the source stands with each. */
-const policy: PolicyFacts = {
-  tolerance: 0.05,
-  rule: 'guarded',
-  coverage: 2,
-  near: -2,
-  far: -18,
-  curve: 'monotone cubic',
-};
-const nothing: Evidence = {
-  sensitivity: null,
-  uncertainty: null,
-  gapVoltage: null,
-  zero: null,
-  record: null,
-  check: null,
-};
-const right: ChannelFacts = {
-  tag: 'V-1',
-  machine: 'Pump',
-  kind: 'radial',
-  configured: 200,
-  alert: 3,
-  danger: 5,
-  counterAlert: null,
-  counterDanger: null,
-  fullScale: null,
-  multiplier: null,
-  resolution: null,
-  limit: null,
-  reading: null,
-  zeroConfigured: null,
-  direction: null,
-  faultHigh: null,
-  faultLow: null,
-  group: null,
-  voting: null,
-  bypass: false,
-  coverage: null,
-  found: { ...nothing, sensitivity: 200 },
-  left: null,
-  unusable: [],
-  swing: 1,
-  perMil: 1,
-};
-
-function measured(sensitivity: number, more: Partial<Evidence> = {}): { readonly found: Evidence } {
-  return { found: { ...nothing, sensitivity, ...more } };
-}
-
 function truth(
   some: Partial<ChannelFacts> | readonly Partial<ChannelFacts>[],
   by: Partial<PolicyFacts> = {},
 ) {
   const all = 'length' in some ? some : [some];
   return truthOf(
-    all.map((one) => ({ ...right, ...one })),
-    { ...policy, ...by },
+    all.map((one) => ({ ...plainChannel, ...one })),
+    { ...usualPolicy, ...by },
   );
 }
 

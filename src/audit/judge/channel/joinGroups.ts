@@ -44,9 +44,8 @@ export function* joinGroups(
   }
 
   const problems: (PlacedFact | Finding)[] = [];
-  for (const { member, column, rule, severity, message } of [...complaints, ...slips]) {
-    const finding = placed(settings, member.row, { rule, severity, message, column });
-    (findingsOf.get(member) ?? problems).push(finding);
+  for (const one of [...complaints, ...slips]) {
+    (findingsOf.get(one.member) ?? problems).push(placed(settings, one.member.row, one));
   }
   for (const [index, group] of groups.entries()) {
     if (index % stride === 0) yield 0.8 + (0.2 * index) / groups.length;

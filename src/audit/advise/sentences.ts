@@ -152,6 +152,7 @@ const obstacleTexts: Readonly<Record<Obstacle, string>> = {
   'two values contradict each other': 'two values contradict each other',
   'the bypass mark is not understood': 'its bypass mark is not understood',
   'the detection is not known': 'its detection is not said everywhere',
+  'a sensitivity is missing': 'a sensitivity is missing',
   'a setpoint is missing': 'its setpoint is missing',
 };
 
@@ -176,7 +177,8 @@ function ofGroup(
   entry: Unsaid['entry'],
 ): Sentences {
   const say = (value: number | null): string => `${level(value ?? NaN, null)}${unit ? ` ${unit}` : ''}`;
-  const whom = `${capital(name)} (${voting})${multiplier === 1 ? '' : ' at start-up'}`;
+  const way = threshold.startsWith('counter') ? ' in the counter direction' : '';
+  const whom = `${capital(name)} (${voting})${way}${multiplier === 1 ? '' : ' at start-up'}`;
   const acts = trips(threshold) ? 'trips' : 'alarms';
   switch (entry.code) {
     case 'group-late':

@@ -52,6 +52,7 @@ export type Obstacle =
   | 'two values contradict each other'
   | 'the bypass mark is not understood'
   | 'the detection is not known'
+  | 'a sensitivity is missing'
   | 'a setpoint is missing';
 
 /** Whether a danger acts beyond the machine's limit: `may` where the upper end of its interval does. */

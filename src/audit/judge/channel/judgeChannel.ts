@@ -140,7 +140,9 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   }
   if (readings && leftEvidence)
     asLeftRules({ found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds }, say);
-  exposureRule(asFound, leftEvidence ? thresholds : null, say);
+  exposureRule(asFound, leftEvidence ? thresholds : null, (one) => {
+    ofVerdicts.push(factAt(pair.place(one.table, one.column), one));
+  });
   const ofDrift = driftOf(row, found.channel, ofRecords.record ?? recordNow, context);
   facts.push(...ofDrift.findings);
 

@@ -59,7 +59,10 @@ export function assemble(
     obstacles: [...diagnostics.obstacles(kind), ...obstacles],
   });
   if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
-    return finished(null, kind ? [] : ['the kind is not known']);
+    return finished(null, [
+      ...(kind ? [] : (['the kind is not known'] as const)),
+      ...(measured && configured ? [] : (['a sensitivity is missing'] as const)),
+    ]);
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
   const notCompared: NotJudged[] = [];

@@ -6,8 +6,8 @@ import type { PairedRows } from '../../read/pairedRows.ts';
 import type { Diagnostic } from '../../read/rows/diagnostic.ts';
 import { nameOfColumn, type TableKind } from '../../read/tables/vocabulary.ts';
 
-/** What can't be used because of something: the value in its cell, the whole row, what contradicts another value, or nothing. */
-export type Invalidates = 'value' | 'row' | 'contradiction' | 'nothing';
+/** What can't be used because of something: the value in its cell, the whole row, what contradicts another value, what is absent and needed, or nothing. */
+export type Invalidates = 'value' | 'row' | 'contradiction' | 'absent' | 'nothing';
 
 export type TableDiagnostic = Diagnostic & {
   readonly table: TableKind;
@@ -68,7 +68,7 @@ export class Diagnostics {
 
   /** Adds that a value is missing, unless something is said about its cell already. Does not invalidate the row by itself. */
   missing(table: TableKind, column: string, what: string): void {
-    if (!this.isSaid(column)) this.add(table, column, 'value-missing', { what }, 'nothing');
+    if (!this.isSaid(column)) this.add(table, column, 'value-missing', { what }, 'absent');
   }
 
   /** Whether something is wrong with a column's value. */
@@ -99,6 +99,7 @@ export class Diagnostics {
       (one) =>
         isFatal(one, kind === 'axial') ||
         one.invalidates === 'contradiction' ||
+        one.invalidates === 'absent' ||
         (one.invalidates === 'value' && (one.column === 'bypass' || isEvidence(one.column, kind))),
     );
   }

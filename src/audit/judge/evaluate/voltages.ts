@@ -28,9 +28,9 @@ export function zeroVoltages(
     refusePositive('settings', 'zeroConfigured', 'configured', zeroConfigured, diagnostics);
   }
   if (zeroMeasured === null && !diagnostics.isSaid('zeroMeasured'))
-    diagnostics.add('channels', 'zeroMeasured', 'zero-voltage-missing', { which: 'measured' }, 'nothing');
+    diagnostics.add('channels', 'zeroMeasured', 'zero-voltage-missing', { which: 'measured' }, 'absent');
   if (zeroConfigured === null && !diagnostics.isSaid('zeroConfigured'))
-    diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'nothing');
+    diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'absent');
   const apart = zeroMeasured !== null && zeroConfigured !== null && zeroConfigured !== zeroMeasured;
   if (apart && row.direction === null)
     diagnostics.add('channels', 'direction', 'direction-missing', {}, 'row');

@@ -5,7 +5,7 @@ import { factAt, factOf } from '../../model/findings.ts';
 import { placeOf } from '../rows/diagnostic.ts';
 import { historyReadings } from './historyReadings.ts';
 import { historyTables } from './historyTables.ts';
-import type { HistoryBook, HistoryRemark, TaggedReading } from './reading.ts';
+import type { HistoryBook, TaggedReading } from './reading.ts';
 
 /**
  * Finds the dated readings of a workbook, beside its two tables. Nothing here refuses an audit; what can't be used is a
@@ -16,7 +16,7 @@ export function* findHistory(
   tables: Tables,
   today: number,
 ): Generator<void, HistoryBook, void> {
-  const remarks: HistoryRemark[] = [];
+  const remarks: PlacedFact[] = [];
   const byTag = new Map<string, TaggedReading[]>();
   for (const table of historyTables(workbook, tables)) {
     const readings = yield* historyReadings(table, today, remarks);

@@ -10,7 +10,7 @@ import { rowReader, type Amount, type RowReader } from '../rows/rowReader.ts';
 import { asLeft, seriesOf } from '../records/series.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
 import type { HistoryTable } from './historyTables.ts';
-import type { HistoryRemark, TaggedReading } from './reading.ts';
+import type { TaggedReading } from './reading.ts';
 
 /** Rows that are read in one step. */
 const stride = 1_000;
@@ -22,7 +22,7 @@ const stride = 1_000;
 export function* historyReadings(
   table: HistoryTable,
   today: number,
-  remarks: HistoryRemark[],
+  remarks: PlacedFact[],
 ): Generator<void, TaggedReading[], void> {
   const read = rowReader(table, historyColumns);
   const found: TaggedReading[] = [];
@@ -41,7 +41,7 @@ function readingsIn(
   row: number,
   read: RowReader,
   today: number,
-  remarks: HistoryRemark[],
+  remarks: PlacedFact[],
 ): TaggedReading[] {
   const tag = read.text('tag');
   const day = read.day('day');

@@ -20,12 +20,9 @@ export interface Reading extends Place {
 /** The histories of a workbook: readings by what tags are compared by, and what could not be used. */
 export interface HistoryBook {
   readonly byTag: ReadonlyMap<string, readonly TaggedReading[]>;
-  readonly remarks: readonly HistoryRemark[];
+  readonly remarks: readonly PlacedFact[];
 }
 
 export interface TaggedReading extends Reading {
   readonly tag: string;
 }
-
-/** Something odd about a cell of a history. */
-export type HistoryRemark = PlacedFact;

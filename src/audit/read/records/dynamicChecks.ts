@@ -1,7 +1,7 @@
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { RawCheck, RecordRemark } from './rawRecord.ts';
+import type { RawCheck } from './rawRecord.ts';
 import { recordNumber } from './recordCells.ts';
 import { unitOrRemark } from './recordUnits.ts';
 import { rowNames, type LongTable } from './rowNames.ts';
@@ -10,7 +10,7 @@ import { rowNames, type LongTable } from './rowNames.ts';
  * The checks with a known vibration of a long table: one for each tag, series and temperature. Both sides are brought to peak to peak, as for a
  * sinusoid; the header has to name the detection of each (p-p, 0-p or rms), since nothing else tells it.
  */
-export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Generator<void, RawCheck[], void> {
+export function* dynamicChecks(table: LongTable, remarks: PlacedFact[]): Generator<void, RawCheck[], void> {
   const { sheet, headerRow, columns } = table;
   const [tag, level, output] = [columns.get('tag'), columns.get('displacement'), columns.get('volts')];
   if (!tag || !level || !output) return [];

@@ -1,6 +1,6 @@
 import type { LongTable } from './rowNames.ts';
 import type { Tables } from '../tables/found.ts';
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
@@ -8,7 +8,7 @@ import { isResultSheet } from '../tables/resultSheet.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
 import { longRecords } from './longRecords.ts';
 import { longTable } from './longTable.ts';
-import type { RawCheck, RawRecord, RecordBook, RecordRemark } from './rawRecord.ts';
+import type { RawCheck, RawRecord, RecordBook } from './rawRecord.ts';
 import { recordOfBlock } from './recordBlocks.ts';
 import { headsIn, type RecordHead } from './recordHeads.ts';
 import { titleSeries } from './recordTitle.ts';
@@ -23,7 +23,7 @@ export function* findRecords(
   tables: Tables,
   isTag: (key: string) => boolean,
 ): Generator<void, RecordBook, void> {
-  const remarks: RecordRemark[] = [];
+  const remarks: PlacedFact[] = [];
   const byTag = new Map<string, (RawRecord | RawCheck)[]>();
   for (const sheet of workbook.sheets) {
     if (isResultSheet(sheet)) continue;
@@ -51,7 +51,7 @@ export function* findRecords(
 
 function* ofTable(
   table: LongTable,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Generator<void, readonly (RawRecord | RawCheck)[], void> {
   if (!table.columns.has('gap')) return yield* dynamicChecks(table, remarks);
   const found = yield* longRecords(table, remarks);
@@ -61,14 +61,14 @@ function* ofTable(
 }
 
 /** A list of gaps of many channels has the headers of a record table, but no records. */
-function onePointEach({ sheet, headerRow, columns }: LongTable): RecordRemark {
+function onePointEach({ sheet, headerRow, columns }: LongTable): PlacedFact {
   const tag = columns.get('tag');
   const place = { sheet: sheet.name, row: headerRow, column: tag ? columnLetters(tag.column) : '' };
   return factAt(place, factOf('records-of-one-point', 'note', { headerRow }));
 }
 
 /** Records that nobody sees count all the same, and that is said. */
-function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: RecordRemark[]): void {
+function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: PlacedFact[]): void {
   if (!sheet.hidden) return;
   const values = { sheet: sheet.name, holds: 'calibration records' } as const;
   const place = { sheet: sheet.name, row, column: columnLetters(left) };

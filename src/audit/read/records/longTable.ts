@@ -1,7 +1,6 @@
 import type { LongTable } from './rowNames.ts';
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
 import type { RecordHead } from './recordHeads.ts';
 
@@ -9,7 +8,7 @@ import type { RecordHead } from './recordHeads.ts';
 export function longTable(
   { sheet, row, lastRow, columns: all }: RecordHead,
   series: string,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): LongTable {
   const { columns, firstRow } = withUnitRow(sheet, row, all);
   const first = new Map<RecordColumn['id'], RecordColumn>();

@@ -1,8 +1,8 @@
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { recordNumber } from './recordCells.ts';
-import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import type { RawRecord } from './rawRecord.ts';
 import { withUnitRow } from '../tables/recordHeaders.ts';
 import { isEmptyPoint, isFilledPoint } from '../tables/recordPoints.ts';
 import type { RecordHead } from './recordHeads.ts';
@@ -14,7 +14,7 @@ export function recordOfBlock(
   head: RecordHead,
   heads: readonly RecordHead[],
   isTag: (key: string) => boolean,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): RawRecord | undefined {
   const { sheet, row: headerRow, lastRow } = head;
   const { columns, firstRow: below } = withUnitRow(sheet, headerRow, head.columns);

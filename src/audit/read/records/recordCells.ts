@@ -1,9 +1,8 @@
 import { cellText, isBlank } from '../../../cells/cell.ts';
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { readNumber } from '../../../cells/number.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
@@ -11,7 +10,7 @@ export function recordNumber(
   sheet: Sheet,
   row: number,
   { column, header }: RecordColumn,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): number | null {
   const cell = cellAt(sheet, row, column);
   const read =

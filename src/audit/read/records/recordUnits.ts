@@ -1,8 +1,8 @@
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
-import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import type { RawRecord } from './rawRecord.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The unit of a column of gaps or displacements; `null`, with a remark, where nothing names one. */
@@ -10,7 +10,7 @@ export function unitOrRemark(
   sheet: Sheet,
   row: number,
   { column, header, unit }: RecordColumn,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Unit | null {
   if (unit) return unit;
   const place = { sheet: sheet.name, row, column: columnLetters(column) };
@@ -30,7 +30,7 @@ export function voltsOrRemark(
   row: number,
   { column, header, unit }: RecordColumn,
   records: readonly RawRecord[],
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): RawRecord[] {
   if (unit) return [...records];
   const fits = records.filter(

@@ -1,8 +1,7 @@
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import { recordText } from './recordCells.ts';
 import { type RecordColumn, type RecordColumnId, recordColumns } from '../tables/recordHeaders.ts';
 import { isEmptyPoint } from '../tables/recordPoints.ts';
@@ -38,7 +37,7 @@ export function* rowNames(
   { sheet, firstRow, lastRow, columns, series: ofTable }: LongTable,
   tag: RecordColumn,
   [one, other]: readonly [RecordColumn, RecordColumn],
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Generator<RowName | undefined, void> {
   let before: Omit<RowName, 'row'> | undefined;
   let said = false;
@@ -76,7 +75,7 @@ function headsTag(sheet: Sheet, row: number, tag: RecordColumn, beside: RecordCo
   return recordColumns(sheet, row, tag.column, tag.column).some(({ id }) => id === 'tag');
 }
 
-function withoutTag(sheet: string, row: number, { column }: RecordColumn): RecordRemark {
+function withoutTag(sheet: string, row: number, { column }: RecordColumn): PlacedFact {
   const place = { sheet, row, column: columnLetters(column) };
   return factAt(place, factOf('record-without-tag', 'warning', { kind: 'row', row }));
 }

@@ -132,13 +132,7 @@ export function* auditInSteps(
     judged.push(judgeChannel(pair, context));
   }
 
-  const unmatched = yield* unmatchedInSteps(
-    tables,
-    settingsIndex,
-    channelIndex,
-    joined,
-    reader.settingsRow,
-  );
+  const unmatched = yield* unmatchedInSteps(tables, settingsIndex, channelIndex, joined, reader.settingsRow);
   problems.push(...recordProblems(records, isTag));
   problems.push(...historyProblems(history, isTag));
   problems.push(...watches.channels.problems(), ...watches.settings.problems());

@@ -10,11 +10,13 @@ const root = fileURLToPath(new URL('../../src/audit/', import.meta.url));
 
 /** Texts of that form that are words for a detection, not names of rules. */
 const words = new Set(['p-p', 'pk-pk', 'peak-peak', 'full-scale']);
+/** What makes a fact of a rule. */
+const makers = new Set(['factOf', 'factOfThreshold']);
 const form = /^[a-z]+(?:-[a-z]+)+$/;
 
 /**
- * Names of rules, or the parts that make them up, in a source text: every string in their form, every argument of
- * `ruleName`, and the fixed parts of templates such as `${name}-delay-long`.
+ * Names of rules, or the parts that make them up, in a source text: every string in their form, every rule of a
+ * fact, and the fixed parts of templates such as `${name}-delay-long`.
  */
 function rulesIn(text: string): string[] {
   const found: string[] = [];
@@ -26,8 +28,9 @@ function rulesIn(text: string): string[] {
           found.push(part.replaceAll(/^-|-$/g, ''));
       }
     }
-    if (ts.isCallExpression(node) && node.expression.getText().endsWith('ruleName')) {
-      for (const argument of node.arguments) if (ts.isStringLiteral(argument)) found.push(argument.text);
+    if (ts.isCallExpression(node) && makers.has(node.expression.getText())) {
+      const [rule] = node.arguments;
+      if (rule && ts.isStringLiteral(rule) && !form.test(rule.text)) found.push(rule.text);
     }
     ts.forEachChild(node, visit);
   };
@@ -68,7 +71,7 @@ it('a rule in any form would be seen', () => {
     'fault-hidden',
     'cause-seen',
   ]);
-  expect(rulesIn("y = ruleName(name, 'late');")).toEqual(['late']);
+  expect(rulesIn("y = factOfThreshold('late', 'warning', threshold, values);")).toEqual(['late']);
   expect(rulesIn('z = `multiplied-${rules[reason]}`; w = `${name}-delay-long`;')).toEqual([
     'multiplied',
     'delay-long',

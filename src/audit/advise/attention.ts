@@ -135,11 +135,7 @@ function aboutThreshold(
   };
 }
 
-function aboutChannel(
-  channel: ChannelResult,
-  code: AttentionCode,
-  severity: Attention['severity'],
-): Unsaid {
+function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Attention['severity']): Unsaid {
   const { machine, tag, unit } = channel;
   return {
     channel,

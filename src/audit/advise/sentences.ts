@@ -108,14 +108,17 @@ const lineReasons: Readonly<Record<LineReason, string>> = {
   'outside the fault limits': 'the monitor marks the channel faulty first',
   'the record does not reach that far': 'its calibration record does not reach that far',
   'the gap voltage lies outside the record': 'its gap voltage lies outside the calibration record',
-  'the measured zero lies outside the record': 'its measured zero voltage lies outside the calibration record',
+  'the measured zero lies outside the record':
+    'its measured zero voltage lies outside the calibration record',
   'its uncertainty is 100 % or more': 'the uncertainty is 100 % or more',
 };
 
 function why({ unreachable, lines }: ThresholdResult, say: (value: number | null) => string): string {
   if (unreachable.length > 0) return listed(unreachable.map((reason) => lineReasons[reason]));
   const reasons = lines.flatMap(({ why: reason }) => (reason === null ? [] : [lineReasons[reason]]));
-  return reasons.length > 0 ? listed([...new Set(reasons)]) : `somewhere about ${say(lines[0]?.effective ?? null)}`;
+  return reasons.length > 0
+    ? listed([...new Set(reasons)])
+    : `somewhere about ${say(lines[0]?.effective ?? null)}`;
 }
 
 function unreachableCure({ unreachable }: ThresholdResult): string {
@@ -128,10 +131,7 @@ function unreachableCure({ unreachable }: ThresholdResult): string {
 }
 
 /** Where another line of evidence puts it, where it says otherwise. */
-function disagreement(
-  { lines, governedBy }: ThresholdResult,
-  say: (value: number | null) => string,
-): string {
+function disagreement({ lines, governedBy }: ThresholdResult, say: (value: number | null) => string): string {
   const governing = lines.find(({ by }) => by === governedBy);
   const others = lines.filter(({ by, verdict }) => by !== governedBy && verdict !== governing?.verdict);
   if (governing === undefined || others.length === 0) return '';

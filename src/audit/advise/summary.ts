@@ -8,7 +8,9 @@ export function groupsThatCannotTrip(
 ): readonly Pick<GroupResult, 'machine' | 'name'>[] {
   const idle = groups.filter((group) => !group.canTrip && trips(group.threshold));
   return [
-    ...new Map(idle.map(({ machine, name }) => [JSON.stringify([machine, name]), { machine, name }])).values(),
+    ...new Map(
+      idle.map(({ machine, name }) => [JSON.stringify([machine, name]), { machine, name }]),
+    ).values(),
   ];
 }
 

@@ -17,9 +17,7 @@ export const columnMapSchema = z.strictObject({
   channels: tableMap.optional(),
   settings: tableMap.optional(),
   /** What looks like a part of the audit and is none: a column by its letters or its header, or without one a whole sheet. */
-  notOfAudit: z
-    .array(z.strictObject({ sheet: z.string(), column: z.string().optional() }))
-    .optional(),
+  notOfAudit: z.array(z.strictObject({ sheet: z.string(), column: z.string().optional() })).optional(),
 });
 export type ColumnMap = z.infer<typeof columnMapSchema>;
 export type TableMap = z.infer<typeof tableMap>;

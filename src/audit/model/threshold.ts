@@ -6,10 +6,7 @@ export const thresholdNames = ['danger', 'alert', 'counter danger', 'counter ale
 export type ThresholdName = (typeof thresholdNames)[number];
 
 export type UnreachableReason =
-  | 'above full scale'
-  | 'out of the linear reach'
-  | 'on the other side of zero'
-  | 'outside the fault limits';
+  'above full scale' | 'out of the linear reach' | 'on the other side of zero' | 'outside the fault limits';
 
 /** What an effective threshold can be worked out from. */
 export const evidenceNames = ['listed sensitivity', 'calibration record', 'known vibration'] as const;

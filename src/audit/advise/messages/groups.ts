@@ -25,7 +25,10 @@ export const groupMessages: Sentences = {
     `${where(values)} instead of ${amount(values.intended, values.unit)}; ${by(values)}.`,
 };
 
-function cannot(what: string, { group, voting, threshold, multiplier, idle }: GroupRules['group-cannot-act']): string {
+function cannot(
+  what: string,
+  { group, voting, threshold, multiplier, idle }: GroupRules['group-cannot-act'],
+): string {
   const why = idle.map((member) => `${member.tag} (${member.why ?? 'cannot act'})`).join(', ');
   return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: these members can't act: ${why}.`;
 }

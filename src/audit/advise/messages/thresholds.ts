@@ -58,7 +58,10 @@ export const thresholdMessages: Sentences = {
   },
   'has-no-interim-setpoint': (fact) => {
     const { indicated, unit } = fact.values;
-    const shown = indicated === null ? '' : `: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that`;
+    const shown =
+      indicated === null
+        ? ''
+        : `: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that`;
     return `No setpoint restores ${subject(fact)}${shown}.`;
   },
   'delay-long': ({ threshold, values: { delay, allowed, level, unit } }) => {

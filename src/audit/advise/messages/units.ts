@@ -25,7 +25,7 @@ function doesNotFit(values: UnitRules['unit-does-not-fit']): string {
     case 'level':
       return `${values.value} ${values.unit} can't be compared with setpoints in ${values.setpointUnit}. Correct the unit.`;
     case 'sensitivities':
-      return `The ${values.which} sensitivity is in ${values.unit} and the configured one in ${values.configuredUnit}; these can't be compared. Correct the unit.`;
+      return `The ${values.which.replace(' ', '-')} sensitivity is in ${values.unit} and the configured one in ${values.configuredUnit}; these can't be compared. Correct the unit.`;
     case 'detections':
       return `The measured sensitivity is ${detectionText(values.measured)} and the configured one ${detectionText(values.configured)}; these can't be compared. Say for both whether they are peak, peak to peak or rms.`;
     case 'setpoints':

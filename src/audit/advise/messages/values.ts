@@ -10,7 +10,7 @@ export const valueMessages: Sayings<ValueRules> = {
   'zero-voltage-missing': ({ values }) =>
     `The ${values.which} zero voltage is missing, so it is not known where the position acts. Enter it.`,
   'zero-voltage-positive': ({ values: { which, volts } }) =>
-    `The ${which} zero voltage ${volts} V is positive; gap voltages of these probes are negative. Correct the sign.`,
+    `The ${which.replace(' ', '-')} zero voltage ${volts} V is positive; gap voltages of these probes are negative. Correct the sign.`,
   'direction-missing': () =>
     'The positive direction (toward or away) is missing, and the zero voltages differ: the thresholds depend on it. Enter it.',
   'gap-voltage-positive': ({ values: { which, volts } }) =>

@@ -46,7 +46,8 @@ export function asLeftEvidence(
     evidence: {
       channel: ofRecords.channel,
       curve: ofRecords.curve ?? (keepsCurve && gapVoltage === null ? found.curve : null),
-      vibration: from === 'known vibration' ? null : (ofRecords.vibration ?? (measuredAgain ? null : found.vibration)),
+      vibration:
+        from === 'known vibration' ? null : (ofRecords.vibration ?? (measuredAgain ? null : found.vibration)),
       obstacles: [...kept, ...zeros, ...ofRecords.obstacles],
     },
     ofRecords,

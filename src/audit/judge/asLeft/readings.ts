@@ -81,24 +81,20 @@ export function asLeftReadings(
   const gapVoltage = gapVoltageOf(row.asLeftGapVoltage, 'asLeftGapVoltage', policy, diagnostics);
   const zero = inUnit(row.asLeftZero, fixed.volt);
   if (zero !== null && zero > 0 && policy.linearVolts.near <= 0)
-    diagnostics.add('channels', 'asLeftZero', 'zero-voltage-positive', { which: 'as-left', volts: zero });
+    diagnostics.add('channels', 'asLeftZero', 'zero-voltage-positive', { which: 'as left', volts: zero });
   const average = invalid ? null : averageAsLeft(left.record, row, channel, policy);
   const listed = invalid ? null : row.asLeftSensitivity;
   const given = listed ?? average;
   const sensitivity = given && inChannelUnit(given, channel, diagnostics);
   const ofCheck = given || !left.check ? null : (evaluateCheck(left.check, channel) ?? null);
   const coverage = { given: row.asLeftCoverage?.value ?? policy.coverage, wanted: policy.coverage };
-  const uncertainty = uncertaintyOf(
-    row.asLeftUncertainty,
-    given,
-    'asLeftUncertainty',
-    coverage,
-    diagnostics,
-  );
+  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', coverage, diagnostics);
   const nothing =
     sensitivity === null && ofCheck === null && gapVoltage === null && zero === null && !invalid;
   if (invalid || nothing) {
-    const fact = factOf('as-left-not-judged', 'warning', { why: invalid ? 'value unusable' : 'no sensitivity' });
+    const fact = factOf('as-left-not-judged', 'warning', {
+      why: invalid ? 'value unusable' : 'no sensitivity',
+    });
     say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
     return null;
   }
@@ -127,7 +123,7 @@ function inChannelUnit(
   if (Number.isFinite(converted)) return converted;
   return diagnostics.add(...at, 'unit-does-not-fit', {
     kind: 'sensitivities',
-    which: 'as-left',
+    which: 'as left',
     unit: unit.text,
     configuredUnit: sensitivityUnit.text,
   });

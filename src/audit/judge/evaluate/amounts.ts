@@ -58,7 +58,11 @@ export function level(
 }
 
 /** Whether both detections are stated or neither is; the monitor's own levels are in the detection of its column. */
-function isComparable({ detection, detectionColumn }: AmountContext, column: string, own: Detection | null): boolean {
+function isComparable(
+  { detection, detectionColumn }: AmountContext,
+  column: string,
+  own: Detection | null,
+): boolean {
   if (column === 'danger' || column === 'resolution') return true;
   if (own === null && detectionColumn && column !== 'limit') return true;
   return (own === null) === (detection === null);

@@ -46,10 +46,7 @@ function namesOf(thresholds: readonly ThresholdResult[]): ThresholdName[] {
 }
 
 /** Whether what was found goes on since, as far as was judged as left. */
-function goesOn(
-  thresholds: readonly ThresholdResult[],
-  now: readonly ThresholdResult[] | null,
-): GoesOn {
+function goesOn(thresholds: readonly ThresholdResult[], now: readonly ThresholdResult[] | null): GoesOn {
   if (!now) return null;
   const left = now.filter(({ verdict }, index) => {
     const found = thresholds[index];

@@ -26,10 +26,15 @@ export function evaluateGroup(
   members: readonly Member[],
   tolerance: number,
 ): JudgedGroup[] {
-  const multiplier = Math.max(1, ...members.flatMap(({ thresholds }) => thresholds.map(({ multiplier: m }) => m)));
+  const multiplier = Math.max(
+    1,
+    ...members.flatMap(({ thresholds }) => thresholds.map(({ multiplier: m }) => m)),
+  );
   const stages: readonly Stage[] = multiplier > 1 ? ['running', 'start-up'] : ['running'];
   return stages.flatMap((stage) => {
-    const first = members.find((member) => (thresholdOf(member, threshold, stage)?.setpoint ?? null) !== null);
+    const first = members.find(
+      (member) => (thresholdOf(member, threshold, stage)?.setpoint ?? null) !== null,
+    );
     if (!first) return [];
     const sign = threshold.startsWith('counter') ? -1 : 1;
     const seats = members.map((member) => seatOf(member, threshold, stage, first));

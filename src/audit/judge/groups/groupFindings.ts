@@ -18,7 +18,6 @@ export function groupFindings(result: JudgedGroup): Fact[] {
   const acting = { ...vote, effective, unit: result.unit ?? '', decidedBy };
   if (result.beyondLimit && limit !== null)
     found.push(factOf('group-beyond-limit', 'critical', { ...acting, limit }));
-  if (result.late)
-    found.push(factOf('group-late', severity, { ...acting, intended: intended ?? NaN }));
+  if (result.late) found.push(factOf('group-late', severity, { ...acting, intended: intended ?? NaN }));
   return found;
 }

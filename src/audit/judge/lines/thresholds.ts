@@ -112,14 +112,11 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     change: null,
     indicatedAtSetpoint: indicatedAt(channel, setpoint),
     panel,
-    interimSetpoint:
-      verdict === 'late' && multiplier === 1 ? interimOf(setpoint, panel, lines) : null,
+    interimSetpoint: verdict === 'late' && multiplier === 1 ? interimOf(setpoint, panel, lines) : null,
     beyondLimit: trips(name) && multiplier === 1 ? beyondLimit(channel, policy, setpoint, lines) : null,
     probabilityBeyondLimit:
       trips(name) && channel.limit !== null && uncertainty !== null && effective !== null
-        ? known(
-            probabilityLaterOf(Math.abs(effective), channel.limit, 1, uncertainty, policy.coverage),
-          )
+        ? known(probabilityLaterOf(Math.abs(effective), channel.limit, 1, uncertainty, policy.coverage))
         : null,
     real: reading.real,
     alreadyThere: reading.alreadyThere,
@@ -286,7 +283,5 @@ export function incompleteThreshold(
 export function disagreeing({ lines }: Pick<ThresholdResult, 'lines'>): ThresholdResult['lines'] {
   const verdictsSaid = new Set(lines.map(({ verdict }) => verdict));
   if (lines.length < 2 || verdictsSaid.size < 2) return [];
-  return lines.toSorted(
-    (one, other) => evidenceNames.indexOf(one.by) - evidenceNames.indexOf(other.by),
-  );
+  return lines.toSorted((one, other) => evidenceNames.indexOf(one.by) - evidenceNames.indexOf(other.by));
 }

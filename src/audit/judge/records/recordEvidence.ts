@@ -20,15 +20,11 @@ export interface ChannelRecords {
 }
 
 /** Which of a channel's records count; `undefined` where it has neither record nor check. */
-export function recordsOf(
-  found: readonly (RawRecord | RawCheck)[] | undefined,
-): ChannelRecords | undefined {
+export function recordsOf(found: readonly (RawRecord | RawCheck)[] | undefined): ChannelRecords | undefined {
   return (
     found && {
       chosen: chooseRecord(found.filter((one) => one.kind === 'record')),
-      checks: found
-        .filter((one) => one.kind === 'check')
-        .toSorted((one, other) => rank(one) - rank(other)),
+      checks: found.filter((one) => one.kind === 'check').toSorted((one, other) => rank(one) - rank(other)),
       all: found,
     }
   );
@@ -89,7 +85,10 @@ export function recordEvidence(
 }
 
 /** Its uncertainty is expanded at 95.45 %, which is a coverage factor of 2. */
-function vibrationOf({ sensitivity, uncertainty }: DynamicResult, { coverage }: Policy): Evidence['vibration'] {
+function vibrationOf(
+  { sensitivity, uncertainty }: DynamicResult,
+  { coverage }: Policy,
+): Evidence['vibration'] {
   const fraction = uncertainty === null ? null : atCoverage(uncertainty / sensitivity, 2, coverage);
   return { sensitivity, uncertainty: fraction !== null && fraction < 1 ? fraction : null };
 }

@@ -14,7 +14,7 @@ export interface UnitRules {
       }
     | {
         readonly kind: 'sensitivities';
-        readonly which: 'measured' | 'as-left';
+        readonly which: 'measured' | 'as left';
         readonly unit: string;
         readonly configuredUnit: string;
       }

@@ -41,7 +41,7 @@ export interface ValueRules {
   'zero-voltage-missing': { readonly which: 'measured' | 'configured' };
   /** V. */
   'zero-voltage-positive': {
-    readonly which: 'measured' | 'configured' | 'as-left';
+    readonly which: 'measured' | 'configured' | 'as left';
     readonly volts: number;
   };
   'direction-missing': Readonly<Record<string, never>>;

@@ -1,7 +1,7 @@
 import type { Tables } from '../tables/found.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import { factAt, factOf } from '../../model/findings.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { placeOf } from '../rows/diagnostic.ts';
 import { historyReadings } from './historyReadings.ts';
 import { historyTables } from './historyTables.ts';

@@ -22,7 +22,9 @@ function idOf(kind: TableKind, name: string): string {
 /** Id of the quantity whose header this is, in either table. */
 function meaningOf(header: string): string | undefined {
   const key = headerKey(header);
-  const all = (['channels', 'settings'] as const).flatMap((kind) => Object.entries<ColumnSpec>(columnsOf(kind)));
+  const all = (['channels', 'settings'] as const).flatMap((kind) =>
+    Object.entries<ColumnSpec>(columnsOf(kind)),
+  );
   return all.find(([, { name, also = [] }]) => [name, ...also].some((text) => headerKey(text) === key))?.[0];
 }
 

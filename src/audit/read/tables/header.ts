@@ -52,8 +52,7 @@ export function parseHeader(cell: string, isName: (key: string) => boolean): Hea
   });
   const key = headerKey(name);
   const plain = name.replace(/\s+/gu, ' ').trim();
-  if (coverage !== undefined)
-    return { text, name: plain, key, remarks, coverage, ...(unit ? { unit } : {}) };
+  if (coverage !== undefined) return { text, name: plain, key, remarks, coverage, ...(unit ? { unit } : {}) };
   if (unit) return { text, name: plain, key, unit, remarks };
   return trailingUnit(text, plain, remarks, isName) ?? { text, name: plain, key, remarks };
 }

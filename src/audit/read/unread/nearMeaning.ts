@@ -54,8 +54,7 @@ function look(text: string): NearMeaning | null {
   const words = wordsOf(text);
   const near = phrases.find(
     (phrase) =>
-      phrase.key.length >= shortestKey &&
-      (isMisspelt(key, phrase.key) || isAbbreviated(words, phrase.words)),
+      phrase.key.length >= shortestKey && (isMisspelt(key, phrase.key) || isAbbreviated(words, phrase.words)),
   );
   return near ? { id: near.id, name: near.name, exact: false } : null;
 }

@@ -39,9 +39,7 @@ export function* notRead(
 
 /** Headers of a table that is both kinds which neither reading of it uses. */
 function unreadByBoth({ channels, settings }: Tables) {
-  const used = new Set(
-    [...settings.columns.values(), ...settings.unitColumns].map(({ column }) => column),
-  );
+  const used = new Set([...settings.columns.values(), ...settings.unitColumns].map(({ column }) => column));
   return channels.unread.filter(({ column }) => !used.has(column));
 }
 

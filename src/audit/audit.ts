@@ -7,7 +7,8 @@ import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
-import { judgeChannel, unjoined } from './judge/channel/judgeChannel.ts';
+import { judgeChannel } from './judge/channel/judgeChannel.ts';
+import { unjoined } from './judge/channel/unjoinedChannel.ts';
 import {
   joinTrouble,
   unmatchedSettings,

@@ -45,3 +45,15 @@ export function parseArea(reference: string): Area | undefined {
     right: Math.max(from.column, other.column),
   };
 }
+
+/**
+ * The area a reference names, as `parseArea`, or all of the columns or rows of one such as `A:C` or `1:2`, with or without
+ * `$`; undefined where it is none or off the sheet.
+ */
+export function parseRange(reference: string): Area | undefined {
+  const plain = reference.replaceAll('$', '');
+  const area = parseArea(plain);
+  const [from, to, ...rest] = plain.split(':');
+  if (area !== undefined || from === undefined || to === undefined || rest.length > 0) return area;
+  return parseArea(`${from}1:${to}${lastRow}`) ?? parseArea(`A${from}:XFD${to}`);
+}

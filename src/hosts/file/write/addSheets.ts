@@ -95,7 +95,7 @@ export function writeCopy(
   for (const entry of workbook.archive.entries) {
     if (entry === dropped) continue;
     const bytes = edited.get(entry) ?? changes.rewritten.get(entry);
-    if (bytes) zip.add(entry.name, bytes);
+    if (bytes) zip.replace(entry, bytes);
     else zip.copy(entry);
   }
   if (parts.styles !== undefined) zip.add(parts.styles, new TextEncoder().encode(styles));

@@ -37,7 +37,7 @@ export function withSettings(bytes: Uint8Array, settings: Settings): Uint8Array 
   const zip = zipWriter(collected.sink);
   for (const entry of book.archive.entries) {
     const rewritten = changed.get(entry);
-    if (rewritten) zip.add(entry.name, rewritten);
+    if (rewritten) zip.replace(entry, rewritten);
     else zip.copy(entry);
   }
   for (const [name, markup] of added) zip.add(name, encoded(markup));

@@ -4,6 +4,7 @@ import { zipWriter } from '../../zip/writer.ts';
 import { appendInside, splice } from '../xml/splice.ts';
 import { decodeXml, encodeXml } from '../xml/encoding.ts';
 import { attribute, outline } from '../xml/outline.ts';
+import { partKey } from '../../zip/archive.ts';
 import { FileRefused, oneLine } from '../../zip/refused.ts';
 import { escapeXml } from '../xml/text.ts';
 import { packageRelationships } from './namespaces.ts';
@@ -22,12 +23,12 @@ export class PackageEdits {
   }
 
   has(name: string): boolean {
-    return this.#parts.has(key(name)) || this.#book.archive.get(name) !== undefined;
+    return this.#parts.has(partKey(name)) || this.#book.archive.get(name) !== undefined;
   }
 
   /** The text of a part as it is now. Throws FileRefused where the workbook lacks it or it is damaged. */
   text(name: string): string {
-    const known = this.#parts.get(key(name));
+    const known = this.#parts.get(partKey(name));
     if (known) return known.text;
     const entry = this.#book.archive.get(name);
     if (!entry)
@@ -37,7 +38,7 @@ export class PackageEdits {
 
   /** Gives a part another text, or adds it. */
   put(name: string, text: string): void {
-    this.#parts.set(key(name), { name, text });
+    this.#parts.set(partKey(name), { name, text });
   }
 
   /** Adds a part that the list of content types names, with the relationship that leads to it; the relationship's id. */
@@ -70,12 +71,12 @@ export class PackageEdits {
   freeName(stem: string, ending: string): string {
     const declared = new Set(
       outline(this.text('[Content_Types].xml'), '[Content_Types].xml').children.map((element) =>
-        key(attribute(element, 'PartName') ?? ''),
+        partKey(attribute(element, 'PartName') ?? ''),
       ),
     );
     for (let number = 1; ; number++) {
       const name = `${stem}${number}${ending}`;
-      if (!this.has(name) && !declared.has(key(name))) return name;
+      if (!this.has(name) && !declared.has(partKey(name))) return name;
     }
   }
 
@@ -85,12 +86,12 @@ export class PackageEdits {
     const zip = zipWriter(sink, deflater);
     const left = new Map(this.#parts);
     for (const entry of this.#book.archive.entries) {
-      const changed = left.get(key(entry.name));
-      left.delete(key(entry.name));
+      const changed = left.get(partKey(entry.name));
+      left.delete(partKey(entry.name));
       if (!changed) zip.copy(entry);
       else {
         const before = decodeXml(this.#book.archive.bytes(entry), entry.name);
-        zip.add(entry.name, encodeXml({ ...before, text: changed.text }));
+        zip.replace(entry, encodeXml({ ...before, text: changed.text }));
       }
     }
     for (const { name, text } of left.values()) zip.add(name, new TextEncoder().encode(text));
@@ -103,8 +104,4 @@ export class PackageEdits {
     const root = outline(text, name);
     this.put(name, splice(text, [appendInside(text, root, markup(root.prefix))]));
   }
-}
-
-function key(name: string): string {
-  return name.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
 }

@@ -61,6 +61,11 @@ export class Branches {
     return this.#alternatives.length > 0 || this.#unread > 0;
   }
 
+  /** The namespaces in force in the innermost open element, by prefix. */
+  namespaces(): readonly (readonly [prefix: string, uri: string])[] {
+    return [...this.#namespaces];
+  }
+
   /** Hears of an opening tag, by its name with its prefix. */
   open(name: string, attributes: Attributes): Reading {
     const depth = this.#readings.length + 1;

@@ -7,11 +7,14 @@ import { attribute, outline } from '../xml/outline.ts';
 import { partKey } from '../../zip/archive.ts';
 import { FileRefused, oneLine } from '../../zip/refused.ts';
 import { escapeXml } from '../xml/text.ts';
+import { declareParts, type NewPart, relationshipsPart } from './contentTypes.ts';
 import { packageRelationships } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import { freeIds, relationshipsOf } from './relationships.ts';
 
 const declaration = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+
+const contentTypes = '[Content_Types].xml';
 
 /** Parts of a workbook that change or come, by name without a leading slash, until the package is put together anew. */
 export class PackageEdits {
@@ -45,12 +48,10 @@ export class PackageEdits {
   addPart(part: { name: string; contentType: string; text: string; from: string; kind: string }): string {
     const { name, contentType, from, kind } = part;
     this.put(name, part.text);
-    this.#append(
-      '[Content_Types].xml',
-      (prefix) => `<${prefix}Override PartName="/${escapeXml(name)}" ContentType="${contentType}"/>`,
-    );
     const links = relationshipsOf(from);
-    if (!this.has(links)) this.put(links, `${declaration}<Relationships xmlns="${packageRelationships}"/>`);
+    const isNew = !this.has(links);
+    if (isNew) this.put(links, `${declaration}<Relationships xmlns="${packageRelationships}"/>`);
+    this.#declare([{ name, contentType }, ...(isNew ? [relationshipsPart(links)] : [])]);
     const [id = ''] = freeIds(outline(this.text(links), links), 1);
     const type = `${this.#book.dialect.relationships}/${kind}`;
     this.#append(
@@ -70,7 +71,7 @@ export class PackageEdits {
   /** A name that no part has: `stem` with the first free number and the ending. */
   freeName(stem: string, ending: string): string {
     const declared = new Set(
-      outline(this.text('[Content_Types].xml'), '[Content_Types].xml').children.map((element) =>
+      outline(this.text(contentTypes), contentTypes).children.map((element) =>
         partKey(attribute(element, 'PartName') ?? ''),
       ),
     );
@@ -97,6 +98,11 @@ export class PackageEdits {
     for (const { name, text } of left.values()) zip.add(name, new TextEncoder().encode(text));
     zip.finish();
     return bytes();
+  }
+
+  #declare(parts: readonly NewPart[]): void {
+    const text = this.text(contentTypes);
+    this.put(contentTypes, splice(text, declareParts({ text, root: outline(text, contentTypes) }, parts)));
   }
 
   #append(name: string, markup: (prefix: string) => string): void {

@@ -52,8 +52,9 @@ export function parseArea(reference: string): Area | undefined {
  */
 export function parseRange(reference: string): Area | undefined {
   const plain = reference.replaceAll('$', '');
-  const area = parseArea(plain);
-  const [from, to, ...rest] = plain.split(':');
-  if (area !== undefined || from === undefined || to === undefined || rest.length > 0) return area;
-  return parseArea(`${from}1:${to}${lastRow}`) ?? parseArea(`A${from}:XFD${to}`);
+  const [from = '', to = '', ...rest] = plain.split(':');
+  const both = (pattern: RegExp): boolean => rest.length === 0 && pattern.test(from) && pattern.test(to);
+  if (both(/^[a-z]{1,3}$/i)) return parseArea(`${from}1:${to}${lastRow}`);
+  if (both(/^\d{1,7}$/)) return parseArea(`A${from}:XFD${to}`);
+  return parseArea(plain);
 }

@@ -13,6 +13,7 @@ import {
   relationshipsOf,
   removeRelationships,
 } from './relationships.ts';
+import { asWorkbook } from './workbookKind.ts';
 import { listSheets } from './workbookPart.ts';
 
 /**
@@ -65,7 +66,11 @@ export function editedParts(
   const texts: readonly (readonly [EditablePart, string])[] = [
     [
       contentTypes,
-      splice(contentTypes.text, [...undeclared, ...declareParts(contentTypes, [...declared, ...drawn])]),
+      splice(contentTypes.text, [
+        ...asWorkbook(contentTypes, workbook.entry.name),
+        ...undeclared,
+        ...declareParts(contentTypes, [...declared, ...drawn]),
+      ]),
     ],
     [workbook, splice(workbook.text, listSheets(workbook, dialect, listed))],
     [

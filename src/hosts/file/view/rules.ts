@@ -1,5 +1,5 @@
 import { shownFormula } from '../../formats/storedFormula.ts';
-import { parseArea } from '../read/area.ts';
+import { parseRange } from '../read/area.ts';
 import { type Attributes, booleanAttribute } from '../read/xml.ts';
 import type { ViewRule, ViewShade } from './types.ts';
 
@@ -87,5 +87,5 @@ export class RuleList {
 }
 
 function areasOf(references: string | undefined): ViewRule['areas'] {
-  return (references ?? '').split(/\s+/).flatMap((reference) => parseArea(reference) ?? []);
+  return (references ?? '').split(/\s+/).flatMap((reference) => parseRange(reference) ?? []);
 }

@@ -116,6 +116,11 @@ export function tablesOf(draft: Draft, part: 'channels' | 'settings'): Table[] {
   return draft.tables.filter((table) => table.stands && (table.part === part || table.part === 'both'));
 }
 
+/** Tables in which the sensitivity as found stands. */
+export function listsOf(draft: Draft): Table[] {
+  return tablesOf(draft, 'channels').filter((table) => columnOf(table, 'measured sensitivity') !== undefined);
+}
+
 export function columnOf(table: Table, meaning: Meaning): Column | undefined {
   return table.columns.find((column) => column.meaning === meaning && column.stands);
 }

@@ -54,7 +54,7 @@ const english = {
   language: 'en',
   weight: 3,
   standard: false,
-  location: ['Position', 'Where'],
+  location: ['Position', 'Bearing'],
   kind: ['Type', 'Sensor', 'Duty'],
   axial: ['thrust', 'axial'],
   radial: ['radial', 'shaft vib'],

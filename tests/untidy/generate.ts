@@ -2,7 +2,11 @@ import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Draft } from './draft.ts';
 import { beforeTables, dimensions, onTables } from './layouts/all.ts';
 import type { Option } from './layouts/dimension.ts';
-import { units } from './layouts/quantities.ts';
+import { machinePlace, tags } from './layouts/names.ts';
+import { frame } from './layouts/old.ts';
+import { detection, quantities, units } from './layouts/quantities.ts';
+import { structure } from './layouts/structure.ts';
+import { unitPlaces } from './layouts/unitPlaces.ts';
 import { type Words, wordSets } from './layouts/words.ts';
 import { type Random, randomFrom } from './random.ts';
 import { renderBook } from './render/book.ts';
@@ -50,12 +54,22 @@ export function untidy(seed: number, held: Held = {}): Untidy {
   return { seed, workbook: rendered.workbook, truth: bookTruth(draft, rendered), chosen: { language: words.language, ...chosen }, words };
 }
 
+/** Dimensions in which no way is the usual one. */
+const alwaysOpen: readonly string[] = [structure.name, unitPlaces.name, machinePlace.name, tags.name, units.name, detection.name, quantities.name, frame.name];
+
+/** Draws a way for each dimension; workbooks differ in how many oddities they have. */
 function draw(random: Random, held: Held): { dimension: string; option: Option }[] {
   const chosen: Record<string, string> = {};
+  const calm = random.pick([1, 3, 8]);
   return dimensions.map(({ name, options }) => {
     const open = options.filter((option) => option.fits?.(chosen) ?? true);
     const wanted = open.filter((option) => option.name === held[name]);
-    const option = random.weighted(wanted.length > 0 ? wanted : open);
+    const [usual] = options;
+    const weighed = open.map((option) => ({
+      option,
+      weight: option === usual && !alwaysOpen.includes(name) ? option.weight * calm : option.weight,
+    }));
+    const option = wanted[0] ?? random.weighted(weighed).option;
     chosen[name] = option.name;
     return { dimension: name, option };
   });

@@ -85,12 +85,12 @@ export function seen(json: unknown): SeenReport {
   const { channels, attention } = report.parse(json);
   return {
     channels: channels.map((one): SeenChannel => {
-      const displacement = perMil(one.unit) * (one.detection === '0-p' ? 2 : 1);
+      const displacement = times(perMil(one.unit), one.detection === '0-p' ? 2 : 1);
       const now = stateOf(one, displacement);
       const before = one.asFound ? stateOf(one.asFound, displacement) : null;
       const after = one.asLeft ? stateOf(one.asLeft, displacement) : null;
       const { inputs } = one;
-      const mil = (value: number | null): number | null => (value === null ? null : value * displacement);
+      const mil = (value: number | null): number | null => times(value, displacement);
       return {
         tag: one.tag,
         machine: one.machine ?? '',
@@ -109,11 +109,14 @@ export function seen(json: unknown): SeenReport {
   };
 }
 
-function stateOf({ sensitivity, thresholds }: z.infer<typeof state>, displacement: number): SeenState {
+/** A number without a unit is none. */
+function times(value: number | null | undefined, by: number | null): number | null {
+  return value === null || value === undefined || by === null ? null : value * by;
+}
+
+function stateOf({ sensitivity, thresholds }: z.infer<typeof state>, displacement: number | null): SeenState {
   const threshold = (name: string) => thresholds.find((one) => one.name === name && one.multiplier === 1);
   const factor = mvPerMil(sensitivity.unit);
-  const times = (value: number | null | undefined, by: number): number | null =>
-    value === null || value === undefined ? null : value * by;
   const danger = threshold('danger');
   return {
     configured: times(sensitivity.configured, factor),
@@ -125,8 +128,9 @@ function stateOf({ sensitivity, thresholds }: z.infer<typeof state>, displacemen
   };
 }
 
-/** mV/mil in one of a unit of sensitivity; `NaN` for one that the examiner does not know. */
-function mvPerMil(unit: string | null): number {
+/** mV/mil in one of a unit of sensitivity; `null` without a unit, `NaN` for one that the examiner does not know. */
+function mvPerMil(unit: string | null): number | null {
+  if (unit === null) return null;
   switch (plain(unit)) {
     case 'mv/mil':
       return 1;
@@ -143,7 +147,8 @@ function mvPerMil(unit: string | null): number {
 }
 
 /** Mil in one of a unit of displacement. */
-function perMil(unit: string | null): number {
+function perMil(unit: string | null): number | null {
+  if (unit === null) return null;
   switch (plain(unit).split(' ')[0]) {
     case 'mil':
     case 'mils':
@@ -157,6 +162,6 @@ function perMil(unit: string | null): number {
   }
 }
 
-function plain(unit: string | null): string {
-  return (unit ?? '').replaceAll('\u03bc', 'µ').replace(/um$/u, 'µm').toLowerCase();
+function plain(unit: string): string {
+  return unit.replaceAll('\u03bc', 'µ').replace(/um$/u, 'µm').toLowerCase();
 }

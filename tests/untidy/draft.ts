@@ -41,7 +41,12 @@ export interface Column {
 }
 
 export type Line =
-  | { readonly is: 'channel'; readonly channel: Channel; readonly cells?: ReadonlyMap<Meaning, Cell>; readonly hidden?: boolean }
+  | {
+      readonly is: 'channel';
+      readonly channel: Channel;
+      readonly cells?: ReadonlyMap<Meaning, Cell>;
+      readonly hidden?: boolean;
+    }
   | { readonly is: 'blank' }
   | { readonly is: 'heading'; readonly text: string }
   | { readonly is: 'summary'; readonly label: string; readonly of: 'mean' | 'count' | 'nothing' }

@@ -15,7 +15,8 @@ import { bookTruth } from './trueOf.ts';
 import type { BookTruth } from './truth.ts';
 
 export interface Untidy {
-  readonly seed: number;
+  /** From which it was drawn. */
+  readonly number: number;
   readonly workbook: Workbook;
   readonly truth: BookTruth;
   /** Option by dimension. */
@@ -26,10 +27,12 @@ export interface Untidy {
 /** Layouts to hold, by dimension; the others are drawn. */
 export type Held = Readonly<Record<string, string>>;
 
-/** An untidy workbook with its truth; the same from the same seed. */
-export function untidy(seed: number, held: Held = {}): Untidy {
-  const random = randomFrom(seed);
-  const words = random.weighted(wordSets.filter(({ language }) => (held['language'] ?? language) === language));
+/** An untidy workbook with its truth; the same from the same number. */
+export function untidy(number: number, held: Held = {}): Untidy {
+  const random = randomFrom(number);
+  const words = random.weighted(
+    wordSets.filter(({ language }) => (held['language'] ?? language) === language),
+  );
   const options = draw(random, held);
   const chosen = Object.fromEntries(options.map(({ dimension, option }) => [dimension, option.name]));
   const draft = emptyDraft(random, words, chosen);
@@ -50,12 +53,27 @@ export function untidy(seed: number, held: Held = {}): Untidy {
   );
   apply(onTables);
   draft.traps = options.flatMap(({ option }) => option.silentlyWrong ?? []);
-  const rendered = renderBook(draft, `untidy-${seed}.xlsx`);
-  return { seed, workbook: rendered.workbook, truth: bookTruth(draft, rendered), chosen: { language: words.language, ...chosen }, words };
+  const rendered = renderBook(draft, `untidy-${number}.xlsx`);
+  return {
+    number,
+    workbook: rendered.workbook,
+    truth: bookTruth(draft, rendered),
+    chosen: { language: words.language, ...chosen },
+    words,
+  };
 }
 
 /** Dimensions in which no way is the usual one. */
-const alwaysOpen: readonly string[] = [structure.name, unitPlaces.name, machinePlace.name, tags.name, units.name, detection.name, quantities.name, frame.name];
+const alwaysOpen: readonly string[] = [
+  structure.name,
+  unitPlaces.name,
+  machinePlace.name,
+  tags.name,
+  units.name,
+  detection.name,
+  quantities.name,
+  frame.name,
+];
 
 /** Draws a way for each dimension; workbooks differ in how many oddities they have. */
 function draw(random: Random, held: Held): { dimension: string; option: Option }[] {
@@ -81,7 +99,9 @@ function emptyDraft(random: Random, words: Words, chosen: Record<string, string>
     words,
     chosen,
     wish: {
-      unitsOf: () => { throw new Error('no units drawn'); },
+      unitsOf: () => {
+        throw new Error('no units drawn');
+      },
       machines: random.whole(2, 3),
       bearings: random.whole(1, 2),
       repeatedTags: false,

@@ -15,7 +15,10 @@ const folder = new URL('workbooks/', import.meta.url);
 
 /** The workbooks in the folder beside, as the reader of workbook files delivers them. */
 export function ownWorkbooks(): OwnWorkbook[] {
-  const listed = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as { file: string; truth: BookTruth }[];
+  const listed = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as {
+    file: string;
+    truth: BookTruth;
+  }[];
   return listed.map(({ file, truth }) => ({
     file,
     truth,

@@ -1,4 +1,4 @@
-/** Draws that repeat from one number: the same seed gives the same workbook on every machine. */
+/** Draws that repeat from one number: the same number gives the same workbook on every machine. */
 export interface Random {
   /** From 0 up to, not including, 1. */
   readonly part: () => number;
@@ -12,8 +12,8 @@ export interface Random {
 }
 
 /** Mulberry32 (public domain, from memory): small, and good enough to choose layouts by. */
-export function randomFrom(seed: number): Random {
-  let state = seed >>> 0;
+export function randomFrom(number: number): Random {
+  let state = number >>> 0;
   const part = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;
     let mixed = Math.imul(state ^ (state >>> 15), state | 1);

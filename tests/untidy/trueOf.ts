@@ -1,7 +1,13 @@
 import { columnOf, type Draft, type Meaning, type Table } from './draft.ts';
 import type { Rendered } from './render/book.ts';
 import type { Channel } from './scenario.ts';
-import { type BookTruth, type ChannelTruth, type FieldTruth, type OptionalTruth, verdictOf } from './truth.ts';
+import {
+  type BookTruth,
+  type ChannelTruth,
+  type FieldTruth,
+  type OptionalTruth,
+  verdictOf,
+} from './truth.ts';
 
 /** What is true of a rendered draft: the numbers of its channels in mil, and where each of them stands. */
 export function bookTruth(draft: Draft, { placed }: Rendered): BookTruth {

@@ -1,6 +1,6 @@
 import type { BookTruth, ChannelTruth, OtherAnswer } from '../truth.ts';
 import type { SeenChannel, SeenState } from './seen.ts';
-import { fieldLeftOutSaid, leftOutSaid, type Saying } from './said.ts';
+import { fieldLeftOutSaid, leftOutSaid, type Saying, sheetSaid } from './said.ts';
 
 /** What a comparison finds: `missing` is said by the report itself, `wrong` is not. */
 export interface Found {
@@ -32,16 +32,29 @@ const meanings = {
 } as const;
 
 /** Compares one channel of a report with the truth of it. */
-export function compareChannel(channel: ChannelTruth, seen: SeenChannel, around: Circumstances, found: Found): void {
+export function compareChannel(
+  channel: ChannelTruth,
+  seen: SeenChannel,
+  around: Circumstances,
+  found: Found,
+): void {
   const name = `${channel.machine ?? ''} ${channel.tag.join(' ')}`.trim();
   const { truth, sayings, answered } = around;
-  const saidHere = seen.remarks > 0 || leftOutSaid(sayings, channel.tag.join(' '), channel.places);
+  const saidHere = seen.remarks.length > 0 || leftOutSaid(sayings, channel.tag.join(' '), channel.places);
   const mayBeIncomplete = channel.verdict === 'incomplete' || channel.also.includes('incomplete');
   const miss = (what: string, said: boolean): void => {
     if (!said) found.wrong.push(`${name}: ${what} left out, and nothing says so`);
     else if (!mayBeIncomplete || channel.mustAsk) found.missing.push(`${name}: ${what} left out, said`);
   };
-  compareMachine(channel, seen, around, (what, said) => { miss(what, said); }, (why) => found.wrong.push(`${name}: ${why}`));
+  compareMachine(
+    channel,
+    seen,
+    around,
+    (what, said) => {
+      miss(what, said);
+    },
+    (why) => found.wrong.push(`${name}: ${why}`),
+  );
   if (channel.kind !== undefined && seen.kind !== null && seen.kind !== channel.kind) {
     found.wrong.push(`${name}: read as ${seen.kind}, is ${channel.kind}`);
   }
@@ -57,7 +70,11 @@ export function compareChannel(channel: ChannelTruth, seen: SeenChannel, around:
     if (read === null) {
       if (right !== null) {
         const fields = truth.fields.filter(({ meaning }) => meaning === meanings[quantity]);
-        miss(meanings[quantity], saidHere || fieldLeftOutSaid(sayings, fields));
+        const own = fields.filter(({ sheet }) => channel.places.some((place) => place.sheet === sheet));
+        miss(
+          meanings[quantity],
+          saidHere && sheetSaid([...seen.remarks, ...sayings], own.length > 0 ? own : fields),
+        );
       }
     } else if (right === null) {
       found.wrong.push(`${name}: ${meanings[quantity]} read as ${read}, but none is known`);
@@ -71,7 +88,12 @@ export function compareChannel(channel: ChannelTruth, seen: SeenChannel, around:
       found.wrong.push(`${name}: danger ${seen.found.verdict}, is ${expected.verdict}`);
     } else found.judged += 1;
     compareEffective(name, seen, found);
-    if (seen.found.verdict === 'late' && channel.asLeft === null && around.critical && !around.critical.some((tag) => sameTag(channel.tag, tag))) {
+    if (
+      seen.found.verdict === 'late' &&
+      channel.asLeft === null &&
+      around.critical &&
+      !around.critical.some((tag) => sameTag(channel.tag, tag))
+    ) {
       found.wrong.push(`${name}: its late danger stands in no critical action`);
     }
   } else if (expected.verdict !== 'incomplete') miss('danger', saidHere);
@@ -86,15 +108,37 @@ function compareMachine(
   miss: (what: string, said: boolean) => void,
   wrong: (why: string) => void,
 ): void {
-  if (machine === null || sameText(seen.machine, machine) || machineAlso.some((also) => sameText(seen.machine, also))) return;
+  if (
+    machine === null ||
+    sameText(seen.machine, machine) ||
+    machineAlso.some((also) => sameText(seen.machine, also))
+  )
+    return;
   if (seen.machine.trim() !== '') wrong(`machine read as ${seen.machine}`);
-  else miss('machine', fieldLeftOutSaid(sayings, truth.fields.filter((field) => field.meaning === 'machine' && places.some(({ sheet }) => sheet === field.sheet))));
+  else
+    miss(
+      'machine',
+      fieldLeftOutSaid(
+        sayings,
+        truth.fields.filter(
+          (field) => field.meaning === 'machine' && places.some(({ sheet }) => sheet === field.sheet),
+        ),
+      ),
+    );
 }
 
 /** The truth, or what is true by the other answer of a person where that is what was read. */
-function answerFitting(channel: ChannelTruth, seen: SeenState, open: boolean): ChannelTruth | (ChannelTruth & OtherAnswer) {
+function answerFitting(
+  channel: ChannelTruth,
+  seen: SeenState,
+  open: boolean,
+): ChannelTruth | (ChannelTruth & OtherAnswer) {
   if (!open) return channel;
-  const fits = (one: { readonly configured?: number | null; readonly measured?: number | null; readonly danger?: number | null }): boolean =>
+  const fits = (one: {
+    readonly configured?: number | null;
+    readonly measured?: number | null;
+    readonly danger?: number | null;
+  }): boolean =>
     (['configured', 'measured', 'danger'] as const).every((key) => {
       const right = one[key];
       const read = seen[key];
@@ -107,7 +151,8 @@ function answerFitting(channel: ChannelTruth, seen: SeenState, open: boolean): C
 
 function compareEffective(name: string, { found: state, kind }: SeenChannel, found: Found): void {
   const { configured, measured, danger, effective } = state;
-  if (kind === 'axial' || configured === null || measured === null || danger === null || effective === null) return;
+  if (kind === 'axial' || configured === null || measured === null || danger === null || effective === null)
+    return;
   const right = (danger * configured) / measured;
   if (!near(effective, right)) found.wrong.push(`${name}: danger acts at ${effective} mil, is ${right}`);
 }
@@ -121,7 +166,8 @@ function compareLeft(
   saidHere: boolean,
 ): void {
   if (channel.asLeft === null) {
-    if (left?.measured != null) found.wrong.push(`${name}: as left read as ${left.measured}, but it was measured once`);
+    if (left?.measured != null)
+      found.wrong.push(`${name}: as left read as ${left.measured}, but it was measured once`);
     return;
   }
   if (left?.measured == null) {
@@ -131,7 +177,8 @@ function compareLeft(
     else found.wrong.push(`${name}: as left left out, and nothing says so`);
     return;
   }
-  if (!near(left.measured, channel.asLeft)) found.wrong.push(`${name}: as left read as ${left.measured}, is ${channel.asLeft}`);
+  if (!near(left.measured, channel.asLeft))
+    found.wrong.push(`${name}: as left read as ${left.measured}, is ${channel.asLeft}`);
   if (channel.asLeftVerdict !== null && left.verdict !== channel.asLeftVerdict) {
     found.wrong.push(`${name}: as left ${left.verdict}, is ${channel.asLeftVerdict}`);
   }
@@ -165,7 +212,8 @@ function compareOptional(
     if (nothing && (right === null || right === false)) continue;
     if (nothing) {
       const fields = truth.fields.filter((field) => field.meaning === meaning);
-      if (saidHere || fieldLeftOutSaid(sayings, fields)) found.missing.push(`${name}: ${meaning} left out, said`);
+      if (saidHere || fieldLeftOutSaid(sayings, fields))
+        found.missing.push(`${name}: ${meaning} left out, said`);
       else found.wrong.push(`${name}: ${meaning} left out, and nothing says so`);
     } else if (right === null || !sameValue(read, right)) {
       found.wrong.push(`${name}: ${meaning} read as ${String(read)}, is ${String(right)}`);

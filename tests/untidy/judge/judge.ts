@@ -17,7 +17,8 @@ function graded(truth: BookTruth, outcome: Outcome, answered: boolean): Judgemen
     return asked(truth, outcome, answered, [outcome.refusal ?? 'refused without a word'], 'refused');
   }
   const found = compare(truth, outcome.report, answered);
-  if (found.wrong.length > 0) return { grade: 'silently wrong', reasons: found.wrong, unsaid: [], misleads: false };
+  if (found.wrong.length > 0)
+    return { grade: 'silently wrong', reasons: found.wrong, unsaid: [], misleads: false };
   const unsaid = unsaidMeanings(truth, outcome.report);
   if (found.missing.length === 0) return { grade: 'read right', reasons: [], unsaid, misleads: false };
   const rest = found.judged > 0 ? 'partly read' : 'refused';
@@ -25,13 +26,24 @@ function graded(truth: BookTruth, outcome: Outcome, answered: boolean): Judgemen
 }
 
 /** `asked` where the proposal is one that a person can accept as it is; else the grade without it. */
-function asked(truth: BookTruth, outcome: Outcome, answered: boolean, reasons: readonly string[], rest: Judgement['grade']): Judgement {
+function asked(
+  truth: BookTruth,
+  outcome: Outcome,
+  answered: boolean,
+  reasons: readonly string[],
+  rest: Judgement['grade'],
+): Judgement {
   if (answered) return { grade: rest, reasons, unsaid: [], misleads: false };
   if (outcome.accepted) {
     const again = graded(truth, outcome.accepted(), true);
     if (again.grade === 'read right') return { grade: 'asked', reasons, unsaid: [], misleads: false };
     const misleads = again.grade === 'silently wrong';
-    return { grade: rest, reasons: [...reasons, ...again.reasons.map((reason) => `Proposal accepted: ${reason}`)], unsaid: [], misleads };
+    return {
+      grade: rest,
+      reasons: [...reasons, ...again.reasons.map((reason) => `Proposal accepted: ${reason}`)],
+      unsaid: [],
+      misleads,
+    };
   }
   return { grade: namesAllPlaces(truth, outcome) ? 'asked' : rest, reasons, unsaid: [], misleads: false };
 }
@@ -44,13 +56,23 @@ function namesAllPlaces(truth: BookTruth, { proposed, choice }: Outcome): boolea
     fields.some(({ sheet, column, row, meaning }) =>
       proposed.some(
         (place) =>
-          place.meaning === meaning && place.sheet === sheet && (column === undefined || place.column === column) && (row === undefined || place.row === row),
+          place.meaning === meaning &&
+          place.sheet === sheet &&
+          (column === undefined || place.column === column) &&
+          (row === undefined || place.row === row),
       ),
     ),
   );
 }
 
-const neededMeanings: ReadonlySet<string> = new Set(['tag', 'measured sensitivity', 'configured sensitivity', 'alert', 'danger', 'as-left sensitivity']);
+const neededMeanings: ReadonlySet<string> = new Set([
+  'tag',
+  'measured sensitivity',
+  'configured sensitivity',
+  'alert',
+  'danger',
+  'as-left sensitivity',
+]);
 
 /** Places of each needed meaning on each sheet. */
 function needed(fields: readonly FieldTruth[]): Map<string, FieldTruth[]> {
@@ -79,15 +101,20 @@ function compare(truth: BookTruth, report: unknown, answered: boolean): Found {
   for (const [channel, read] of pairs) {
     const name = `${channel.machine ?? ''} ${channel.tag.join(' ')}`.trim();
     if (read) compareChannel(channel, read, around, found);
-    else if (leftOutSaid(around.sayings, channel.tag.join(' '), channel.places)) found.missing.push(`${name}: left out, said`);
+    else if (leftOutSaid(around.sayings, channel.tag.join(' '), channel.places))
+      found.missing.push(`${name}: left out, said`);
     else found.wrong.push(`${name}: left out, and nothing says so`);
   }
   for (const extra of open) {
     const { verdict } = extra.found;
     const again = pairs.find(([channel]) => sameTag(channel.tag, extra.tag));
-    const expected = truth.mayBeIncomplete.some((tag) => sameText(tag, extra.tag)) || again?.[0].also.includes('incomplete') === true;
+    const expected =
+      truth.mayBeIncomplete.some((tag) => sameText(tag, extra.tag)) ||
+      again?.[0].also.includes('incomplete') === true;
     if (verdict !== 'incomplete' || !expected) {
-      found.wrong.push(`'${extra.tag}'${extra.machine === '' ? '' : ` of ${extra.machine}`} is ${again ? 'there once more' : 'no channel'}, read as ${verdict}`);
+      found.wrong.push(
+        `'${extra.tag}'${extra.machine === '' ? '' : ` of ${extra.machine}`} is ${again ? 'there once more' : 'no channel'}, read as ${verdict}`,
+      );
     }
   }
   return found;
@@ -107,7 +134,10 @@ function pair(channels: readonly ChannelTruth[], open: SeenChannel[]): [ChannelT
     }
   };
   take(({ machine }, read) => machine !== null && sameText(machine, read.machine));
-  take(({ machine, machineAlso = [] }, read) => machine === null || machineAlso.some((also) => sameText(also, read.machine)));
+  take(
+    ({ machine, machineAlso = [] }, read) =>
+      machine === null || machineAlso.some((also) => sameText(also, read.machine)),
+  );
   take(() => true);
   return channels.map((channel) => [channel, taken.get(channel) ?? null]);
 }

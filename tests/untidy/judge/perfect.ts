@@ -41,7 +41,12 @@ export function perfect(truth: BookTruth): WrittenReport {
       .filter(({ verdict, asLeft }) => verdict === 'late' && asLeft === null)
       .map(({ tag }) => ({ severity: 'critical', subject: { tag: tag.join(' '), threshold: 'danger' } })),
     notRead: [],
-    columns: truth.fields.map(({ meaning, sheet, row = 1, column = 'A' }) => ({ meaning, sheet, row, column })),
+    columns: truth.fields.map(({ meaning, sheet, row = 1, column = 'A' }) => ({
+      meaning,
+      sheet,
+      row,
+      column,
+    })),
   };
 }
 
@@ -52,7 +57,12 @@ function perfectChannel(channel: ChannelTruth): WrittenChannel {
   const left =
     asLeft === null
       ? null
-      : stateOf(channel, asLeft, channel.asLeftVerdict ?? (configured === null || channel.danger === null ? 'incomplete' : verdictOf(configured, asLeft)));
+      : stateOf(
+          channel,
+          asLeft,
+          channel.asLeftVerdict ??
+            (configured === null || channel.danger === null ? 'incomplete' : verdictOf(configured, asLeft)),
+        );
   const [place] = channel.places;
   return {
     ...(left ?? found),
@@ -62,13 +72,27 @@ function perfectChannel(channel: ChannelTruth): WrittenChannel {
     unit: 'mil',
     detection: 'p-p',
     asFound: left ? found : null,
-    inputs: { fullScale: null, limit: null, gapVoltage: null, group: null, voting: null, bypass: null, ...optional },
+    inputs: {
+      fullScale: null,
+      limit: null,
+      gapVoltage: null,
+      group: null,
+      voting: null,
+      bypass: null,
+      ...optional,
+    },
     findings:
-      channel.verdict === 'incomplete' ? [{ rule: 'x', sheet: place?.sheet ?? '', row: place?.row ?? 1, column: place?.column ?? 'A' }] : [],
+      channel.verdict === 'incomplete'
+        ? [{ rule: 'x', sheet: place?.sheet ?? '', row: place?.row ?? 1, column: place?.column ?? 'A' }]
+        : [],
   };
 }
 
-function stateOf({ configured, alert, danger }: ChannelTruth, measured: number | null, verdict: string): WrittenState {
+function stateOf(
+  { configured, alert, danger }: ChannelTruth,
+  measured: number | null,
+  verdict: string,
+): WrittenState {
   const acts = (setpoint: number | null): number | null =>
     setpoint === null || configured === null || measured === null ? null : (setpoint * configured) / measured;
   return {

@@ -31,7 +31,12 @@ function collect(value: unknown, under: string, around: string, found: Saying[])
     found.push({
       under,
       sheet: own['sheet'],
-      row: typeof own['row'] === 'number' ? own['row'] : typeof own['headerRow'] === 'number' ? own['headerRow'] : null,
+      row:
+        typeof own['row'] === 'number'
+          ? own['row']
+          : typeof own['headerRow'] === 'number'
+            ? own['headerRow']
+            : null,
       column: typeof own['column'] === 'string' ? own['column'] : null,
       what: typeof own['what'] === 'string' ? own['what'] : null,
       texts,
@@ -41,7 +46,16 @@ function collect(value: unknown, under: string, around: string, found: Saying[])
 }
 
 /** Parts of a report that say what was used, or repeat the inputs: they tell nobody of what was left out. */
-const tellOfUse: ReadonlySet<string> = new Set(['channels', 'groups', 'basis', 'columns', 'fingerprint', 'summary', 'policy', 'since']);
+const tellOfUse: ReadonlySet<string> = new Set([
+  'channels',
+  'groups',
+  'basis',
+  'columns',
+  'fingerprint',
+  'summary',
+  'policy',
+  'since',
+]);
 
 /** Whether a report says that a channel, or the table or sheet in which it stands, was left out. */
 export function leftOutSaid(all: readonly Saying[], tag: string, places: readonly ChannelPlace[]): boolean {
@@ -60,6 +74,17 @@ function names({ row, column, what, texts }: Saying, place: ChannelPlace, tag: s
   return what !== 'column' && what !== 'value' && row !== null && row >= first && row <= last;
 }
 
+/** Whether a sheet on which a missing value does stand is named at all: "no settings" alone hides that they stand elsewhere. */
+export function sheetSaid(all: readonly Saying[], fields: readonly FieldTruth[]): boolean {
+  return (
+    fields.length === 0 ||
+    all.some(
+      ({ under, sheet, texts }) =>
+        !tellOfUse.has(under) && fields.some((field) => sheet === field.sheet || texts.includes(field.sheet)),
+    )
+  );
+}
+
 /** Whether a report says that the column (or row) of a meaning was left out. */
 export function fieldLeftOutSaid(all: readonly Saying[], fields: readonly FieldTruth[]): boolean {
   return all.some((saying) => !tellOfUse.has(saying.under) && fields.some((field) => isAt(saying, field)));
@@ -67,7 +92,10 @@ export function fieldLeftOutSaid(all: readonly Saying[], fields: readonly FieldT
 
 /** Whether a report names the place from which a meaning was read. */
 export function useSaid(all: readonly Saying[], fields: readonly FieldTruth[]): boolean {
-  return all.some((saying) => saying.under !== 'channels' && saying.under !== 'groups' && fields.some((field) => isAt(saying, field)));
+  return all.some(
+    (saying) =>
+      saying.under !== 'channels' && saying.under !== 'groups' && fields.some((field) => isAt(saying, field)),
+  );
 }
 
 function isAt(saying: Saying, { sheet, column, row }: FieldTruth): boolean {

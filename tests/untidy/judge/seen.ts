@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { micrometresPerMil } from '../truth.ts';
+import { type Saying, sayings } from './said.ts';
 
 /** A state of a channel in mV/mil and mil peak to peak; `null` where the report has nothing. */
 export interface SeenState {
@@ -21,7 +22,8 @@ export interface SeenChannel {
   readonly left: SeenState | null;
   readonly inputs: SeenInputs | null;
   readonly inBypass: boolean | null;
-  readonly remarks: number;
+  /** What the report says of it with a place. */
+  readonly remarks: readonly Saying[];
 }
 
 export interface SeenInputs {
@@ -33,15 +35,24 @@ export interface SeenInputs {
   readonly bypass: boolean | null;
 }
 
-const number = z.number().nullish().transform((value) => value ?? null);
-const text = z.string().nullish().transform((value) => value ?? null);
+const number = z
+  .number()
+  .nullish()
+  .transform((value) => value ?? null);
+const text = z
+  .string()
+  .nullish()
+  .transform((value) => value ?? null);
 
 const state = z.looseObject({
   sensitivity: z.looseObject({ configured: number, measured: number, unit: text }),
   thresholds: z.array(
     z.looseObject({
       name: z.string(),
-      multiplier: z.number().nullish().transform((value) => value ?? 1),
+      multiplier: z
+        .number()
+        .nullish()
+        .transform((value) => value ?? 1),
       setpoint: number,
       effective: number,
       verdict: z.string(),
@@ -59,7 +70,14 @@ const channel = state.extend({
   asLeft: state.nullish(),
   asFound: state.nullish(),
   inputs: z
-    .looseObject({ fullScale: number, limit: number, gapVoltage: number, group: text, voting: text, bypass: z.boolean().nullish() })
+    .looseObject({
+      fullScale: number,
+      limit: number,
+      gapVoltage: number,
+      group: text,
+      voting: text,
+      bypass: z.boolean().nullish(),
+    })
     .nullish(),
   findings: z.array(z.looseObject({})).nullish(),
 });
@@ -98,14 +116,20 @@ export function seen(json: unknown): SeenReport {
         found: before ?? now,
         left: before ? now : after,
         inputs: inputs
-          ? { ...inputs, fullScale: mil(inputs.fullScale), limit: mil(inputs.limit), bypass: inputs.bypass ?? null }
+          ? {
+              ...inputs,
+              fullScale: mil(inputs.fullScale),
+              limit: mil(inputs.limit),
+              bypass: inputs.bypass ?? null,
+            }
           : null,
         inBypass: one.inBypass ?? null,
-        remarks: one.findings?.length ?? 0,
+        remarks: sayings({ findings: one.findings ?? [] }),
       };
     }),
     critical:
-      attention?.filter(({ severity }) => severity === 'critical').map(({ subject }) => subject.tag ?? '') ?? null,
+      attention?.filter(({ severity }) => severity === 'critical').map(({ subject }) => subject.tag ?? '') ??
+      null,
   };
 }
 

@@ -17,7 +17,9 @@ const wanted = (draft: Draft, columns: readonly Column[]): Column[] =>
   columns.filter(
     ({ meaning }) =>
       draft.wish.quantities.has(meaning) ||
-      (['tag', 'measured sensitivity', 'configured sensitivity', 'alert', 'danger'] as Meaning[]).includes(meaning),
+      (['tag', 'measured sensitivity', 'configured sensitivity', 'alert', 'danger'] as Meaning[]).includes(
+        meaning,
+      ),
   );
 
 /** Headers of a workbook: the same word for the same meaning on all its sheets. */
@@ -74,10 +76,30 @@ export function headersOf(draft: Draft): Headers {
     settings: (units) =>
       wanted(draft, [
         column('tag', word.tag, ({ tag }) => tag),
-        column('configured sensitivity', word.configured, ({ configured }) => configured, units.configured.text),
-        column('alert', wish.setpoints[0], setpoint('alert'), wish.percent === 'no' ? displacement(units, wish.detection) : '% FS'),
-        column('danger', wish.setpoints[1], setpoint('danger'), wish.percent === 'no' ? displacement(units, wish.detection) : '% FS'),
-        column('full scale', word.fullScale, ({ fullScale }) => fullScale, displacement(units, wish.detection)),
+        column(
+          'configured sensitivity',
+          word.configured,
+          ({ configured }) => configured,
+          units.configured.text,
+        ),
+        column(
+          'alert',
+          wish.setpoints[0],
+          setpoint('alert'),
+          wish.percent === 'no' ? displacement(units, wish.detection) : '% FS',
+        ),
+        column(
+          'danger',
+          wish.setpoints[1],
+          setpoint('danger'),
+          wish.percent === 'no' ? displacement(units, wish.detection) : '% FS',
+        ),
+        column(
+          'full scale',
+          word.fullScale,
+          ({ fullScale }) => fullScale,
+          displacement(units, wish.detection),
+        ),
         column('voting group', word.group, ({ group }) => group),
         column('voting', word.voting, ({ voting }) => voting),
         column('bypass', word.bypass, ({ bypass }) => (bypass ? words.yes : words.no)),

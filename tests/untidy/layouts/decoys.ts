@@ -29,7 +29,9 @@ export const otherColumns: Dimension = {
         const { words, random } = draft;
         const [list] = tablesOf(draft, 'channels');
         for (const table of tablesOf(draft, 'channels')) {
-          table.columns.push(other(list ? words.serial[0]! : '', numbered(draft, random.whole(31_000, 90_000), 17)));
+          table.columns.push(
+            other(list ? words.serial[0]! : '', numbered(draft, random.whole(31_000, 90_000), 17)),
+          );
         }
         for (const table of tablesOf(draft, 'settings').filter(({ part }) => part === 'settings')) {
           table.columns.push(other(words.order[0]!, numbered(draft, 4_500, 1)));
@@ -61,7 +63,8 @@ export const otherColumns: Dimension = {
   ],
 };
 
-const day = (year: number, month: number): DateCell => new DateCell(Date.UTC(year, month - 1, 12) / 86_400_000);
+const day = (year: number, month: number): DateCell =>
+  new DateCell(Date.UTC(year, month - 1, 12) / 86_400_000);
 
 export const otherSheets: Dimension = {
   name: 'other sheets',
@@ -72,8 +75,23 @@ export const otherSheets: Dimension = {
       weight: 1,
       apply: (draft) => {
         draft.sheets.push(
-          { name: 'Cover', first: true, hidden: false, rows: [['Protection data book'], ['Rev', 4], ['Sheets', 5]] },
-          { name: 'Phones', first: false, hidden: false, rows: [['Name', 'Ext.'], ['Shift A', 4410], ['Shift B', 4411], ['Control room', 4400]] },
+          {
+            name: 'Cover',
+            first: true,
+            hidden: false,
+            rows: [['Protection data book'], ['Rev', 4], ['Sheets', 5]],
+          },
+          {
+            name: 'Phones',
+            first: false,
+            hidden: false,
+            rows: [
+              ['Name', 'Ext.'],
+              ['Shift A', 4410],
+              ['Shift B', 4411],
+              ['Control room', 4400],
+            ],
+          },
         );
       },
     },
@@ -106,12 +124,14 @@ export const otherSheets: Dimension = {
           hidden: false,
           rows: [
             ['Rev', 'Date', 'Tag', 'Text'],
-            ...draft.channels.slice(0, 3).map(({ tag, danger, units }, index) => [
-              index + 1,
-              day(2024, index + 2),
-              tag,
-              `danger ${String(danger * 1.2)} to ${String(danger)} ${units.displacement.text}`,
-            ]),
+            ...draft.channels
+              .slice(0, 3)
+              .map(({ tag, danger, units }, index) => [
+                index + 1,
+                day(2024, index + 2),
+                tag,
+                `danger ${String(danger * 1.2)} to ${String(danger)} ${units.displacement.text}`,
+              ]),
           ],
         });
       },

@@ -25,7 +25,9 @@ export const rows: Dimension = {
       weight: 2,
       fits: rowsOnly,
       silentlyWrong: 'all below the first blank row dropped',
-      apply: (draft) => { into(draft, 'middle', { is: 'blank' }); },
+      apply: (draft) => {
+        into(draft, 'middle', { is: 'blank' });
+      },
     },
     {
       name: 'mean and count at the end',
@@ -56,7 +58,9 @@ export const rows: Dimension = {
       weight: 1,
       fits: (chosen) => rowsOnly(chosen) && chosen['machine'] !== 'merged column',
       silentlyWrong: 'all below the repeated headers dropped, or they taken for a channel',
-      apply: (draft) => { into(draft, 'middle', { is: 'header again' }); },
+      apply: (draft) => {
+        into(draft, 'middle', { is: 'header again' });
+      },
     },
   ],
 };
@@ -78,7 +82,13 @@ const plainCells = (name: string): { name: string; fits: (chosen: Chosen) => boo
   fits: (chosen) => inRows(chosen) && chosen['unit place'] !== 'in the cells',
 });
 
-function remark(name: string, weight: number, text: (channel: Channel) => string, asNumber: boolean, silentlyWrong: string) {
+function remark(
+  name: string,
+  weight: number,
+  text: (channel: Channel) => string,
+  asNumber: boolean,
+  silentlyWrong: string,
+) {
   return {
     ...plainCells(name),
     weight,
@@ -86,7 +96,11 @@ function remark(name: string, weight: number, text: (channel: Channel) => string
     apply: (draft: Draft): void => {
       const channel = draft.random.pick(draft.channels.filter(({ kind }) => kind === 'radial'));
       overwrite(draft, channel, 'measured sensitivity', text(channel));
-      change(draft, channel, asNumber ? { also: ['incomplete'] } : { measured: null, verdict: 'incomplete', asLeftVerdict: null });
+      change(
+        draft,
+        channel,
+        asNumber ? { also: ['incomplete'] } : { measured: null, verdict: 'incomplete', asLeftVerdict: null },
+      );
     },
   };
 }
@@ -95,11 +109,29 @@ export const cells: Dimension = {
   name: 'cells',
   options: [
     { name: 'plain', weight: 10 },
-    remark('about (~)', 1, ({ measured }) => `~${measured}`, true, 'an approximate value judged without a word'),
-    remark('see note', 1, ({ measured }) => `${measured} (see note 3)`, true, 'a value with a reservation judged without a word'),
+    remark(
+      'about (~)',
+      1,
+      ({ measured }) => `~${measured}`,
+      true,
+      'an approximate value judged without a word',
+    ),
+    remark(
+      'see note',
+      1,
+      ({ measured }) => `${measured} (see note 3)`,
+      true,
+      'a value with a reservation judged without a word',
+    ),
     remark('a bound', 1, ({ measured }) => `<${measured}`, false, 'a bound taken for the value'),
     remark('to be confirmed', 1, () => 'TBC', false, 'the row dropped'),
-    remark('two readings', 1, ({ measured, earlier }) => `${measured} / ${earlier}`, false, 'either of two readings taken'),
+    remark(
+      'two readings',
+      1,
+      ({ measured, earlier }) => `${measured} / ${earlier}`,
+      false,
+      'either of two readings taken',
+    ),
     {
       ...plainCells('danger not entered'),
       weight: 1,
@@ -123,7 +155,9 @@ export const optionalBlanks: Dimension = {
       name: 'words for nothing',
       weight: 2,
       fits: (chosen) =>
-        ['gap, date, full scale', 'voting and bypass', 'limit and place'].includes(chosen['quantities'] ?? '') &&
+        ['gap, date, full scale', 'voting and bypass', 'limit and place'].includes(
+          chosen['quantities'] ?? '',
+        ) &&
         chosen['setpoint form'] === 'in the unit' &&
         inRows(chosen),
       silentlyWrong: 'a danger not judged because an optional cell says n/a',
@@ -176,12 +210,20 @@ export const numberForm: Dimension = {
   name: 'numbers',
   options: [
     { name: 'numbers', weight: 8 },
-    { name: 'texts', weight: 1, apply: (draft) => { draft.numbers = 'text'; } },
+    {
+      name: 'texts',
+      weight: 1,
+      apply: (draft) => {
+        draft.numbers = 'text';
+      },
+    },
     {
       name: 'texts with a decimal comma',
       weight: 2,
       silentlyWrong: '7,12 read as 712 or as 7',
-      apply: (draft) => { draft.numbers = 'text with comma'; },
+      apply: (draft) => {
+        draft.numbers = 'text with comma';
+      },
     },
   ],
 };

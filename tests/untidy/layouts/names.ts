@@ -10,16 +10,32 @@ export const machinePlace: Dimension = {
       name: 'merged column',
       weight: 2,
       silentlyWrong: 'the machine of the rows below the first one lost',
-      apply: ({ wish }) => { wish.machinePlace = 'merged column'; },
+      apply: ({ wish }) => {
+        wish.machinePlace = 'merged column';
+      },
     },
     {
       name: 'headings',
       weight: 1,
       silentlyWrong: 'a heading taken for a channel',
-      apply: ({ wish }) => { wish.machinePlace = 'headings'; },
+      apply: ({ wish }) => {
+        wish.machinePlace = 'headings';
+      },
     },
-    { name: 'label above', weight: 4, apply: ({ wish }) => { wish.machinePlace = 'label above'; } },
-    { name: 'sheet name', weight: 2, apply: ({ wish }) => { wish.machinePlace = 'sheet name'; } },
+    {
+      name: 'label above',
+      weight: 4,
+      apply: ({ wish }) => {
+        wish.machinePlace = 'label above';
+      },
+    },
+    {
+      name: 'sheet name',
+      weight: 2,
+      apply: ({ wish }) => {
+        wish.machinePlace = 'sheet name';
+      },
+    },
   ],
 };
 
@@ -32,7 +48,9 @@ export const tags: Dimension = {
       weight: 3,
       fits: (chosen) => chosen['machine'] !== 'headings',
       silentlyWrong: "the first machine's settings used for all",
-      apply: ({ wish }) => { wish.repeatedTags = true; },
+      apply: ({ wish }) => {
+        wish.repeatedTags = true;
+      },
     },
   ],
 };

@@ -25,7 +25,13 @@ function olderColumns(columns: readonly Column[], standard: boolean): Column[] {
   return columns.flatMap((column): Column[] => {
     const header = words[column.meaning];
     if (header === undefined) return [];
-    const older: Column = { ...column, group: null, merged: false, stands: false, ...(standard ? { header } : {}) };
+    const older: Column = {
+      ...column,
+      group: null,
+      merged: false,
+      stands: false,
+      ...(standard ? { header } : {}),
+    };
     if (column.meaning === 'configured sensitivity') older.cell = before.configured;
     if (column.meaning === 'alert') older.cell = before.alert;
     if (column.meaning === 'danger') older.cell = before.danger;
@@ -40,7 +46,11 @@ export const hidden: Dimension = {
     {
       name: 'an old column under the standard header',
       weight: 2,
-      fits: (chosen) => inRows(chosen) && chosen['unit place'] !== 'title of the sheet' && chosen['rounds'] !== 'two years below one merged header' && chosen['rounds'] !== 'as found and as left as merged groups',
+      fits: (chosen) =>
+        inRows(chosen) &&
+        chosen['unit place'] !== 'title of the sheet' &&
+        chosen['rounds'] !== 'two years below one merged header' &&
+        chosen['rounds'] !== 'as found and as left as merged groups',
       silentlyWrong: 'the hidden column audited: every late trip seems right',
       apply: (draft) => {
         for (const table of listsOf(draft)) {
@@ -58,7 +68,8 @@ export const hidden: Dimension = {
     {
       name: 'an old sheet under standard headers',
       weight: 2,
-      fits: (chosen) => apart(chosen) && chosen['unit place'] !== 'nowhere' && chosen['setpoint form'] === 'in the unit',
+      fits: (chosen) =>
+        apart(chosen) && chosen['unit place'] !== 'nowhere' && chosen['setpoint form'] === 'in the unit',
       silentlyWrong: 'the hidden sheet audited: every late trip seems right',
       apply: (draft) => {
         const [settings] = tablesOf(draft, 'settings');
@@ -79,7 +90,8 @@ export const hidden: Dimension = {
     {
       name: 'rows of old values',
       weight: 1,
-      fits: (chosen) => inRows(chosen) && chosen['channels twice'] === 'none' && chosen['machine'] !== 'merged column',
+      fits: (chosen) =>
+        inRows(chosen) && chosen['channels twice'] === 'none' && chosen['machine'] !== 'merged column',
       silentlyWrong: 'the hidden row audited in place of the one that is seen',
       apply: (draft) => {
         for (const table of listsOf(draft)) {
@@ -106,7 +118,10 @@ export const rivals: Dimension = {
     {
       name: 'in force and proposed, not said which',
       weight: 1,
-      fits: (chosen) => chosen['structure'] === 'two sheets' && chosen['setpoint form'] === 'in the unit' && chosen['unit place'] !== 'nowhere',
+      fits: (chosen) =>
+        chosen['structure'] === 'two sheets' &&
+        chosen['setpoint form'] === 'in the unit' &&
+        chosen['unit place'] !== 'nowhere',
       asks: 'which of two settings sheets is in force',
       silentlyWrong: 'either sheet taken unasked',
       apply: (draft) => {
@@ -129,10 +144,13 @@ export const rivals: Dimension = {
 function otherSettings(draft: Draft, channel: Channel): void {
   const { units } = channel;
   const configured = before.configured(channel) * units.configured.factor;
-  const verdict = channel.kind === 'axial' ? 'incomplete' : verdictOf(configured, channel.measured * units.measured.factor);
+  const verdict =
+    channel.kind === 'axial' ? 'incomplete' : verdictOf(configured, channel.measured * units.measured.factor);
   const { factor } = units.displacement;
   change(draft, channel, {
-    otherwise: [{ configured, alert: before.alert(channel) * factor, danger: before.danger(channel) * factor, verdict }],
+    otherwise: [
+      { configured, alert: before.alert(channel) * factor, danger: before.danger(channel) * factor, verdict },
+    ],
   });
 }
 
@@ -141,7 +159,13 @@ export const frame: Dimension = {
   name: 'frame',
   options: [
     { name: 'from A1', weight: 5 },
-    { name: 'below a title', weight: 5, apply: (draft) => { draft.titles = true; } },
+    {
+      name: 'below a title',
+      weight: 5,
+      apply: (draft) => {
+        draft.titles = true;
+      },
+    },
     {
       name: 'below a title, indented',
       weight: 2,
@@ -153,11 +177,13 @@ export const frame: Dimension = {
   ],
 };
 
-const restyle = (style: (header: string) => string) => (draft: Draft): void => {
-  for (const { columns, stands } of draft.tables) {
-    if (stands) for (const column of columns) column.header = style(column.header);
-  }
-};
+const restyle =
+  (style: (header: string) => string) =>
+  (draft: Draft): void => {
+    for (const { columns, stands } of draft.tables) {
+      if (stands) for (const column of columns) column.header = style(column.header);
+    }
+  };
 
 export const headerText: Dimension = {
   name: 'header text',
@@ -168,4 +194,3 @@ export const headerText: Dimension = {
     { name: 'with colons and stray spaces', weight: 1, apply: restyle((header) => ` ${header} :`) },
   ],
 };
-

@@ -29,37 +29,53 @@ export function zeroToPeak(units: UnitSystem): UnitSystem {
 export const units: Dimension = {
   name: 'units',
   options: [
-    { name: 'mil', weight: 5, apply: ({ wish }) => { wish.unitsOf = () => inMil; } },
+    {
+      name: 'mil',
+      weight: 5,
+      apply: ({ wish }) => {
+        wish.unitsOf = () => inMil;
+      },
+    },
     {
       name: 'µm, mV/µm',
       weight: 4,
       silentlyWrong: 'numbers in µm taken for mil',
-      apply: ({ wish }) => { wish.unitsOf = () => inMicrometres; },
+      apply: ({ wish }) => {
+        wish.unitsOf = () => inMicrometres;
+      },
     },
     {
       name: 'µm, V/mm',
       weight: 2,
       silentlyWrong: '7.87 V/mm taken for mV/mil',
-      apply: ({ wish }) => { wish.unitsOf = () => system('V/mm', voltsPerMillimetre, micrometre); },
+      apply: ({ wish }) => {
+        wish.unitsOf = () => system('V/mm', voltsPerMillimetre, micrometre);
+      },
     },
     {
       name: 'mm, V/mm',
       weight: 1,
       silentlyWrong: '0.12 mm taken for mil',
-      apply: ({ wish }) => { wish.unitsOf = () => system('mm', voltsPerMillimetre, millimetre); },
+      apply: ({ wish }) => {
+        wish.unitsOf = () => system('mm', voltsPerMillimetre, millimetre);
+      },
     },
     {
       name: 'measured mV/µm, configured mV/mil',
       weight: 2,
       silentlyWrong: 'a ratio of 25.4 judged as a drift',
-      apply: ({ wish }) => { wish.unitsOf = () => system('split', mvPerMil, mil, mvPerMicrometre); },
+      apply: ({ wish }) => {
+        wish.unitsOf = () => system('split', mvPerMil, mil, mvPerMicrometre);
+      },
     },
     {
       name: 'another in each block',
       weight: 2,
       fits: (chosen) => chosen['machine'] === 'label above' || chosen['machine'] === 'sheet name',
       silentlyWrong: 'the second block read in the units of the first',
-      apply: ({ wish }) => { wish.unitsOf = (machine) => (machine % 2 === 0 ? inMil : inMicrometres); },
+      apply: ({ wish }) => {
+        wish.unitsOf = (machine) => (machine % 2 === 0 ? inMil : inMicrometres);
+      },
     },
   ],
 };
@@ -67,7 +83,13 @@ export const units: Dimension = {
 export const detection: Dimension = {
   name: 'detection',
   options: [
-    { name: 'p-p said', weight: 6, apply: ({ wish, words, random }) => { wish.detection = random.pick(words.peakToPeak); } },
+    {
+      name: 'p-p said',
+      weight: 6,
+      apply: ({ wish, words, random }) => {
+        wish.detection = random.pick(words.peakToPeak);
+      },
+    },
     { name: 'not said', weight: 3 },
     {
       name: '0-p',
@@ -161,7 +183,13 @@ export const quantities: Dimension = {
 export const setpointWords: Dimension = {
   name: 'setpoint words',
   options: [
-    { name: 'own words', weight: 8, apply: ({ wish, words, random }) => { wish.setpoints = random.pick(words.setpoints); } },
+    {
+      name: 'own words',
+      weight: 8,
+      apply: ({ wish, words, random }) => {
+        wish.setpoints = random.pick(words.setpoints);
+      },
+    },
     ...(
       [
         ['H', 'HH'],

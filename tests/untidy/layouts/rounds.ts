@@ -13,7 +13,10 @@ function measured(table: Table): Column {
 function leftToo(draft: Draft): void {
   for (const channel of draft.channels) {
     const asLeft = channel.left * channel.units.measured.factor;
-    change(draft, channel, { asLeft, asLeftVerdict: verdictOf(channel.configured * channel.units.configured.factor, asLeft) });
+    change(draft, channel, {
+      asLeft,
+      asLeftVerdict: verdictOf(channel.configured * channel.units.configured.factor, asLeft),
+    });
   }
 }
 
@@ -49,7 +52,8 @@ export const rounds: Dimension = {
       name: 'as found and as left as merged groups',
       weight: 2,
       fits: (chosen) => inRows(chosen) && chosen['kinds'] === 'radial',
-      silentlyWrong: 'the merged header taken for that of its first column, so that as left is audited as found or lost',
+      silentlyWrong:
+        'the merged header taken for that of its first column, so that as left is audited as found or lost',
       apply: (draft) => {
         const header = draft.random.pick(draft.words.sensitivity);
         for (const table of listsAlone(draft)) {
@@ -64,7 +68,12 @@ export const rounds: Dimension = {
             group: draft.words.left,
             cell: ({ left: value }) => value,
           };
-          insertAfter(table, 'measured sensitivity', ...(gap ? [{ ...gap, group: draft.words.found }] : []), left);
+          insertAfter(
+            table,
+            'measured sensitivity',
+            ...(gap ? [{ ...gap, group: draft.words.found }] : []),
+            left,
+          );
         }
         leftToo(draft);
       },
@@ -72,7 +81,9 @@ export const rounds: Dimension = {
     {
       name: 'as found and as left as sheets',
       weight: 2,
-      fits: (chosen) => ['two sheets', 'a settings sheet a rack'].includes(chosen['structure'] ?? '') && chosen['kinds'] === 'radial',
+      fits: (chosen) =>
+        ['two sheets', 'a settings sheet a rack'].includes(chosen['structure'] ?? '') &&
+        chosen['kinds'] === 'radial',
       silentlyWrong: 'the as-left sheet audited as found: a trip that was late seems right',
       apply: (draft) => {
         const [list] = listsAlone(draft);
@@ -136,7 +147,10 @@ export const rounds: Dimension = {
         }
         for (const channel of draft.channels) {
           const other = channel.earlier * channel.units.measured.factor;
-          const verdict = channel.kind === 'axial' ? 'incomplete' : verdictOf(channel.configured * channel.units.configured.factor, other);
+          const verdict =
+            channel.kind === 'axial'
+              ? 'incomplete'
+              : verdictOf(channel.configured * channel.units.configured.factor, other);
           change(draft, channel, { otherwise: [{ measured: other, verdict }] });
         }
         draft.accept = ['ask'];
@@ -154,15 +168,22 @@ export const headerDepth: Dimension = {
       name: 'groups above',
       weight: 3,
       fits: (chosen) =>
-        inRows(chosen) && !apart(chosen) && ['once', 'as left in its own words'].includes(chosen['rounds'] ?? ''),
+        inRows(chosen) &&
+        !apart(chosen) &&
+        ['once', 'as left in its own words'].includes(chosen['rounds'] ?? ''),
       silentlyWrong: 'the group taken for the header of its first column',
       apply: (draft) => {
         const monitor = draft.random.pick(draft.words.monitor);
         const field = draft.random.pick(draft.words.field);
         for (const table of draft.tables) {
           for (const column of table.columns) {
-            if (['configured sensitivity', 'alert', 'danger', 'full scale'].includes(column.meaning)) column.group = monitor;
-            if (['measured sensitivity', 'as-left sensitivity', 'gap voltage', 'calibrated on'].includes(column.meaning)) {
+            if (['configured sensitivity', 'alert', 'danger', 'full scale'].includes(column.meaning))
+              column.group = monitor;
+            if (
+              ['measured sensitivity', 'as-left sensitivity', 'gap voltage', 'calibrated on'].includes(
+                column.meaning,
+              )
+            ) {
               column.group = field;
             }
           }
@@ -196,7 +217,8 @@ export const roleWords: Dimension = {
         const bare = draft.random.pick(draft.words.sensitivity);
         for (const table of draft.tables) {
           for (const column of table.columns) {
-            if (column.meaning === 'measured sensitivity' || column.meaning === 'configured sensitivity') column.header = bare;
+            if (column.meaning === 'measured sensitivity' || column.meaning === 'configured sensitivity')
+              column.header = bare;
           }
         }
       },

@@ -7,28 +7,48 @@ import { headersOf } from './columns.ts';
 export const structure: Dimension = {
   name: 'structure',
   options: [
-    { name: 'one table', weight: 3, fits: notPerMachine, apply: (draft) => { oneTable(draft, 'rows'); } },
-    { name: 'two sheets', weight: 6, fits: notPerMachine, apply: (draft) => { twoTables(draft, 'sheets'); } },
+    {
+      name: 'one table',
+      weight: 3,
+      fits: notPerMachine,
+      apply: (draft) => {
+        oneTable(draft, 'rows');
+      },
+    },
+    {
+      name: 'two sheets',
+      weight: 6,
+      fits: notPerMachine,
+      apply: (draft) => {
+        twoTables(draft, 'sheets');
+      },
+    },
     {
       name: 'two tables below each other',
       weight: 2,
       fits: notPerMachine,
       silentlyWrong: 'the second table read by the headers of the first',
-      apply: (draft) => { twoTables(draft, 'below'); },
+      apply: (draft) => {
+        twoTables(draft, 'below');
+      },
     },
     {
       name: 'two tables side by side',
       weight: 2,
       fits: notPerMachine,
       silentlyWrong: 'a channel judged by the settings of the row beside it, which are those of another',
-      apply: (draft) => { twoTables(draft, 'beside'); },
+      apply: (draft) => {
+        twoTables(draft, 'beside');
+      },
     },
     {
       name: 'a sheet a machine',
       weight: 4,
       fits: perMachine,
       silentlyWrong: 'one sheet audited and nothing said of the others',
-      apply: (draft) => { machineTables(draft, 'sheets'); },
+      apply: (draft) => {
+        machineTables(draft, 'sheets');
+      },
     },
     {
       name: 'a settings sheet a rack',
@@ -42,36 +62,49 @@ export const structure: Dimension = {
       weight: 3,
       fits: (chosen) => chosen['machine'] === 'label above',
       silentlyWrong: 'the second block dropped or read in the units of the first',
-      apply: (draft) => { machineTables(draft, 'below'); },
+      apply: (draft) => {
+        machineTables(draft, 'below');
+      },
     },
     {
       name: 'blocks side by side',
       weight: 2,
       fits: (chosen) => chosen['machine'] === 'label above',
       silentlyWrong: 'the second block dropped or read in the units of the first',
-      apply: (draft) => { machineTables(draft, 'beside'); },
+      apply: (draft) => {
+        machineTables(draft, 'beside');
+      },
     },
     {
       name: 'channels as columns',
       weight: 3,
       fits: (chosen) => notPerMachine(chosen) && chosen['machine'] === 'column',
       silentlyWrong: 'a row read as a channel',
-      apply: (draft) => { oneTable(draft, 'columns'); },
+      apply: (draft) => {
+        oneTable(draft, 'columns');
+      },
     },
     {
       name: 'a form a channel',
       weight: 3,
       fits: (chosen) => notPerMachine(chosen) && chosen['machine'] === 'column',
       silentlyWrong: 'the first form audited and nothing said of the others',
-      apply: (draft) => { oneTable(draft, 'forms'); },
+      apply: (draft) => {
+        oneTable(draft, 'forms');
+      },
     },
     {
       name: 'X and Y in one row',
       weight: 3,
       fits: (chosen) =>
-        notPerMachine(chosen) && chosen['machine'] === 'column' && chosen['tags'] === 'unique' && chosen['kinds'] === 'radial',
+        notPerMachine(chosen) &&
+        chosen['machine'] === 'column' &&
+        chosen['tags'] === 'unique' &&
+        chosen['kinds'] === 'radial',
       silentlyWrong: 'only X read, or the measured X judged by the configured Y',
-      apply: (draft) => { oneTable(draft, 'pairs'); },
+      apply: (draft) => {
+        oneTable(draft, 'pairs');
+      },
     },
   ],
 };
@@ -86,16 +119,19 @@ function notPerMachine(chosen: Chosen): boolean {
 
 /** Structures in which each row is a channel, below one row of headers or several. */
 export function inRows(chosen: Chosen): boolean {
-  return !['channels as columns', 'a form a channel', 'X and Y in one row'].includes(chosen['structure'] ?? '');
+  return !['channels as columns', 'a form a channel', 'X and Y in one row'].includes(
+    chosen['structure'] ?? '',
+  );
 }
 
 /** Structures with the channel list and the settings in tables of their own. */
 export function apart(chosen: Chosen): boolean {
-  return (
-    ['two sheets', 'two tables below each other', 'two tables side by side', 'a settings sheet a rack'].includes(
-      chosen['structure'] ?? '',
-    )
-  );
+  return [
+    'two sheets',
+    'two tables below each other',
+    'two tables side by side',
+    'a settings sheet a rack',
+  ].includes(chosen['structure'] ?? '');
 }
 
 function table(
@@ -146,11 +182,18 @@ function oneTable(draft: Draft, lies: Table['lies']): void {
   const units = unitsOf(draft.channels);
   const settings = headers.settings(units).slice(1);
   const list = headers.list(units);
-  const columns =
-    draft.random.chance(0.5) ? [...list, ...settings] : [list[0]!, ...settings, ...list.slice(1)];
-  const one = table(draft.random.pick(draft.words.monitor), 'both', columns, linesOf(draft, draft.channels, true), {
-    lies,
-  });
+  const columns = draft.random.chance(0.5)
+    ? [...list, ...settings]
+    : [list[0]!, ...settings, ...list.slice(1)];
+  const one = table(
+    draft.random.pick(draft.words.monitor),
+    'both',
+    columns,
+    linesOf(draft, draft.channels, true),
+    {
+      lies,
+    },
+  );
   if (machineColumn(draft)) insertAfter(one, 'tag', headers.machine());
   draft.tables.push(one);
 }
@@ -163,9 +206,15 @@ function twoTables(draft: Draft, where: 'sheets' | 'below' | 'beside'): void {
   const monitor = random.pick(words.monitor);
   const list = table(field, 'channels', headers.list(units), linesOf(draft, channels, true));
   const order = random.chance(0.7) ? random.shuffled(channels) : channels;
-  const settings = table(where === 'sheets' ? monitor : field, 'settings', headers.settings(units), order.map(line), {
-    beside: where === 'beside',
-  });
+  const settings = table(
+    where === 'sheets' ? monitor : field,
+    'settings',
+    headers.settings(units),
+    order.map(line),
+    {
+      beside: where === 'beside',
+    },
+  );
   if (machineColumn(draft)) insertAfter(list, 'tag', headers.machine());
   if (draft.wish.repeatedTags) insertAfter(settings, 'tag', { ...headers.machine(), merged: false });
   draft.tables.push(...(where === 'sheets' && random.chance(0.3) ? [settings, list] : [list, settings]));
@@ -180,14 +229,23 @@ function machineTables(draft: Draft, where: 'sheets' | 'below' | 'beside'): void
   machines.forEach((machine, index) => {
     const own = channels.filter((channel) => channel.machine === machine);
     const columns = [...headers.list(unitsOf(own)), ...headers.settings(unitsOf(own)).slice(1)];
-    const ordered = where === 'sheets' && random.chance(0.5) ? [columns[0]!, ...random.shuffled(columns.slice(1))] : columns;
+    const ordered =
+      where === 'sheets' && random.chance(0.5)
+        ? [columns[0]!, ...random.shuffled(columns.slice(1))]
+        : columns;
     const said = draft.wish.machinePlace === 'label above';
     draft.tables.push(
-      table(where === 'sheets' ? (said ? `${name} ${index + 1}` : machine) : name, 'both', ordered, own.map(line), {
-        above: said ? [[label, machine]] : [],
-        beside: where === 'beside' && index > 0,
-        machine,
-      }),
+      table(
+        where === 'sheets' ? (said ? `${name} ${index + 1}` : machine) : name,
+        'both',
+        ordered,
+        own.map(line),
+        {
+          above: said ? [[label, machine]] : [],
+          beside: where === 'beside' && index > 0,
+          machine,
+        },
+      ),
     );
   });
 }
@@ -196,7 +254,12 @@ function rackSheets(draft: Draft): void {
   const { random, words, channels } = draft;
   const headers = headersOf(draft);
   const units = unitsOf(channels);
-  const list = table(random.pick(words.field), 'channels', headers.list(units), linesOf(draft, channels, true));
+  const list = table(
+    random.pick(words.field),
+    'channels',
+    headers.list(units),
+    linesOf(draft, channels, true),
+  );
   if (machineColumn(draft)) insertAfter(list, 'tag', headers.machine());
   const monitor = random.pick(words.monitor);
   const machines = [...new Set(channels.map(({ machine }) => machine))];

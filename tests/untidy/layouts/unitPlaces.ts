@@ -3,9 +3,11 @@ import type { Draft, Table, UnitPlace } from '../draft.ts';
 import type { Chosen, Dimension } from './dimension.ts';
 import { inRows } from './structure.ts';
 
-const everywhere = (place: UnitPlace) => (draft: Draft): void => {
-  for (const table of draft.tables) table.unitPlace = place;
-};
+const everywhere =
+  (place: UnitPlace) =>
+  (draft: Draft): void => {
+    for (const table of draft.tables) table.unitPlace = place;
+  };
 
 const labels = (chosen: Chosen): boolean => chosen['structure'] !== 'X and Y in one row';
 const noYears = (chosen: Chosen): boolean => chosen['rounds'] !== 'two years below one merged header';
@@ -35,7 +37,11 @@ function unitsOf(tables: readonly Table[], meanings: readonly string[]): string[
 
 /** `All sensitivities in mV/mil, all levels in mil pp`, where one unit of each holds for all of the tables. */
 function general(draft: Draft, tables: readonly Table[]): string {
-  const sensitivities = unitsOf(tables, ['measured sensitivity', 'configured sensitivity', 'as-left sensitivity']);
+  const sensitivities = unitsOf(tables, [
+    'measured sensitivity',
+    'configured sensitivity',
+    'as-left sensitivity',
+  ]);
   const levels = unitsOf(tables, ['alert', 'danger']);
   return [
     ...(sensitivities.length > 0 ? [`${draft.words.sensitivitiesIn} ${sensitivities.join(' / ')}`] : []),
@@ -90,7 +96,12 @@ export const unitPlaces: Dimension = {
         for (const table of draft.tables) {
           if (sheets.has(table.sheet)) continue;
           sheets.add(table.sheet);
-          table.above.unshift([`${draft.words.title} (${general(draft, draft.tables.filter(({ sheet }) => sheet === table.sheet))})`]);
+          table.above.unshift([
+            `${draft.words.title} (${general(
+              draft,
+              draft.tables.filter(({ sheet }) => sheet === table.sheet),
+            )})`,
+          ]);
         }
       },
     },
@@ -106,7 +117,13 @@ export const unitPlaces: Dimension = {
           name: 'Legend',
           hidden: false,
           first: true,
-          rows: names.map((name) => [name, general(draft, draft.tables.filter(({ sheet }) => sheet === name))]),
+          rows: names.map((name) => [
+            name,
+            general(
+              draft,
+              draft.tables.filter(({ sheet }) => sheet === name),
+            ),
+          ]),
         });
       },
     },

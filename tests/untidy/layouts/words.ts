@@ -229,7 +229,13 @@ export const wordSets: readonly Words[] = [
     sensitivitiesIn: 'Sensibilidades en',
     levelsIn: 'niveles en',
     title: 'Vibración de ejes, revisión',
-    machines: ['Bomba de alimentación', 'Compresor de gas', 'Soplante 2', 'Turbina de vapor', 'Motor principal'],
+    machines: [
+      'Bomba de alimentación',
+      'Compresor de gas',
+      'Soplante 2',
+      'Turbina de vapor',
+      'Motor principal',
+    ],
   },
   {
     ...english,

@@ -21,7 +21,8 @@ export function renderColumns(on: Canvas, table: Table, draft: Draft, top: numbe
     channelsOf(table).forEach((channel, place) => {
       put(on, row, from + place, written(column.cell(channel), column, table, draft));
     });
-    if (column.stands) placed.fields.push({ meaning: column.meaning, sheet: table.sheet, row, header: column.header });
+    if (column.stands)
+      placed.fields.push({ meaning: column.meaning, sheet: table.sheet, row, header: column.header });
   });
   channelsOf(table).forEach((channel, index) => {
     placed.channels.push({ channel, place: { sheet: table.sheet, column: columnLetters(from + index) } });
@@ -36,12 +37,21 @@ export function renderForms(on: Canvas, table: Table, draft: Draft, top: number,
   const placed = nothingPlaced();
   let row = top;
   for (const channel of channelsOf(table)) {
-    placed.channels.push({ channel, place: { sheet: table.sheet, row, column: columnLetters(left + 1), headerRows: [row, row + table.columns.length - 1] } });
+    placed.channels.push({
+      channel,
+      place: {
+        sheet: table.sheet,
+        row,
+        column: columnLetters(left + 1),
+        headerRows: [row, row + table.columns.length - 1],
+      },
+    });
     for (const column of table.columns) {
       put(on, row, left, headerText(column, table));
       put(on, row, left + 1, written(column.cell(channel), column, table, draft));
       if (table.unitPlace === 'column' && column.unit !== null) put(on, row, left + 2, column.unit);
-      if (column.stands) placed.fields.push({ meaning: column.meaning, sheet: table.sheet, row, header: column.header });
+      if (column.stands)
+        placed.fields.push({ meaning: column.meaning, sheet: table.sheet, row, header: column.header });
       row += 1;
     }
     row += 1;
@@ -52,7 +62,13 @@ export function renderForms(on: Canvas, table: Table, draft: Draft, top: number,
 }
 
 /** What each of the two probes of a bearing has for itself. */
-const ofOneProbe: readonly Meaning[] = ['configured sensitivity', 'measured sensitivity', 'as-left sensitivity', 'gap voltage', 'bypass'];
+const ofOneProbe: readonly Meaning[] = [
+  'configured sensitivity',
+  'measured sensitivity',
+  'as-left sensitivity',
+  'gap voltage',
+  'bypass',
+];
 
 /** A bearing a row, its two probes below X and Y of merged headers; what has no X and Y holds for both. */
 export function renderPairs(on: Canvas, table: Table, draft: Draft, top: number, left: number): Placed {
@@ -68,17 +84,28 @@ export function renderPairs(on: Canvas, table: Table, draft: Draft, top: number,
     for (const direction of directions) {
       if (direction !== null) put(on, top + 1, at, direction);
       bearings.forEach((bearing, index) => {
-        const channel = channels.find((one) => one.bearing === bearing && (direction === null || one.direction === direction))!;
+        const channel = channels.find(
+          (one) => one.bearing === bearing && (direction === null || one.direction === direction),
+        )!;
         put(on, top + 2 + index, at, pairCell(column, channel, table, draft));
       });
-      placed.fields.push({ meaning: column.meaning, sheet: table.sheet, column: columnLetters(at), header: column.header });
+      placed.fields.push({
+        meaning: column.meaning,
+        sheet: table.sheet,
+        column: columnLetters(at),
+        header: column.header,
+      });
       at += 1;
     }
   }
   channels.forEach((channel) => {
     placed.channels.push({
       channel,
-      place: { sheet: table.sheet, row: top + 2 + bearings.indexOf(channel.bearing), headerRows: [top, top + 1] },
+      place: {
+        sheet: table.sheet,
+        row: top + 2 + bearings.indexOf(channel.bearing),
+        headerRows: [top, top + 1],
+      },
     });
   });
   placed.bottom = top + 1 + bearings.length;
@@ -89,4 +116,3 @@ export function renderPairs(on: Canvas, table: Table, draft: Draft, top: number,
 function pairCell(column: Column, channel: Channel, table: Table, draft: Draft): Cell {
   return column.meaning === 'tag' ? channel.bearing : written(column.cell(channel), column, table, draft);
 }
-

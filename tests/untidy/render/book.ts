@@ -11,7 +11,12 @@ export interface Rendered {
   readonly placed: ReadonlyMap<Table, Placed>;
 }
 
-const renderers = { rows: renderRows, columns: renderColumns, forms: renderForms, pairs: renderPairs } as const;
+const renderers = {
+  rows: renderRows,
+  columns: renderColumns,
+  forms: renderForms,
+  pairs: renderPairs,
+} as const;
 
 /** The draft as a workbook, as a reader of workbook files delivers it. */
 export function renderBook(draft: Draft, name: string): Rendered {
@@ -19,14 +24,25 @@ export function renderBook(draft: Draft, name: string): Rendered {
   const canvases: Canvas[] = [];
   for (const sheetName of new Set(draft.tables.map(({ sheet }) => sheet))) {
     const tables = draft.tables.filter(({ sheet }) => sheet === sheetName);
-    const on = canvas(sheetName, tables.every(({ hidden }) => hidden));
+    const on = canvas(
+      sheetName,
+      tables.every(({ hidden }) => hidden),
+    );
     canvases.push(on);
     renderSheet(on, tables, draft, placed);
   }
   const plain = (first: boolean): Sheet[] =>
     draft.sheets
       .filter((sheet) => sheet.first === first)
-      .map(({ name: own, rows, hidden }) => ({ name: own, rows, hidden, hiddenRows: new Set(), tables: [], merged: [], hiddenColumns: new Set() }));
+      .map(({ name: own, rows, hidden }) => ({
+        name: own,
+        rows,
+        hidden,
+        hiddenRows: new Set(),
+        tables: [],
+        merged: [],
+        hiddenColumns: new Set(),
+      }));
   return { workbook: { name, sheets: [...plain(true), ...canvases.map(sheetOf), ...plain(false)] }, placed };
 }
 
@@ -44,7 +60,9 @@ function renderSheet(on: Canvas, tables: readonly Table[], draft: Draft, placed:
     if (index > 0) at = table.beside ? { top: at.top, left: right + 2 } : { top: bottom + 3, left };
     const begin = at.top + table.above.length + (table.above.length > 0 && draft.titles ? 1 : 0);
     table.above.forEach((cells, line) => {
-      cells.forEach((cell, place) => { put(on, at.top + line, at.left + place, cell); });
+      cells.forEach((cell, place) => {
+        put(on, at.top + line, at.left + place, cell);
+      });
     });
     const one = renderers[table.lies](on, table, draft, begin, at.left);
     placed.set(table, one);

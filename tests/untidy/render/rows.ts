@@ -39,7 +39,12 @@ export function renderRows(on: Canvas, table: Table, draft: Draft, top: number, 
     if (column.hidden === true) on.hiddenColumns.add(at);
     if (column.merged === true) mergeEquals(on, at, first, row - 1);
     if (column.stands) {
-      placed.fields.push({ meaning: column.meaning, sheet: table.sheet, column: columnLetters(at), header: column.header });
+      placed.fields.push({
+        meaning: column.meaning,
+        sheet: table.sheet,
+        column: columnLetters(at),
+        header: column.header,
+      });
     }
   }
   placed.bottom = row - 1;
@@ -62,7 +67,14 @@ function headerDepth(table: Table): number {
   return 1 + groups + (table.unitPlace === 'row' ? 1 : 0);
 }
 
-function header(on: Canvas, table: Table, draft: Draft, laid: readonly Laid[], top: number, depth: number): void {
+function header(
+  on: Canvas,
+  table: Table,
+  draft: Draft,
+  laid: readonly Laid[],
+  top: number,
+  depth: number,
+): void {
   const grouped = table.columns.some(({ group }) => group !== null);
   const own = top + (grouped ? 1 : 0);
   laid.forEach(({ column, at, unitAt }, index) => {
@@ -86,7 +98,14 @@ function header(on: Canvas, table: Table, draft: Draft, laid: readonly Laid[], t
   });
 }
 
-function renderLine(on: Canvas, table: Table, draft: Draft, laid: readonly Laid[], line: Line, row: number): void {
+function renderLine(
+  on: Canvas,
+  table: Table,
+  draft: Draft,
+  laid: readonly Laid[],
+  line: Line,
+  row: number,
+): void {
   switch (line.is) {
     case 'blank':
     case 'header again':
@@ -109,7 +128,13 @@ function renderLine(on: Canvas, table: Table, draft: Draft, laid: readonly Laid[
 }
 
 /** A row that only sums up: its label below the tags, means of what are numbers, or how many there are. */
-function summary(on: Canvas, table: Table, laid: readonly Laid[], line: Line & { is: 'summary' }, row: number): void {
+function summary(
+  on: Canvas,
+  table: Table,
+  laid: readonly Laid[],
+  line: Line & { is: 'summary' },
+  row: number,
+): void {
   const channels = table.lines.flatMap((one) => (one.is === 'channel' ? [one.channel] : []));
   const tag = laid.find(({ column }) => column.meaning === 'tag') ?? laid[0]!;
   put(on, row, tag.at, line.label);
@@ -129,7 +154,7 @@ function summary(on: Canvas, table: Table, laid: readonly Laid[], line: Line & {
 
 /** Merges neighbours below each other that say the same, as plants do with the machine's name. */
 function mergeEquals(on: Canvas, column: number, first: number, last: number): void {
-  for (let row = first; row <= last; ) {
+  for (let row = first; row <= last;) {
     const cell = on.rows[row - 1]?.[column - 1] ?? null;
     let end = row;
     while (end < last && cell !== null && on.rows[end]?.[column - 1] === cell) end += 1;

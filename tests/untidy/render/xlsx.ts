@@ -21,9 +21,14 @@ export function xlsxOf({ sheets }: Workbook): Uint8Array {
   });
   sheets.forEach((sheet, index) => {
     const name = `xl/worksheets/sheet${index + 1}.xml`;
-    const hidden = [...(sheet.hiddenColumns ?? [])].map((column) => `<col min="${column}" max="${column}" width="10" hidden="1"/>`);
+    const hidden = [...(sheet.hiddenColumns ?? [])].map(
+      (column) => `<col min="${column}" max="${column}" width="10" hidden="1"/>`,
+    );
     if (hidden.length === 0) return;
-    parts[name] = (parts[name] as string).replace('<sheetData>', `<cols>${hidden.join('')}</cols><sheetData>`);
+    parts[name] = (parts[name] as string).replace(
+      '<sheetData>',
+      `<cols>${hidden.join('')}</cols><sheetData>`,
+    );
   });
   return zip(parts);
 }
@@ -44,7 +49,8 @@ function isCovered({ merged = [] }: Sheet, row: number, column: number): boolean
 function cellMarkup(cell: Cell, at: string): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return `<c r="${at}"><v>${cell}</v></c>`;
-  if (typeof cell === 'string') return `<c r="${at}" t="inlineStr"><is><t xml:space="preserve">${escaped(cell)}</t></is></c>`;
+  if (typeof cell === 'string')
+    return `<c r="${at}" t="inlineStr"><is><t xml:space="preserve">${escaped(cell)}</t></is></c>`;
   if (typeof cell === 'boolean') return `<c r="${at}" t="b"><v>${cell ? 1 : 0}</v></c>`;
   if ('day' in cell) return `<c r="${at}" s="${dateStyle}"><v>${cell.day + epoch}</v></c>`;
   if ('percent' in cell) return `<c r="${at}" s="${percentStyle}"><v>${cell.percent / 100}</v></c>`;
@@ -54,7 +60,8 @@ function cellMarkup(cell: Cell, at: string): string {
 function mergesMarkup(merged: readonly Area[]): string {
   if (merged.length === 0) return '';
   const areas = merged.map(
-    ({ top, left, bottom, right }) => `<mergeCell ref="${columnLetters(left)}${top}:${columnLetters(right)}${bottom}"/>`,
+    ({ top, left, bottom, right }) =>
+      `<mergeCell ref="${columnLetters(left)}${top}:${columnLetters(right)}${bottom}"/>`,
   );
   return `<mergeCells count="${merged.length}">${areas.join('')}</mergeCells>`;
 }

@@ -17,7 +17,7 @@ describe('untidy workbooks made up', () => {
 
   it('hold every layout in some workbook', () => {
     const seen = new Set(
-      Array.from({ length: 2500 }, (_, index) => untidy(index + 1).chosen).flatMap((chosen) =>
+      Array.from({ length: 1500 }, (_, index) => untidy(index + 1).chosen).flatMap((chosen) =>
         Object.entries(chosen).map(([dimension, way]) => `${dimension}: ${way}`),
       ),
     );

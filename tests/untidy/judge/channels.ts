@@ -166,11 +166,11 @@ function compareLeft(
   saidHere: boolean,
 ): void {
   if (channel.asLeft === null) {
-    if (left?.measured != null)
+    if (left !== null && left.measured !== null)
       found.wrong.push(`${name}: as left read as ${left.measured}, but it was measured once`);
     return;
   }
-  if (left?.measured == null) {
+  if (left === null || left.measured === null) {
     if (channel.measured === null || channel.mustAsk) return;
     const fields = truth.fields.filter(({ meaning }) => meaning === 'as-left sensitivity');
     if (saidHere || fieldLeftOutSaid(sayings, fields)) found.missing.push(`${name}: as left left out, said`);

@@ -173,7 +173,7 @@ function mvPerMil(unit: string | null): number | null {
 /** Mil in one of a unit of displacement. */
 function perMil(unit: string | null): number | null {
   if (unit === null) return null;
-  switch (plain(unit).split(' ')[0]) {
+  switch (plain(unit).split(' ')[0] ?? '') {
     case 'mil':
     case 'mils':
       return 1;

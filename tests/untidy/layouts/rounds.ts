@@ -91,6 +91,7 @@ export const rounds: Dimension = {
         const left: Table = {
           ...found,
           sheet: draft.words.left,
+          above: found.above.map((cells) => [...cells]),
           columns: found.columns.map((column) =>
             column.meaning === 'measured sensitivity'
               ? { ...column, meaning: 'as-left sensitivity', cell: ({ left: value }) => value }

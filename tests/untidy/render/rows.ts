@@ -35,8 +35,11 @@ export function renderRows(on: Canvas, table: Table, draft: Draft, top: number, 
     }
     row += 1;
   }
-  for (const { column, at } of laid) {
-    if (column.hidden === true) on.hiddenColumns.add(at);
+  for (const { column, at, unitAt } of laid) {
+    if (column.hidden === true) {
+      on.hiddenColumns.add(at);
+      if (unitAt !== null) on.hiddenColumns.add(unitAt);
+    }
     if (column.merged === true) mergeEquals(on, at, first, row - 1);
     if (column.stands) {
       placed.fields.push({

@@ -14,7 +14,8 @@ const file = process.env['UNTIDY_SHARES'];
 describe('workbooks as plants keep them', () => {
   const examined = Array.from({ length: many }, (_, index) => {
     const { number, workbook, truth, chosen } = untidy(first + index);
-    return { name: `workbook ${number}`, chosen, judgement: judge(truth, reader(workbook)) };
+    const onlyAsked = truth.channels.some(({ mustAsk }) => mustAsk);
+    return { name: `workbook ${number}`, chosen, onlyAsked, judgement: judge(truth, reader(workbook)) };
   });
   const shares = sharesOf(examined);
   if (file !== undefined) writeFileSync(file, `${JSON.stringify(shares, null, 1)}\n`);
@@ -43,8 +44,13 @@ describe('workbooks as plants keep them', () => {
     ).toEqual([]);
   });
 
-  it.runIf(hasToPass)('are read right, two of three of them, and asked with a usable proposal else', () => {
-    expect(shares.grades['read right']).toBeGreaterThanOrEqual((many * 2) / 3);
-    expect(shares.grades.refused).toBe(0);
-  });
+  it.runIf(hasToPass)(
+    'are read right without a question, two of three that need none; no other is refused without a usable proposal',
+    () => {
+      const readable = examined.filter(({ onlyAsked }) => !onlyAsked);
+      const right = readable.filter(({ judgement }) => judgement.grade === 'read right');
+      expect(right.length).toBeGreaterThanOrEqual((readable.length * 2) / 3);
+      expect(shares.grades.refused).toBe(0);
+    },
+  );
 });

@@ -57,6 +57,15 @@ const tellOfUse: ReadonlySet<string> = new Set([
   'since',
 ]);
 
+/** Parts of a report whose places are those of channels, or that only repeat the inputs. */
+const tellNothingOfMeanings: ReadonlySet<string> = new Set([
+  'channels',
+  'groups',
+  'basis',
+  'fingerprint',
+  'since',
+]);
+
 /** Whether a report says that a channel, or the table or sheet in which it stands, was left out. */
 export function leftOutSaid(all: readonly Saying[], tag: string, places: readonly ChannelPlace[]): boolean {
   return all.some(
@@ -93,8 +102,7 @@ export function fieldLeftOutSaid(all: readonly Saying[], fields: readonly FieldT
 /** Whether a report names the place from which a meaning was read. */
 export function useSaid(all: readonly Saying[], fields: readonly FieldTruth[]): boolean {
   return all.some(
-    (saying) =>
-      saying.under !== 'channels' && saying.under !== 'groups' && fields.some((field) => isAt(saying, field)),
+    (saying) => !tellNothingOfMeanings.has(saying.under) && fields.some((field) => isAt(saying, field)),
   );
 }
 

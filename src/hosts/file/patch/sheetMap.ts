@@ -1,9 +1,10 @@
+import type { Attributes } from '../read/attributes.ts';
 import { SaxesParser } from 'saxes';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
 import { Branches } from '../read/branches.ts';
 import { SheetPlace } from '../read/sheetPlace.ts';
-import { booleanAttribute, type Attributes } from '../read/xml.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
 
 /** Where an element stands in its part's text, in UTF-16 units. */

@@ -1,4 +1,4 @@
-import type { Attributes } from './xml.ts';
+import type { Attributes } from './attributes.ts';
 
 /** Namespace of markup compatibility (ECMA-376 part 3, section 6). */
 export const compatibility = 'http://schemas.openxmlformats.org/markup-compatibility/2006';

@@ -1,7 +1,7 @@
+import type { Attributes } from './attributes.ts';
 import type { NumberKind } from '../../formats/numberFormat.ts';
 import type { StoredCell } from './cellValue.ts';
 import { RichText } from './richText.ts';
-import type { Attributes } from './xml.ts';
 
 const none: Attributes = Object.freeze({});
 

@@ -1,9 +1,10 @@
+import type { Attributes } from './attributes.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { applyMerges } from '../../formats/merges.ts';
 import { Grid } from './grid.ts';
 import type { HeardCell, SheetKeeper } from './worksheet.ts';
-import { type Attributes, booleanAttribute } from './xml.ts';
+import { booleanAttribute } from './xml.ts';
 
 /** Keeps what an audit takes of a sheet: its cells as they look, and which rows are hidden. */
 export class SheetCells implements SheetKeeper {

@@ -1,3 +1,4 @@
+import type { Attributes } from './attributes.ts';
 import { cellAddress } from '../../../cells/address.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import type { Area } from '../../../cells/sheet.ts';
@@ -8,7 +9,7 @@ import { CellContent } from './cellContent.ts';
 import { BadValue, type CellContext, cellValue, type StoredCell } from './cellValue.ts';
 import { SheetExtent } from './sheetExtent.ts';
 import { SheetPlace } from './sheetPlace.ts';
-import type { Attributes, XmlHandler } from './xml.ts';
+import type { XmlHandler } from './xml.ts';
 import type { SpendCells } from './cellBudget.ts';
 
 /** A cell as its part stores it, and what that stands for. */

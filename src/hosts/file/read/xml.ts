@@ -2,10 +2,9 @@ import { SaxesParser } from 'saxes';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
+import type { Attributes } from './attributes.ts';
 import { Branches } from './branches.ts';
 import { type PartDecoder, partDecoder } from './encoding.ts';
-
-export type Attributes = Readonly<Record<string, string>>;
 
 /**
  * What a reader of one part wants to hear. Element names come without their namespace prefix; those of another namespace

@@ -1,6 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
 import { parseRange } from '../read/area.ts';
-import { type Attributes, booleanAttribute } from '../read/xml.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import type { ViewRule, ViewShade } from './types.ts';
 
 interface GrowingRule {

@@ -1,6 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { lastColumn, lastRow } from '../read/area.ts';
-import { type Attributes, booleanAttribute } from '../read/xml.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import { digitsInPixels, widthInPixels } from './columnWidth.ts';
 import type { ViewColumns } from './types.ts';
 

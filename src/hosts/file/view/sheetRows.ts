@@ -1,7 +1,8 @@
+import type { Attributes } from '../read/attributes.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
 import type { HeardCell, SheetKeeper } from '../read/worksheet.ts';
-import { type Attributes, booleanAttribute, type XmlHandler } from '../read/xml.ts';
+import { booleanAttribute, type XmlHandler } from '../read/xml.ts';
 import { viewValue } from './cells.ts';
 import { SharedFormulas } from './formulas.ts';
 import { RuleList } from './rules.ts';

@@ -1,6 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import { builtInCode } from '../../formats/builtInFormats.ts';
 import { isEntry } from '../read/styleLists.ts';
-import { type Attributes, booleanAttribute, readXml, type XmlHandler } from '../read/xml.ts';
+import { booleanAttribute, readXml, type XmlHandler } from '../read/xml.ts';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { colourOf, type Palette, standardColours } from './colours.ts';

@@ -1,4 +1,3 @@
-import { worstFirst } from '../model/order.ts';
 import {
   attentionCodes,
   type Attention,
@@ -30,6 +29,7 @@ export interface UnjudgedSettings {
 
 /** All that the list of what needs action is drawn from. */
 export interface Advised {
+  /** Worst first. */
   readonly channels: readonly AdvisedChannel[];
   readonly groups: readonly GroupResult[];
   readonly unjudged: readonly UnjudgedSettings[];
@@ -43,12 +43,8 @@ export interface Advised {
  * and of one kind in the order of the channels. The one place where it is decided what needs action and how grave it is.
  */
 export function attentionOf({ channels, groups, unjudged, notRead, problems }: Advised): Attention[] {
-  const inOrder = new Map(worstFirst(channels.map(({ result }) => result)).map((one, at) => [one, at]));
-  const sorted = channels.toSorted(
-    (one, other) => (inOrder.get(one.result) ?? 0) - (inOrder.get(other.result) ?? 0),
-  );
   const all = [
-    ...sorted.flatMap(ofChannel),
+    ...channels.flatMap(ofChannel),
     ...groups.flatMap(ofGroup),
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),

@@ -9,6 +9,7 @@ import {
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
+import { reportedRule } from './messages/messages.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
 /** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
@@ -97,7 +98,7 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   }
   for (const fact of facts) {
     if (fact.severity === 'note' || invalid.includes(fact)) continue;
-    entries.push({ ...aboutChannel(result, 'finding', fact.severity), fact });
+    entries.push(ofFinding(result, fact, fact.severity));
   }
   return entries;
 }
@@ -146,6 +147,17 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
   };
 }
 
+function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): Unsaid {
+  const { entry, ...of } = aboutChannel(channel, 'finding', severity);
+  const { threshold, multiplier, sheet, row, column } = fact;
+  const subject = { ...entry.subject, threshold, multiplier };
+  return {
+    ...of,
+    fact,
+    entry: { ...entry, subject, rule: reportedRule(fact), places: [{ sheet, row, column }] },
+  };
+}
+
 function placesOf({ source }: ChannelResult): Attention['places'] {
   return [source.channels, ...(source.settings ? [source.settings] : [])].map(({ sheet, row }) => ({
     sheet,
@@ -188,6 +200,7 @@ function ofUnjudged({ tag, danger, unit, place: at, fact }: UnjudgedSettings): U
       subject: { machine: '', tag, threshold: 'danger', multiplier: 1, group: null },
       set: danger,
       unit,
+      rule: reportedRule(fact),
       places: [{ ...at, column: '' }],
     },
   };
@@ -218,6 +231,7 @@ function ofProblem(fact: PlacedFact): Unsaid[] {
         severity,
         code: 'problem',
         subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
+        rule: reportedRule(fact),
         places: [{ sheet, row, column }],
       },
     },

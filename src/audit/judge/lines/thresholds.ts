@@ -20,11 +20,9 @@ import { axialLine } from './axialLine.ts';
 import { curveLine } from './curveLine.ts';
 import type { Evidence } from './evidence.ts';
 import { incompleteThreshold } from './incompleteThreshold.ts';
-import { setpointOf } from './setpoint.ts';
+import { inOrder, setpointOf } from './setpoint.ts';
 import { known, type Asked, type Line } from './line.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
-
-const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
 
 /**
  * Every threshold of a channel: alert and danger, the counter-direction ones that are given, and, where the set-point

@@ -57,7 +57,7 @@ export function assemble(
     channel,
     diagnostics: diagnostics.all,
     blocking: diagnostics.blocking(kind),
-    obstacles: [...diagnostics.obstacles(kind), ...obstacles],
+    obstacles: joined(diagnostics.obstacles(kind), obstacles),
   });
   if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
     return finished(null, [
@@ -125,9 +125,16 @@ export function assemble(
   return finished(channel, missingZeros(channel));
 }
 
+function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {
+  if (other.length === 0) return one;
+  return one.length === 0 ? other : [...one, ...other];
+}
+
+const none: readonly Obstacle[] = [];
+
 /** Zero voltages that a position needs and that are not given. */
-function missingZeros({ kind, zeroMeasured, zeroConfigured }: Channel): Obstacle[] {
-  if (kind !== 'axial') return [];
+function missingZeros({ kind, zeroMeasured, zeroConfigured }: Channel): readonly Obstacle[] {
+  if (kind !== 'axial' || (zeroMeasured !== null && zeroConfigured !== null)) return none;
   const missing: Obstacle[] = [];
   if (zeroMeasured === null) missing.push('the zero voltage was not measured');
   if (zeroConfigured === null) missing.push('the configured zero voltage is missing');

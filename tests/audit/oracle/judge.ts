@@ -123,10 +123,12 @@ function withoutZero(
   const [line] = linesOf(c, { ...e, record: null, check: null }, policy, { moved: 0, side: 1 });
   if (!line) return unknown;
   const ratio = lineTruth(c, e, policy, line, meant, false, hair);
-  if (ratio.verdict !== 'late') return never ? { ...unknown, verdict: 'unreachable' } : unknown;
-  const { effective, low, high, by } = ratio;
-  const verdict = never ? 'unreachable' : 'late';
-  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [{ ...ratio, verdict }] };
+  const isLate = ratio.verdict === 'late';
+  const verdict = never ? 'unreachable' : isLate ? 'late' : 'incomplete';
+  const { by } = ratio;
+  const own = isLate ? { ...ratio, verdict } : { by, effective: null, low: null, high: null, verdict };
+  const { effective, low, high } = own;
+  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] } as const;
 }
 
 /** What keeps a threshold from acting whatever the sensitivity: full scale, a swing or position out of volts. */

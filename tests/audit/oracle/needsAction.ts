@@ -105,12 +105,15 @@ export function ofBypass(c: ChannelFacts): NeedsAction[] {
   return c.bypass === true ? [about(c, 'critical', 'in bypass', 'danger', 1)] : [];
 }
 
-/** A group of dangers that cannot trip or acts late is critical, one of alerts a warning. */
+/** A group of dangers that cannot trip, acts late or beyond a limit is critical, one of alerts a warning. */
 export function ofGroups(groups: readonly GroupTruth[]): NeedsAction[] {
-  return groups.flatMap(({ machine, name, threshold, multiplier, canTrip, late }) => {
-    if (canTrip && !late) return [];
+  return groups.flatMap(({ machine, name, threshold, multiplier, canTrip, late, beyondLimit }) => {
     const severity = isDanger(threshold) ? 'critical' : 'warning';
-    const code = canTrip ? 'group late' : 'group cannot trip';
-    return [{ severity, code, machine, tag: null, group: name, threshold, multiplier } as const];
+    const of = { severity, machine, tag: null, group: name, threshold, multiplier } as const;
+    if (!canTrip) return [{ ...of, code: 'group cannot trip' } as const];
+    return [
+      ...(late ? [{ ...of, code: 'group late' } as const] : []),
+      ...(beyondLimit ? [{ ...of, code: 'group beyond limit' } as const] : []),
+    ];
   });
 }

@@ -33,7 +33,7 @@ export function zeroVoltages(
     diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'absent');
   const apart = zeroMeasured !== null && zeroConfigured !== null && zeroConfigured !== zeroMeasured;
   if (apart && row.direction === null)
-    diagnostics.add('channels', 'direction', 'direction-missing', {}, 'row');
+    diagnostics.add('channels', 'direction', 'direction-missing', {}, 'absent');
   return { zeroConfigured, zeroMeasured };
 }
 

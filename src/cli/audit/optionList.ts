@@ -48,7 +48,7 @@ export const optionList = {
     type: 'string',
     value: 'EARLIER.xlsx',
     words:
-      'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results',
+      'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results; or the JSON of an earlier audit',
   },
   force: { type: 'boolean', words: 'replace files that exist' },
   details: {

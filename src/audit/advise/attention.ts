@@ -109,8 +109,7 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   }
   for (const fact of facts) {
     if (fact.severity === 'note' || invalid.includes(fact)) continue;
-    const { entry, ...about } = aboutChannel(result, 'finding', fact.severity);
-    entries.push({ ...about, entry: { ...entry, rule: reportedRule(fact) }, fact });
+    entries.push(ofFinding(result, fact, fact.severity));
   }
   return entries;
 }
@@ -156,6 +155,17 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
       unit,
       places: placesOf(channel),
     },
+  };
+}
+
+function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): Unsaid {
+  const { entry, ...of } = aboutChannel(channel, 'finding', severity);
+  const { threshold, multiplier, sheet, row, column } = fact;
+  const subject = { ...entry.subject, threshold, multiplier };
+  return {
+    ...of,
+    fact,
+    entry: { ...entry, subject, rule: reportedRule(fact), places: [{ sheet, row, column }] },
   };
 }
 
@@ -231,8 +241,8 @@ function ofProblem(fact: PlacedFact): Unsaid[] {
         ...noNumbers,
         severity,
         code: 'problem',
-        rule: reportedRule(fact),
         subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
+        rule: reportedRule(fact),
         places: [{ sheet, row, column }],
       },
     },

@@ -139,7 +139,15 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
       );
   }
   if (readings && leftEvidence)
-    asLeftRules({ found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds }, say);
+    asLeftRules(
+      { found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds },
+      say,
+      (one) => {
+        const fact = factAt(pair.place(one.table, one.column), one);
+        facts.push(fact);
+        invalid.push(fact);
+      },
+    );
   exposureRule(asFound, leftEvidence ? thresholds : null, (one) => {
     ofVerdicts.push(factAt(pair.place(one.table, one.column), one));
   });

@@ -32,7 +32,8 @@ export interface Evidence {
   readonly obstacles: readonly Obstacle[];
 }
 
-const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
+/** The order in which the thresholds of a channel are listed. */
+export const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
 
 /** The setpoint of a threshold in the channel's unit; `null` where there is none. */
 export function setpointOf(channel: Channel, name: ThresholdName): number | null {

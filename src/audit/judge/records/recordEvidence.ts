@@ -2,11 +2,11 @@ import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult, RecordThreshold } from '../../model/records.ts';
-import { thresholdNames, type Obstacle } from '../../model/threshold.ts';
+import type { Obstacle } from '../../model/threshold.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
 import { onCurve, type MeasuredCurve } from '../lines/curveLine.ts';
-import { setpointOf, type Evidence } from '../lines/thresholds.ts';
+import { inOrder, setpointOf, type Evidence } from '../lines/thresholds.ts';
 import { chooseRecord, rank, type Chosen, type Usable } from './chooseRecord.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { evaluateRecord, type EvaluatedRecord } from './evaluateRecord.ts';
@@ -116,7 +116,7 @@ function curveThresholds(curve: MeasuredCurve, channel: Channel): RecordThreshol
   if (channel.kind !== 'axial' && curve.operatingGap === null) return [];
   const multipliers = channel.multiplier > 1 ? [1, channel.multiplier] : [1];
   return multipliers.flatMap((multiplier) =>
-    thresholdNames.flatMap((name): RecordThreshold[] => {
+    inOrder.flatMap((name): RecordThreshold[] => {
       const setpoint = setpointOf(channel, name);
       const found = setpoint === null ? undefined : onCurve(curve, channel, { setpoint, multiplier }, 1);
       return found ? [{ name, multiplier, ...found }] : [];

@@ -54,7 +54,9 @@ function look(text: string): NearMeaning | null {
   const words = wordsOf(text);
   const near = phrases.find(
     (phrase) =>
-      phrase.key.length >= shortestKey && (isMisspelt(key, phrase.key) || isAbbreviated(words, phrase.words)),
+      phrase.key.length >= shortestKey &&
+      ((isMisspelt(key, phrase.key) && !lacksWord(words, phrase.words)) ||
+        isAbbreviated(words, phrase.words)),
   );
   return near ? { id: near.id, name: near.name, exact: false } : null;
 }
@@ -78,6 +80,11 @@ function isMisspelt(word: string, meant: string): boolean {
 
 function sorted(word: string): string {
   return [...word].sort().join('');
+}
+
+/** Whether it is the phrase without a word of it, which is another header, not a slip: `Measured` is not `Measured on`. */
+function lacksWord(words: readonly string[], meant: readonly string[]): boolean {
+  return words.length < meant.length && words.every((word) => meant.includes(word));
 }
 
 /** Whether each word begins, or nearly spells, the word of the phrase in its place, and at least one is cut short. */

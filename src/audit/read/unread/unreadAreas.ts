@@ -10,8 +10,12 @@ import { tagKey } from '../tables/tagKey.ts';
 import { nearMeaning, type NearMeaning } from './nearMeaning.ts';
 import { isProtective } from './protective.ts';
 
-/** Rows of a sheet that calibration records and histories were read from. */
-export type ReadRows = ReadonlyMap<string, ReadonlySet<number>>;
+/** Rows by sheet: those that calibration records and histories were read from, and those of a table that something is said of. */
+export interface ReadRows {
+  readonly read: RowsBySheet;
+  readonly remarked: RowsBySheet;
+}
+export type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
 
 /** Rows above the first one of a record or history that hold its title and headers. */
 const titleRows = 6;
@@ -64,9 +68,12 @@ function* areasOf(
   readRows: ReadRows,
 ): Generator<void, Area[], void> {
   const own = tables.filter((table) => table.sheet === sheet);
-  const read = readRows.get(sheet.name);
+  const read = readRows.read.get(sheet.name);
+  const remarked = readRows.remarked.get(sheet.name);
   const areas: Area[] = [];
   let tagged: { first: number; column: number; rows: number; last: number } | null = null;
+  /** Last row of a stretch of which its own remark tells that it was not read. */
+  let told = 0;
   const close = (): void => {
     if (tagged && tagged.rows > 1) {
       areas.push({
@@ -83,6 +90,7 @@ function* areasOf(
     if (index % stride === stride - 1) yield;
     const row = index + 1;
     if (cells.length === 0) continue;
+    if (remarked?.has(row)) told = row;
     const free = freeColumns(own, row, cells);
     if (free.length === 0 || isOfRecord(read, row)) continue;
     const head = headOf(cells, free);
@@ -94,6 +102,10 @@ function* areasOf(
     const at = free.find((column) => isTagCell(cells[column - 1], isTag));
     if (at === undefined || !free.some((column) => typeof cells[column - 1] === 'number')) continue;
     if (areas.some((area) => area.row < row)) continue;
+    if (told === row - 1) {
+      told = row;
+      continue;
+    }
     if (tagged) {
       tagged.rows++;
       tagged.last = row;

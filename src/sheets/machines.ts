@@ -1,6 +1,6 @@
-import { groupsThatCannotTrip, summarise } from '../audit/advise/summary.ts';
+import { summarise } from '../audit/advise/summary.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
-import type { ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
+import type { Attention, ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
 
 /** What a report says of one machine. */
 export interface Machine {
@@ -8,48 +8,53 @@ export interface Machine {
   readonly name: string;
   /** Worst first, as in the report. */
   readonly channels: readonly ChannelResult[];
-  /** Voting groups that have one of its channels. */
+  /** Its voting groups. */
   readonly groups: readonly GroupResult[];
+  /** What needs action of it, gravest first, as in the report. */
+  readonly attention: readonly Attention[];
   readonly summary: Summary;
 }
 
 /** The name of a machine as its sheets show it. */
-export function machineName({ name }: Machine): string {
+export function machineName({ name }: Pick<Machine, 'name'>): string {
   return name === '' ? 'No machine named' : name;
 }
 
 /**
- * The machines of a report, worst first: those with a group that cannot trip, then by their worst channel. Names are
- * compared without regard to case and white space.
+ * The machines of a report that have channels, in the order in which the list of what needs action names them; those that it
+ * does not name come last, as the report lists their channels. Names are compared without regard to case and white space.
  */
-export function machinesOf({ channels, groups }: Report): readonly Machine[] {
+export function machinesOf({ channels, groups, attention }: Report): readonly Machine[] {
   const byName = new Map<string, ChannelResult[]>();
-  const byTag = new Map<string, Set<string>>();
-  for (const channel of channels) {
-    const key = tagKey(channel.machine);
-    const own = byName.get(key);
-    if (own) own.push(channel);
-    else byName.set(key, [channel]);
-    const tag = tagKey(channel.tag);
-    byTag.set(tag, (byTag.get(tag) ?? new Set()).add(key));
-  }
+  for (const channel of channels) entry(byName, tagKey(channel.machine)).push(channel);
   const groupsOf = new Map<string, GroupResult[]>();
-  for (const group of groups) {
-    const keys = new Set(group.members.flatMap(({ tag }) => [...(byTag.get(tagKey(tag)) ?? [])]));
-    for (const key of keys) groupsOf.set(key, [...(groupsOf.get(key) ?? []), group]);
+  for (const group of groups) entry(groupsOf, tagKey(group.machine)).push(group);
+  const attentionOf = new Map<string, Attention[]>();
+  for (const one of attention) {
+    const { machine, tag, group } = one.subject;
+    if (machine !== '' || tag !== '' || group !== null) entry(attentionOf, tagKey(machine)).push(one);
   }
   const machines = [...byName].map(([key, own]): Machine => {
     const voting = groupsOf.get(key) ?? [];
+    const action = attentionOf.get(key) ?? [];
     return {
       name: own[0]?.machine.trim() ?? '',
       channels: own,
       groups: voting,
-      summary: summarise(own, voting),
+      attention: action,
+      summary: summarise(own, voting, [], action),
     };
   });
-  return machines.toSorted((one, other) => cannotTrip(other) - cannotTrip(one));
+  const named = [...attentionOf.keys()];
+  const place = new Map(named.map((key, at) => [key, at]));
+  const placeOf = ({ name }: Machine): number => place.get(tagKey(name)) ?? named.length;
+  return machines.toSorted((one, other) => placeOf(one) - placeOf(other));
 }
 
-function cannotTrip({ groups }: Machine): number {
-  return groupsThatCannotTrip(groups).length > 0 ? 1 : 0;
+function entry<T>(map: Map<string, T[]>, key: string): T[] {
+  const there = map.get(key);
+  if (there) return there;
+  const made: T[] = [];
+  map.set(key, made);
+  return made;
 }

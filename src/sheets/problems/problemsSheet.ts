@@ -1,4 +1,5 @@
-import type { Problem, Severity } from '../../audit/model/findings.ts';
+import type { Finding } from '../../audit/model/findings.ts';
+import { severities } from '../../audit/model/severity.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
@@ -13,7 +14,6 @@ const headers = ['Severity', 'Tag', 'What was found', 'Sheet', 'Row', 'Column', 
 const centred = new Set<string>(['Row', 'Column']);
 const widths = [11, 18, 100, 18, 8, 8, 28];
 const wrapping = [0, 0, 100, 0, 0, 0, 28];
-const worstFirst: readonly Severity[] = ['critical', 'warning', 'note'];
 
 /** Every finding on a channel and every problem of the sheets, worst first, with the cell it is about. */
 export function problemsSheet(report: Report): SheetModel {

@@ -1,6 +1,6 @@
-import { summarise } from '../audit/advise/summary.ts';
-import { tagKey } from '../audit/read/tables/tagKey.ts';
+import { groupsThatCannotTrip, summarise } from '../audit/advise/summary.ts';
 import type { Attention, ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
+import { tagKey } from '../audit/read/tables/tagKey.ts';
 
 /** What a report says of one machine. */
 export interface Machine {
@@ -8,9 +8,8 @@ export interface Machine {
   readonly name: string;
   /** Worst first, as in the report. */
   readonly channels: readonly ChannelResult[];
-  /** Its voting groups. */
   readonly groups: readonly GroupResult[];
-  /** What needs action of it, gravest first, as in the report. */
+  /** What of it needs action, gravest first. */
   readonly attention: readonly Attention[];
   readonly summary: Summary;
 }
@@ -21,40 +20,62 @@ export function machineName({ name }: Pick<Machine, 'name'>): string {
 }
 
 /**
- * The machines of a report that have channels, in the order in which the list of what needs action names them; those that it
- * does not name come last, as the report lists their channels. Names are compared without regard to case and white space.
+ * The machines of a report, worst first: those with a group that cannot trip, then by the first thing that needs action,
+ * then by their worst channel. Names are compared without regard to case and white space.
  */
-export function machinesOf({ channels, groups, attention }: Report): readonly Machine[] {
-  const byName = new Map<string, ChannelResult[]>();
-  for (const channel of channels) entry(byName, tagKey(channel.machine)).push(channel);
-  const groupsOf = new Map<string, GroupResult[]>();
-  for (const group of groups) entry(groupsOf, tagKey(group.machine)).push(group);
-  const attentionOf = new Map<string, Attention[]>();
-  for (const one of attention) {
-    const { machine, tag, group } = one.subject;
-    if (machine !== '' || tag !== '' || group !== null) entry(attentionOf, tagKey(machine)).push(one);
-  }
-  const machines = [...byName].map(([key, own]): Machine => {
-    const voting = groupsOf.get(key) ?? [];
-    const action = attentionOf.get(key) ?? [];
+export function machinesOf(report: Report): readonly Machine[] {
+  const channels = byMachine(report.channels, ({ machine }) => machine);
+  const groups = byMachine(report.groups, ({ machine }) => machine);
+  const attention = byMachine(ownedIn(report), ({ subject }) => subject.machine);
+  const place = new Map(report.attention.map((entry, index) => [entry, index]));
+  const first = ({ attention: [gravest] }: Machine): number =>
+    gravest ? (place.get(gravest) ?? 0) : Infinity;
+  const machines = [...channels].map(([key, own]): Machine => {
+    const [voting, entries] = [groups.get(key) ?? [], attention.get(key) ?? []];
     return {
       name: own[0]?.machine.trim() ?? '',
       channels: own,
       groups: voting,
-      attention: action,
-      summary: summarise(own, voting, [], action),
+      attention: entries,
+      summary: summarise(own, voting, [], entries),
     };
   });
-  const named = [...attentionOf.keys()];
-  const place = new Map(named.map((key, at) => [key, at]));
-  const placeOf = ({ name }: Machine): number => place.get(tagKey(name)) ?? named.length;
-  return machines.toSorted((one, other) => placeOf(one) - placeOf(other));
+  return machines.toSorted((one, other) => {
+    const [a, b] = [first(one), first(other)];
+    return cannotTrip(other) - cannotTrip(one) || (a === b ? 0 : a - b);
+  });
 }
 
-function entry<T>(map: Map<string, T[]>, key: string): T[] {
-  const there = map.get(key);
-  if (there) return there;
-  const made: T[] = [];
-  map.set(key, made);
-  return made;
+/** What needs action and belongs to no channel or group of any machine: what was not read, faults of tables, settings without a channel. */
+export function attentionOfNoMachine(report: Report): readonly Attention[] {
+  const owned = new Set(ownedIn(report));
+  return report.attention.filter((entry) => !owned.has(entry));
+}
+
+/** Entries about a channel or a group that stands in the report. */
+function ownedIn({ attention, channels, groups }: Report): Attention[] {
+  const key = (machine: string, name: string): string => JSON.stringify([tagKey(machine), tagKey(name)]);
+  const tags = new Set(channels.map(({ machine, tag }) => key(machine, tag)));
+  const names = new Set(groups.map(({ machine, name }) => key(machine, name)));
+  const machines = new Set(channels.map(({ machine }) => tagKey(machine)));
+  return attention.filter(({ subject: { machine, tag, group } }) =>
+    group === null
+      ? tags.has(key(machine, tag))
+      : names.has(key(machine, group)) && machines.has(tagKey(machine)),
+  );
+}
+
+function byMachine<T>(all: readonly T[], machineIn: (one: T) => string): Map<string, T[]> {
+  const found = new Map<string, T[]>();
+  for (const one of all) {
+    const key = tagKey(machineIn(one));
+    const own = found.get(key);
+    if (own) own.push(one);
+    else found.set(key, [one]);
+  }
+  return found;
+}
+
+function cannotTrip({ groups }: Machine): number {
+  return groupsThatCannotTrip(groups).length > 0 ? 1 : 0;
 }

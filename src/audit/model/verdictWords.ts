@@ -1,7 +1,6 @@
-import type { ChangeKind } from './since.ts';
-import type { ThresholdChange, ThresholdVerdict } from './threshold.ts';
+import type { ThresholdVerdict } from './threshold.ts';
 
-/** Verdicts as people say them. */
+/** The verdicts as people see them; their names in the report are an interface and stay. */
 export const verdictWords: Readonly<Record<ThresholdVerdict, string>> = {
   unreachable: 'cannot act',
   late: 'late',
@@ -9,41 +8,4 @@ export const verdictWords: Readonly<Record<ThresholdVerdict, string>> = {
   early: 'early',
   incomplete: 'not known',
   within: 'OK',
-};
-
-/** What became of a threshold since it was found, as people say it. */
-export const thresholdChangeWords: Readonly<Record<ThresholdChange, string>> = {
-  corrected: 'corrected',
-  unchanged: 'unchanged',
-  'not judged': 'not judged',
-  'still unreachable': 'still cannot act',
-  'still late': 'still late',
-  'still undetermined': 'still uncertain',
-  'still early': 'still early',
-  'now unreachable': 'now cannot act',
-  'now late': 'now late',
-  'now undetermined': 'now uncertain',
-  'now early': 'now early',
-};
-
-/** Changes since an earlier audit, as people say them. */
-export const changeKindWords: Readonly<Record<ChangeKind, string>> = {
-  'newly unreachable': 'now cannot act',
-  'newly late': 'now late',
-  'newly undetermined': 'now uncertain',
-  'newly incomplete': 'now not known',
-  gone: 'gone',
-  'not compared': 'not compared',
-  'still unreachable': 'still cannot act',
-  'still late': 'still late',
-  'still undetermined': 'still uncertain',
-  'still incomplete': 'still not known',
-  'newly early': 'now early',
-  'changed setting': 'changed setting',
-  'changed sensitivity': 'changed sensitivity',
-  'changed zero': 'changed zero',
-  new: 'new',
-  'still early': 'still early',
-  cured: 'corrected',
-  completed: 'completed',
 };

@@ -3,7 +3,7 @@ import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { footerOf } from '../look/print.ts';
-import { groupShades, severityShades, shadesFor, verdictShades } from '../look/shades.ts';
+import { groupShades, severityShades, shadesFor, verdictWordShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
@@ -55,17 +55,15 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     formulas: [],
     rowCount: rows.length,
     writtenLast: true,
-    rows() {
+    *rows() {
+      yield* rows.slice(0, before.length);
       const evidence = layOut(evidenceLines(report, sheets())).rows;
-      return [
-        ...rows.slice(0, before.length),
-        ...evidence,
-        ...rows.slice(before.length + evidence.length),
-      ];
+      yield* evidence;
+      yield* rows.slice(before.length + evidence.length);
     },
     merges,
     shades: [
-      ...shadesFor(below(top.length, counts, 1), { ...verdictShades, ...groupShades }),
+      ...shadesFor(below(top.length, counts, 1), { ...verdictWordShades, ...groupShades }),
       ...shadesFor(below(top.length + counts.length, action, 4), severityShades),
     ],
     print: { landscape: true, footer: footerOf(report) },

@@ -14,7 +14,6 @@ const leftOut: Readonly<Record<string, string>> = {
     [
       'gap-outside-record',
       'record-as-left-of-another-day',
-      'record-disagrees-with-list',
       'record-not-falling',
       'record-of-another-kind',
       'record-point-left-out',
@@ -27,6 +26,13 @@ const leftOut: Readonly<Record<string, string>> = {
       'sensitivity-from-record',
     ].map((rule) => [rule, 'one slip of a record is enough for a demo; golden cases show the others']),
   ),
+  'as-left-zero-not-measured':
+    'the demo shows a position channel whose zero was measured again; golden cases show the other',
+  'detection-not-said': 'every set point of the demo says its detection; a golden case shows the other',
+  'multiplied-outside-fault-limits':
+    'the demo shows it at the plain set point; a golden case shows the other',
+  'tables-contradict':
+    'one value in the other table is enough for a demo; a golden case shows two that differ',
   'history-has-newer-reading':
     'a demo judged by old readings would tell its other stories wrongly; a golden case shows it',
   'history-without-channel': 'one slip in a history is enough for a demo; a golden case shows the other',
@@ -91,7 +97,8 @@ describe('the demo station', () => {
       );
     const before = new Set(findings(report));
     const after = new Set(findings(later));
-    expect(later.summary).toEqual(report.summary);
+    // An overdue calibration needs action, and is counted there.
+    expect({ ...later.summary, warnings: 0 }).toEqual({ ...report.summary, warnings: 0 });
     expect([...before].filter((finding) => !after.has(finding))).toEqual([]);
     const added = [...after].filter((finding) => !before.has(finding));
     expect(added.filter((finding) => !finding.includes('calibration-overdue'))).toEqual([]);

@@ -76,7 +76,8 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     allowed: uncertaintyPercent,
   },
   asLeftZero: {
-    meaning: 'Axial only: voltage measured at the mechanical zero after the correction. Needed once corrected.',
+    meaning:
+      'Axial only: voltage measured at the mechanical zero after the correction. Needed once corrected.',
     ...probeVolts,
   },
 };

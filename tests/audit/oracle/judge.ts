@@ -104,7 +104,9 @@ function judge(
     governedBy: governing.by,
     lines,
     panel,
-    interimSetpoint: governing.verdict === 'late' ? interimOf(c, setpoint, interim, wouldBeLate) : null,
+    // What is entered is the plain setpoint.
+    interimSetpoint:
+      governing.verdict === 'late' && multiplier === 1 ? interimOf(c, setpoint, interim, wouldBeLate) : null,
   };
 }
 
@@ -195,10 +197,10 @@ function decision(
   return least > to * (1 + hair) ? 'late' : 'undetermined';
 }
 
-/** The worst; of equals the one that acts latest, and one that shows where it acts before one that does not. */
+/** The worst; of equals the one that acts latest: one that does not show where it acts is the latest. */
 function governs(lines: readonly LineTruth[], setpoint: number): LineTruth {
   const own = ownSign(setpoint);
-  const latest = ({ effective }: LineTruth): number => (effective === null ? -Infinity : own * effective);
+  const latest = ({ effective }: LineTruth): number => (effective === null ? Infinity : own * effective);
   return lines.toSorted(
     (one, other) =>
       verdicts.indexOf(one.verdict) - verdicts.indexOf(other.verdict) || latest(other) - latest(one),

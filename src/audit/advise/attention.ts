@@ -52,13 +52,20 @@ export function attentionOf({ channels, groups, unjudged, notRead, problems }: A
     ...problems.flatMap(ofProblem),
   ];
   return all
-    .toSorted((one, other) => place(one) - place(other))
+    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
     .map((one): Attention => ({ ...one.entry, ...sentencesOf(one) }));
 }
 
 const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
 
-function place({ entry: { code, severity } }: Unsaid): number {
+/** The order of what needs action, in one audit or in several: gravest first, of one gravity by kind. */
+export function gravestFirst(one: Graded, other: Graded): number {
+  return place(one) - place(other);
+}
+
+type Graded = Pick<Attention, 'severity' | 'code'>;
+
+function place({ code, severity }: Graded): number {
   const grave = code === 'past-danger' || code === 'past-alert' ? 0 : severity === 'critical' ? 1 : 2;
   return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
 }

@@ -1,7 +1,8 @@
-import { needsAction } from '../../audit/advise/summary.ts';
+import { isCritical } from '../../audit/advise/summary.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
+import { styleFor } from '../style.ts';
 import { progressOn } from '../terminal.ts';
 import { auditInput, auditOptions } from './auditInput.ts';
 import { earlierAudit } from './earlier.ts';
@@ -53,9 +54,13 @@ function auditFiles(options: Options): number {
     if (options.json === '-') {
       for (const piece of reportJson(report)) process.stdout.write(piece);
     } else {
-      process.stdout.write(`${summaryText(report)}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
+      const text = summaryText(report, {
+        details: options.details,
+        style: styleFor(process.stdout, process.env),
+      });
+      process.stdout.write(`${text}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
     }
-    return options.strict && needsAction(report.channels, report.groups) ? 1 : 0;
+    return options.strict && isCritical(report) ? 1 : 0;
   } finally {
     progress.clear();
   }

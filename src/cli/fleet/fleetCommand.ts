@@ -7,6 +7,7 @@ import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
 import { auditOptions } from '../audit/auditInput.ts';
 import type { Options } from '../audit/options.ts';
 import { pathOf } from '../files.ts';
+import { styleFor } from '../style.ts';
 import { progressOn } from '../terminal.ts';
 import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
@@ -57,9 +58,13 @@ export async function fleetCommand(options: Options): Promise<number> {
     const pieces = reports && fleetJson(fleet, reports.of);
     const written = writeFleet(fleet, targets, json === '-' ? undefined : json, pieces);
     if (json === '-' && pieces) await printPieces(pieces, stop.signal);
-    else
-      process.stdout.write([fleetText(fleet), ...copyNotes(workbooks, answers), ...written, ''].join('\n'));
-    return exitCode(fleet.files, options.strict);
+    else {
+      const style = styleFor(process.stdout, process.env);
+      process.stdout.write(
+        [fleetText(fleet, answers, style), ...copyNotes(workbooks, answers), ...written, ''].join('\n'),
+      );
+    }
+    return exitCode(answers, options.strict);
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     process.stderr.write(`${stoppedAfter(done, jobs.length, targets)}\n`);
@@ -92,9 +97,9 @@ function fileOf(file: string, { found, refused }: Answer): FleetFile {
   return refused === null ? { file, found, refused } : { file, found: null, refused };
 }
 
-function exitCode(files: readonly FleetFile[], strict: boolean): number {
-  if (files.some(({ refused }) => refused !== null)) return 2;
-  return strict && files.some(({ found }) => found?.strict) ? 1 : 0;
+function exitCode(answers: readonly Answer[], strict: boolean): number {
+  if (answers.some(({ refused }) => refused !== null)) return 2;
+  return strict && answers.some((answer) => answer.refused === null && answer.critical) ? 1 : 0;
 }
 
 function stoppedAfter(done: number, all: number, targets: Targets | undefined): string {

@@ -1,4 +1,5 @@
 import process from 'node:process';
+import { isCritical } from '../../audit/advise/summary.ts';
 import { foundIn } from '../../sheets/fleet/found.ts';
 import { resultSheets } from '../../sheets/resultSheets.ts';
 import { auditInput } from '../audit/auditInput.ts';
@@ -7,7 +8,7 @@ import { reasonOf } from '../audit/reason.ts';
 import { reportJson } from '../audit/reportJson.ts';
 import { inPieces, writeAll, type Output } from '../files.ts';
 import type { Progress } from '../terminal.ts';
-import type { Answer, Job } from './job.ts';
+import { mostWorst, type Answer, type Job } from './job.ts';
 
 /** First argument of a process that audits workbooks for another one. */
 export const memberMark = '--member-of-fleet';
@@ -36,7 +37,13 @@ function answerTo(job: Job): Answer {
     }
     if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
     writeAll(outputs);
-    return { found: foundIn(report), notes: notes(), refused: null };
+    return {
+      found: foundIn(report),
+      worst: report.attention.slice(0, mostWorst),
+      critical: isCritical(report),
+      notes: notes(),
+      refused: null,
+    };
   } catch (error) {
     return { found: null, refused: named(job, reasonOf(error)) };
   }

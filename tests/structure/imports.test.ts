@@ -17,7 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   evidence: ['cells', 'audit', 'sheets'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
   share: ['cells', 'functions', 'units', 'sheets', 'hosts'],
-  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'evidence', 'hosts', 'share'],
+  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'evidence', 'hosts', 'share', 'bench'],
   pane: ['cells', 'units', 'method', 'audit', 'sheets', 'evidence', 'functions', 'hosts'],
   demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],

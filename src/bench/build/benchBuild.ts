@@ -1,16 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type Plugin, mergeConfig } from 'vite';
-import { contentPolicy } from '../../addin/build/contentPolicy.ts';
 import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
-
-/**
- * The policy of the add-in's own pages, but for styles that the grid sets on elements as it draws, and for the worker that
- * reads and writes files.
- */
-export const benchPolicy = contentPolicy(false)
-  .replace("style-src 'self'", "style-src 'self' 'unsafe-inline'")
-  .concat("; worker-src 'self'");
+import { benchPolicy } from '../policy.ts';
 
 /** Builds the bench into a folder that any static host can serve. */
 export async function buildBench(folder: string): Promise<void> {

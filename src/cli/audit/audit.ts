@@ -2,12 +2,13 @@ import { needsAction } from '../../audit/report/summary.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
+import { unlessStopped } from '../stop.ts';
 import { progressOn } from '../terminal.ts';
 import { auditInput, auditOptions } from './auditInput.ts';
 import { earlierAudit } from './earlier.ts';
 import { help } from './help.ts';
 import { parseOptions, type Options } from './options.ts';
-import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
+import { checkOutputs, leftBehindThere, writeOutputs } from './outputs/outputs.ts';
 import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
@@ -36,10 +37,13 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
 }
 
 /** Audits what the command line names, writes what it asks for, and says how things stand. */
-function auditFiles(options: Options): number {
+async function auditFiles(options: Options): Promise<number> {
   checkOutputs(options);
+  const left = leftBehindThere(options);
+  if (left !== undefined) process.stderr.write(`${left}\n`);
   if (isShareAlone(options)) {
-    process.stdout.write(`${shareAlone(options).join('\n')}\n`);
+    const said = await unlessStopped((signal) => shareAlone(options, signal));
+    process.stdout.write(`${said.join('\n')}\n`);
     return 0;
   }
   const settings = auditOptions(options);
@@ -48,7 +52,7 @@ function auditFiles(options: Options): number {
     const before = options.since === undefined ? undefined : earlierAudit(options.since, settings, progress);
     const audited = auditInput(options.inputs, before ? { ...settings, before } : settings, progress);
     const { report } = audited;
-    const said = writeOutputs(options, audited, progress);
+    const said = await unlessStopped((signal) => writeOutputs(options, audited, progress, signal));
     progress.clear();
     if (options.json === '-') {
       for (const piece of reportJson(report)) process.stdout.write(piece);

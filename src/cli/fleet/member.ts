@@ -5,8 +5,8 @@ import { auditInput } from '../audit/auditInput.ts';
 import { copyWith } from '../audit/outputs/resultsCopy.ts';
 import { reasonOf } from '../audit/reason.ts';
 import { reportJson } from '../audit/reportJson.ts';
-import { inPieces, writeAll, type Output } from '../files.ts';
 import type { Progress } from '../terminal.ts';
+import { inPieces, writeAll, type Output } from '../writeAll.ts';
 import type { Answer, Job } from './job.ts';
 
 /** First argument of a process that audits workbooks for another one. */
@@ -19,23 +19,23 @@ export function serveFleet(): void {
   // Ctrl-C reaches every process of the terminal; the one that started this one ends it and clears up.
   process.on('SIGINT', () => undefined);
   process.on('message', (job: Job) => {
-    process.send?.(answerTo(job));
+    void answerTo(job).then((answer) => process.send?.(answer));
   });
 }
 
 /** Audits a workbook and writes its outputs, all or none. */
-function answerTo(job: Job): Answer {
+async function answerTo(job: Job): Promise<Answer> {
   try {
     const { report, source } = auditInput([job.path], job.options, silent);
-    const outputs: Output[] = [];
+    // The copy last: once it stands, nothing can fail any more.
+    const outputs: Output[] = job.report === undefined ? [] : [inPieces(job.report, reportJson(report))];
     let notes: () => readonly string[] = () => [];
     if (job.copy !== undefined) {
       const copy = copyWith(job.copy, source, () => resultSheets(report), silent);
       outputs.push(copy);
       notes = copy.notes;
     }
-    if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
-    writeAll(outputs);
+    await writeAll(outputs, { token: job.token });
     return { found: foundIn(report), notes: notes(), refused: null };
   } catch (error) {
     return { found: null, refused: named(job, reasonOf(error)) };

@@ -107,6 +107,8 @@ describe('the package', () => {
       err: "'aduit' is no command: choose audit, calc or bench. See --help.\n",
     });
     expect(tripdrift('bench', '--port', 'x').code).toBe(2);
+    expect(tripdrift('audit', '--help').out).toContain('\n  tripdrift audit IN.xlsx [options]\n');
+    expect(tripdrift('calc', '--help').out).toContain("\n  tripdrift calc '=TRIPDRIFT.EFFECTIVE");
   });
 
   test('serves the bench with its page, its demo and the licences of what is in it', async () => {

@@ -1,11 +1,12 @@
 import { realpathSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
-import { isAbsent, isSystemError } from './systemErrors.ts';
+import { UsageRefused } from './refused.ts';
+import { inWords, isAbsent } from './systemErrors.ts';
 
 /**
  * What tells a file or folder from all others, however it is named: device and inode, which links, bind mounts and other
  * spellings of a path share. `undefined` where there is nothing.
- * @throws Error of the system where that can't be told.
+ * @throws UsageRefused where that can't be told.
  */
 export function identityOf(path: string): string | undefined {
   try {
@@ -14,7 +15,7 @@ export function identityOf(path: string): string | undefined {
     return ino === 0n ? realpathSync(path) : `${dev}:${ino}`;
   } catch (error) {
     if (isAbsent(error)) return undefined;
-    throw error;
+    throw new UsageRefused(`${path}: ${inWords(error, 'can not be looked at')}.`);
   }
 }
 
@@ -38,12 +39,7 @@ export function likeness(one: string, other: string): Likeness {
 
 function folderOf(path: string): string {
   const folder = dirname(path);
-  try {
-    return identityOf(folder) ?? folder;
-  } catch (error) {
-    if (!isSystemError(error)) throw error;
-    return folder;
-  }
+  return identityOf(folder) ?? folder;
 }
 
 function folded(name: string): string {

@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 import { defaultPolicy } from '../../audit/model/policy.ts';
 import { caution } from '../../audit/model/caution.ts';
@@ -8,6 +8,8 @@ import { auditOptions } from '../audit/auditInput.ts';
 import type { Options } from '../audit/options.ts';
 import { pathOf } from '../files.ts';
 import { styleFor } from '../style.ts';
+import { leftBehind, newToken } from '../staging.ts';
+import { Stopped, watchStop } from '../stop.ts';
 import { progressOn } from '../terminal.ts';
 import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
@@ -20,7 +22,6 @@ import { memberMark } from './member.ts';
 import { printPieces } from './printPieces.ts';
 import { openReports } from './reports.ts';
 import { answersTo } from './seats.ts';
-import { Stopped, watchStop } from './stop.ts';
 import { prepareTargets, type Targets } from './targets.ts';
 
 /**
@@ -33,7 +34,9 @@ export async function fleetCommand(options: Options): Promise<number> {
   const { out, json, force } = options;
   const { workbooks, leftOut } = listFolder(folder, out === undefined ? undefined : pathOf(out));
   const settings = { ...auditOptions(options), now: new Date() };
-  const targets = prepareTargets({ folder, workbooks, out, json, force });
+  const alsoRead = [options.policy, options.map].filter((given) => given !== undefined);
+  const targets = prepareTargets({ folder, workbooks, alsoRead, out, json, force });
+  sayLeftBehind(targets, json);
   const reports = json === undefined ? undefined : openReports();
   const jobs = workbooks.map((file, index): Job => ({
     file,
@@ -41,6 +44,7 @@ export async function fleetCommand(options: Options): Promise<number> {
     options: settings,
     copy: targets && join(pathOf(targets.folder), file),
     report: reports?.of(index),
+    token: newToken(),
   }));
   const stop = watchStop();
   let done = 0;
@@ -56,7 +60,8 @@ export async function fleetCommand(options: Options): Promise<number> {
       leftOut,
     };
     const pieces = reports && fleetJson(fleet, reports.of);
-    const written = writeFleet(fleet, targets, json === '-' ? undefined : json, pieces);
+    const file = json === '-' ? undefined : json;
+    const written = await writeFleet(fleet, targets, file, pieces, stop.signal);
     if (json === '-' && pieces) await printPieces(pieces, stop.signal);
     else {
       const style = styleFor(process.stdout, process.env);
@@ -75,6 +80,14 @@ export async function fleetCommand(options: Options): Promise<number> {
   }
 }
 
+function sayLeftBehind(targets: Targets | undefined, json: string | undefined): void {
+  const left = leftBehind([
+    ...(targets ? [pathOf(targets.folder)] : []),
+    ...(json === undefined || json === '-' ? [] : [dirname(pathOf(json))]),
+  ]);
+  if (left !== undefined) process.stderr.write(`${left}\n`);
+}
+
 /** The answers to all jobs, each by this very program in another process, with progress on a terminal. */
 async function audited(
   jobs: readonly Job[],
@@ -82,7 +95,7 @@ async function audited(
   signal: AbortSignal,
   count: () => number,
 ): Promise<readonly Answer[]> {
-  const program = { module: process.argv[1] ?? '', args: [memberMark] };
+  const program = { module: process.argv[1] ?? '', args: ['audit', memberMark] };
   const progress = progressOn(process.stderr);
   try {
     return await answersTo(jobs, program, limitsFor(jobs.length, minutes), signal, () => {

@@ -10,6 +10,8 @@ export interface Job {
   readonly options: AuditOptions;
   /** Where the copy with result sheets goes. */
   readonly copy: string | undefined;
+  /** Names its unfinished files, so that they can be cleared away where its process can't. */
+  readonly token: string;
   /** Where the report goes, as JSON. */
   readonly report: string | undefined;
 }

@@ -6,8 +6,8 @@ import { auditInput } from '../audit/auditInput.ts';
 import { copyWith } from '../audit/outputs/resultsCopy.ts';
 import { reasonOf } from '../audit/reason.ts';
 import { reportJson } from '../audit/reportJson.ts';
-import { inPieces, writeAll, type Output } from '../files.ts';
 import type { Progress } from '../terminal.ts';
+import { inPieces, writeAll, type Output } from '../writeAll.ts';
 import { mostWorst, type Answer, type Job } from './job.ts';
 
 /** First argument of a process that audits workbooks for another one. */
@@ -20,15 +20,16 @@ export function serveFleet(): void {
   // Ctrl-C reaches every process of the terminal; the one that started this one ends it and clears up.
   process.on('SIGINT', () => undefined);
   process.on('message', (job: Job) => {
-    process.send?.(answerTo(job));
+    void answerTo(job).then((answer) => process.send?.(answer));
   });
 }
 
 /** Audits a workbook and writes its outputs, all or none. */
-function answerTo(job: Job): Answer {
+async function answerTo(job: Job): Promise<Answer> {
   try {
     const { report, source } = auditInput([job.path], job.options, silent);
-    const outputs: Output[] = [];
+    // The copy last: once it stands, nothing can fail any more.
+    const outputs: Output[] = job.report === undefined ? [] : [inPieces(job.report, reportJson(report))];
     let notes: () => readonly string[] = () => [];
     if (job.copy !== undefined) {
       const copy = copyWith(job.copy, source, () => resultSheets(report), silent);
@@ -36,7 +37,7 @@ function answerTo(job: Job): Answer {
       notes = copy.notes;
     }
     if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
-    writeAll(outputs);
+    await writeAll(outputs, { token: job.token });
     return {
       found: foundIn(report),
       worst: report.attention.slice(0, mostWorst),

@@ -5,8 +5,11 @@ import type { Sheet } from './sheet.ts';
 export type NumberRead =
   { readonly value: number; readonly asText: boolean; readonly percent: boolean } | { readonly why: string };
 
-const plain = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
+const plain = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/iu;
 const withComma = /^[+-]?\d*,\d+$/u;
+
+/** Characters of the longest text that is taken for a number; a number written in full has at most 310 before its point. */
+const longestNumber = 400;
 
 /**
  * Reads a cell as a number. A text that is a number counts. In a workbook a decimal comma is understood only where it
@@ -24,10 +27,9 @@ export function readNumber(cell: Exclude<Cell, null>, plainText: Sheet['plainTex
 }
 
 function readText(text: string, plainText: Sheet['plainText']): NumberRead {
-  let digits = text
-    .trim()
-    .replace(/[\u2212\u2013]/gu, '-')
-    .replace(/^\+/u, '');
+  const trimmed = text.trim();
+  if (trimmed.length > longestNumber) return { why: 'is too long for a number' };
+  let digits = trimmed.replace(/[\u2212\u2013]/gu, '-').replace(/^\+/u, '');
   const percent = /%$/u.test(digits);
   if (percent) digits = digits.slice(0, -1).trim();
   const asText = plainText === undefined;

@@ -8,12 +8,15 @@ const longest = 31;
  */
 export function machineSheetNames(machines: readonly Machine[], taken: string): readonly string[] {
   const used = new Set([taken.toLowerCase(), 'history']);
+  const lastNumber = new Map<string, number>();
   return machines.map((machine) => {
     const legal = legalName(machineName(machine));
     let name = cut(legal, longest);
-    for (let number = 2; used.has(name.toLowerCase()); number++) {
+    const stem = name.toLowerCase();
+    for (let number = (lastNumber.get(stem) ?? 1) + 1; used.has(name.toLowerCase()); number++) {
       const suffix = ` (${number})`;
       name = cut(legal, longest - suffix.length) + suffix;
+      lastNumber.set(stem, number);
     }
     used.add(name.toLowerCase());
     return name;
@@ -21,18 +24,25 @@ export function machineSheetNames(machines: readonly Machine[], taken: string): 
 }
 
 function legalName(name: string): string {
-  const legal = name
+  const plain = name
     .replace(/[:\\/?*[\]{}\p{Cc}\p{Surrogate}]/gu, ' ')
     .replace(/\s+/gu, ' ')
-    .trim()
-    .replace(/^'+|'+$/gu, '')
     .trim();
+  const legal = withoutApostrophes(plain).trim();
   return legal === '' ? 'Machine' : legal;
 }
 
 function cut(name: string, most: number): string {
-  return name
-    .slice(0, most)
-    .replace(/[\uD800-\uDBFF]$/u, '')
-    .replace(/[\s']+$/u, '');
+  const whole = name.slice(0, most).replace(/[\uD800-\uDBFF]$/u, '');
+  let end = whole.length;
+  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
+  return whole.slice(0, end);
+}
+
+function withoutApostrophes(name: string): string {
+  let from = 0;
+  let to = name.length;
+  while (name[from] === "'") from++;
+  while (to > from && name[to - 1] === "'") to--;
+  return name.slice(from, to);
 }

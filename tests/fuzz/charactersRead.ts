@@ -24,7 +24,11 @@ const stringMethods = [
 export function charactersRead(run: () => void): number {
   let read = 0;
   const undo: (() => void)[] = [];
-  const patch = (owner: object, name: string, counted: (self: unknown, result: unknown, given: readonly unknown[]) => number): void => {
+  const patch = (
+    owner: object,
+    name: string,
+    counted: (self: unknown, result: unknown, given: readonly unknown[]) => number,
+  ): void => {
     const descriptor = Object.getOwnPropertyDescriptor(owner, name);
     const original = descriptor?.value as Method;
     const counting: Method = function (...given) {

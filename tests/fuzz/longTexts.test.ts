@@ -29,11 +29,92 @@ import { book, oneChannel } from '../audit/book.ts';
 import { charactersRead } from './charactersRead.ts';
 
 const pieces = [
-  ...['1', '1,', '1.', '1,234.', '1e', '-', '+', ' ', '\t', '\u00a0', 'a ', 'a', 'é', '%', ',', ';', ':', '.', '/'],
-  ...['"', '""', "'", "''", '(', '[', '([', ')', ']', '[@', '{', '}', '()', '[]', '<', '<a ', '=', '!', '#', '@', '$'],
-  ...['k', 'k=', 'k = 2,', 'tag ', 'tag: ', 'mil ', 'mV/', 'mil·', '14 mar ', '2025-03-14 ', '2oo', '2 out of ', 'p-p '],
-  ...['LET(', 'LET(x,', 'LAMBDA(x,', 'ANCHORARRAY(', '_xldudf_TRIPDRIFT_', 'TRIPDRIFT.', '_xlfn.', '_x000', '_x0041_'],
-  ...['A1#', 'A1:', "'a'!", '$A$1', 'A1+', 'SUM(', '[h]', 'yyyy', 'a="1" ', 'a=', "a='", '\r', '\r\n', '\ud83d'],
+  ...[
+    '1',
+    '1,',
+    '1.',
+    '1,234.',
+    '1e',
+    '-',
+    '+',
+    ' ',
+    '\t',
+    '\u00a0',
+    'a ',
+    'a',
+    'é',
+    '%',
+    ',',
+    ';',
+    ':',
+    '.',
+    '/',
+  ],
+  ...[
+    '"',
+    '""',
+    "'",
+    "''",
+    '(',
+    '[',
+    '([',
+    ')',
+    ']',
+    '[@',
+    '{',
+    '}',
+    '()',
+    '[]',
+    '<',
+    '<a ',
+    '=',
+    '!',
+    '#',
+    '@',
+    '$',
+  ],
+  ...[
+    'k',
+    'k=',
+    'k = 2,',
+    'tag ',
+    'tag: ',
+    'mil ',
+    'mV/',
+    'mil·',
+    '14 mar ',
+    '2025-03-14 ',
+    '2oo',
+    '2 out of ',
+    'p-p ',
+  ],
+  ...[
+    'LET(',
+    'LET(x,',
+    'LAMBDA(x,',
+    'ANCHORARRAY(',
+    '_xldudf_TRIPDRIFT_',
+    'TRIPDRIFT.',
+    '_xlfn.',
+    '_x000',
+    '_x0041_',
+  ],
+  ...[
+    'A1#',
+    'A1:',
+    "'a'!",
+    '$A$1',
+    'A1+',
+    'SUM(',
+    '[h]',
+    'yyyy',
+    'a="1" ',
+    'a=',
+    "a='",
+    '\r',
+    '\r\n',
+    '\ud83d',
+  ],
 ];
 const around = [
   ['', ''],
@@ -69,7 +150,13 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
   'an operand of a rule': constantOf,
   'a name of a sheet': (text) => freeNames([text, text], [text]),
   'a name of a machine': (text) =>
-    machineSheetNames([{ name: text, entries: [] }, { name: text, entries: [] }] as never, 'Summary'),
+    machineSheetNames(
+      [
+        { name: text, entries: [] },
+        { name: text, entries: [] },
+      ] as never,
+      'Summary',
+    ),
   'a message': (text) => [oneLine(text), plain(text)],
 };
 
@@ -112,3 +199,45 @@ describe('work in proportion to the length of a text', () => {
     expect(slow.slice(0, 5)).toEqual([]);
   });
 });
+
+const columns = ['Gap voltage (V)', 'Uncertainty (%)', 'Calibrated on', 'Machine', 'Unit'];
+
+/** A workbook to audit with a text in every place where one can stand. */
+function bookWith(text: string) {
+  const channel = Object.fromEntries(columns.map((column) => [column, text]));
+  const settings = {
+    'Full scale (mil)': text,
+    Voting: text,
+    'Voting group': text,
+    Detection: text,
+    [text]: 5,
+  };
+  const { sheets } = oneChannel({
+    measured: text,
+    configured: text,
+    alert: text,
+    danger: text,
+    kind: text,
+    channel,
+    settings,
+  });
+  return book(...sheets, [
+    'Notes',
+    [
+      [text, text],
+      [null, text],
+      ['Tag', text],
+      ['Gap (mil)', 'Output (V)'],
+      [text, text],
+    ],
+  ]);
+}
+
+it.each(['1', '1,', '-', ' ', 'a ', '(', '[k=', 'mil ', 'tag: ', '2 of '])(
+  'an audit of a workbook full of long “%s” takes work in proportion to them',
+  (piece) => {
+    const once = work((text) => audit(bookWith(text)), piece.repeat(short));
+    const fourfold = work((text) => audit(bookWith(text)), piece.repeat(4 * short));
+    expect(fourfold).toBeLessThan(6 * once + fixed);
+  },
+);

@@ -6,7 +6,8 @@ import type { EditedCell } from '../hosts/file/patch/types.ts';
 import type { SheetView, ViewCell } from '../hosts/file/view/types.ts';
 import { reference } from '../hosts/formats/reference.ts';
 import type { OurUse } from './ourUse.ts';
-import { type Content, NoResult, type Results } from './results.ts';
+import type { Content } from './content.ts';
+import { NoResult, type Results } from './results.ts';
 import type { CellPlace, ShareOptions, UnknownResult } from './types.ts';
 
 /** What becomes of a sheet's cells. */

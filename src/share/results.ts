@@ -9,18 +9,13 @@ import { errorIn } from '../functions/read/cellKind.ts';
 import { oneLine } from '../hosts/file/zip/refused.ts';
 import type { ViewCell } from '../hosts/file/view/types.ts';
 import type { BookCells } from './bookCells.ts';
+import { type Content, contentOf, isCalculated, isUnknown, notCalculated } from './content.ts';
 import { hidesErrors, ifErrorOf } from './hiddenErrors.ts';
 import { targetOf } from './references.ts';
 import type { CellPlace } from './types.ts';
 
-/** What a cell shows, as it can be stored. */
-export type Content = Pick<ViewCell, 'value' | 'error'>;
-
 /** Why a result can't be told: a clause for a person. */
 export class NoResult extends Error {}
-
-/** Errors that say that nothing was calculated. */
-const notCalculated = new Set(['#NAME?', '#BUSY!', '#GETTING_DATA', '#CONNECT!', '#BLOCKED!', '#UNKNOWN!']);
 
 const ring = 'it rests on itself';
 const tooDeep = 'it is nested too deep';
@@ -223,15 +218,6 @@ function keyOf({ sheet, row, column }: CellPlace): string {
   return `${row} ${column} ${sheet}`;
 }
 
-function isCalculated(cell: ViewCell): boolean {
-  return cell.uncalculated !== true && !isUnknown(cell);
-}
-
-/** Whether a cell shows that a function in it was not known, or not at hand. */
-function isUnknown({ error, value }: ViewCell): boolean {
-  return error === true && notCalculated.has(String(value));
-}
-
 function rowsOf<Cell>(
   { top, left, bottom, right }: Area,
   at: (row: number, column: number) => Cell,
@@ -255,10 +241,4 @@ function operand(given: unknown): unknown {
   const value = loneCell(given) ?? 0;
   if (typeof value === 'number' || value instanceof FunctionError) return value;
   throw new NoResult('it works with a text by an operator');
-}
-
-function contentOf(value: unknown): Content {
-  if (value instanceof FunctionError) return { value: value.code, error: true };
-  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return { value };
-  return { value: 0 };
 }

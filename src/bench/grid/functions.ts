@@ -3,7 +3,12 @@ import * as engine from '@univerjs/engine-formula';
 import { callable } from '../../functions/call/callable.ts';
 import { NAMESPACE, catalogue } from '../../functions/catalogue.ts';
 import { optional } from '../../functions/declare/argument.ts';
-import { type AnsweredAt, type BlankCells, type GridFunction, gridFunction } from '../../hosts/grid/gridFunction.ts';
+import {
+  type AnsweredAt,
+  type BlankCells,
+  type GridFunction,
+  gridFunction,
+} from '../../hosts/grid/gridFunction.ts';
 
 type Registered = [Ctor<engine.BaseFunction>, string];
 
@@ -24,7 +29,10 @@ const noPicture: GridFunction = {
   name: 'IMAGE',
   least: 1,
   most: 5,
-  run: () => ({ code: '#VALUE!', message: 'IMAGE is not worked out here: pictures are not loaded from addresses.' }),
+  run: () => ({
+    code: '#VALUE!',
+    message: 'IMAGE is not worked out here: pictures are not loaded from addresses.',
+  }),
 };
 
 /** What the grid shows of the functions while a formula is typed. */

@@ -11,12 +11,9 @@ function within(least: number, most: number, says: string) {
 }
 
 /** A fraction above 0 and below a half; twice as much or half as little can be no tolerance. */
-const belowHalf = z
-  .number()
-  .gt(0, { error: 'must be above 0' })
-  .lt(0.5, {
-    error: 'must be below 0.5 (50 %): a tolerance as wide as that passes a chain that protects nothing',
-  });
+const belowHalf = z.number().gt(0, { error: 'must be above 0' }).lt(0.5, {
+  error: 'must be below 0.5 (50 %): a tolerance as wide as that passes a chain that protects nothing',
+});
 
 const sensitivity = z.strictObject({
   value: within(1e-6, 1e6, 'from 0.000001 to 1,000,000'),

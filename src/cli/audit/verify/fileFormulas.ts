@@ -30,14 +30,28 @@ export function fileFormulas(name: string, original: Uint8Array): FileFormulas {
   };
 }
 
-/** A formula without what programs spell in their own way: white space, case, numbers such as 1E-12, and quotes around names of sheets. */
+/**
+ * A formula without what programs spell in their own way: white space, case, numbers such as 1E-12, `TRUE()` for `TRUE`,
+ * and quotes around names of sheets.
+ */
 function spelledAlike(formula: string): string {
-  return formulaTokens(formula)
+  const parts = formulaTokens(formula)
+    .filter(({ kind, text }) => kind === 'text' || text.trim() !== '')
     .map(({ kind, text }) => {
       if (kind === 'text') return text;
       if (kind === 'number') return String(Number(text));
-      const bare = kind === 'sheet' ? text.slice(1, -1).replaceAll("''", "'") : text.trim();
-      return bare.toUpperCase();
+      return (kind === 'sheet' ? text.slice(1, -1).replaceAll("''", "'") : text).toUpperCase();
+    });
+  return parts
+    .filter((part, index) => {
+      const [two, one, next] = [parts[index - 2] ?? '', parts[index - 1] ?? '', parts[index + 1] ?? ''];
+      const opens = part === '(' && next === ')' && isTruth(one);
+      const closes = part === ')' && one === '(' && isTruth(two);
+      return !opens && !closes;
     })
-    .join('');
+    .join(' ');
+}
+
+function isTruth(word: string): boolean {
+  return word === 'TRUE' || word === 'FALSE';
 }

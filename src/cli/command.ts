@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { AuditRefused } from '../audit/refused.ts';
+import { AuditRefused } from '../audit/model/refused.ts';
 import { FileRefused } from '../hosts/file/zip/refused.ts';
 import { UsageRefused } from './refused.ts';
 import { Stopped } from './stop.ts';

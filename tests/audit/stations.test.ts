@@ -32,9 +32,9 @@ function sameChannels(actual: Truth, { channels }: Truth): void {
     // Of a row that can't be used no more is said than that its alert and danger are not known.
     const unused = found.thresholds.every(({ lines }) => lines.length === 0);
     if (unused) {
-      expect(thresholds.every(({ verdict, effective }) => verdict === 'incomplete' && effective === null)).toBe(
-        true,
-      );
+      expect(
+        thresholds.every(({ verdict, effective }) => verdict === 'incomplete' && effective === null),
+      ).toBe(true);
       expect(found.verdict).toBe('incomplete');
       continue;
     }

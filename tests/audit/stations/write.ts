@@ -101,7 +101,14 @@ const columns: readonly Column[] = [
     value: (c) => c.cells.configured,
   },
   { header: 'Alert', side: 'settings', fixed: true, needed: true, ...setpoint, value: (c) => c.cells.alert },
-  { header: 'Danger', side: 'settings', fixed: true, needed: true, ...setpoint, value: (c) => c.cells.danger },
+  {
+    header: 'Danger',
+    side: 'settings',
+    fixed: true,
+    needed: true,
+    ...setpoint,
+    value: (c) => c.cells.danger,
+  },
   {
     header: 'Full scale',
     side: 'settings',

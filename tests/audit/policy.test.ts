@@ -94,8 +94,8 @@ for (const [json, says] of wrongPolicies) {
 const wrongMaps: [json: unknown, says: RegExp][] = [
   [{ channel: {} }, /Column map/],
   [
-    { channels: { columns: { danger: 'B' } } },
-    /channels: there is no column 'danger'\. The columns are: tag, machine/,
+    { channels: { columns: { hazard: 'B' } } },
+    /channels: there is no column 'hazard'\. The columns are: tag, machine/,
   ],
   [
     { channels: { columns: { speed: 'no such header' } } },

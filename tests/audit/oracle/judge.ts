@@ -49,8 +49,9 @@ export function thresholdsOf(c: ChannelFacts, e: Evidence, policy: PolicyFacts, 
     ['alert', c.alert],
     ['danger', c.danger],
   ];
-  if (c.kind === 'axial' && c.counterAlert !== null) given.push(['counter alert', -c.counterAlert]);
-  if (c.kind === 'axial' && c.counterDanger !== null) given.push(['counter danger', -c.counterDanger]);
+  const position = c.kind === 'axial' || c.kind === null;
+  if (position && c.counterAlert !== null) given.push(['counter alert', -c.counterAlert]);
+  if (position && c.counterDanger !== null) given.push(['counter danger', -c.counterDanger]);
   const multipliers = c.multiplier !== null && c.multiplier > 1 ? [1, c.multiplier] : [1];
   return multipliers.flatMap((multiplier) =>
     given.map(([name, setpoint]) => judge(c, e, policy, { name, multiplier, setpoint }, hair)),

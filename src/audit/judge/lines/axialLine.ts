@@ -9,7 +9,7 @@ import { NO_BAND } from '../../../method/range.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { counted, exceeds, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import { counted, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
 
 const bothWays: readonly Direction[] = ['toward', 'away'];
 
@@ -91,8 +91,8 @@ function reasonsOf(
   const volts = actingVolts(channel, asked);
   if (volts.some((v) => isOutside(v, near, far))) reasons.push('out of the linear reach');
   const { faultLimits } = channel;
-  if (faultLimits && volts.some((v) => isOutside(v, faultLimits.near, faultLimits.far)))
-    reasons.push('outside the fault limits');
+  const [upper, lower] = [faultLimits?.near ?? Infinity, faultLimits?.far ?? -Infinity];
+  if (volts.some((v) => isOutside(v, upper, lower))) reasons.push('outside the fault limits');
   return reasons;
 }
 
@@ -109,5 +109,5 @@ export function actingVolts(
 }
 
 function isOutside(volts: number, near: number, far: number): boolean {
-  return exceeds(volts - far, near - far) || volts < far - 1e-9;
+  return volts > near + 1e-9 || volts < far - 1e-9;
 }

@@ -96,7 +96,7 @@ function* areasOf(
     const head = headOf(cells, free);
     if (head) {
       close();
-      if (hasRowsBelow(sheet, row, head.column)) areas.push({ row, ...head });
+      if (hasRowsBelow(sheet, row, free)) areas.push({ row, ...head });
       continue;
     }
     const at = free.find((column) => isTagCell(cells[column - 1], isTag));
@@ -178,10 +178,12 @@ function headOf(cells: readonly Cell[], free: readonly number[]): Omit<Area, 'ro
   };
 }
 
-function hasRowsBelow(sheet: Sheet, row: number, column: number): boolean {
+/** Whether below a row of headers, in their columns, a row has a number beside something else. */
+function hasRowsBelow(sheet: Sheet, row: number, columns: readonly number[]): boolean {
   for (let below = row + 1; below <= row + 3; below++) {
     const cells = sheet.rows[below - 1] ?? [];
-    if (!isBlank(cells[column - 1] ?? null) && cells.some((cell) => typeof cell === 'number')) return true;
+    const filled = columns.flatMap((column) => cells[column - 1] ?? []).filter((cell) => !isBlank(cell));
+    if (filled.length > 1 && filled.some((cell) => typeof cell === 'number')) return true;
   }
   return false;
 }

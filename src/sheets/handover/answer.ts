@@ -13,13 +13,19 @@ const mostReadings = 2;
  * is not known. All from the list of what needs action.
  */
 export function answer(machine: Machine, report: Report): string {
-  const { attention, channels } = machine;
   const unread = wholeWasRead(report) ? '' : 'Not everything in the workbook was read: see list.';
-  if (attention.length === 0) {
-    if (unread === '') return channels.length === 1 ? '1 channel OK.' : `All ${channels.length} channels OK.`;
-    return `${channels.length === 1 ? '1 channel' : `${channels.length} channels`} read, nothing found. ${unread}`;
-  }
-  return [...readings(attention), ...groups(attention), ...faults(attention), others(machine), unread]
+  return [standing(machine, unread === ''), unread].filter((part) => part !== '').join(' ');
+}
+
+/** The same of the machine alone; it is all OK only where the whole workbook was read. */
+export function standing(machine: Machine, wholeRead: boolean): string {
+  const { attention, channels } = machine;
+  const count = channels.length === 1 ? '1 channel' : `${channels.length} channels`;
+  if (attention.length === 0)
+    return wholeRead
+      ? `${channels.length === 1 ? '' : 'All '}${count} OK.`
+      : `${count} read, nothing wrong found.`;
+  return [...readings(attention), ...groups(attention), ...faults(attention), others(machine)]
     .filter((sentence) => sentence !== '')
     .join(' ');
 }
@@ -105,7 +111,15 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
       return `${[alert, who].filter(Boolean).join(' ')} not known.`;
     case 'early':
       return `${who} ${acts} early.`;
-    default:
+    case 'finding':
+    case 'problem':
+    case 'not-read':
+    case 'past-danger':
+    case 'past-alert':
+    case 'group-cannot-trip':
+    case 'group-cannot-act':
+    case 'group-late':
+    case 'group-beyond-limit':
       return `Check ${who}.`;
   }
 }

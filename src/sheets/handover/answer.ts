@@ -1,7 +1,7 @@
 import type { Attention, AttentionCode, Report } from '../../audit/model/report.ts';
-import { trips } from '../../audit/model/threshold.ts';
 import { attentionOfNoMachine, type Machine } from '../machines.ts';
 import { listed } from './clipped.ts';
+import { graveEntries, onlyWarns } from './graveEntries.ts';
 
 /** How many names a sentence of the answer holds. */
 const mostNames = 5;
@@ -77,11 +77,12 @@ interface Fault {
 function faults(attention: readonly Attention[]): string[] {
   const told = new Set<string>();
   const kinds = new Map<string, { readonly fault: Fault; readonly tags: string[] }>();
-  for (const { code, subject } of attention) {
-    const { tag, threshold, group, multiplier } = subject;
+  for (const entry of graveEntries(attention)) {
+    const { code, subject } = entry;
+    const { tag, group, multiplier } = subject;
     if (group !== null || code === 'past-danger' || code === 'past-alert' || told.has(tag)) continue;
     told.add(tag);
-    const fault = { code, warns: threshold !== null && !trips(threshold) };
+    const fault = { code, warns: onlyWarns(entry) };
     const key = JSON.stringify(fault);
     const kind = kinds.get(key) ?? { fault, tags: [] };
     kind.tags.push(multiplier === null || multiplier === 1 ? tag : `${tag} at start-up`);

@@ -4,6 +4,7 @@ import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { wide, type Entry, type Wide } from '../look/layout.ts';
 import { clipped } from './clipped.ts';
 import type { ChannelRow } from './channelRows.ts';
+import { graveEntries } from './graveEntries.ts';
 import type { PanelStyles, Weight } from './panelStyles.ts';
 import type { PageLine } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
@@ -141,7 +142,7 @@ function tripsAt(
 
 /** The gravest sign, readings aside, and whether the limit is concerned too. */
 function signsOf(entries: readonly Attention[]): string {
-  const faults = entries.filter(({ code }) => code !== 'past-alert' && code !== 'past-danger');
+  const faults = graveEntries(entries).filter(({ code }) => code !== 'past-alert' && code !== 'past-danger');
   const [gravest] = faults.length > 0 ? faults : entries;
   if (!gravest) return verdictSigns.within;
   const limit = faults.find(

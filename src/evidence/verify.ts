@@ -63,7 +63,8 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const alone = basis?.comparedWith === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
     const models = resultSheets(report);
-    const handedOver = handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0));
+    const handedOver =
+      handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0));
     const anew = { models, sheets, handOver: { models: handedOver, sheets: handOver } };
     const results = yield* asPart(compareSheets(anew), rest);
     const unsaid =

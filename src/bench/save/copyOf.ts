@@ -37,7 +37,9 @@ export async function copyOf(
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
   const order = { original: file.original, edits, added: newSheets(bench), ...(share && { share }) };
   const { bytes, notes } = await patched(order);
-  const own = file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx');
+  const own = file.original
+    ? file.view.name.replace(/\.xlt([xm])$/i, '.xls$1')
+    : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx');
   const all = [...notes, ...(file.original ? reordered : []), ...unmoved, ...unsaved, ...deleted(bench)];
   return {
     name: share ? sharedName(own) : own,

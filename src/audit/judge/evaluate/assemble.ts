@@ -16,7 +16,8 @@ import {
   type AmountContext,
 } from './amounts.ts';
 import { commonUnits } from './commonUnits.ts';
-import { Diagnostics, type TableDiagnostic } from './diagnostics.ts';
+import type { Diagnostics } from './diagnostics.ts';
+import { type TableDiagnostic } from './diagnostics.ts';
 import { uncertaintyOf } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 

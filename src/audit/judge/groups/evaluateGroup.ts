@@ -103,7 +103,7 @@ function thresholdOf(member: Member, name: ThresholdName, stage: Stage): Thresho
 /** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
 function seatOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
   const own = thresholdOf(member, name, stage);
-  const meant = own?.setpoint == null ? null : own.multiplier * own.setpoint;
+  const meant = own && own.setpoint !== null ? own.multiplier * own.setpoint : null;
   const setpoint = inUnitOf(first, member, meant);
   const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
   const why = whyIdle(member, own, effective);

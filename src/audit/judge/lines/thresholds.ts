@@ -6,47 +6,23 @@ import type { Channel } from '../../model/channel.ts';
 import { rank } from '../../model/order.ts';
 import type { Policy } from '../../model/policy.ts';
 import {
-  evidenceNames,
   trips,
   type BeyondLimit,
   type NotJudged,
-  type Obstacle,
   type ThresholdName,
   type ThresholdResult,
 } from '../../model/threshold.ts';
 import { timing, type Timing } from '../evaluate/timing.ts';
 import { zonesOf } from '../evaluate/zones.ts';
 import { axialLine } from './axialLine.ts';
-import { curveLine, type MeasuredCurve } from './curveLine.ts';
+import { curveLine } from './curveLine.ts';
+import type { Evidence } from './evidence.ts';
+import { incompleteThreshold } from './incompleteThreshold.ts';
+import { setpointOf } from './setpoint.ts';
 import { known, type Asked, type Line } from './line.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
 
-/** All there is to judge a channel by, as it stands at one time: as found, or as left. */
-export interface Evidence {
-  /** With the listed sensitivity as `measured`. */
-  readonly channel: Channel;
-  readonly curve: MeasuredCurve | null;
-  /** By a check with a known vibration: its sensitivity in the channel's unit, its uncertainty as a fraction. */
-  readonly vibration: { readonly sensitivity: number; readonly uncertainty: number | null } | null;
-  /** What keeps every threshold from being better than incomplete. */
-  readonly obstacles: readonly Obstacle[];
-}
-
 const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
-
-/** The setpoint of a threshold in the channel's unit; `null` where there is none. */
-export function setpointOf(channel: Channel, name: ThresholdName): number | null {
-  switch (name) {
-    case 'alert':
-      return channel.alert;
-    case 'danger':
-      return channel.danger;
-    case 'counter alert':
-      return channel.counterAlert;
-    case 'counter danger':
-      return channel.counterDanger;
-  }
-}
 
 /**
  * Every threshold of a channel: alert and danger, the counter-direction ones that are given, and, where the set-point
@@ -239,49 +215,4 @@ function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): Not
   if (trips(name) && channel.limit === null && !missing.includes('limit')) missing.push('limit');
   if (channel.fullScale === null && !missing.includes('full scale')) missing.push('full scale');
   return missing;
-}
-
-/** A threshold of which nothing can be worked out. */
-export function incompleteThreshold(
-  name: ThresholdName,
-  setpoint: number | null,
-  obstacles: readonly Obstacle[],
-): ThresholdResult {
-  return {
-    name,
-    setpoint,
-    multiplier: 1,
-    effective: null,
-    low: null,
-    high: null,
-    shift: null,
-    shiftFraction: null,
-    verdict: 'incomplete',
-    governedBy: null,
-    lines: [],
-    unreachable: [],
-    obstacles,
-    notJudged: [],
-    change: null,
-    indicatedAtSetpoint: null,
-    panel: null,
-    interimSetpoint: null,
-    beyondLimit: null,
-    probabilityBeyondLimit: null,
-    real: null,
-    alreadyThere: null,
-    zone: null,
-    intendedZone: null,
-    daysLate: null,
-    daysToGo: null,
-    levelAtTrip: null,
-    headroom: null,
-  };
-}
-
-/** The lines of evidence of a threshold that disagree: the earliest and the latest, where one is within and another is not. */
-export function disagreeing({ lines }: Pick<ThresholdResult, 'lines'>): ThresholdResult['lines'] {
-  const verdictsSaid = new Set(lines.map(({ verdict }) => verdict));
-  if (lines.length < 2 || verdictsSaid.size < 2) return [];
-  return lines.toSorted((one, other) => evidenceNames.indexOf(one.by) - evidenceNames.indexOf(other.by));
 }

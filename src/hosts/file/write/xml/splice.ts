@@ -1,5 +1,8 @@
 import type { Element } from './outline.ts';
 
+type Opening = Pick<Element, 'name' | 'start' | 'openEnd'>;
+type Place = Pick<Element, 'name' | 'openEnd' | 'closeStart' | 'selfClosing'>;
+
 /** Replaces `text.slice(from, to)`; `from === to` inserts. */
 export interface Edit {
   readonly from: number;
@@ -20,7 +23,7 @@ export function splice(text: string, edits: readonly Edit[]): string {
 }
 
 /** Puts markup behind the last child of an element, opening it where it closed itself. */
-export function appendInside(text: string, element: Element, markup: string): Edit {
+export function appendInside(text: string, element: Place, markup: string): Edit {
   if (!element.selfClosing) return { from: element.closeStart, to: element.closeStart, text: markup };
   const slash = text.lastIndexOf('/', element.openEnd - 1);
   return { from: slash, to: element.openEnd, text: `>${markup}</${element.name}>` };
@@ -29,7 +32,7 @@ export function appendInside(text: string, element: Element, markup: string): Ed
 /** Gives an unprefixed attribute that stands in the opening tag another value; `undefined` where it does not stand there. */
 export function replaceAttribute(
   text: string,
-  element: Element,
+  element: Opening,
   name: string,
   value: string,
 ): Edit | undefined {

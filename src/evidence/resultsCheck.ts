@@ -21,7 +21,8 @@ export function* compareSheets({ models, sheets, handOver }: SheetsMadeAnew): St
   const differences = new Differences();
   const said: string[] = [];
   const compared = new Set<Sheet>();
-  const all = [...models, ...handOver.models];
+  const last = models.filter(({ writtenLast }) => writtenLast === true);
+  const all = [...models.filter((model) => !last.includes(model)), ...handOver.models, ...last];
   const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
   for (const model of all) {

@@ -9,7 +9,7 @@ import { version as ourVersion } from '../audit/model/version.ts';
 import type { Workbook } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { handoverSheetsInSteps } from '../sheets/handover/handoverSheets.ts';
-import { resultSheetsInSteps } from '../sheets/resultSheets.ts';
+import { resultSheets } from '../sheets/resultSheets.ts';
 import { isTitleOf } from '../sheets/titles.ts';
 import { editedInputs } from './editedInputs.ts';
 import { restored } from './restored.ts';
@@ -62,11 +62,10 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const rest = (part: number): number => 0.5 + 0.5 * part;
   const alone = basis?.comparedWith === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
-    const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
-    const handedOver =
-      handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0.3));
+    const models = resultSheets(report);
+    const handedOver = handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0));
     const anew = { models, sheets, handOver: { models: handedOver, sheets: handOver } };
-    const results = yield* asPart(compareSheets(anew), (part) => rest(0.3 + 0.7 * part));
+    const results = yield* asPart(compareSheets(anew), rest);
     const unsaid =
       results.state === 'as audited'
         ? editedSummary(run, evidence)
@@ -197,6 +196,6 @@ const handOverUnknown =
 const clean: PartCheck = { state: 'as audited', said: [], cells: [], more: 0 };
 const unknown: PartCheck = { state: 'not known', said: [], cells: [], more: 0 };
 const nothing: Parts = { inputs: unknown, policy: unknown, results: unknown };
-const otherFingerprint = 'The fingerprint of the inputs is another than the audit left.';
+const otherFingerprint = 'Inputs changed since the audit.';
 const unnamedInput =
-  'No input that the result sheets show differs: it is another column that was read, a header or unit, the order of rows, the name of a sheet, a calibration record or a history; or a formula that another program calculates differently in its last digits.';
+  'No input on the results sheet differs: it is what was found before a correction, another column that was read, a header or unit, the order of rows, the name of a sheet, a calibration record or a history; or a formula that another program calculates differently in its last digits.';

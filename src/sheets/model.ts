@@ -53,6 +53,8 @@ export interface SheetModel {
   readonly formulas: readonly string[];
   readonly rowCount: number;
   rows(): Iterable<ModelRow>;
+  /** Its rows tell of the other sheets: a host that may choose the order in which it makes rows makes these last. */
+  readonly writtenLast?: boolean;
   readonly freeze?: { readonly rows: number; readonly columns: number };
   /** Header row included. */
   readonly filter?: Area;

@@ -10,6 +10,7 @@ import {
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
+import { reportedRule } from './messages/messages.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
 /** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
@@ -55,13 +56,20 @@ export function attentionOf({ channels, groups, unjudged, notRead, problems }: A
     ...problems.flatMap(ofProblem),
   ];
   return all
-    .toSorted((one, other) => place(one) - place(other))
+    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
     .map((one): Attention => ({ ...one.entry, ...sentencesOf(one) }));
 }
 
 const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
 
-function place({ entry: { code, severity } }: Unsaid): number {
+/** The order of what needs action, in one audit or in several: gravest first, of one gravity by kind. */
+export function gravestFirst(one: Graded, other: Graded): number {
+  return place(one) - place(other);
+}
+
+type Graded = Pick<Attention, 'severity' | 'code'>;
+
+function place({ code, severity }: Graded): number {
   const grave = code === 'past-danger' || code === 'past-alert' ? 0 : severity === 'critical' ? 1 : 2;
   return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
 }
@@ -101,7 +109,8 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   }
   for (const fact of facts) {
     if (fact.severity === 'note' || invalid.includes(fact)) continue;
-    entries.push({ ...aboutChannel(result, 'finding', fact.severity), fact });
+    const { entry, ...about } = aboutChannel(result, 'finding', fact.severity);
+    entries.push({ ...about, entry: { ...entry, rule: reportedRule(fact) }, fact });
   }
   return entries;
 }
@@ -192,6 +201,7 @@ function ofUnjudged({ tag, danger, unit, place: at, fact }: UnjudgedSettings): U
       subject: { machine: '', tag, threshold: 'danger', multiplier: 1, group: null },
       set: danger,
       unit,
+      rule: reportedRule(fact),
       places: [{ ...at, column: '' }],
     },
   };
@@ -221,6 +231,7 @@ function ofProblem(fact: PlacedFact): Unsaid[] {
         ...noNumbers,
         severity,
         code: 'problem',
+        rule: reportedRule(fact),
         subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
         places: [{ sheet, row, column }],
       },

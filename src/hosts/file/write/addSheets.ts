@@ -103,12 +103,14 @@ export function writeCopy(
 
   const notes = workbook.signed ? [signatureNote] : [];
   const onRow = progress(sheets, options);
-  bodies.forEach((body, index) => {
-    const cut: string[] = [];
+  const cuts = bodies.map((): string[] => []);
+  for (const index of writingOrder(sheets)) {
     streamText(
-      body.pieces(onRow, (address) => cut.push(address)),
+      bodies[index]?.pieces(onRow, (address) => cuts[index]?.push(address)) ?? [],
       zip.begin(parts.sheets[index]?.sheet ?? ''),
     );
+  }
+  cuts.forEach((cut, index) => {
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
   });
   for (const [index, sheet] of sheets.entries()) {
@@ -132,6 +134,12 @@ export function writeCopy(
 function stylesFor({ styles, dialect, archive }: OpenWorkbook, sheets: readonly SheetModel[]): string {
   if (sheets.length === 0) return emptyStyleSheet(dialect);
   return styles?.text ?? emptyStyleSheet(dialect, namedStyles(archive));
+}
+
+/** Places of the sheets in the order in which their rows are made. */
+function writingOrder(sheets: readonly SheetModel[]): readonly number[] {
+  const last = (index: number): number => (sheets[index]?.writtenLast === true ? 1 : 0);
+  return [...sheets.keys()].sort((one, other) => last(one) - last(other));
 }
 
 const signatureNote =

@@ -86,7 +86,7 @@ describe('drawing of a channel', () => {
 
   it('says in words what it draws', () => {
     const words = sceneInWords(scene);
-    expect(words).toContain('Danger: set 5, acts at 6.25 mil (6.068 mil to 6.443 mil), late');
+    expect(words).toContain('Danger: set 5, really trips at 6.25 mil (6.068 mil to 6.443 mil), late');
     expect(words).toContain('Limit 6 mil');
     expect(words).toContain('Present real reading 2.5 mil');
     expect(words).toContain('Linear reach 100 mil');

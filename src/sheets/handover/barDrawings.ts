@@ -4,10 +4,9 @@ import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import type { ModelCell } from '../model.ts';
-import { channelNow } from './asLeft.ts';
 import { clipped } from './clipped.ts';
-import { inOrder, isNever, type Place } from './numberLines.ts';
-import { lastColumn, type Page } from './page.ts';
+import { lastColumn, space, type AnnexPages, type Block } from './annexPages.ts';
+import { inOrder, numberColumns, workingColumns, type Place } from './numberLines.ts';
 
 /** One pair of bars: where a threshold is set, and where it really acts. */
 interface Bar {
@@ -28,7 +27,7 @@ const mostBars = 24;
 export function drawingsOf(channels: readonly ChannelResult[]): readonly Drawing[] {
   const byUnit = new Map<string, Bar[][]>();
   for (const channel of channels) {
-    const bars = inOrder(channelNow(channel).thresholds)
+    const bars = inOrder(channel.thresholds)
       .filter((threshold) => threshold.multiplier === 1 && threshold.effective !== null)
       .map((threshold) => ({ channel, threshold }));
     if (bars.length === 0) continue;
@@ -61,32 +60,30 @@ export function rowsOf({ bars }: Drawing): number {
 }
 
 /** First of the columns from which a drawing draws: names, set at, acts at; to the right of the lines' workings. */
-const dataColumn = lastColumn + 7;
+export const firstDrawnColumn = lastColumn + workingColumns + 3;
 
 /** The cells from which a drawing draws, row by row from its first; they follow the lines of numbers. */
 export function drawnCells(
   drawing: Drawing,
-  { rowOf }: Page,
+  { rowOf }: AnnexPages,
   place: Place,
 ): (readonly (ModelCell | undefined)[])[] {
   return drawing.bars.map(({ channel, threshold }) => {
     const row = rowOf.get(threshold);
     const { setpoint, effective, name } = threshold;
-    const idle = isNever(threshold);
-    const doubt = idle ? ', cannot act' : threshold.unreachable.length > 0 ? ', in doubt' : '';
+    const idle = threshold.unreachable.includes('above full scale');
+    const doubt = threshold.unreachable.length > 0 ? ', cannot act' : '';
     const value = (number: number | null, column: string): ModelCell | undefined =>
       number === null || row === undefined
         ? undefined
         : { value: number, style: 'text', formula: place(`$${column}$${row}`) };
     return [
       cell(`${clipped(channel.tag, 30)} ${name}${doubt}`, 'text'),
-      value(setpoint, 'B'),
-      idle ? undefined : value(effective, 'C'),
+      value(setpoint, numberColumns.set),
+      idle ? undefined : value(effective, numberColumns.acts),
     ];
   });
 }
-
-export const firstDrawnColumn = dataColumn;
 
 /** The drawing over its rows: pale and patterned where a threshold is set, dark where it acts, so that grey paper shows both. */
 export function barChart({ unit, bars }: Drawing, top: number, rows: number): BarChart {
@@ -96,7 +93,7 @@ export function barChart({ unit, bars }: Drawing, top: number, rows: number): Ba
   return {
     kind: 'bar',
     bars: 'horizontal',
-    title: `Pale: set at. Dark: really acts at${bars.some(({ channel }) => channel.asLeft) ? ', as left where measured again' : ''}. In ${unit}`,
+    title: `Pale: set at. Dark: really acts at. In ${unit}`,
     legend: false,
     alternativeText: `Where ${bars.length} thresholds are set and where they really act, in ${unit}; the numbers stand in the lines of the channels.`,
     place: { top, bottom: top + rows - 1, left: 1, right: lastColumn },
@@ -105,17 +102,22 @@ export function barChart({ unit, bars }: Drawing, top: number, rows: number): Ba
     series: [
       {
         name: 'set at',
-        categories: down(dataColumn),
-        values: down(dataColumn + 1),
+        categories: down(firstDrawnColumn),
+        values: down(firstDrawnColumn + 1),
         color: tones.ink,
         pattern: 'dotted',
       },
       {
         name: 'really acts at',
-        categories: down(dataColumn),
-        values: down(dataColumn + 2),
+        categories: down(firstDrawnColumn),
+        values: down(firstDrawnColumn + 2),
         color: tones.ink,
       },
     ],
   };
+}
+
+/** Empty rows for a drawing, with room before it. */
+export function roomFor(drawing: Drawing): Block {
+  return [space, ...Array.from({ length: rowsOf(drawing) }, () => ({ entries: [], height: 15 }))];
 }

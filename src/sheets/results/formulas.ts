@@ -8,6 +8,10 @@ const outside = (volt: string, near: string, far: string): string =>
   `IF(${volt}="",FALSE,OR(${volt}-${far}>(${near}-${far})*(1+1E-12),${volt}<${far}-1E-9))`;
 const bothOutside = (near: string, far: string): string =>
   `OR(${outside('[voltsAtSetpoint]', near, far)},${outside('[voltsOtherWay]', near, far)})`;
+/** Whether the zero of a position is not known, so that nothing but lateness by the sensitivities alone can be told. */
+const noZero =
+  'AND([unitsPerVolt]<>"",OR(COUNT([zeroConfigured],[zeroMeasured])<2,AND([sign]="",[zeroConfigured]<>[zeroMeasured])))';
+const isLate = '[judgedFrom]>[acceptedTo]*(1+1E-12)';
 const panelSteps = '([panelLeast]/[panelStep])';
 
 /**
@@ -34,14 +38,14 @@ export const formulas = {
     `&IF(OR(IF([linearReach]="",FALSE,[listed]>[linearReach]*(1+1E-12)),${bothOutside('[$near]', '[$far]')}),", out of the linear reach","")` +
     `&IF(COUNT([faultNear],[faultFar])=2,IF(${bothOutside('[faultNear]', '[faultFar]')},", outside the fault limits",""),""),3,99)`,
   listedVerdict:
-    'IF([unreachable]<>"","cannot act",IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"OK",' +
-    'IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF([judgedFrom]>[acceptedTo]*(1+1E-12),"late","uncertain"))))',
-  effective: '[listed]',
-  low: '[listedLow]',
-  high: '[listedHigh]',
+    `IF([unreachable]<>"","cannot act",IF(${noZero},IF(${isLate},"late","not known"),IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"OK",` +
+    `IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF(${isLate},"late","uncertain")))))`,
+  effective: 'IF([listedVerdict]="not known","",[listed])',
+  low: 'IF([effective]="","",[listedLow])',
+  high: 'IF([effective]="","",[listedHigh])',
   verdict: '[listedVerdict]',
-  shift: 'SIGN([setpoint])*([effective]-[multiplier]*[setpoint])',
-  shiftFraction: '[shift]/ABS([multiplier]*[setpoint])',
+  shift: 'IF([effective]="","",SIGN([setpoint])*([effective]-[multiplier]*[setpoint]))',
+  shiftFraction: 'IF([shift]="","",[shift]/ABS([multiplier]*[setpoint]))',
   listedPanel: `IF(SIGN([setpoint])*([setpoint]*(1-${guard})-[zeroShift])<=0,"",([setpoint]*(1-${guard})-[zeroShift])*[measured]/[configured])`,
   panelLeast: 'IF([listedPanel]="","",MIN(ABS([listedPanel]),[fullScale]))',
   panelStep:
@@ -52,12 +56,12 @@ export const formulas = {
   interim:
     'IF(OR([verdict]<>"late",[multiplier]<>1,[panel]=""),"",IF(ABS([panel])>ABS([setpoint]),"",[panel]))',
   beyondLimit:
-    'IF(OR([limit]="",[multiplier]<>1),"",IF(ABS([effective])>[limit],"yes",' +
+    'IF(OR([limit]="",[multiplier]<>1,[effective]=""),"",IF(ABS([effective])>[limit],"yes",' +
     'IF([$rule]<>"guarded","no",IF([uncertainty]="","no",IF(ABS(IF([setpoint]<0,[low],[high]))>[limit],"may","no")))))',
   probability:
-    'IF(OR([limit]="",[uncertainty]=""),"",IF([uncertainty]=0,IF(ABS([effective])>[limit],1,0),NORMSDIST((ABS([effective])/[limit]-1)*[coverage]/[uncertainty])))',
+    'IF(OR([limit]="",[uncertainty]="",[effective]=""),"",IF([uncertainty]=0,IF(ABS([effective])>[limit],1,0),NORMSDIST((ABS([effective])/[limit]-1)*[coverage]/[uncertainty])))',
   realReading: 'IF([reading]="","",[reading]*[configured]/[measured]+[zeroShift])',
-  headroom: 'IF(OR([reading]="",[realReading]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
+  headroom: 'IF(OR([reading]="",[realReading]="",[effective]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
   indicated: '([setpoint]-[zeroShift])*[measured]/[configured]',
 } as const;
 

@@ -4,6 +4,7 @@ import type { ModelValue } from '../model.ts';
 import {
   acts,
   hasLimit,
+  hasZeros,
   level,
   listedAlone,
   listedGoverns,
@@ -257,6 +258,7 @@ export const interimBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.indicatedAtSetpoint,
       formula: 'indicated',
+      applies: hasZeros,
     },
     {
       id: 'resolution',

@@ -17,12 +17,20 @@ const meanings: Readonly<Record<ThresholdVerdict, string>> = {
   within: 'Every threshold acts where it was meant to, within the tolerance.',
 };
 
-/** How things stand, the answer first: counts of channels as they are now, then what else there is. */
-export function headline(counts: Counts): string {
-  const { channels, inBypass, groupsThatCannotTrip, notRead, critical, warnings } = counts;
-  const clean = critical + warnings + notRead === 0;
+/** Whether nothing needs action and all was read: only then anything may be called OK as a whole. */
+export function isClean({ critical, warnings, notRead }: Counts): boolean {
+  return critical + warnings + notRead === 0;
+}
+
+/**
+ * How things stand, the answer first: counts of channels as they are now, then what else there is. `complete`: whether these
+ * are the counts of all that was to be audited.
+ */
+export function headline(counts: Counts, complete = true): string {
+  const { channels, inBypass } = counts;
   if (channels === 0) return ['No channel was audited.', ...beside(counts)].join(' ');
-  if (clean && counts.within === channels && groupsThatCannotTrip === 0) return `All ${number(channels)} OK.`;
+  if (complete && isClean(counts) && counts.within === channels)
+    return channels === 1 ? 'The one channel is OK.' : `All ${channels} channels are OK.`;
   const parts = verdicts.flatMap((verdict) =>
     counts[verdict] === 0 ? [] : [`${counts[verdict]} ${verdictWords[verdict]}`],
   );

@@ -11,7 +11,7 @@ const shownFirst = 12;
 
 type NeedsActionProps = Pick<Report, 'attention' | 'notRead' | 'channels'>;
 
-/** The gravest first, as the headline of the audit, and below it the whole list of what needs action. */
+/** The gravest as the headline of the audit, and below it the rest of what needs action. */
 export function NeedsAction({ attention, notRead, channels }: NeedsActionProps): JSX.Element | null {
   const [first] = attention;
   if (!first) {
@@ -22,19 +22,14 @@ export function NeedsAction({ attention, notRead, channels }: NeedsActionProps):
   const critical = attention.filter(({ severity }) => severity === 'critical').length;
   return (
     <>
-      <div class={`headline headline-${first.severity}`} role="status">
-        <p class="headline-said">
-          <Said text={first.headline} most={600} />
-        </p>
-        <p>
-          <Said text={first.doNext} most={600} />
-        </p>
-      </div>
       <h3>
         {auditWords.needsAction}{' '}
         <span class="quiet">{auditWords.counted(critical, attention.length - critical)}</span>
       </h3>
-      <AttentionList attention={attention} />
+      <div class={`headline headline-${first.severity} severity-${first.severity}`} data-code={first.code}>
+        <Entry entry={first} />
+      </div>
+      {attention.length > 1 && <AttentionList attention={attention.slice(1)} />}
     </>
   );
 }
@@ -45,30 +40,52 @@ interface AttentionListProps {
   readonly ofOne?: boolean;
 }
 
-/** Entries of the list of what needs action: what is wrong, what to do, and where it stands in the workbook. */
+/** Entries of the list of what needs action. */
 export function AttentionList({ attention, ofOne = false }: AttentionListProps): JSX.Element {
   return (
     <LongList
       entries={attention}
       first={shownFirst}
       more={auditWords.more}
-      line={({ severity, code, subject, headline, doNext, places: [place] }, index) => (
-        <li key={index} class={`attention severity-${severity}`} data-code={code}>
-          <b>{severityNames[severity]}</b>{' '}
-          {!ofOne && subject.machine !== '' && (
-            <span class="quiet">
-              <Said text={subject.machine} most={60} />
-            </span>
-          )}
-          {!ofOne && place && <CellLink {...place} />}
-          <span class="block">
-            <Said text={headline} most={600} />
-          </span>
-          <span class="block quiet">
-            <Said text={doNext} most={600} />
-          </span>
+      line={(entry, index) => (
+        <li key={index} class={`severity-${entry.severity}`} data-code={entry.code}>
+          <Entry entry={entry} ofOne={ofOne} />
         </li>
       )}
     />
+  );
+}
+
+/** What is wrong, what to do, and where it stands in the workbook. */
+function Entry({ entry, ofOne = false }: { entry: Attention; ofOne?: boolean }): JSX.Element {
+  const {
+    severity,
+    subject,
+    headline,
+    doNext,
+    places: [place],
+  } = entry;
+  return (
+    <>
+      <b>{severityNames[severity]}</b>
+      {!ofOne && subject.machine !== '' && (
+        <span class="quiet">
+          {' '}
+          <Said text={subject.machine} most={60} />
+        </span>
+      )}
+      {!ofOne && place && (
+        <>
+          {' '}
+          <CellLink {...place} />
+        </>
+      )}
+      <span class="block said-first">
+        <Said text={headline} most={600} />
+      </span>
+      <span class="block quiet">
+        <Said text={doNext} most={600} />
+      </span>
+    </>
   );
 }

@@ -19,7 +19,9 @@ const doubtful = new Set<ChangeKind>(['newly undetermined', 'newly incomplete', 
 /** What changed since an earlier audit, worst first. */
 export function ChangeList({ since }: { since: SinceResult }): JSX.Element {
   const { changes, counts, remarks } = since;
-  const told = changeKinds.filter((kind) => counts[kind] > 0).map((kind) => `${counts[kind]} ${changeWords[kind]}`);
+  const told = changeKinds
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => `${counts[kind]} ${changeWords[kind]}`);
   return (
     <>
       <p role="status">{told.length === 0 ? sinceWords.nothing : `${told.join(', ')}.`}</p>

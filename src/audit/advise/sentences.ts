@@ -98,7 +98,8 @@ function meanwhile({ panel, name }: ThresholdResult, say: (value: number | null)
     : `Until then treat ${say(panel)} on the panel as ${name}.`;
 }
 
-const lineReasons: Readonly<Record<LineReason, string>> = {
+/** Why a line of evidence gives no threshold, for people. */
+export const lineReasons: Readonly<Record<LineReason, string>> = {
   'above full scale': 'it is set above full scale',
   'out of the linear reach': 'it lies beyond the linear range of the chain',
   'on the other side of zero': 'the zero has moved so far that it acts on the other side',
@@ -138,7 +139,8 @@ function disagreement({ lines, governedBy }: ThresholdResult, say: (value: numbe
   return ` by the ${governing.by}, ${listed(said)}`;
 }
 
-const obstacleTexts: Readonly<Record<Obstacle, string>> = {
+/** Why a threshold can't be better than not known, for people. */
+export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
   'a value that can’t be used': 'a value can’t be used',
   'the record can’t be used': 'its calibration record can’t be used',
   'the zero voltage was not measured': 'its zero voltage was not measured',

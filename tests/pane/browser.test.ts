@@ -85,7 +85,7 @@ describeWithChromium('task pane', () => {
     await page.getByText('nothing you do here is saved').waitFor();
     await press('Take from selection');
     // 5·200/160 = 6.25 mil, 25 % late: by hand.
-    await page.getByText('Danger 5 mil acts at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
+    await page.getByText('Danger 5 mil really trips at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
     expect(await page.getByRole('img').getAttribute('aria-labelledby')).not.toBeNull();
     await page.getByRole('tab', { name: 'Care' }).click();
     await page.getByText('can’t be told').waitFor();
@@ -249,7 +249,7 @@ describeWithChromium('task pane', () => {
     await page.getByLabel('Unit of column C').first().fill('mV/mil');
     await page.getByLabel('Unit of column C').first().blur();
     await press('Run audit');
-    await page.getByText('Danger 5 mil acts at 6.25 mil').first().waitFor();
+    await page.getByText('Danger set 5, really trips at 6.25 mil').first().waitFor();
     expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({
       channels: {
         columns: { 'measured sensitivity': 'Column7' },

@@ -310,12 +310,13 @@ describeWithChromium('task pane', () => {
     await press('Make hand-over sheets');
     await page.getByText('Written:').waitFor();
     const written = await page.locator('.inline-list .cell-link').allTextContents();
-    expect(written).toEqual(['Hand-over list', ...machines]);
+    const sheetsOf = (name: string, end = ''): string[] => [`${name}${end}`, `${name} annex${end}`];
+    expect(written).toEqual(['Hand-over list', ...machines.flatMap((name) => sheetsOf(name))]);
     const last = machines.at(-1) ?? '';
     await choice.selectOption(last);
     await press('Make hand-over sheets');
     await page.getByText(`because there is a sheet “${last}” already`).waitFor();
-    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual([`${last} (2)`]);
+    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual(sheetsOf(last, ' (2)'));
     expect(await page.getByText('changed since this audit').count()).toBe(0);
   });
 

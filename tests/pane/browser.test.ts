@@ -88,7 +88,7 @@ describeWithChromium('task pane', () => {
     await page.getByText('Danger 5 mil really trips at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
     expect(await page.getByRole('img').getAttribute('aria-labelledby')).not.toBeNull();
     await page.getByRole('tab', { name: 'Care' }).click();
-    await page.getByText('can’t be told').waitFor();
+    await page.getByText('is not known').waitFor();
   });
 
   it.each(Object.entries(themes))(

@@ -151,15 +151,16 @@ export function* auditInSteps(
     facts,
     invalid,
   }));
+  const byResult = new Map(advised.map((channel) => [channel.result, channel]));
+  const channels = worstFirst([...byResult.keys()]);
   const attention = attentionOf({
-    channels: advised,
+    channels: channels.flatMap((result) => byResult.get(result) ?? []),
     groups,
     unjudged: apart ? unmatched.unjudged : [],
     notRead: unread,
     problems,
   });
   yield 1;
-  const channels = worstFirst(advised.map(({ result }) => result));
   const untagged = [
     ...untaggedRows(tables.channels, channelIndex),
     ...(apart ? untaggedRows(tables.settings, settingsIndex) : []),

@@ -1,4 +1,4 @@
-import { groupsThatCannotTrip, summarise } from '../audit/advise/summary.ts';
+import { summarise } from '../audit/advise/summary.ts';
 import type { Attention, ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
 
@@ -20,8 +20,7 @@ export function machineName({ name }: Pick<Machine, 'name'>): string {
 }
 
 /**
- * The machines of a report, worst first: those with a group that cannot trip, then by the first thing that needs action,
- * then by their worst channel. Names are compared without regard to case and white space.
+ * The machines of a report, worst first: by the first thing that needs action, then by their worst channel. Names are compared without regard to case and white space.
  */
 export function machinesOf(report: Report): readonly Machine[] {
   const channels = byMachine(report.channels, ({ machine }) => machine);
@@ -42,7 +41,7 @@ export function machinesOf(report: Report): readonly Machine[] {
   });
   return machines.toSorted((one, other) => {
     const [a, b] = [first(one), first(other)];
-    return cannotTrip(other) - cannotTrip(one) || (a === b ? 0 : a - b);
+    return a === b ? 0 : a - b;
   });
 }
 
@@ -74,8 +73,4 @@ function byMachine<T>(all: readonly T[], machineIn: (one: T) => string): Map<str
     else found.set(key, [one]);
   }
   return found;
-}
-
-function cannotTrip({ groups }: Machine): number {
-  return groupsThatCannotTrip(groups).length > 0 ? 1 : 0;
 }

@@ -157,7 +157,7 @@ export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
 
 function obstacleText(obstacles: readonly Obstacle[], invalid: readonly PlacedFact[]): string {
   const [first] = invalid;
-  const said = listed(obstacles.map((obstacle) => obstacleTexts[obstacle]));
+  const said = listed([...new Set(obstacles)].map((obstacle) => obstacleTexts[obstacle]));
   if (!first) return said;
   const at = `${first.sheet}!${first.column}${first.row}`;
   return `${said === '' ? '' : `${said}. `}${at}: ${messageOf(first).replace(/\.$/u, '')}`;

@@ -1,7 +1,7 @@
 import type { ThresholdName, ThresholdVerdict } from './threshold.ts';
 import type { RowPlace } from './findings.ts';
 import type { Quantity } from './quantities.ts';
-import type { EarlierRemark } from './snapshot.ts';
+import type { EarlierRemark, SnapshotSource } from './snapshot.ts';
 
 /** What a line of the comparison says, worst first. */
 export const changeKinds = [
@@ -78,7 +78,7 @@ export interface Change {
 export interface SinceResult {
   readonly before: {
     readonly input: string;
-    readonly from: 'tables' | 'result sheet';
+    readonly from: SnapshotSource;
     readonly sheet: string | null;
     /** ISO 8601; `null` where it is not known. */
     readonly audited: string | null;

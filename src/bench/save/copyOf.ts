@@ -50,7 +50,8 @@ export async function copyOf(
 
 /** A name of its own, so that nobody takes the copy for the workbook. */
 function sharedName(name: string): string {
-  return name.replace(/(?=\.[^.]*$)/, ' (to share)');
+  const dot = name.lastIndexOf('.');
+  return dot < 0 ? name : `${name.slice(0, dot)} (to share)${name.slice(dot)}`;
 }
 
 function ownSheets({ file }: Bench): { readonly name: string; readonly id: string }[] {

@@ -27,9 +27,7 @@ function linesOf(channel: ChannelResult): AsLeftLine[] {
   return thresholds.flatMap((left, index): AsLeftLine[] => {
     const found = asFound.thresholds[index];
     if (!found || left.setpoint === null) return [];
-    const own = exposure.find(
-      ({ name, multiplier }) => name === left.name && multiplier === left.multiplier,
-    );
+    const own = exposure.find(({ name, multiplier }) => name === left.name && multiplier === left.multiplier);
     return [{ channel, asFound, found, left, exposure: own ?? null }];
   });
 }

@@ -27,7 +27,8 @@ export function fileLines(files: readonly FleetFile[]): readonly (readonly Entry
 }
 
 function line({ file, found, refused }: FleetFile): readonly Entry[] {
-  if (refused !== null) return [cell(file, 'name'), cell(notAudited, 'strong'), wide(refused, 'wrapped', widths.length - 2)];
+  if (refused !== null)
+    return [cell(file, 'name'), cell(notAudited, 'strong'), wide(refused, 'wrapped', widths.length - 2)];
   return [
     cell(file, 'name'),
     cell(worstWord(found.attention[0] ?? null, found.summary), 'strong'),

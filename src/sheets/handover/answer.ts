@@ -1,7 +1,7 @@
 import type { Attention, AttentionCode, Report } from '../../audit/model/report.ts';
-import { trips } from '../../audit/model/threshold.ts';
 import { attentionOfNoMachine, type Machine } from '../machines.ts';
 import { listed } from './clipped.ts';
+import { graveEntries, onlyWarns } from './graveEntries.ts';
 
 /** How many names a sentence of the answer holds. */
 const mostNames = 5;
@@ -13,13 +13,19 @@ const mostReadings = 2;
  * is not known. All from the list of what needs action.
  */
 export function answer(machine: Machine, report: Report): string {
-  const { attention, channels } = machine;
   const unread = wholeWasRead(report) ? '' : 'Not everything in the workbook was read: see list.';
-  if (attention.length === 0) {
-    if (unread === '') return channels.length === 1 ? '1 channel OK.' : `All ${channels.length} channels OK.`;
-    return `${channels.length === 1 ? '1 channel' : `${channels.length} channels`} read, nothing found. ${unread}`;
-  }
-  return [...readings(attention), ...groups(attention), ...faults(attention), others(machine), unread]
+  return [standing(machine, unread === ''), unread].filter((part) => part !== '').join(' ');
+}
+
+/** The same of the machine alone; it is all OK only where the whole workbook was read. */
+export function standing(machine: Machine, wholeRead: boolean): string {
+  const { attention, channels } = machine;
+  const count = channels.length === 1 ? '1 channel' : `${channels.length} channels`;
+  if (attention.length === 0)
+    return wholeRead
+      ? `${channels.length === 1 ? '' : 'All '}${count} OK.`
+      : `${count} read, nothing wrong found.`;
+  return [...readings(attention), ...groups(attention), ...faults(attention), others(machine)]
     .filter((sentence) => sentence !== '')
     .join(' ');
 }
@@ -71,11 +77,12 @@ interface Fault {
 function faults(attention: readonly Attention[]): string[] {
   const told = new Set<string>();
   const kinds = new Map<string, { readonly fault: Fault; readonly tags: string[] }>();
-  for (const { code, subject } of attention) {
-    const { tag, threshold, group, multiplier } = subject;
+  for (const entry of graveEntries(attention)) {
+    const { code, subject } = entry;
+    const { tag, group, multiplier } = subject;
     if (group !== null || code === 'past-danger' || code === 'past-alert' || told.has(tag)) continue;
     told.add(tag);
-    const fault = { code, warns: threshold !== null && !trips(threshold) };
+    const fault = { code, warns: onlyWarns(entry) };
     const key = JSON.stringify(fault);
     const kind = kinds.get(key) ?? { fault, tags: [] };
     kind.tags.push(multiplier === null || multiplier === 1 ? tag : `${tag} at start-up`);
@@ -105,7 +112,15 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
       return `${[alert, who].filter(Boolean).join(' ')} not known.`;
     case 'early':
       return `${who} ${acts} early.`;
-    default:
+    case 'finding':
+    case 'problem':
+    case 'not-read':
+    case 'past-danger':
+    case 'past-alert':
+    case 'group-cannot-trip':
+    case 'group-cannot-act':
+    case 'group-late':
+    case 'group-beyond-limit':
       return `Check ${who}.`;
   }
 }

@@ -42,16 +42,18 @@ export function plainRow(channel: ChannelResult, entries: readonly Attention[] =
 }
 
 function rowsOf(channel: ChannelResult, entries: readonly Attention[]): ChannelRow[] {
-  const byKind = new Map<string, Attention[]>();
+  const ways = channel.thresholds.some(({ name }) => isCounter(name)) ? [false, true] : [false];
+  const rows = new Map<string, ChannelRow>();
   for (const entry of entries) {
     const { threshold, multiplier } = entry.subject;
-    const key = JSON.stringify([isCounter(threshold), multiplier ?? 1]);
-    byKind.set(key, [...(byKind.get(key) ?? []), entry]);
+    // What is about no threshold in particular, such as a bypass, is about both directions.
+    for (const counter of threshold === null ? ways : [isCounter(threshold)]) {
+      const key = JSON.stringify([counter, multiplier ?? 1]);
+      const own = rows.get(key) ?? rowOf(channel, counter, multiplier ?? 1, []);
+      rows.set(key, { ...own, entries: [...own.entries, entry] });
+    }
   }
-  return [...byKind.values()].map((own) => {
-    const subject = own[0]?.subject;
-    return rowOf(channel, isCounter(subject?.threshold ?? null), subject?.multiplier ?? 1, own);
-  });
+  return [...rows.values()];
 }
 
 function rowOf(

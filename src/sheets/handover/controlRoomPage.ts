@@ -1,11 +1,9 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
-import { timeText } from '../auditedLine.ts';
 import { formulaList } from '../formulaList.ts';
 import { wide } from '../look/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
-import { titleOf } from '../titles.ts';
 import { answer } from './answer.ts';
 import type { AnnexRows } from './annex.ts';
 import { entriesOf, faultRows, plainRow, type ChannelRow } from './channelRows.ts';
@@ -15,14 +13,11 @@ import { canBeDrawn, levelDrawing } from './levelDrawing.ts';
 import type { MachineSheetNames } from './names.ts';
 import { panelStyles } from './panelStyles.ts';
 import { heightOfRows, laidOut, pageHeight, type PageLine } from './paper.ts';
-import { policySentence } from './policySentence.ts';
+import { columns, full, headLines, section, signaturePart, space, widths } from './pageFrame.ts';
 import { styles } from './styles.ts';
 import { tasksOf } from './tasks.ts';
 import { tripLines } from './tripLines.ts';
 
-/** Narrow columns, on which the page's tables, marks and lines all find their places. */
-const columns = 44;
-export const widths: readonly number[] = Array.from({ length: columns }, () => 1.7);
 const room = { name: 9, scale: columns - 9 } as const;
 
 /** How much of each part a page has. */
@@ -33,6 +28,9 @@ interface Amounts {
 }
 
 const mostTasks = 5;
+
+/** Points of a sheet on a page that is shrunk a little: its largest digits are still told at arm’s length. */
+const mostHeight = pageHeight(widths) / 0.82;
 
 /**
  * One printed page that a shift leader acts on: how the machine stands, the panel readings to treat as alert and danger, what
@@ -86,7 +84,7 @@ function fittingAmounts(
       for (const drawn of [6, 4, 3, 2]) {
         least = linesFor({ channels, trips, drawn });
         const { rows } = laidOut(least, widths, { ...styles, ...numbers.all });
-        if (heightOfRows(rows) <= pageHeight(widths)) return least;
+        if (heightOfRows(rows) <= mostHeight) return least;
       }
     }
   }
@@ -113,22 +111,9 @@ function pageLines(
     space,
     ...channelLines(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),
-    ...drawingPart(shown.filter(canBeDrawn).slice(0, amounts.drawn)),
+    ...drawingPart(drawnRows(machine, shown).slice(0, amounts.drawn)),
     ...taskPart(machine, names),
     ...signaturePart(report),
-  ];
-}
-
-function headLines(machine: Machine, report: Report): PageLine[] {
-  const stood = `Its protection as audited on ${timeText(report.generated)} · audit ${shortId(report)}`;
-  return [
-    full(titleOf('hand-over', report), 'mark'),
-    full(clipped(machineName(machine), 80), 'machine'),
-    full(stood, 'remark'),
-    full(
-      'Advisory only. Correct the measuring chain first. Never bypass protection on the word of this page.',
-      'cautionLine',
-    ),
   ];
 }
 
@@ -189,6 +174,13 @@ function tripPart(machine: Machine, names: MachineSheetNames, most: number): Pag
   ];
 }
 
+/** Of the channels in the table those that trip somewhere, then the others of the machine. */
+function drawnRows(machine: Machine, shown: readonly ChannelRow[]): readonly ChannelRow[] {
+  const told = new Set(shown.map(({ channel }) => channel));
+  const others = machine.channels.filter((channel) => !told.has(channel)).map((channel) => plainRow(channel));
+  return [...shown, ...others].filter(canBeDrawn);
+}
+
 function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
   if (rows.length === 0) return [];
   return [
@@ -215,9 +207,9 @@ function taskPart(machine: Machine, names: MachineSheetNames): PageLine[] {
     space,
     {
       entries: [
-        wide(`What to do${more > 0 ? ` first (${more} more: see '${names.annex}')` : ''}`, 'section', 30),
-        wide('Name', 'labelLeft', 8),
-        wide('Time', 'labelLeft', 6),
+        wide(`What to do${more > 0 ? ` first (${more} more: see '${names.annex}')` : ''}`, 'section', 32),
+        wide('Name', 'labelLeft', 7),
+        wide('Time', 'labelLeft', 5),
       ],
     },
     ...tasks.slice(0, mostTasks).map(({ about, words }, index): PageLine => ({
@@ -230,40 +222,3 @@ function taskPart(machine: Machine, names: MachineSheetNames): PageLine[] {
     })),
   ];
 }
-
-function signaturePart(report: Report): PageLine[] {
-  const { version, input, generated, fingerprint, policy, caution } = report;
-  return [
-    space,
-    {
-      entries: [
-        wide('Handed over', 'section', 8),
-        wide('Name', 'labelLeft', 13),
-        wide('Signature', 'labelLeft', 13),
-        wide('Date and time', 'labelLeft', 10),
-      ],
-    },
-    ...['Prepared by', 'Reviewed by', 'Accepted by'].map((who): PageLine => ({
-      height: 22,
-      entries: [wide(who, 'sign', 8), ...[13, 13, 10].map((span) => wide(null, 'signHere', span))],
-    })),
-    { entries: [], height: 4 },
-    full(caution, 'small'),
-    full(policySentence(policy), 'small'),
-    full(
-      `Audit ${shortId(report)}, rules version ${version}, ${timeText(generated)}, from ${clipped(input, 80)}.`,
-      'small',
-    ),
-    full(`Fingerprint of the inputs, SHA-256: ${fingerprint.inputs}`, 'small'),
-  ];
-}
-
-function section(words: string): PageLine[] {
-  return [space, full(words, 'section')];
-}
-
-function full(text: string, style: string): PageLine {
-  return { entries: [wide(text, style, columns)] };
-}
-
-const space: PageLine = { entries: [], height: 6 };

@@ -4,6 +4,7 @@ import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { wide, type Entry, type Wide } from '../look/layout.ts';
 import { clipped } from './clipped.ts';
 import type { ChannelRow } from './channelRows.ts';
+import { graveEntries } from './graveEntries.ts';
 import type { PanelStyles, Weight } from './panelStyles.ts';
 import type { PageLine } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
@@ -13,12 +14,12 @@ const spans = {
   channel: 6,
   where: 6,
   alert: 5,
-  danger: 7,
+  danger: 6,
   now: 5,
   set: 3,
   trips: 5,
   limit: 3,
-  sign: 4,
+  sign: 5,
 } as const;
 
 /** Where on the annex the numbers of a threshold stand, from which the page takes them. */
@@ -43,7 +44,7 @@ export const faultHeaders: PageLine = {
     wide('Panel shows now', 'labelCentred', spans.now),
     wide('Set at', 'labelCentred', spans.set),
     wide('Really trips at', 'labelCentred', spans.trips),
-    wide('Limit', 'labelCentred', spans.limit),
+    wide('Machine limit', 'labelCentred', spans.limit),
     wide(null, 'labelCentred', spans.sign),
   ],
 };
@@ -71,20 +72,19 @@ export function faultLine(row: ChannelRow, tools: TableTools): PageLine {
       return wide(nonePanel(threshold, weight), weight === 'danger' ? 'shownStrong' : 'shown', span);
     return number(panel, shown, weight, span, tools.annex.formulaOf(threshold, 'panel'));
   };
-  const set = danger?.setpoint == null ? null : danger.multiplier * danger.setpoint;
+  const set = danger === null || danger.setpoint === null ? null : danger.multiplier * danger.setpoint;
   const { limit, reading } = channel.inputs;
   const past = entries.find(({ code }) => code === 'past-danger' || code === 'past-alert');
   const [gravest] = entries.filter((entry) => entry !== past);
   const code = (past?.code === 'past-danger' ? past : (gravest ?? past))?.code;
   return {
-    height: 30,
     entries: [
       wide(clipped(channel.tag, 24), 'channel', spans.channel),
       wide(whereOf(row), 'where', spans.where),
       treatAs(alert, 'alert', spans.alert),
       treatAs(danger, 'danger', spans.danger),
       past
-        ? wide(pastWords(past, channel.inputs.resolution), 'shownStrong', spans.now)
+        ? wide(pastWords(past, channel.inputs.resolution), 'pastLevel', spans.now)
         : reading === null
           ? wide('–', 'shown', spans.now)
           : number(reading, bare, 'plain', spans.now),
@@ -120,7 +120,7 @@ function whereOf({ channel, counter, multiplier }: ChannelRow): string {
 
 function pastWords({ code, panel, real }: Attention, resolution: number | null): string {
   const say = (value: number | null): string => level(value ?? NaN, resolution);
-  return `${say(panel)}: past ${code === 'past-danger' ? 'DANGER' : 'ALERT'} (really ${say(real)})`;
+  return `${say(panel)}: past ${code === 'past-danger' ? 'DANGER' : 'ALERT'}, really ${say(real)}`;
 }
 
 function tripsAt(
@@ -142,7 +142,7 @@ function tripsAt(
 
 /** The gravest sign, readings aside, and whether the limit is concerned too. */
 function signsOf(entries: readonly Attention[]): string {
-  const faults = entries.filter(({ code }) => code !== 'past-alert' && code !== 'past-danger');
+  const faults = graveEntries(entries).filter(({ code }) => code !== 'past-alert' && code !== 'past-danger');
   const [gravest] = faults.length > 0 ? faults : entries;
   if (!gravest) return verdictSigns.within;
   const limit = faults.find(

@@ -22,8 +22,9 @@ interface Room {
 }
 
 /** Whether there is a level at which a row's danger really trips. */
-export function canBeDrawn({ danger }: ChannelRow): boolean {
+export function canBeDrawn({ channel, danger }: ChannelRow): boolean {
   return (
+    channel.inBypass === false &&
     danger !== null &&
     danger.setpoint !== null &&
     danger.effective !== null &&

@@ -7,7 +7,7 @@ import { timeText } from '../auditedLine.ts';
 import { attentionOfNoMachine, machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
-import { answer } from './answer.ts';
+import { standing, wholeWasRead } from './answer.ts';
 import { clipped } from './clipped.ts';
 import type { MachineSheetNames } from './names.ts';
 import { laidOut, type PageLine } from './paper.ts';
@@ -30,6 +30,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
   const { place, all: formulas } = formulaList();
   const made = `Made by Tripdrift, rules version ${report.version}, on ${timeText(report.generated)}, from ${clipped(report.input, 200)}.`;
   const whole = wholeLines(report);
+  const wholeRead = wholeWasRead(report);
   const above = 4 + whole.length;
   const headerRow = above + 1;
   const shown = roomFor(machines.length, headerRow);
@@ -44,7 +45,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
       entries: ['Machine', 'Worst', 'Page', 'Annex', 'How it stands'].map((header) => cell(header, 'header')),
     },
     ...(machines.length === 0 ? [full('No channel was found.', 'remark')] : []),
-    ...machines.slice(0, shown).map((one) => machineLine(one, report, place)),
+    ...machines.slice(0, shown).map((one) => machineLine(one, wholeRead, place)),
   ];
   const { rows, merges } = laidOut(lines, widths, styles);
   return {
@@ -86,7 +87,7 @@ function wholeLines(report: Report): PageLine[] {
 
 function machineLine(
   { machine, sheets }: ListedMachine,
-  report: Report,
+  wholeRead: boolean,
   place: (formula: string) => number,
 ): PageLine {
   const [gravest] = machine.attention;
@@ -100,7 +101,7 @@ function machineLine(
       cell(gravest ? signOf(gravest) : verdictSigns.within, gravest ? shadeOf(gravest.code) : 'within'),
       link(sheets?.page, 'page'),
       link(sheets?.annex, 'annex'),
-      cell(clipped(answer(machine, report), 600), 'wrapped'),
+      cell(clipped(standing(machine, wholeRead), 600), 'wrapped'),
     ],
   };
 }

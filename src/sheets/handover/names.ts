@@ -15,10 +15,15 @@ export interface MachineSheetNames {
  */
 export function machineSheetNames(machines: readonly Machine[], taken: string): readonly MachineSheetNames[] {
   const used = new Set([taken.toLowerCase(), 'history']);
+  const lastNumber = new Map<string, number>();
   return machines.map((machine) => {
     const legal = legalName(machineName(machine));
     let names = both(legal, '');
-    for (let number = 2; isTaken(names, used); number++) names = both(legal, ` (${number})`);
+    const stem = names.page.toLowerCase();
+    for (let number = (lastNumber.get(stem) ?? 1) + 1; isTaken(names, used); number++) {
+      names = both(legal, ` (${number})`);
+      lastNumber.set(stem, number);
+    }
     used.add(names.page.toLowerCase());
     used.add(names.annex.toLowerCase());
     return names;
@@ -35,18 +40,25 @@ function isTaken({ page, annex }: MachineSheetNames, used: ReadonlySet<string>):
 }
 
 function legalName(name: string): string {
-  const legal = name
+  const plain = name
     .replace(/[:\\/?*[\]{}"\p{Cc}\p{Surrogate}]/gu, ' ')
     .replace(/\s+/gu, ' ')
-    .trim()
-    .replace(/^'+|'+$/gu, '')
     .trim();
+  const legal = withoutApostrophes(plain).trim();
   return legal === '' ? 'Machine' : legal;
 }
 
 function cut(name: string, most: number): string {
-  return name
-    .slice(0, most)
-    .replace(/[\uD800-\uDBFF]$/u, '')
-    .replace(/[\s']+$/u, '');
+  const whole = name.slice(0, most).replace(/[\uD800-\uDBFF]$/u, '');
+  let end = whole.length;
+  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
+  return whole.slice(0, end);
+}
+
+function withoutApostrophes(name: string): string {
+  let from = 0;
+  let to = name.length;
+  while (name[from] === "'") from++;
+  while (to > from && name[to - 1] === "'") to--;
+  return name.slice(from, to);
 }

@@ -54,10 +54,10 @@ function heightFor({ entries, texts, across }: Written, styles: Readonly<Record<
   entries.forEach((entry, index) => {
     const { size = usualSize, bold = false, wrap = false } = styles[entry?.style ?? ''] ?? {};
     // How much of its room a text may fill: larger and bold letters take more of it.
-    const fit = ((0.84 * usualSize) / size) * (bold ? 0.93 : 1);
+    const fit = ((0.95 * usualSize) / size) * (bold ? 0.92 : 1);
     const line = (usualHeight * size) / usualSize;
     const lines = wrap ? heightOf([texts[index] ?? ''], [(across[index] ?? 0) * fit], 100) / usualHeight : 1;
     height = Math.max(height, lines * line);
   });
-  return Math.min(tallest, Math.ceil(height === 0 ? usualHeight : height + 1));
+  return Math.min(tallest, Math.ceil(height === 0 ? usualHeight : height));
 }

@@ -1,5 +1,6 @@
 import type { Attention, AttentionCode } from '../../audit/model/report.ts';
-import { trips, type ThresholdVerdict } from '../../audit/model/threshold.ts';
+import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { onlyWarns } from './graveEntries.ts';
 
 /** What a verdict is called on paper, with a sign that is told without colour. */
 export const verdictSigns: Readonly<Record<ThresholdVerdict | 'in bypass', string>> = {
@@ -18,11 +19,11 @@ export function shadeOf(code: AttentionCode): ThresholdVerdict {
 }
 
 /** What needs action, in a sign and a word or two; of a threshold that only warns it says so. */
-export function signOf({ code, subject }: Attention): string {
+export function signOf(entry: Attention): string {
+  const { code } = entry;
   const [sign] = looks[code];
   const [mark = '', ...words] = sign.split(' ');
-  const alone = subject.threshold !== null && !trips(subject.threshold) && code !== 'past-alert';
-  return alone ? `${mark} alert ${words.join(' ')}` : sign;
+  return onlyWarns(entry) && code !== 'past-alert' ? `${mark} alert ${words.join(' ')}` : sign;
 }
 
 const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: ThresholdVerdict]>> = {

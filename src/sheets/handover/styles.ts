@@ -3,9 +3,9 @@ import { frameStyles, levelStyles } from '../look/styles.ts';
 import { palette, tones } from '../look/palette.ts';
 import type { CellStyle } from '../model.ts';
 
-const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 10 } as const;
+const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 9 } as const;
 const label = { size: 9, color: tones.quiet, wrap: true, valign: 'center', underline: true } as const;
-const drawn = { size: 8, color: tones.ink, valign: 'center' } as const;
+const drawn = { size: 9, color: tones.ink, valign: 'center' } as const;
 const inked = { color: tones.ink, wrap: true, valign: 'center' } as const;
 
 /** Styles of the sheets to hand over; the verdict's shade stands behind its word, never in its place. */
@@ -13,12 +13,13 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   ...frameStyles,
   ...levelStyles,
   mark: { size: 8, color: tones.quiet },
+  markRight: { size: 8, color: tones.quiet, align: 'right' },
   machine: { bold: true, size: 18, color: tones.ink, wrap: true, valign: 'center' },
   standing: { bold: true, size: 12, color: tones.ink, wrap: true, valign: 'top' },
   answer: { bold: true, size: 14, color: tones.ink, fill: tones.caution, wrap: true, valign: 'center' },
   section: { bold: true, size: 12, color: tones.ink, valign: 'center', underline: true },
   remark: { color: tones.quiet, wrap: true, valign: 'top' },
-  small: { size: 8, color: tones.quiet, wrap: true, valign: 'top' },
+  small: { size: 7, color: tones.quiet, wrap: true, valign: 'top' },
   cautionLine: { bold: true, size: 9, color: tones.ink, wrap: true, valign: 'center' },
   tag: { bold: true, size: 12, color: tones.ink, fill: tones.header, wrap: true, valign: 'center' },
   place: { color: tones.ink, fill: tones.header, wrap: true, valign: 'center' },
@@ -29,7 +30,7 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   dash: { align: 'right', color: tones.quiet, valign: 'top' },
   word: { align: 'right', bold: true, valign: 'top' },
   name: { bold: true, wrap: true, valign: 'top' },
-  link: { color: palette.blue, underline: true, valign: 'top' },
+  link: { color: palette.blue, valign: 'top' },
   warned: { bold: true, wrap: true, valign: 'top' },
   sign: { valign: 'center', wrap: true },
   signHere: { underline: true },
@@ -40,7 +41,8 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   shownStrong: { ...inked, size: 10, bold: true, align: 'center', underline: true },
   trip: { ...inked, size: 10 },
   task: { ...inked, size: 10, underline: true },
-  box: { ...inked, size: 14, align: 'center', underline: true },
+  box: { ...inked, size: 12, align: 'center', underline: true },
+  pastLevel: { ...inked, size: 9, bold: true, align: 'center', underline: true },
   drawnName: { ...drawn, bold: true, size: 9 },
   drawn,
   drawnLeft: { ...drawn, align: 'right' },

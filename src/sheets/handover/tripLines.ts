@@ -48,10 +48,21 @@ function lineOf(name: string, groups: readonly GroupResult[], machine: Machine):
   const distrusted = distrustedIn(ordered, channels);
   const warning = distrusted.length === 0 ? '' : ` Do not count on ${listed(distrusted, 6, 40)}.`;
   return {
-    sign: entry ? signOf(entry) : verdictSigns.within,
-    shade: entry ? shadeOf(entry.code) : 'within',
+    ...(entry ? { sign: signOf(entry), shade: shadeOf(entry.code) } : withoutEntry(ordered, distrusted)),
     words: `${clipped(name, 60)} (${votingWords(groups[0]?.voting ?? '')}): ${clauses.join('; ')}.${warning}`,
   };
+}
+
+/** A vote that acts in time, and whether it does so by members that can be counted on. */
+function withoutEntry(
+  groups: readonly GroupResult[],
+  distrusted: readonly string[],
+): Pick<TripLine, 'sign' | 'shade'> {
+  if (distrusted.length === 0) return { sign: verdictSigns.within, shade: 'within' };
+  const deciding = groups.flatMap(({ decidedBy }) => decidedBy);
+  return deciding.some((tag) => distrusted.includes(tag))
+    ? { sign: verdictSigns.undetermined, shade: 'undetermined' }
+    : { sign: '! reduced', shade: 'undetermined' };
 }
 
 function clauseOf(

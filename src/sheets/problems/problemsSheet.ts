@@ -70,9 +70,7 @@ function ofNoChannel({ attention, channels }: Report): readonly Line[] {
     const elsewhere = subject.group !== null || (subject.tag !== '' && listedTags.has(tagKey(subject.tag)));
     if (elsewhere || code === 'problem') return [];
     const { sheet, row, column } = place ?? { sheet: '', row: 0, column: '' };
-    return [
-      { severity, tag: subject.tag, message: headline, doNext, sheet, row, column, rule: code },
-    ];
+    return [{ severity, tag: subject.tag, message: headline, doNext, sheet, row, column, rule: code }];
   });
 }
 
@@ -81,7 +79,8 @@ function* listed({ channels, problems }: Report, others: readonly Line[]): Gener
   for (const severity of severities) {
     for (const line of others) if (line.severity === severity) yield line;
     for (const { tag, findings } of channels) {
-      for (const finding of findings) if (finding.severity === severity) yield { ...finding, tag, doNext: '' };
+      for (const finding of findings)
+        if (finding.severity === severity) yield { ...finding, tag, doNext: '' };
     }
     for (const problem of problems)
       if (problem.severity === severity) yield { ...problem, tag: '', doNext: '' };

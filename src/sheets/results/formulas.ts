@@ -48,8 +48,7 @@ export const formulas = {
   shiftFraction: 'IF([shift]="","",[shift]/ABS([multiplier]*[setpoint]))',
   listedPanel: `IF(SIGN([setpoint])*([setpoint]*(1-${guard})-[zeroShift])<=0,"",([setpoint]*(1-${guard})-[zeroShift])*[measured]/[configured])`,
   panelLeast: 'IF([listedPanel]="","",MIN(ABS([listedPanel]),[fullScale]))',
-  panelStep:
-    'IF([panelLeast]="","",IF([resolution]="",10^(INT(LOG10([panelLeast]))-1),[resolution]))',
+  panelStep: 'IF([panelLeast]="","",IF([resolution]="",10^(INT(LOG10([panelLeast]))-1),[resolution]))',
   panel:
     `IF([panelLeast]="","",IF(${panelSteps}<1-1E-12,"",SIGN([setpoint])*[panelStep]*` +
     `IF(ABS(${panelSteps}-ROUND(${panelSteps},0))<=1E-12*MAX(1,${panelSteps}),ROUND(${panelSteps},0),INT(${panelSteps}))))`,
@@ -61,7 +60,8 @@ export const formulas = {
   probability:
     'IF(OR([limit]="",[uncertainty]="",[effective]=""),"",IF([uncertainty]=0,IF(ABS([effective])>[limit],1,0),NORMSDIST((ABS([effective])/[limit]-1)*[coverage]/[uncertainty])))',
   realReading: 'IF([reading]="","",[reading]*[configured]/[measured]+[zeroShift])',
-  headroom: 'IF(OR([reading]="",[realReading]="",[effective]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
+  headroom:
+    'IF(OR([reading]="",[realReading]="",[effective]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
   indicated: '([setpoint]-[zeroShift])*[measured]/[configured]',
 } as const;
 

@@ -91,8 +91,8 @@ export function listedReasons(line: Line): readonly UnreachableReason[] {
   const [setpoint, effective] = [threshold.setpoint, listed?.effective];
   if (setpoint === null || effective == null) return [];
   const volts = [voltsAtSetpoint(line), voltsOtherWay(line)].filter((volt) => volt !== null);
-  const outside = ({ near, far }: { readonly near: number; readonly far: number }) =>
-    volts.some((volt) => exceeds(volt - far, near - far) || volt < far - 1e-9);
+  const outside = ({ near, far }: Partial<Record<'near' | 'far', number | null>>) =>
+    volts.some((volt) => volt > (near ?? Infinity) + 1e-9 || volt < (far ?? -Infinity) - 1e-9);
   const found: Readonly<Record<UnreachableReason, boolean>> = {
     'above full scale': fullScale !== null && exceeds(Math.abs(threshold.multiplier * setpoint), fullScale),
     'on the other side of zero': effective * setpoint <= 0,

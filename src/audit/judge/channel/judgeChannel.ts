@@ -45,8 +45,9 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const records = recordsOf(context.records.byTag.get(tagKey(pair.row.tag)));
   const diagnostics = new Diagnostics(pair);
   const kind = kindOfChannel(pair, diagnostics);
-  const row = withRecord({ ...pair.row, kind }, recordAsFound(records), context, facts);
-  const complete: PairedRows = { ...pair, row };
+  const known = kind === pair.row.kind ? pair.row : { ...pair.row, kind };
+  const row = withRecord(known, recordAsFound(records), context, facts);
+  const complete: PairedRows = row === pair.row ? pair : { ...pair, row };
   const assembled = assemble(complete, kind, diagnostics, policy, context.assume);
   const atCells = new Map(
     assembled.diagnostics.map((one) => [one, factAt(pair.place(one.table, one.column), one)]),
@@ -70,15 +71,13 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const check = checkOf(records, false);
   const ofRecords = recordEvidence(usable, check, listed, policy, without(others, usable));
   const unreadable = records !== undefined && !usable && !left.record && records.chosen.faults.length > 0;
+  const ofRecord: readonly Obstacle[] =
+    unreadable && isDisplacement(listed) ? ['the record can’t be used'] : ofRecords.obstacles;
   const found: Evidence = {
     channel: ofRecords.channel,
     curve: ofRecords.curve,
     vibration: ofRecords.vibration,
-    obstacles: [
-      ...assembled.obstacles,
-      ...ofRecords.obstacles,
-      ...(unreadable && isDisplacement(listed) ? (['the record can’t be used'] as const) : []),
-    ],
+    obstacles: ofRecord.length === 0 ? assembled.obstacles : [...assembled.obstacles, ...ofRecord],
   };
   sayOfOtherDays(records?.chosen, between, say);
   const readings = hasAsLeft(row, left) ? asLeftReadings(row, left, found.channel, policy, say) : undefined;
@@ -88,7 +87,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   // What was left can't be told: what was found counts, and is no better than incomplete.
   const unknownSince: readonly Obstacle[] = readings === null ? ['a value that can’t be used'] : [];
   const foundThresholds = judgeThresholds(
-    { ...found, obstacles: [...found.obstacles, ...unknownSince] },
+    unknownSince.length === 0 ? found : { ...found, obstacles: [...found.obstacles, ...unknownSince] },
     policy,
   );
   const nowEvidence = leftEvidence?.evidence ?? found;
@@ -137,7 +136,15 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
       );
   }
   if (readings && leftEvidence)
-    asLeftRules({ found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds }, say);
+    asLeftRules(
+      { found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds },
+      say,
+      (one) => {
+        const fact = factAt(pair.place(one.table, one.column), one);
+        facts.push(fact);
+        invalid.push(fact);
+      },
+    );
   exposureRule(asFound, leftEvidence ? thresholds : null, (one) => {
     ofVerdicts.push(factAt(pair.place(one.table, one.column), one));
   });

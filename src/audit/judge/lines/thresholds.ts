@@ -8,9 +8,11 @@ import type { Policy } from '../../model/policy.ts';
 import {
   trips,
   type BeyondLimit,
+  type LineOfEvidence,
   type NotJudged,
   type ThresholdName,
   type ThresholdResult,
+  type UnreachableReason,
 } from '../../model/threshold.ts';
 import { timing, type Timing } from '../evaluate/timing.ts';
 import { zonesOf } from '../evaluate/zones.ts';
@@ -18,11 +20,9 @@ import { axialLine } from './axialLine.ts';
 import { curveLine } from './curveLine.ts';
 import type { Evidence } from './evidence.ts';
 import { incompleteThreshold } from './incompleteThreshold.ts';
-import { setpointOf } from './setpoint.ts';
+import { inOrder, setpointOf } from './setpoint.ts';
 import { known, type Asked, type Line } from './line.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
-
-const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
 
 /**
  * Every threshold of a channel: alert and danger, the counter-direction ones that are given, and, where the set-point
@@ -73,16 +73,8 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     shiftFraction: late === null ? null : late / Math.abs(intended),
     verdict,
     governedBy: governing.by,
-    lines: lines.map(({ by, effective: own, low, high, verdict: said, why, panel: shown }) => ({
-      by,
-      effective: own,
-      low,
-      high,
-      verdict: said,
-      why,
-      panel: shown,
-    })),
-    unreachable: [...new Set(lines.flatMap(({ reasons }) => reasons))],
+    lines: lines.map(asReported),
+    unreachable: reasonsOf(lines),
     obstacles,
     notJudged: notJudged(evidence, policy, name),
     change: null,
@@ -99,6 +91,19 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     ...zones,
     ...times,
   };
+}
+
+/** A line as the report shows it. */
+function asReported({ by, effective, low, high, verdict, why, panel }: Line): LineOfEvidence {
+  return { by, effective, low, high, verdict, why, panel };
+}
+
+/** Why it can't be reached, by any line. */
+function reasonsOf(lines: readonly Line[]): readonly UnreachableReason[] {
+  const [first, ...others] = lines;
+  if (!first) return [];
+  if (others.every(({ reasons }) => reasons.length === 0)) return first.reasons;
+  return [...new Set(lines.flatMap(({ reasons }) => reasons))];
 }
 
 function linesOf({ channel, curve, vibration }: Evidence, policy: Policy, asked: Asked): Line[] {
@@ -139,8 +144,8 @@ function lateness({ effective }: Line): number {
 /** The least reading of all lines, at the monitor's step, and never above what it can show. */
 function panelOf(channel: Channel, { setpoint }: Asked, lines: readonly Line[]): number | null {
   const sign = Math.sign(setpoint);
-  const shown = lines.map(({ panel }) => (panel === null ? NaN : sign * panel));
-  const least = Math.min(...shown, channel.fullScale ?? Infinity);
+  let least = channel.fullScale ?? Infinity;
+  for (const { panel } of lines) least = Math.min(least, panel === null ? NaN : sign * panel);
   const stepped = toPanelStep(least, channel.resolution);
   return stepped > 0 ? sign * stepped : null;
 }
@@ -170,6 +175,8 @@ function latest({ effective, low, high, uncertainty }: Line, setpoint: number): 
   return Math.abs((setpoint < 0 ? low : high) ?? Infinity);
 }
 
+const noReading = { real: null, alreadyThere: null } as const;
+
 /** What the shaft really does at the present reading, by the line that puts it farthest, and whether it is past what was meant. */
 function readingAt(
   channel: Channel,
@@ -178,12 +185,14 @@ function readingAt(
   lines: readonly Line[],
 ): { real: number | null; alreadyThere: boolean | null } {
   const { reading, bypass } = channel;
-  if (reading === null) return { real: null, alreadyThere: null };
+  if (reading === null) return noReading;
   const sign = Math.sign(setpoint);
-  const farthest = Math.max(
-    ...lines.map(({ realAt }) => sign * realAt(reading)).filter((real) => Number.isFinite(real)),
-  );
-  if (!Number.isFinite(farthest)) return { real: null, alreadyThere: null };
+  let farthest = -Infinity;
+  for (const { realAt } of lines) {
+    const real = sign * realAt(reading);
+    if (Number.isFinite(real)) farthest = Math.max(farthest, real);
+  }
+  if (!Number.isFinite(farthest)) return noReading;
   const silent = bypass !== false || cannotAct || sign * reading < sign * multiplier * setpoint;
   return { real: sign * farthest, alreadyThere: silent && farthest >= sign * multiplier * setpoint };
 }
@@ -206,7 +215,7 @@ function indicatedAt(channel: Channel, setpoint: number): number | null {
 }
 
 /** What was not looked at because its evidence, which is no more than useful, is not given. */
-function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): NotJudged[] {
+function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): readonly NotJudged[] {
   const { channel, curve } = evidence;
   const missing: NotJudged[] = [...channel.notCompared];
   if (channel.kind === 'radial' && linearReachOf(channel, policy) === null) missing.push('reach');
@@ -214,5 +223,7 @@ function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): Not
   if (curve && !canUseCurve(channel)) missing.push('curve');
   if (trips(name) && channel.limit === null && !missing.includes('limit')) missing.push('limit');
   if (channel.fullScale === null && !missing.includes('full scale')) missing.push('full scale');
-  return missing;
+  return missing.length === 0 ? everything : missing;
 }
+
+const everything: readonly NotJudged[] = [];

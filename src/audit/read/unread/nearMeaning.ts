@@ -54,7 +54,9 @@ function look(text: string): NearMeaning | null {
   const words = wordsOf(text);
   const near = phrases.find(
     (phrase) =>
-      phrase.key.length >= shortestKey && (isMisspelt(key, phrase.key) || isAbbreviated(words, phrase.words)),
+      phrase.key.length >= shortestKey &&
+      ((isMisspelt(key, phrase.key) && !lacksWord(words, phrase.words)) ||
+        isAbbreviated(words, phrase.words)),
   );
   return near ? { id: near.id, name: near.name, exact: false } : null;
 }
@@ -82,6 +84,11 @@ function hasTwoExchanged(word: string, meant: string): boolean {
   while (word[at] === meant[at]) at++;
   const exchanged = `${meant.slice(0, at)}${meant[at + 1] ?? ''}${meant[at] ?? ''}${meant.slice(at + 2)}`;
   return word === exchanged;
+}
+
+/** Whether it is the phrase without a word of it, which is another header, not a slip: `Measured` is not `Measured on`. */
+function lacksWord(words: readonly string[], meant: readonly string[]): boolean {
+  return words.length < meant.length && words.every((word) => meant.includes(word));
 }
 
 /** Whether each word begins, or nearly spells, the word of the phrase in its place, and at least one is cut short. */

@@ -25,7 +25,7 @@ export interface CellContext {
 /** A stored value that means nothing; `message` says why, without saying where. */
 export class BadValue extends Error {}
 
-const decimalNumber = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
+const decimalNumber = /^\s*[+-]?(\d+(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?\s*$/;
 
 /**
  * The cell a stored cell stands for (ECMA-376 part 1, section 18.18.11, ST_CellType). An empty text is an empty

@@ -1,4 +1,5 @@
 import type { Element } from './outline.ts';
+import { tagAttributes } from './tagAttributes.ts';
 
 type Opening = Pick<Element, 'name' | 'start' | 'openEnd'>;
 type Place = Pick<Element, 'name' | 'openEnd' | 'closeStart' | 'selfClosing'>;
@@ -37,12 +38,6 @@ export function replaceAttribute(
   value: string,
 ): Edit | undefined {
   const from = element.start + 1 + element.name.length;
-  const pairs = text.slice(from, element.openEnd).matchAll(/([^\s=/>"']+)\s*=\s*("[^"]*"|'[^']*')/g);
-  for (const pair of pairs) {
-    const [whole, key, quoted = ''] = pair;
-    if (key !== name) continue;
-    const end = from + pair.index + whole.length - 1;
-    return { from: end - (quoted.length - 2), to: end, text: value };
-  }
-  return undefined;
+  const found = tagAttributes(text, from, element.openEnd).find((attribute) => attribute.name === name);
+  return found && { from: found.valueFrom, to: found.valueTo, text: value };
 }

@@ -35,3 +35,13 @@ export function watchStop(): StopWatch {
     },
   };
 }
+
+/** Does what leaves files behind unless it is told of a stop; `work` ends by itself once its signal is aborted. */
+export async function unlessStopped<T>(work: (signal: AbortSignal) => Promise<T>): Promise<T> {
+  const stop = watchStop();
+  try {
+    return await work(stop.signal);
+  } finally {
+    stop.release();
+  }
+}

@@ -1,10 +1,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { ICON_SIZES } from '../files.ts';
+import { ICON_SIZES } from '../../src/addin/files.ts';
+
+const icons = join(import.meta.dirname, '../../src/addin/icons');
 
 /**
- * Draws our icons as PNG from the drawings beside this file: `npx tsx src/addin/icons/draw.ts [path of chromium]`.
+ * Draws our icons as PNG from the drawings in their folder: `npx tsx tests/pictures/icons.ts [path of chromium]`.
  * Small sizes have a drawing of their own that fits their pixels; from 32 on one drawing serves all.
  */
 function drawing(size: number): string {
@@ -18,7 +20,7 @@ const browser = await chromium.launch({
 try {
   const page = await browser.newPage();
   for (const size of ICON_SIZES) {
-    const svg = readFileSync(join(import.meta.dirname, drawing(size))).toString('base64');
+    const svg = readFileSync(join(icons, drawing(size))).toString('base64');
     await page.setViewportSize({ width: size, height: size });
     await page.setContent(
       `<body style="margin:0"><img src="data:image/svg+xml;base64,${svg}" width="${size}" height="${size}" style="display:block">`,
@@ -27,7 +29,7 @@ try {
       omitBackground: true,
       clip: { x: 0, y: 0, width: size, height: size },
     });
-    writeFileSync(join(import.meta.dirname, `icon-${size}.png`), png);
+    writeFileSync(join(icons, `icon-${size}.png`), png);
   }
 } finally {
   await browser.close();

@@ -99,7 +99,7 @@ describe('hand-over sheets', () => {
     expect(tasks[1]).toMatch(/2\. V-2: Correct it before start-up/u);
     expect(tasks[2]).toMatch(/3\. V-1: Take the bypass out/u);
     expect(tasks[3]).toMatch(/4\. V-1, V-3 and V-4: Correct the chain and measure again\./u);
-    expect(text).toMatch(/What to do first \(1 more: see 'M annex'\)/u);
+    expect(text).toMatch(/What to do first \([1-9] more: see 'M annex'\)/u);
   });
 
   it('say in one line where there is nothing to say', () => {

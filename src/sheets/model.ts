@@ -75,6 +75,8 @@ export interface SheetModel {
      * with a percentage (from memory).
      */
     readonly scale?: number;
+    /** Shrunk until all of it stands on one page. */
+    readonly onePage?: true;
     /** Rows with which a new page begins, in rising order; hosts that know no page breaks pass over them. */
     readonly newPages?: readonly number[];
   };

@@ -1,4 +1,3 @@
-import { worstFirst } from '../model/order.ts';
 import {
   attentionCodes,
   type Attention,
@@ -31,6 +30,7 @@ export interface UnjudgedSettings {
 
 /** All that the list of what needs action is drawn from. */
 export interface Advised {
+  /** Worst first. */
   readonly channels: readonly AdvisedChannel[];
   readonly groups: readonly GroupResult[];
   readonly unjudged: readonly UnjudgedSettings[];
@@ -44,12 +44,8 @@ export interface Advised {
  * and of one kind in the order of the channels. The one place where it is decided what needs action and how grave it is.
  */
 export function attentionOf({ channels, groups, unjudged, notRead, problems }: Advised): Attention[] {
-  const inOrder = new Map(worstFirst(channels.map(({ result }) => result)).map((one, at) => [one, at]));
-  const sorted = channels.toSorted(
-    (one, other) => (inOrder.get(one.result) ?? 0) - (inOrder.get(other.result) ?? 0),
-  );
   const all = [
-    ...sorted.flatMap(ofChannel),
+    ...channels.flatMap(ofChannel),
     ...groups.flatMap(ofGroup),
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),
@@ -109,8 +105,7 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   }
   for (const fact of facts) {
     if (fact.severity === 'note' || invalid.includes(fact)) continue;
-    const { entry, ...about } = aboutChannel(result, 'finding', fact.severity);
-    entries.push({ ...about, entry: { ...entry, rule: reportedRule(fact) }, fact });
+    entries.push(ofFinding(result, fact, fact.severity));
   }
   return entries;
 }
@@ -156,6 +151,17 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
       unit,
       places: placesOf(channel),
     },
+  };
+}
+
+function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): Unsaid {
+  const { entry, ...of } = aboutChannel(channel, 'finding', severity);
+  const { threshold, multiplier, sheet, row, column } = fact;
+  const subject = { ...entry.subject, threshold, multiplier };
+  return {
+    ...of,
+    fact,
+    entry: { ...entry, subject, rule: reportedRule(fact), places: [{ sheet, row, column }] },
   };
 }
 
@@ -231,8 +237,8 @@ function ofProblem(fact: PlacedFact): Unsaid[] {
         ...noNumbers,
         severity,
         code: 'problem',
-        rule: reportedRule(fact),
         subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
+        rule: reportedRule(fact),
         places: [{ sheet, row, column }],
       },
     },

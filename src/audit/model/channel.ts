@@ -3,6 +3,12 @@ import type { NotJudged } from './threshold.ts';
 import type { Direction } from '../../method/axial/direction.ts';
 import type { Detection, Unit } from '../../units/parse.ts';
 
+/** Circuit-fault limits, V; `null`: none on that side. */
+export interface FaultLimits {
+  readonly far: number | null;
+  readonly near: number | null;
+}
+
 /**
  * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and
  * `detection`, both sensitivities in `sensitivityUnit`, voltages in V, times as named. `null`: not given, or not usable.
@@ -43,7 +49,7 @@ export interface Channel {
   readonly zeroMeasured: number | null;
   readonly direction: Direction | null;
   /** The more and the less negative of the two fault limits, V. */
-  readonly faultLimits: { readonly far: number; readonly near: number } | null;
+  readonly faultLimits: FaultLimits | null;
   readonly calibratedOn: number | null;
   readonly lastGoodOn: number | null;
   readonly group: string;

@@ -25,13 +25,12 @@ function compareThresholds(a: Judged, b: Judged): number {
   );
 }
 
-/**
- * The verdict of a channel: the worst of its thresholds. Danger counts before alert: a danger that can't be worked out
- * leaves the channel incomplete, however its alert acts.
- */
-export function channelVerdict(thresholds: readonly Judged[]): ThresholdVerdict {
+/** The verdict of a channel: the worst of its thresholds; without a danger it is incomplete, however its alert acts. */
+export function channelVerdict(
+  thresholds: readonly (Judged & Pick<ThresholdResult, 'setpoint'>)[],
+): ThresholdVerdict {
   const danger = thresholds.find((threshold) => threshold.name === 'danger');
-  if (!danger || danger.verdict === 'incomplete') return 'incomplete';
+  if (!danger || danger.setpoint === null) return 'incomplete';
   return worstThreshold(thresholds)?.verdict ?? 'incomplete';
 }
 

@@ -1,6 +1,7 @@
 import type { AsFoundResult, Exposure } from './asFound.ts';
 import type { Attention, NotRead } from './attention.ts';
 import type { AuditBasis, Fingerprint } from './basis.ts';
+import type { FaultLimits } from './channel.ts';
 import type { DriftResult } from './drift.ts';
 import type { Finding, Problem, RowPlace } from './findings.ts';
 import type { Kind } from './kind.ts';
@@ -28,7 +29,7 @@ export interface ChannelInputs {
   readonly direction: string | null;
   /** Setpoint units per volt at one unit of sensitivity: turns a zero shift in volts into displacement. */
   readonly unitsPerVolt: number | null;
-  readonly faultLimits: { readonly far: number; readonly near: number } | null;
+  readonly faultLimits: FaultLimits | null;
   readonly speed: number | null;
   readonly growthPerDay: number | null;
   readonly doublingDays: number | null;

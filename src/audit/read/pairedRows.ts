@@ -77,8 +77,8 @@ function holdsAny(tables: Tables, table: TableKind, columns: Readonly<Record<str
   return Object.keys(columns).some((id) => id !== 'tag' && tables[table].columns.has(id));
 }
 
-/** Texts that help to find a channel: a second one beside the first contradicts nothing. */
-const free = new Set(['row', 'tag', 'location', 'coverage', 'asLeftCoverage', 'diagnostics']);
+/** Texts that help to find a channel, of which a second one contradicts nothing; marks of bypass are looked at apart. */
+const free = new Set(['row', 'tag', 'location', 'coverage', 'asLeftCoverage', 'diagnostics', 'bypass']);
 
 /** A row with what another reading of the same channel adds to it; the own value counts where both have one. */
 function merged<T extends ChannelRow | SettingsRow>(
@@ -102,9 +102,14 @@ function merged<T extends ChannelRow | SettingsRow>(
   }
   const diagnostics = [...own.diagnostics, ...other.diagnostics];
   for (const { column, severity } of other.diagnostics) if (severity !== 'note') taken.add(column);
-  // A bypass mark that is not understood in either table leaves it open.
-  if ('bypass' in own && 'bypass' in other && (own.bypass === null || other.bypass === null))
-    result['bypass'] = null;
+  if ('bypass' in own && 'bypass' in other) {
+    const [here, there] = [own.bypass, other.bypass];
+    const apart = here !== null && there !== null && here !== there;
+    if (apart && own.bypassMarked && other.bypassMarked) contradicts('bypass', textOf(here), textOf(there));
+    // Marks that contradict each other, or that are not understood in either table, leave it open.
+    if (here === null || there === null || (apart && own.bypassMarked && other.bypassMarked))
+      result['bypass'] = null;
+  }
   return { ...result, diagnostics } as unknown as T;
 }
 

@@ -12,6 +12,8 @@ export interface GroupTruth {
   readonly canTrip: boolean;
   /** Later than the intended one by more than the tolerance. */
   readonly late: boolean;
+  /** Of a danger: later than the least limit of its members. */
+  readonly beyondLimit: boolean;
   /** Members whose threshold decides. */
   readonly decidedBy: readonly string[];
 }
@@ -54,12 +56,12 @@ interface Seat {
   readonly effective: number;
 }
 
-/** A member by the line that governs it; what cannot act, is in bypass or not known counts as infinite. */
+/** A member by the line that governs it; what cannot act, is in bypass or not known, for whatever reason, counts as infinite. */
 function seatOf({ facts, thresholds }: Member, name: ThresholdName, multiplied: boolean): Seat {
   const factor = multiplied ? Math.max(1, facts.multiplier ?? 1) : 1;
   const own = thresholds.find((one) => one.name === name && one.multiplier === factor);
   const { setpoint, effective, verdict } = own ?? { setpoint: null, effective: null, verdict: null };
-  const acts = verdict !== 'unreachable' && facts.bypass === false;
+  const acts = verdict !== 'unreachable' && verdict !== 'incomplete' && facts.bypass === false;
   return {
     tag: facts.tag,
     setpoint: setpoint === null ? Infinity : factor * Math.abs(setpoint),
@@ -83,6 +85,7 @@ function entry(
     smallest(seats.map((seat) => seat.setpoint)),
     smallest(seats.map((seat) => seat.effective)),
   ];
+  const limit = Math.min(...members.map(({ facts }) => facts.limit ?? Infinity));
   const sign = threshold.startsWith('counter') ? -1 : 1;
   const known = (value: number): number | null => (value === Infinity ? null : sign * value);
   return {
@@ -95,6 +98,11 @@ function entry(
     effective: known(effective),
     canTrip: effective !== Infinity,
     late: effective !== Infinity && effective > (intended / (1 - tolerance)) * (1 + hair),
+    beyondLimit:
+      multiplier === 1 &&
+      (threshold === 'danger' || threshold === 'counter danger') &&
+      effective !== Infinity &&
+      effective > limit * (1 + hair),
     decidedBy:
       effective === Infinity
         ? []

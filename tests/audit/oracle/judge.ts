@@ -49,8 +49,9 @@ export function thresholdsOf(c: ChannelFacts, e: Evidence, policy: PolicyFacts, 
     ['alert', c.alert],
     ['danger', c.danger],
   ];
-  if (c.kind === 'axial' && c.counterAlert !== null) given.push(['counter alert', -c.counterAlert]);
-  if (c.kind === 'axial' && c.counterDanger !== null) given.push(['counter danger', -c.counterDanger]);
+  const position = c.kind === 'axial' || c.kind === null;
+  if (position && c.counterAlert !== null) given.push(['counter alert', -c.counterAlert]);
+  if (position && c.counterDanger !== null) given.push(['counter danger', -c.counterDanger]);
   const multipliers = c.multiplier !== null && c.multiplier > 1 ? [1, c.multiplier] : [1];
   return multipliers.flatMap((multiplier) =>
     given.map(([name, setpoint]) => judge(c, e, policy, { name, multiplier, setpoint }, hair)),
@@ -104,7 +105,9 @@ function judge(
     governedBy: governing.by,
     lines,
     panel,
-    interimSetpoint: governing.verdict === 'late' ? interimOf(c, setpoint, interim, wouldBeLate) : null,
+    // What is entered is the plain setpoint.
+    interimSetpoint:
+      governing.verdict === 'late' && multiplier === 1 ? interimOf(c, setpoint, interim, wouldBeLate) : null,
   };
 }
 
@@ -121,10 +124,14 @@ function withoutZero(
   const [line] = linesOf(c, { ...e, record: null, check: null }, policy, { moved: 0, side: 1 });
   if (!line) return unknown;
   const ratio = lineTruth(c, e, policy, line, meant, false, hair);
-  if (ratio.verdict !== 'late') return never ? { ...unknown, verdict: 'unreachable' } : unknown;
-  const { effective, low, high, by } = ratio;
-  const verdict = never ? 'unreachable' : 'late';
-  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [{ ...ratio, verdict }] };
+  const isLate = ratio.verdict === 'late';
+  const verdict = never ? 'unreachable' : isLate ? 'late' : 'incomplete';
+  const { by } = ratio;
+  const own = isLate
+    ? ({ ...ratio, verdict } as const)
+    : ({ by, effective: null, low: null, high: null, verdict } as const);
+  const { effective, low, high } = own;
+  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] } as const;
 }
 
 /** What keeps a threshold from acting whatever the sensitivity: full scale, a swing or position out of volts. */
@@ -195,10 +202,10 @@ function decision(
   return least > to * (1 + hair) ? 'late' : 'undetermined';
 }
 
-/** The worst; of equals the one that acts latest, and one that shows where it acts before one that does not. */
+/** The worst; of equals the one that acts latest: one that does not show where it acts is the latest. */
 function governs(lines: readonly LineTruth[], setpoint: number): LineTruth {
   const own = ownSign(setpoint);
-  const latest = ({ effective }: LineTruth): number => (effective === null ? -Infinity : own * effective);
+  const latest = ({ effective }: LineTruth): number => (effective === null ? Infinity : own * effective);
   return lines.toSorted(
     (one, other) =>
       verdicts.indexOf(one.verdict) - verdicts.indexOf(other.verdict) || latest(other) - latest(one),

@@ -19,6 +19,7 @@ export interface NeedsAction {
     | 'in bypass'
     | 'group cannot trip'
     | 'group late'
+    | 'group beyond limit'
     | 'not read';
   readonly machine: string;
   readonly tag: string | null;
@@ -61,7 +62,7 @@ export function ofLimit(
   if (limit === null) return [];
   return thresholds.flatMap((threshold) => {
     const { name, multiplier, lines, governedBy, setpoint } = threshold;
-    if (!isDanger(name) || setpoint === null) return [];
+    if (!isDanger(name) || setpoint === null || multiplier !== 1) return [];
     const own = ownSign(setpoint);
     const counted = lines.filter(({ by }) => readings.anyLineBeyondLimit || by === governedBy);
     const beyond = (values: readonly (number | null)[]): boolean =>
@@ -73,7 +74,7 @@ export function ofLimit(
   });
 }
 
-/** Levels that the machine really has reached though the monitor does not show them. */
+/** Levels that the machine really has reached though the monitor does not show them, or could not act on them. */
 export function alreadyThere(
   c: ChannelFacts,
   e: Evidence,
@@ -85,14 +86,15 @@ export function alreadyThere(
   const zero = zeroOf(c, e);
   if (reading === null || kind === null || zero === null) return [];
   const lines = linesOf(c, e, policy, zero);
-  return thresholds.flatMap(({ name, multiplier, setpoint, governedBy }) => {
+  return thresholds.flatMap(({ name, multiplier, setpoint, governedBy, verdict }) => {
     if (multiplier !== 1 || setpoint === null) return [];
     const own = ownSign(setpoint);
     const counted = lines.filter(({ by }) => readings.realValueBy === 'worst line' || by === governedBy);
     // A reading of vibration is an amount; one of position on the other side of zero is never there.
     if (own * reading <= 0 && kind !== 'axial') return [];
     const real = counted.flatMap((line) => line.real(reading) ?? []).map((value) => own * value);
-    const silent = own * reading < Math.abs(setpoint) * (1 - hair);
+    const idle = c.bypass !== false || verdict === 'unreachable';
+    const silent = idle || own * reading < Math.abs(setpoint) * (1 - hair);
     const there = real.some((value) => value >= Math.abs(setpoint) * (1 + hair));
     if (!silent || !there) return [];
     return [about(c, isDanger(name) ? 'critical' : 'warning', 'already there', name, 1)];
@@ -103,12 +105,15 @@ export function ofBypass(c: ChannelFacts): NeedsAction[] {
   return c.bypass === true ? [about(c, 'critical', 'in bypass', 'danger', 1)] : [];
 }
 
-/** A group of dangers that cannot trip or acts late is critical, one of alerts a warning. */
+/** A group of dangers that cannot trip, acts late or beyond a limit is critical, one of alerts a warning. */
 export function ofGroups(groups: readonly GroupTruth[]): NeedsAction[] {
-  return groups.flatMap(({ machine, name, threshold, multiplier, canTrip, late }) => {
-    if (canTrip && !late) return [];
+  return groups.flatMap(({ machine, name, threshold, multiplier, canTrip, late, beyondLimit }): NeedsAction[] => {
     const severity = isDanger(threshold) ? 'critical' : 'warning';
-    const code = canTrip ? 'group late' : 'group cannot trip';
-    return [{ severity, code, machine, tag: null, group: name, threshold, multiplier } as const];
+    const of = { severity, machine, tag: null, group: name, threshold, multiplier } as const;
+    if (!canTrip) return [{ ...of, code: 'group cannot trip' } as const];
+    return [
+      ...(late ? [{ ...of, code: 'group late' } as const] : []),
+      ...(beyondLimit ? [{ ...of, code: 'group beyond limit' } as const] : []),
+    ];
   });
 }

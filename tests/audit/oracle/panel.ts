@@ -14,7 +14,7 @@ export function early(amount: number, resolution: number | null): number | null 
 
 /**
  * The reading that stands for a real displacement: what every line shows there, its uncertainty counted under the guarded
- * rule, the least of them, on the early side.
+ * rule, the least of them and never above what the monitor can show, on the early side.
  */
 export function panelOf(
   c: ChannelFacts,
@@ -28,7 +28,7 @@ export function panelOf(
     return line.indicated(meant, 1 - guard) ?? [];
   });
   if (shown.length === 0) return null;
-  const least = early(Math.min(...shown.map((one) => own * one)), c.resolution);
+  const least = early(Math.min(...shown.map((one) => own * one), c.fullScale ?? Infinity), c.resolution);
   return least === null ? null : own * least;
 }
 

@@ -89,7 +89,11 @@ export function truthOf(
       ...(Object.fromEntries(counts) as Record<Verdict, number>),
       channels: channels.length,
       inBypass: channels.length - counted.length,
-      groupsThatCannotTrip: groups.filter(({ canTrip, threshold }) => !canTrip && isDanger(threshold)).length,
+      groupsThatCannotTrip: new Set(
+        groups.flatMap(({ canTrip, threshold, machine, name }) =>
+          !canTrip && isDanger(threshold) ? [JSON.stringify([machine, name])] : [],
+        ),
+      ).size,
       notRead: notRead.length,
     },
     exitCode: attention.some(({ severity }) => severity === 'critical') ? 1 : 0,

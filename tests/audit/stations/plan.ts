@@ -205,12 +205,12 @@ function planEvidence(dice: Dice, { kind, units }: Shared, zeroConfigured: numbe
   };
 }
 
-/** What is measured again: no zero, for no column holds one as left, and no record without one as found. */
+/** What is measured again: not always the zero, and no record without one as found. */
 function leftEvidence({ pick }: Dice, again: Evidence, found: Evidence): Evidence {
   const record = found.record === null ? null : again.record;
   return {
     ...again,
-    zero: null,
+    zero: pick([again.zero, null]),
     check: null,
     record,
     gapVoltage:

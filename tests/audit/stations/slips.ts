@@ -198,7 +198,8 @@ function contradict({ pick }: Dice, before: Slipped): Slipped {
       Uncertainty: { found: { ...found, uncertainty: null } },
     };
     const dropped = withFacts(one, without[header] ?? {});
-    return header === 'Danger' ? dropped : unusable(dropped, header.toLowerCase());
+    const said = header === 'Bypass' && one.facts.bypass !== true ? { Bypass: 'no' } : {};
+    return { ...unusable(dropped, header.toLowerCase()), written: { ...dropped.written, ...said } };
   };
   return {
     ...before,

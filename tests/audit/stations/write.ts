@@ -87,6 +87,12 @@ const columns: readonly Column[] = [
     value: (c) => c.cells.left?.gapVoltage ?? null,
   },
   {
+    header: 'As-left zero voltage',
+    side: 'list',
+    measure: 'volts',
+    value: (c) => c.cells.left?.zero ?? null,
+  },
+  {
     header: 'Configured sensitivity',
     needed: true,
     side: 'settings',
@@ -94,8 +100,15 @@ const columns: readonly Column[] = [
     measure: 'sensitivity',
     value: (c) => c.cells.configured,
   },
-  { header: 'Alert', side: 'settings', fixed: true, ...setpoint, value: (c) => c.cells.alert },
-  { header: 'Danger', side: 'settings', fixed: true, ...setpoint, value: (c) => c.cells.danger },
+  { header: 'Alert', side: 'settings', fixed: true, needed: true, ...setpoint, value: (c) => c.cells.alert },
+  {
+    header: 'Danger',
+    side: 'settings',
+    fixed: true,
+    needed: true,
+    ...setpoint,
+    value: (c) => c.cells.danger,
+  },
   {
     header: 'Full scale',
     side: 'settings',

@@ -39,7 +39,9 @@ export const recordMessages: Sentences = {
     const span = `${amount(from, gapUnit)} to ${amount(to, gapUnit)}`;
     const why =
       largestIndicated === null
-        ? `the record (${span}) does not reach the measured zero voltage of ${amount(zeroMeasured ?? NaN, 'V')}, from which positions are counted. Take the record further.`
+        ? zeroMeasured === null
+          ? `its gap voltage lies outside the record (${span}). Take the record further.`
+          : `the record (${span}) does not reach the measured zero voltage of ${amount(zeroMeasured, 'V')}, from which positions are counted. Take the record further.`
         : `from its operating gap the record (${span}) supports indications up to ${amount(largestIndicated, unit)} only.`;
     return `${subject(fact)} cannot be shown to act: ${why}`;
   },

@@ -1,3 +1,4 @@
+import type { FaultLimits } from '../../model/channel.ts';
 import type { FactOf } from '../../model/findings.ts';
 import type { ThresholdRules } from '../../model/rules/thresholdRules.ts';
 import { amount, percent } from '../../model/wording.ts';
@@ -48,7 +49,7 @@ export const thresholdMessages: Sentences = {
   'swing-leaves-fault-limits': (fact) => {
     const { swing, faultLimits } = fact.values;
     return (
-      `The voltage at ${subject(fact)} swings from ${amount(swing.far, 'V')} to ${amount(swing.near, 'V')}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: ` +
+      `The voltage at ${subject(fact)} swings from ${amount(swing.far, 'V')} to ${amount(swing.near, 'V')}, ${outside(faultLimits)}: ` +
       `the channel may be marked faulty before it trips, unless the fault is judged on the filtered gap voltage.`
     );
   },
@@ -89,7 +90,12 @@ function beyondZero(
 
 function outsideFaults(fact: FactOf<'outside-fault-limits' | 'multiplied-outside-fault-limits'>): string {
   const { volts, faultLimits } = fact.values;
-  return `${subject(fact)} would act at ${voltsText(volts)}, outside the fault limits of ${amount(faultLimits.far, 'V')} to ${amount(faultLimits.near, 'V')}: the monitor marks the channel faulty before it trips.`;
+  return `${subject(fact)} would act at ${voltsText(volts)}, ${outside(faultLimits)}: the monitor marks the channel faulty before it trips.`;
+}
+
+function outside({ far, near }: FaultLimits): string {
+  if (far === null || near === null) return `outside the fault limit of ${amount(far ?? near ?? NaN, 'V')}`;
+  return `outside the fault limits of ${amount(far, 'V')} to ${amount(near, 'V')}`;
 }
 
 function voltsText(volts: readonly number[]): string {

@@ -1,7 +1,8 @@
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { Obstacle } from '../../model/threshold.ts';
-import type { Evidence } from '../lines/thresholds.ts';
+import { lacksDirection } from '../lines/axialLine.ts';
+import type { Evidence } from '../lines/evidence.ts';
 import { recordEvidence, type RecordEvidence } from '../records/recordEvidence.ts';
 import type { Usable } from '../records/chooseRecord.ts';
 import type { AsLeftReadings, LeftRecords } from './readings.ts';
@@ -41,6 +42,7 @@ export function asLeftEvidence(
   const zeros: Obstacle[] = [];
   if (axial && zero === null) zeros.push('the zero voltage was not measured again');
   if (axial && channel.zeroConfigured === null) zeros.push('the configured zero voltage is missing');
+  if (lacksDirection(channel)) zeros.push('the direction is missing');
   const keepsCurve = !measuredAgain && left.record === undefined;
   return {
     evidence: {
@@ -58,5 +60,6 @@ const ofZero: ReadonlySet<Obstacle> = new Set<Obstacle>([
   'the zero voltage was not measured',
   'the zero voltage was not measured again',
   'the configured zero voltage is missing',
+  'the direction is missing',
   'the record can’t be used',
 ]);

@@ -8,7 +8,7 @@ import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import type { Diagnostics } from '../evaluate/diagnostics.ts';
-import { uncertaintyOf } from '../evaluate/uncertainty.ts';
+import { uncertaintyOf, usualCoverage } from '../evaluate/uncertainty.ts';
 import { gapVoltageOf } from '../evaluate/voltages.ts';
 import type { Say } from '../findings/rule.ts';
 import type { Usable } from '../records/chooseRecord.ts';
@@ -87,7 +87,7 @@ export function asLeftReadings(
   const given = listed ?? average;
   const sensitivity = given && inChannelUnit(given, channel, diagnostics);
   const ofCheck = given || !left.check ? null : (evaluateCheck(left.check, channel) ?? null);
-  const coverage = { given: row.asLeftCoverage?.value ?? policy.coverage, wanted: policy.coverage };
+  const coverage = { given: row.asLeftCoverage?.value ?? usualCoverage, wanted: policy.coverage };
   const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', coverage, diagnostics);
   const nothing =
     sensitivity === null && ofCheck === null && gapVoltage === null && zero === null && !invalid;

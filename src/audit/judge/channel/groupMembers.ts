@@ -4,10 +4,11 @@ import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
 import { placeOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { FoundTable } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
-import { incompleteThreshold } from '../lines/thresholds.ts';
+import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 
 /** An audited channel as a member of its voting group. */
@@ -30,7 +31,7 @@ function placesOf({ place }: PairedRows): Member['places'] {
 export function unaudited(pair: PairedRows, why: MemberReason): Member | null {
   const { row, settings } = pair;
   if (settings.group === '' && settings.voting === '') return null;
-  return ofSettings(settings, row.tag, row.machine, placesOf(pair), why);
+  return ofSettings(settings, row, placesOf(pair), why);
 }
 
 /** Settings that no channel was joined with, as a member; `null` where they name no group. */
@@ -45,21 +46,26 @@ export function unjoinedMember(
     group: placeOf(table, settings.row, 'group'),
     voting: placeOf(table, settings.row, 'voting'),
   };
-  return ofSettings(settings, tag, '', places, why);
+  return ofSettings(settings, { tag, machine: '', kind: null, limit: null }, places, why);
 }
 
 function ofSettings(
   settings: SettingsRow,
-  tag: string,
-  machine: string,
+  { tag, machine, kind, limit }: Pick<ChannelRow, 'tag' | 'machine' | 'kind' | 'limit'>,
   places: Member['places'],
   why: MemberReason,
 ): Member {
   const { group, voting, bypass, alert, danger, counterAlert, counterDanger } = settings;
   const written = writtenSetpoints(settings);
+  const multiplier = settings.multiplier?.value ?? 1;
+  const ofDisplacement = kind === 'radial' || kind === 'axial';
+  const isComparable =
+    ofDisplacement || (limit?.unit?.detection === undefined) === (written.detection === null);
   const given = (name: ThresholdName, amount: Amount | null, sign: number) => {
     const level = written.level(amount);
-    return level === null ? [] : [incompleteThreshold(name, sign * level, [])];
+    if (level === null) return [];
+    const plain = incompleteThreshold(name, sign * level, []);
+    return multiplier > 1 ? [plain, { ...plain, multiplier }] : [plain];
   };
   return {
     tag,
@@ -68,7 +74,7 @@ function ofSettings(
     group,
     voting,
     bypass,
-    limit: null,
+    limit: isComparable ? written.level(limit) : null,
     unit: written.unit,
     detection: written.detection,
     asFound: null,

@@ -4,6 +4,7 @@ import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { NotJudged, Obstacle } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
+import { lacksDirection } from '../lines/axialLine.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { AssumedUnit } from '../../read/rows/units.ts';
 import {
@@ -16,8 +17,8 @@ import {
   type AmountContext,
 } from './amounts.ts';
 import { commonUnits } from './commonUnits.ts';
-import { Diagnostics, type TableDiagnostic } from './diagnostics.ts';
-import { uncertaintyOf } from './uncertainty.ts';
+import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
+import { uncertaintyOf, usualCoverage } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
@@ -56,7 +57,7 @@ export function assemble(
     channel,
     diagnostics: diagnostics.all,
     blocking: diagnostics.blocking(kind),
-    obstacles: [...diagnostics.obstacles(kind), ...obstacles],
+    obstacles: joined(diagnostics.obstacles(kind), obstacles),
   });
   if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
     return finished(null, [
@@ -79,7 +80,7 @@ export function assemble(
     notCompared,
   };
   if (!axial) noteCounter(settings, diagnostics);
-  const coverage = { given: row.coverage?.value ?? policy.coverage, wanted: policy.coverage };
+  const coverage = { given: row.coverage?.value ?? usualCoverage, wanted: policy.coverage };
   const channel: Channel = {
     kind,
     unit,
@@ -117,19 +118,22 @@ export function assemble(
     bypass: settings.bypass,
     notCompared,
   };
-  if (diagnostics.invalid(axial)) {
-    const needsDirection = axial && channel.direction === null && diagnostics.isSaid('direction');
-    return finished(null, needsDirection ? ['the direction is missing'] : []);
-  }
-  return finished(channel, missingZeros(channel));
+  return diagnostics.invalid(axial) ? finished(null, []) : finished(channel, missingOfPosition(channel));
 }
 
-/** Zero voltages that a position needs and that are not given. */
-function missingZeros({ kind, zeroMeasured, zeroConfigured }: Channel): Obstacle[] {
+function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {
+  if (other.length === 0) return one;
+  return one.length === 0 ? other : [...one, ...other];
+}
+
+/** Zero voltages and direction that a position needs and that are not given. */
+function missingOfPosition(channel: Channel): Obstacle[] {
+  const { kind, zeroMeasured, zeroConfigured } = channel;
   if (kind !== 'axial') return [];
   const missing: Obstacle[] = [];
   if (zeroMeasured === null) missing.push('the zero voltage was not measured');
   if (zeroConfigured === null) missing.push('the configured zero voltage is missing');
+  if (lacksDirection(channel)) missing.push('the direction is missing');
   return missing;
 }
 

@@ -4,6 +4,9 @@ import { convert } from '../../../units/convert.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { Diagnostics } from './diagnostics.ts';
 
+/** Coverage factor of an uncertainty of which none is stated. */
+export const usualCoverage = 2;
+
 /**
  * The expanded uncertainty at the wanted coverage factor as a fraction of the measured sensitivity, from percent or from a sensitivity; `null` where
  * none is given, or with a warning where it is 100 % or more or in a unit that does not fit.

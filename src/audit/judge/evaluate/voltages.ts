@@ -1,3 +1,4 @@
+import type { FaultLimits } from '../../model/channel.ts';
 import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
@@ -33,7 +34,7 @@ export function zeroVoltages(
     diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'absent');
   const apart = zeroMeasured !== null && zeroConfigured !== null && zeroConfigured !== zeroMeasured;
   if (apart && row.direction === null)
-    diagnostics.add('channels', 'direction', 'direction-missing', {}, 'row');
+    diagnostics.add('channels', 'direction', 'direction-missing', {}, 'absent');
   return { zeroConfigured, zeroMeasured };
 }
 
@@ -61,8 +62,10 @@ export function gapVoltageOf(
   return diagnostics.add('channels', column, 'gap-voltage-positive', { which, volts: gap });
 }
 
-/** Circuit-fault limits in either order, V; `null` unless both are given. */
-export function faultLimitsOf(settings: SettingsRow): { far: number; near: number } | null {
-  const [one, other] = [inUnit(settings.faultHigh, fixed.volt), inUnit(settings.faultLow, fixed.volt)];
-  return one === null || other === null ? null : { far: Math.min(one, other), near: Math.max(one, other) };
+/** Circuit-fault limits, V: both in either order, or the one that is given; `null` where none is. */
+export function faultLimitsOf(settings: SettingsRow): FaultLimits | null {
+  const [high, low] = [inUnit(settings.faultHigh, fixed.volt), inUnit(settings.faultLow, fixed.volt)];
+  if (high === null && low === null) return null;
+  if (high === null || low === null) return { far: low, near: high };
+  return { far: Math.min(high, low), near: Math.max(high, low) };
 }

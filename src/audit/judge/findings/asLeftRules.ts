@@ -17,16 +17,19 @@ export interface AuditedTwice {
   readonly thresholds: readonly ThresholdResult[];
 }
 
-/** What was taken as found for want of a reading as left, and what became of each threshold. */
-export function asLeftRules(twice: AuditedTwice, say: Say): void {
-  notReadAgain(twice, say);
+/**
+ * What was taken as found for want of a reading as left, and what became of each threshold. `block` is told what keeps
+ * the channel from being judged.
+ */
+export function asLeftRules(twice: AuditedTwice, say: Say, block: Say): void {
+  notReadAgain(twice, say, block);
   twice.thresholds.forEach((left, index) => {
     const before = twice.found.thresholds[index];
     if (before) ofThreshold(before, left, twice, say);
   });
 }
 
-function notReadAgain({ found, readings }: AuditedTwice, say: Say): void {
+function notReadAgain({ found, readings }: AuditedTwice, say: Say, block: Say): void {
   const note = (column: string, fact: Fact) => {
     say({ ...fact, table: 'channels', column });
   };
@@ -43,7 +46,7 @@ function notReadAgain({ found, readings }: AuditedTwice, say: Say): void {
   }
   if (kind === 'axial' && readings.zero === null) {
     const fact = factOf('as-left-zero-not-measured', 'warning', {});
-    say({ ...fact, table: 'channels', column: 'asLeftZero' });
+    block({ ...fact, table: 'channels', column: 'asLeftZero' });
   }
 }
 

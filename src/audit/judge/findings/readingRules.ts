@@ -21,8 +21,8 @@ export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
         peakToPeak,
         perUnit,
         threshold.multiplier,
-        faultLimits.near,
-        faultLimits.far,
+        faultLimits.near ?? Infinity,
+        faultLimits.far ?? -Infinity,
       )
     )
       continue;

@@ -82,7 +82,7 @@ function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audi
       return factOfThreshold(rule, severity, threshold, {
         ...level,
         volts,
-        faultLimits: faultLimits ?? { near: NaN, far: NaN },
+        faultLimits: faultLimits ?? { near: null, far: null },
       });
     }
   }

@@ -9,7 +9,7 @@ import { NO_BAND } from '../../../method/range.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { counted, exceeds, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import { counted, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
 
 const bothWays: readonly Direction[] = ['toward', 'away'];
 
@@ -19,11 +19,12 @@ const bothWays: readonly Direction[] = ['toward', 'away'];
  */
 export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
   const { zeroConfigured, zeroMeasured, unitsPerVolt } = channel;
-  if (zeroConfigured === null || zeroMeasured === null) return withoutZero(by, channel, policy, asked);
+  // Where the zeros agree the direction does not matter; where they differ nothing is known without it.
+  if (zeroConfigured === null || zeroMeasured === null || lacksDirection(channel))
+    return withoutZero(by, channel, policy, asked);
   const { uncertainty } = channel;
   const perUnit = 1000 / unitsPerVolt;
   const [kc, km] = [channel.configured * perUnit, channel.measured * perUnit];
-  // Where the zeros agree the direction does not matter; where they differ a channel without one is not judged.
   const direction = channel.direction ?? 'toward';
   const intended = asked.multiplier * asked.setpoint;
   const zeros = [zeroConfigured, zeroMeasured, direction] as const;
@@ -45,38 +46,53 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
   };
 }
 
+/** Whether a position is not known for want of its direction: where its zeros differ. */
+export function lacksDirection({ kind, zeroConfigured, zeroMeasured, direction }: Channel): boolean {
+  if (kind !== 'axial' || direction !== null) return false;
+  return zeroConfigured !== null && zeroMeasured !== null && zeroConfigured !== zeroMeasured;
+}
+
 function withoutZero(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
   const { configured, measured, uncertainty } = channel;
   const intended = asked.multiplier * asked.setpoint;
   const late = decide(configured, measured, policy.tolerance, uncertainty, policy.rule) === 'late';
   const ratio = (intended * configured) / measured;
   const ends = uncertainty === null ? null : [ratio / (1 + uncertainty), ratio / (1 - uncertainty)];
-  const above = isAboveFullScale(channel, asked);
+  const reasons = reasonsOf(channel, policy, asked, null);
+  const [why = null] = reasons;
   return {
     by,
     effective: late ? ratio : null,
     low: late && ends ? Math.min(...ends) : null,
     high: late && ends ? Math.max(...ends) : null,
-    verdict: above ? 'unreachable' : late ? 'late' : 'incomplete',
-    why: above ? 'above full scale' : null,
-    reasons: above ? ['above full scale'] : [],
+    verdict: why === null ? (late ? 'late' : 'incomplete') : 'unreachable',
+    why,
+    reasons,
     panel: null,
     uncertainty,
     realAt: () => NaN,
   };
 }
 
-/** Why it can't be reached; the voltage at which it acts is V0c + s·m·S·Kc = V0m + s·T·Km. */
-function reasonsOf(channel: Channel, policy: Policy, asked: Asked, effective: number): UnreachableReason[] {
+/**
+ * Why it can't be reached; the voltage at which it acts is V0c + s·m·S·Kc = V0m + s·T·Km, which is known without the
+ * measured zero, though where it acts (`effective`) then is not.
+ */
+function reasonsOf(
+  channel: Channel,
+  policy: Policy,
+  asked: Asked,
+  effective: number | null,
+): UnreachableReason[] {
   const { near, far } = policy.linearVolts;
   const reasons: UnreachableReason[] = [];
   if (isAboveFullScale(channel, asked)) reasons.push('above full scale');
-  if (effective * asked.setpoint <= 0) reasons.push('on the other side of zero');
+  if (effective !== null && effective * asked.setpoint <= 0) reasons.push('on the other side of zero');
   const volts = actingVolts(channel, asked);
   if (volts.some((v) => isOutside(v, near, far))) reasons.push('out of the linear reach');
   const { faultLimits } = channel;
-  if (faultLimits && volts.some((v) => isOutside(v, faultLimits.near, faultLimits.far)))
-    reasons.push('outside the fault limits');
+  const [upper, lower] = [faultLimits?.near ?? Infinity, faultLimits?.far ?? -Infinity];
+  if (volts.some((v) => isOutside(v, upper, lower))) reasons.push('outside the fault limits');
   return reasons;
 }
 
@@ -93,5 +109,5 @@ export function actingVolts(
 }
 
 function isOutside(volts: number, near: number, far: number): boolean {
-  return exceeds(volts - far, near - far) || volts < far - 1e-9;
+  return volts > near + 1e-9 || volts < far - 1e-9;
 }

@@ -2,11 +2,12 @@ import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult, RecordThreshold } from '../../model/records.ts';
-import { thresholdNames, type Obstacle } from '../../model/threshold.ts';
+import type { Obstacle } from '../../model/threshold.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
 import { onCurve, type MeasuredCurve } from '../lines/curveLine.ts';
-import { setpointOf, type Evidence } from '../lines/thresholds.ts';
+import type { Evidence } from '../lines/evidence.ts';
+import { inOrder, setpointOf } from '../lines/setpoint.ts';
 import { chooseRecord, rank, type Chosen, type Usable } from './chooseRecord.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { evaluateRecord, type EvaluatedRecord } from './evaluateRecord.ts';
@@ -53,6 +54,15 @@ export interface RecordEvidence {
   readonly obstacles: readonly Obstacle[];
 }
 
+const nothing: Omit<RecordEvidence, 'channel'> = {
+  curve: null,
+  vibration: null,
+  record: null,
+  evaluated: undefined,
+  dynamic: null,
+  obstacles: [],
+};
+
 /** Works out the record and the check that count for a channel as it stood at one time. */
 export function recordEvidence(
   usable: Usable | undefined,
@@ -61,6 +71,7 @@ export function recordEvidence(
   policy: Policy,
   others: readonly Usable[],
 ): RecordEvidence {
+  if (!usable && !check) return { channel, ...nothing };
   const displacement = channel.kind === 'radial' || channel.kind === 'axial';
   const evaluated = displacement && usable ? evaluateRecord(usable, channel, policy) : undefined;
   const reach = evaluated?.reach ?? null;
@@ -116,7 +127,7 @@ function curveThresholds(curve: MeasuredCurve, channel: Channel): RecordThreshol
   if (channel.kind !== 'axial' && curve.operatingGap === null) return [];
   const multipliers = channel.multiplier > 1 ? [1, channel.multiplier] : [1];
   return multipliers.flatMap((multiplier) =>
-    thresholdNames.flatMap((name): RecordThreshold[] => {
+    inOrder.flatMap((name): RecordThreshold[] => {
       const setpoint = setpointOf(channel, name);
       const found = setpoint === null ? undefined : onCurve(curve, channel, { setpoint, multiplier }, 1);
       return found ? [{ name, multiplier, ...found }] : [];

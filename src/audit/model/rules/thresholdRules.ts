@@ -1,3 +1,4 @@
+import type { FaultLimits } from '../channel.ts';
 import type { EvidenceName } from '../threshold.ts';
 
 /** A setpoint and the unit of every level in that channel. */
@@ -56,7 +57,7 @@ type OutOfReach = OfSetpoint &
 /** The voltages at which a position acts: one, or two where its direction is not given. */
 interface OutsideFaultLimits extends OfSetpoint {
   readonly volts: readonly number[];
-  readonly faultLimits: LinearSpan;
+  readonly faultLimits: FaultLimits;
 }
 
 /** What can be said of where a threshold acts. Levels in `unit`, voltages in V. */
@@ -99,7 +100,7 @@ export interface ThresholdRules {
   };
   'swing-leaves-fault-limits': OfSetpoint & {
     readonly swing: LinearSpan;
-    readonly faultLimits: LinearSpan;
+    readonly faultLimits: FaultLimits;
   };
   'interim-below-reading': OfSetpoint & { readonly reading: number; readonly interimSetpoint: number };
   /** `indicated`: what the monitor shows at the setpoint; `null` where it is not known. */

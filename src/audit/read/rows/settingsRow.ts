@@ -30,6 +30,8 @@ export interface SettingsRow {
   readonly voting: string;
   /** Blank is no bypass. `null`: what stands there is not understood, so it can't be told. */
   readonly bypass: boolean | null;
+  /** Whether a mark stands there, be it one for no. */
+  readonly bypassMarked: boolean;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -74,6 +76,7 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       group: read.text('group'),
       voting: read.text('voting'),
       bypass: read.text('bypass') === '' ? false : read.word('bypass', flagWords),
+      bypassMarked: read.text('bypass') !== '',
       diagnostics: read.diagnostics(),
     };
     return checkRanges(ranges, table, found);

@@ -54,7 +54,9 @@ function look(text: string): NearMeaning | null {
   const words = wordsOf(text);
   const near = phrases.find(
     (phrase) =>
-      phrase.key.length >= shortestKey && (isMisspelt(key, phrase.key) || isAbbreviated(words, phrase.words)),
+      phrase.key.length >= shortestKey &&
+      ((isMisspelt(key, phrase.key) && !lacksWord(words, phrase.words)) ||
+        isAbbreviated(words, phrase.words)),
   );
   return near ? { id: near.id, name: near.name, exact: false } : null;
 }
@@ -72,12 +74,21 @@ function isMisspelt(word: string, meant: string): boolean {
   if (Math.abs(word.length - meant.length) > 2 || word[0] !== meant[0]) return false;
   const slips = distance(word, meant);
   if (slips === 0) return false;
-  const exchanged = slips === 2 && sorted(word) === sorted(meant);
-  return slips === 1 || exchanged || (slips === 2 && meant.length >= 9);
+  return slips === 1 || hasTwoExchanged(word, meant) || (slips === 2 && meant.length >= 9);
 }
 
-function sorted(word: string): string {
-  return [...word].sort().join('');
+/** Whether two neighbouring letters have changed places: `scael` for `scale`. */
+function hasTwoExchanged(word: string, meant: string): boolean {
+  if (word.length !== meant.length) return false;
+  let at = 0;
+  while (word[at] === meant[at]) at++;
+  const exchanged = `${meant.slice(0, at)}${meant[at + 1] ?? ''}${meant[at] ?? ''}${meant.slice(at + 2)}`;
+  return word === exchanged;
+}
+
+/** Whether it is the phrase without a word of it, which is another header, not a slip: `Measured` is not `Measured on`. */
+function lacksWord(words: readonly string[], meant: readonly string[]): boolean {
+  return words.length < meant.length && words.every((word) => meant.includes(word));
 }
 
 /** Whether each word begins, or nearly spells, the word of the phrase in its place, and at least one is cut short. */

@@ -44,8 +44,9 @@ function unreadByBoth({ channels, settings }: Tables) {
 }
 
 function rowsRead(records: RecordBook, history: HistoryBook): ReadRows {
-  const rows = new Map<string, Set<number>>();
-  const add = (sheet: string, row: number): void => {
+  const read = new Map<string, Set<number>>();
+  const remarked = new Map<string, Set<number>>();
+  const add = (sheet: string, row: number, rows = read): void => {
     const there = rows.get(sheet);
     if (there) there.add(row);
     else rows.set(sheet, new Set([row]));
@@ -56,14 +57,18 @@ function rowsRead(records: RecordBook, history: HistoryBook): ReadRows {
     for (const { sheet, row } of one.remarks) add(sheet, row);
   }
   for (const { sheet, row } of [...history.byTag.values()].flat()) add(sheet, row);
-  for (const { sheet, row } of [...records.remarks, ...history.remarks]) add(sheet, row);
-  return rows;
+  for (const { sheet, row } of [...records.remarks, ...history.remarks]) {
+    add(sheet, row);
+    add(sheet, row, remarked);
+  }
+  return { read, remarked };
 }
 
 /** Whether a person has said that this is no part of the audit. */
-function isSettled({ what, sheet, column, text }: NotRead, { notOfAudit = [] }: ColumnMap): boolean {
+function isSettled({ what, sheet, row, column, text }: NotRead, { notOfAudit = [] }: ColumnMap): boolean {
   return notOfAudit.some((said) => {
     if (said.sheet.toLowerCase() !== sheet.toLowerCase()) return false;
+    if (said.row !== undefined) return what !== 'column' && said.row === row;
     if (said.column === undefined) return true;
     if (what !== 'column') return false;
     const number = columnNumber(said.column);

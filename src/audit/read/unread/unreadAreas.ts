@@ -10,8 +10,12 @@ import { tagKey } from '../tables/tagKey.ts';
 import { nearMeaning, type NearMeaning } from './nearMeaning.ts';
 import { isProtective } from './protective.ts';
 
-/** Rows of a sheet that calibration records and histories were read from. */
-export type ReadRows = ReadonlyMap<string, ReadonlySet<number>>;
+/** Rows by sheet: those that calibration records and histories were read from, and those of a table that something is said of. */
+export interface ReadRows {
+  readonly read: RowsBySheet;
+  readonly remarked: RowsBySheet;
+}
+export type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
 
 /** Rows above the first one of a record or history that hold its title and headers. */
 const titleRows = 6;
@@ -63,10 +67,13 @@ function* areasOf(
   isTag: (key: string) => boolean,
   readRows: ReadRows,
 ): Generator<void, Area[], void> {
-  const own = tables.filter((table) => table.sheet === sheet);
-  const read = readRows.get(sheet.name);
+  const own = tables.filter((table) => table.sheet === sheet).map(usedBy);
+  const read = readRows.read.get(sheet.name);
+  const remarked = readRows.remarked.get(sheet.name);
   const areas: Area[] = [];
   let tagged: { first: number; column: number; rows: number; last: number } | null = null;
+  /** Last row of a stretch of which its own remark tells that it was not read. */
+  let told = 0;
   const close = (): void => {
     if (tagged && tagged.rows > 1) {
       areas.push({
@@ -83,17 +90,22 @@ function* areasOf(
     if (index % stride === stride - 1) yield;
     const row = index + 1;
     if (cells.length === 0) continue;
+    if (remarked?.has(row)) told = row;
     const free = freeColumns(own, row, cells);
     if (free.length === 0 || isOfRecord(read, row)) continue;
     const head = headOf(cells, free);
     if (head) {
       close();
-      if (hasRowsBelow(sheet, row, head.column)) areas.push({ row, ...head });
+      if (hasRowsBelow(sheet, row, free)) areas.push({ row, ...head });
       continue;
     }
     const at = free.find((column) => isTagCell(cells[column - 1], isTag));
     if (at === undefined || !free.some((column) => typeof cells[column - 1] === 'number')) continue;
     if (areas.some((area) => area.row < row)) continue;
+    if (told === row - 1) {
+      told = row;
+      continue;
+    }
     if (tagged) {
       tagged.rows++;
       tagged.last = row;
@@ -103,20 +115,32 @@ function* areasOf(
   return areas;
 }
 
+/** The columns that a table uses in its rows. */
+interface Used {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+function usedBy({ headerRow, lastRow, columns, unitColumns, unread }: FoundTable): Used {
+  const own = [...columns.values(), ...unitColumns, ...unread].map(({ column }) => column);
+  return { top: headerRow, bottom: lastRow, left: Math.min(...own), right: Math.max(...own) };
+}
+
+const nothing: readonly number[] = [];
+
 /** Columns of a row that hold something outside of the tables that were read. */
-function freeColumns(tables: readonly FoundTable[], row: number, cells: readonly Cell[]): number[] {
-  const spans = tables.flatMap(({ headerRow, lastRow, columns, unitColumns, unread }) => {
-    if (row < headerRow || row > lastRow) return [];
-    const own = [...columns.values(), ...unitColumns, ...unread].map(({ column }) => column);
-    return [{ left: Math.min(...own), right: Math.max(...own) }];
-  });
-  const free: number[] = [];
+function freeColumns(used: readonly Used[], row: number, cells: readonly Cell[]): readonly number[] {
+  let free: number[] | undefined;
   for (let column = 1; column <= cells.length; column++) {
-    const cell = cells[column - 1] ?? null;
-    if (isBlank(cell) || spans.some(({ left, right }) => column >= left && column <= right)) continue;
-    free.push(column);
+    const table = used.find(
+      ({ top, bottom, left, right }) => row >= top && row <= bottom && column >= left && column <= right,
+    );
+    if (table) column = table.right;
+    else if (!isBlank(cells[column - 1] ?? null)) (free ??= []).push(column);
   }
-  return free;
+  return free ?? nothing;
 }
 
 function isOfRecord(read: ReadonlySet<number> | undefined, row: number): boolean {
@@ -154,10 +178,12 @@ function headOf(cells: readonly Cell[], free: readonly number[]): Omit<Area, 'ro
   };
 }
 
-function hasRowsBelow(sheet: Sheet, row: number, column: number): boolean {
+/** Whether below a row of headers, in their columns, a row has a number beside something else. */
+function hasRowsBelow(sheet: Sheet, row: number, columns: readonly number[]): boolean {
   for (let below = row + 1; below <= row + 3; below++) {
     const cells = sheet.rows[below - 1] ?? [];
-    if (!isBlank(cells[column - 1] ?? null) && cells.some((cell) => typeof cell === 'number')) return true;
+    const filled = columns.flatMap((column) => cells[column - 1] ?? []).filter((cell) => !isBlank(cell));
+    if (filled.length > 1 && filled.some((cell) => typeof cell === 'number')) return true;
   }
   return false;
 }

@@ -8,6 +8,9 @@ const outside = (volt: string, near: string, far: string): string =>
   `IF(${volt}="",FALSE,OR(${volt}-${far}>(${near}-${far})*(1+1E-12),${volt}<${far}-1E-9))`;
 const bothOutside = (near: string, far: string): string =>
   `OR(${outside('[voltsAtSetpoint]', near, far)},${outside('[voltsOtherWay]', near, far)})`;
+/** Whether a voltage lies beyond a fault limit, either of which may not be given. */
+const beyondFault = (volt: string): string =>
+  `IF(${volt}="",FALSE,OR(IF([faultNear]="",FALSE,${volt}>[faultNear]+1E-9),IF([faultFar]="",FALSE,${volt}<[faultFar]-1E-9)))`;
 /** Whether the zero of a position is not known, so that nothing but lateness by the sensitivities alone can be told. */
 const noZero =
   'AND([unitsPerVolt]<>"",OR(COUNT([zeroConfigured],[zeroMeasured])<2,AND([sign]="",[zeroConfigured]<>[zeroMeasured])))';
@@ -36,7 +39,7 @@ export const formulas = {
     'MID(IF([fullScale]="","",IF(ABS([multiplier]*[setpoint])>[fullScale]*(1+1E-12),", above full scale",""))' +
     '&IF([listed]*[setpoint]<=0,", on the other side of zero","")' +
     `&IF(OR(IF([linearReach]="",FALSE,[listed]>[linearReach]*(1+1E-12)),${bothOutside('[$near]', '[$far]')}),", out of the linear reach","")` +
-    `&IF(COUNT([faultNear],[faultFar])=2,IF(${bothOutside('[faultNear]', '[faultFar]')},", outside the fault limits",""),""),3,99)`,
+    `&IF(OR(${beyondFault('[voltsAtSetpoint]')},${beyondFault('[voltsOtherWay]')}),", outside the fault limits",""),3,99)`,
   listedVerdict:
     `IF([unreachable]<>"","cannot act",IF(${noZero},IF(${isLate},"late","not known"),IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"OK",` +
     `IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF(${isLate},"late","uncertain")))))`,

@@ -41,7 +41,8 @@ export function lineOf(
     threshold.setpoint !== null &&
     configured !== null &&
     measured !== null &&
-    own?.effective != null
+    own !== undefined &&
+    own.effective !== null
       ? own
       : null;
   return {

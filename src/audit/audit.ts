@@ -7,7 +7,8 @@ import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
-import { judgeChannel, unjoined } from './judge/channel/judgeChannel.ts';
+import { judgeChannel } from './judge/channel/judgeChannel.ts';
+import { unjoined } from './judge/channel/unjoinedChannel.ts';
 import {
   joinTrouble,
   unmatchedSettings,
@@ -34,9 +35,9 @@ import { pairReader } from './read/pairedRows.ts';
 import { findRecords } from './read/records/findRecords.ts';
 import { recordProblems } from './read/records/recordProblems.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
-import { searchInSteps } from './read/tables/candidates.ts';
 import { columnReadings } from './read/tables/columnReadings.ts';
 import { findTables } from './read/tables/findTables.ts';
+import { searchHeaders } from './read/tables/searchHeaders.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
 import { tagKey } from './read/tables/tagKey.ts';
 import { notRead } from './read/unread/notRead.ts';
@@ -73,8 +74,8 @@ export function* auditInSteps(
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
   const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
-  yield* asPart(searchInSteps(workbook), () => 0);
-  const tables = findTables(workbook, map);
+  const headerRows = yield* asPart(searchHeaders(workbook), () => 0);
+  const tables = findTables(workbook, map, headerRows);
   yield 0;
   const settingsIndex = indexTags(tables.settings);
   yield 0;
@@ -82,10 +83,10 @@ export function* auditInSteps(
   yield 0;
 
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
-  const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
+  const records = yield* asPart(findRecords(workbook, tables, isTag, headerRows), () => 0);
 
   const today = Math.floor(now.getTime() / 86_400_000);
-  const history = yield* asPart(findHistory(workbook, tables, today), () => 0);
+  const history = yield* asPart(findHistory(headerRows, tables, today), () => 0);
   const found = { tables, records, history };
   const inputs = yield* asPart(inputsFingerprint(found, map), () => 0);
 
@@ -150,15 +151,16 @@ export function* auditInSteps(
     facts,
     invalid,
   }));
+  const byResult = new Map(advised.map((channel) => [channel.result, channel]));
+  const channels = worstFirst([...byResult.keys()]);
   const attention = attentionOf({
-    channels: advised,
+    channels: channels.flatMap((result) => byResult.get(result) ?? []),
     groups,
     unjudged: apart ? unmatched.unjudged : [],
     notRead: unread,
     problems,
   });
   yield 1;
-  const channels = worstFirst(advised.map(({ result }) => result));
   const untagged = [
     ...untaggedRows(tables.channels, channelIndex),
     ...(apart ? untaggedRows(tables.settings, settingsIndex) : []),

@@ -9,15 +9,19 @@ export type NotANumber =
   | 'no stored result'
   | 'decimal or thousands'
   | 'no number'
-  | 'too large';
+  | 'too large'
+  | 'too long';
 
 /** What a cell says as a number. `percent`: it was shown with a percent sign, and `value` is the number before the sign. */
 export type NumberRead =
   | { readonly value: number; readonly asText: boolean; readonly percent: boolean }
   | { readonly why: NotANumber };
 
-const plain = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu;
+const plain = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$/iu;
 const withComma = /^[+-]?\d*,\d+$/u;
+
+/** Characters of the longest text that is taken for a number; a number written in full has at most 310 before its point. */
+const longestNumber = 400;
 
 /**
  * Reads a cell as a number. A text that is a number counts. In a workbook a decimal comma is understood only where it
@@ -33,10 +37,9 @@ export function readNumber(cell: Exclude<Cell, null>, plainText: Sheet['plainTex
 }
 
 function readText(text: string, plainText: Sheet['plainText']): NumberRead {
-  let digits = text
-    .trim()
-    .replace(/[\u2212\u2013]/gu, '-')
-    .replace(/^\+/u, '');
+  const trimmed = text.trim();
+  if (trimmed.length > longestNumber) return { why: 'too long' };
+  let digits = trimmed.replace(/[\u2212\u2013]/gu, '-').replace(/^\+/u, '');
   const percent = /%$/u.test(digits);
   if (percent) digits = digits.slice(0, -1).trim();
   const asText = plainText === undefined;

@@ -25,6 +25,10 @@ export interface Sheet {
   /** Rows (from 1) that are hidden or filtered away. */
   readonly hiddenRows: ReadonlySet<number>;
   readonly tables: readonly SheetTable[];
+  /** Areas of merged cells. */
+  readonly merged?: readonly Area[];
+  /** Columns (from 1) that are hidden. */
+  readonly hiddenColumns?: ReadonlySet<number>;
   /** How texts that are numbers were meant: set where every cell is text by nature of the format (csv). */
   readonly plainText?: { readonly decimal: '.' | ',' };
 }

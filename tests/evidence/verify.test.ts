@@ -46,7 +46,6 @@ describe('the station with its results', () => {
       sheets: written.sheets.map((sheet) => ({
         ...sheet,
         name: sheet.name.replace('Audit', 'Audited'),
-        hidden: !sheet.hidden,
         hiddenRows: new Set([5, 6, 7]),
       })),
     };

@@ -1,4 +1,3 @@
-import { worstFirst } from '../model/order.ts';
 import {
   attentionCodes,
   type Attention,
@@ -31,6 +30,7 @@ export interface UnjudgedSettings {
 
 /** All that the list of what needs action is drawn from. */
 export interface Advised {
+  /** Worst first. */
   readonly channels: readonly AdvisedChannel[];
   readonly groups: readonly GroupResult[];
   readonly unjudged: readonly UnjudgedSettings[];
@@ -44,25 +44,28 @@ export interface Advised {
  * and of one kind in the order of the channels. The one place where it is decided what needs action and how grave it is.
  */
 export function attentionOf({ channels, groups, unjudged, notRead, problems }: Advised): Attention[] {
-  const inOrder = new Map(worstFirst(channels.map(({ result }) => result)).map((one, at) => [one, at]));
-  const sorted = channels.toSorted(
-    (one, other) => (inOrder.get(one.result) ?? 0) - (inOrder.get(other.result) ?? 0),
-  );
   const all = [
-    ...sorted.flatMap(ofChannel),
+    ...channels.flatMap(ofChannel),
     ...groups.flatMap(ofGroup),
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),
     ...problems.flatMap(ofProblem),
   ];
   return all
-    .toSorted((one, other) => place(one) - place(other))
+    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
     .map((one): Attention => ({ ...one.entry, ...sentencesOf(one) }));
 }
 
 const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
 
-function place({ entry: { code, severity } }: Unsaid): number {
+/** The order of what needs action, in one audit or in several: gravest first, of one gravity by kind. */
+export function gravestFirst(one: Graded, other: Graded): number {
+  return place(one) - place(other);
+}
+
+type Graded = Pick<Attention, 'severity' | 'code'>;
+
+function place({ code, severity }: Graded): number {
   const grave = code === 'past-danger' || code === 'past-alert' ? 0 : severity === 'critical' ? 1 : 2;
   return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
 }

@@ -41,27 +41,23 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
   const whom = `${tag} ${name}${times}`;
   const acts = trips(name) ? 'trips' : 'alarms';
   const meant = setpoint === null ? '' : `set ${bare(multiplier * setpoint)}, `;
-  switch (entry.code) {
-    case 'past-danger':
-    case 'past-alert':
-      return {
-        headline: `${tag} is past its ${name} now: panel ${bare(entry.panel)}, really ${say(entry.real)}; ${name} is meant at ${say(setpoint)}.`,
-        doNext: trips(name)
-          ? 'Tell the shift leader now, and decide by the site’s own procedure for danger.'
-          : 'Treat it as an alert now, and find out why the machine runs there.',
-      };
-    case 'beyond-limit':
-      return {
-        headline: `${whom} acts at ${say(entry.real)}, beyond the machine limit of ${say(entry.limit)}.`,
-        doNext: 'Have those responsible for the machine look at it before start-up.',
-      };
-    case 'may-be-beyond-limit':
-      return {
-        headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: it acts somewhere from ${bare(entry.low)} to ${say(entry.high)}.`,
-        doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
-      };
-    default:
-  }
+  if (entry.code === 'past-danger' || entry.code === 'past-alert')
+    return {
+      headline: `${tag} is past its ${name} now: panel ${bare(entry.panel)}, really ${say(entry.real)}; ${name} is meant at ${say(setpoint)}.`,
+      doNext: trips(name)
+        ? 'Tell the shift leader now, and decide by the site’s own procedure for danger.'
+        : 'Treat it as an alert now, and find out why the machine runs there.',
+    };
+  if (entry.code === 'beyond-limit')
+    return {
+      headline: `${whom} acts at ${say(entry.real)}, beyond the machine limit of ${say(entry.limit)}.`,
+      doNext: 'Have those responsible for the machine look at it before start-up.',
+    };
+  if (entry.code === 'may-be-beyond-limit')
+    return {
+      headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: it acts somewhere from ${bare(entry.low)} to ${say(entry.high)}.`,
+      doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
+    };
   switch (verdict) {
     case 'unreachable':
       return {
@@ -86,7 +82,8 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
         headline: `${whom} is early: ${meant}really ${acts} at ${say(entry.real)}.`,
         doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.`,
       };
-    default:
+    case 'incomplete':
+    case 'within':
       return {
         headline: `${whom} is not known: ${obstacleText(threshold.obstacles, invalid)}.`,
         doNext: 'Complete the row and audit again. Until then do not rely on it.',
@@ -101,7 +98,8 @@ function meanwhile({ panel, name }: ThresholdResult, say: (value: number | null)
     : `Until then treat ${say(panel)} on the panel as ${name}.`;
 }
 
-const lineReasons: Readonly<Record<LineReason, string>> = {
+/** Why a line of evidence gives no threshold, for people. */
+export const lineReasons: Readonly<Record<LineReason, string>> = {
   'above full scale': 'it is set above full scale',
   'out of the linear reach': 'it lies beyond the linear range of the chain',
   'on the other side of zero': 'the zero has moved so far that it acts on the other side',
@@ -141,7 +139,8 @@ function disagreement({ lines, governedBy }: ThresholdResult, say: (value: numbe
   return ` by the ${governing.by}, ${listed(said)}`;
 }
 
-const obstacleTexts: Readonly<Record<Obstacle, string>> = {
+/** Why a threshold can't be better than not known, for people. */
+export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
   'a value that can’t be used': 'a value can’t be used',
   'the record can’t be used': 'its calibration record can’t be used',
   'the zero voltage was not measured': 'its zero voltage was not measured',
@@ -158,7 +157,7 @@ const obstacleTexts: Readonly<Record<Obstacle, string>> = {
 
 function obstacleText(obstacles: readonly Obstacle[], invalid: readonly PlacedFact[]): string {
   const [first] = invalid;
-  const said = listed(obstacles.map((obstacle) => obstacleTexts[obstacle]));
+  const said = listed([...new Set(obstacles)].map((obstacle) => obstacleTexts[obstacle]));
   if (!first) return said;
   const at = `${first.sheet}!${first.column}${first.row}`;
   return `${said === '' ? '' : `${said}. `}${at}: ${messageOf(first).replace(/\.$/u, '')}`;
@@ -180,26 +179,22 @@ function ofGroup(
   const way = threshold.startsWith('counter') ? ' in the counter direction' : '';
   const whom = `${capital(name)} (${voting})${way}${multiplier === 1 ? '' : ' at start-up'}`;
   const acts = trips(threshold) ? 'trips' : 'alarms';
-  switch (entry.code) {
-    case 'group-late':
-      return {
-        headline: `${whom} is late: meant ${say(entry.set)}, really ${acts} at ${say(entry.real)} by ${listed(decidedBy)}.`,
-        doNext: `Correct ${listed(decidedBy)} first.`,
-      };
-    case 'group-beyond-limit':
-      return {
-        headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
-        doNext: 'Have those responsible for the machine look at it before start-up.',
-      };
-    default: {
-      const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
-      const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
-      return {
-        headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
-        doNext: 'Restore the group before start-up.',
-      };
-    }
-  }
+  if (entry.code === 'group-late')
+    return {
+      headline: `${whom} is late: meant ${say(entry.set)}, really ${acts} at ${say(entry.real)} by ${listed(decidedBy)}.`,
+      doNext: `Correct ${listed(decidedBy)} first.`,
+    };
+  if (entry.code === 'group-beyond-limit')
+    return {
+      headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
+      doNext: 'Have those responsible for the machine look at it before start-up.',
+    };
+  const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
+  const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
+  return {
+    headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
+    doNext: 'Restore the group before start-up.',
+  };
 }
 
 /** A finding's message is a sentence that says it, and often a second that says what to do. */

@@ -12,15 +12,25 @@ const tableMap = z.strictObject({
   units: z.record(z.string(), z.string()).optional(),
 });
 
+const notOfAudit = z.strictObject({
+  sheet: z.string(),
+  column: z.string().optional(),
+  row: z.int().min(1).max(1_048_576).optional(),
+});
+
 /** What the user said about the tables: overrides what the headers would mean by themselves. */
 export const columnMapSchema = z.strictObject({
   channels: tableMap.optional(),
   settings: tableMap.optional(),
-  /** What looks like a part of the audit and is none: a column by its letters or its header, or without one a whole sheet. */
-  notOfAudit: z.array(z.strictObject({ sheet: z.string(), column: z.string().optional() })).optional(),
+  /**
+   * What looks like a part of the audit and is none: a column by its letters or its header, what begins in a row, or without
+   * either a whole sheet.
+   */
+  notOfAudit: z.array(notOfAudit).optional(),
 });
 export type ColumnMap = z.infer<typeof columnMapSchema>;
 export type TableMap = z.infer<typeof tableMap>;
+export type NotOfAudit = z.infer<typeof notOfAudit>;
 
 /**
  * A column map from parsed JSON.

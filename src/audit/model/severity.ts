@@ -9,3 +9,6 @@ export function severityOf(name: ThresholdName, verdict: ThresholdVerdict): Excl
   if (verdict === 'within') return null;
   return trips(name) && verdict !== 'early' ? 'critical' : 'warning';
 }
+
+/** Gravest first. */
+export const severities: readonly Severity[] = ['critical', 'warning', 'note'];

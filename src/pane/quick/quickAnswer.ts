@@ -1,4 +1,5 @@
 import { defaultPolicy } from '../../audit/model/policy.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { amount, capital, percent, rounded } from '../../audit/model/wording.ts';
 import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
@@ -86,15 +87,15 @@ function answerOf(values: QuickValues, state: QuickState): QuickAnswer {
     low: span?.low ?? null,
     high: span?.high ?? null,
     verdict,
-    sentence: `${meant} acts at ${level(effective)}${side}.`,
+    sentence: `${meant} really ${state.kind === 'danger' ? 'trips' : 'alarms'} at ${level(effective)}${side}.`,
     details: [
       `When the shaft really moves ${level(setpoint)}, the monitor shows ${level(indicated(setpoint, configured, measured))}.`,
       ...(span && uncertainty !== null
         ? [
-            `With ±${percent(uncertainty)} uncertainty it acts somewhere from ${level(span.low)} to ${level(span.high)}.`,
+            `With ±${percent(uncertainty)} uncertainty it really acts somewhere from ${level(span.low)} to ${level(span.high)}.`,
           ]
         : []),
-      `Verdict at the usual tolerance of ±${percent(tolerance)} on sensitivity: ${verdict}.`,
+      `Verdict at the usual tolerance of ±${percent(tolerance)} on sensitivity: ${verdictWords[verdict]}.`,
     ],
   };
 }

@@ -4,6 +4,7 @@ import {
   type ThresholdName,
   type ThresholdVerdict,
 } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { isoDate } from '../../cells/cell.ts';
 import { channelVerdict } from '../../audit/model/order.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
@@ -63,10 +64,11 @@ function thresholdIn(cells: ResultCells, row: number): SnapshotThreshold | undef
     refuse(cells, row, 'threshold', name, thresholdNames);
     return undefined;
   }
-  if (!isVerdict(verdict)) refuse(cells, row, 'verdict', verdict, verdicts);
+  const known = verdictIn(verdict);
+  if (!known) refuse(cells, row, 'verdict', verdict, Object.values(verdictWords));
   return {
     name,
-    verdict: isVerdict(verdict) ? verdict : 'incomplete',
+    verdict: known ?? 'incomplete',
     multiplier: cells.number(row, 'multiplier') ?? 1,
     setpoint: cells.number(row, 'setpoint'),
     effective: cells.number(row, 'effective'),
@@ -85,8 +87,9 @@ function isName(text: string): text is ThresholdName {
   return thresholdNames.some((name) => name === text);
 }
 
-function isVerdict(text: string): text is ThresholdVerdict {
-  return verdicts.some((verdict) => verdict === text);
+/** A verdict by its word, or by its name in the report, as results before rules version 0.4.0 have it. */
+function verdictIn(text: string): ThresholdVerdict | undefined {
+  return verdicts.find((verdict) => verdictWords[verdict] === text || verdict === text);
 }
 
 function dayIn(cells: ResultCells, row: number): string | null {

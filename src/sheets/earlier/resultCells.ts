@@ -17,6 +17,9 @@ export interface ResultCells {
   readonly remark: (row: number, id: string, message: string) => void;
 }
 
+/** Headers that columns had on sheets of earlier versions. */
+const formerHeaders: Readonly<Record<string, string>> = { effective: 'Acts at T' };
+
 /**
  * A reader for the cells of a sheet of results. Columns are told by their headers, so that a sheet of another version, or
  * one with its columns in another order, is read too. Of two columns with one header the first counts.
@@ -24,7 +27,9 @@ export interface ResultCells {
 export function resultCells(sheet: Sheet, remarks: EarlierRemark[]): ResultCells {
   const places = new Map<string, number>();
   for (const [index, cell] of (sheet.rows[headerRow - 1] ?? []).entries()) {
-    const column = columns.find(({ id, header }) => header === cell && !places.has(id));
+    const column = columns.find(
+      ({ id, header }) => (header === cell || formerHeaders[id] === cell) && !places.has(id),
+    );
     if (column) places.set(column.id, index + 1);
   }
   const at = (row: number, id: string) => cellAt(sheet, row, places.get(id) ?? 0);

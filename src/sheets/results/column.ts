@@ -1,8 +1,7 @@
-import { finite } from '../cells.ts';
+import { trips } from '../../audit/model/threshold.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
 import type { Line } from './line.ts';
-import { trips } from '../../audit/model/threshold.ts';
 
 /** A column of the results sheet. */
 export interface Column {
@@ -40,13 +39,33 @@ export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
 }
 
+/** Whether the listed sensitivity decides, so that the threshold's own numbers follow from the cells of its line. */
+export function listedGoverns({ threshold }: Line): boolean {
+  return threshold.governedBy === 'listed sensitivity';
+}
+
+/** Whether the listed sensitivity is the only evidence: what is drawn from all of it follows from the cells of the line. */
+export function listedAlone({ threshold }: Line): boolean {
+  return threshold.lines.length === 1;
+}
+
+/** Whether it is known where the threshold acts. */
+export function acts({ threshold }: Line): boolean {
+  return threshold.effective !== null;
+}
+
 /** Whether the machine's limit is checked: where the threshold trips. */
 export function hasLimit({ threshold }: Line): boolean {
   return trips(threshold.name);
 }
 
+/** Whether both zeros of a position are known, without which nothing but lateness can be told of it. */
+export function hasZeros(line: Line): boolean {
+  const { zeroConfigured, zeroMeasured } = line.channel.inputs;
+  return !isAxial(line) || (zeroConfigured !== null && zeroMeasured !== null);
+}
+
 /** Whether a real level follows from the reading, or would once one is typed in. */
-export function readingIsUsable({ channel }: Line): boolean {
-  const { reading, realReading } = channel.inputs;
-  return reading === null || finite(realReading) !== null;
+export function readingIsUsable(line: Line): boolean {
+  return listedAlone(line) && hasZeros(line);
 }

@@ -1,18 +1,46 @@
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { finite } from '../cells.ts';
-import { hasLimit, level, readingIsUsable, signed, type Band } from './column.ts';
-import { acceptedFrom, acceptedTo, judgedFrom, judgedTo } from './workings.ts';
+import type { ModelValue } from '../model.ts';
+import {
+  acts,
+  hasLimit,
+  hasZeros,
+  level,
+  listedAlone,
+  listedGoverns,
+  readingIsUsable,
+  signed,
+  type Band,
+  type Column,
+} from './column.ts';
 
-/** What the audit found, with the formulas that lead to it. */
+const yesOrNo = { true: 'yes', false: 'no' } as const;
+
+/** A yes or no as it stands on the sheet; `null` is nothing. */
+function word(value: boolean | null): ModelValue {
+  return value === null ? null : yesOrNo[`${value}`];
+}
+
+/** How a threshold stands now, with the formulas that lead to it. */
 export const verdictBand: Band = {
-  caption: 'Verdict',
+  caption: 'Now',
   columns: [
     {
       id: 'verdict',
       header: 'Verdict',
       width: 14,
       style: 'verdict',
-      value: ({ threshold }) => threshold.verdict,
+      value: ({ threshold }) => verdictWords[threshold.verdict],
       formula: 'verdict',
+      applies: listedGoverns,
+    },
+    { id: 'state', header: 'Judged', width: 10, style: 'centred', value: ({ channel }) => channel.state },
+    {
+      id: 'inBypass',
+      header: 'In bypass',
+      width: 9,
+      style: 'centred',
+      value: ({ channel }) => word(channel.inBypass) ?? 'not known',
     },
   ],
 };
@@ -22,11 +50,12 @@ export const effectBand: Band = {
   columns: [
     {
       id: 'effective',
-      header: 'Acts at T',
+      header: 'Really acts at T',
       width: 10,
       style: level,
       value: ({ threshold }) => threshold.effective,
       formula: 'effective',
+      applies: listedGoverns,
     },
     {
       id: 'low',
@@ -35,6 +64,7 @@ export const effectBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.low,
       formula: 'low',
+      applies: listedGoverns,
     },
     {
       id: 'high',
@@ -43,6 +73,7 @@ export const effectBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.high,
       formula: 'high',
+      applies: listedGoverns,
     },
     {
       id: 'shift',
@@ -51,6 +82,7 @@ export const effectBand: Band = {
       style: signed,
       value: ({ threshold }) => threshold.shift,
       formula: 'shift',
+      applies: acts,
     },
     {
       id: 'shiftFraction',
@@ -59,45 +91,51 @@ export const effectBand: Band = {
       style: 'signedPercent',
       value: ({ threshold }) => threshold.shiftFraction,
       formula: 'shiftFraction',
+      applies: acts,
+    },
+    {
+      id: 'panel',
+      header: 'Panel reading to treat as S',
+      width: 11,
+      style: 'panel',
+      value: ({ threshold }) => threshold.panel,
+      formula: 'panel',
+      applies: listedAlone,
+    },
+    {
+      id: 'governedBy',
+      header: 'Decided by',
+      width: 18,
+      style: 'text',
+      value: ({ threshold }) => threshold.governedBy,
     },
   ],
 };
 
-export const decisionBand: Band = {
-  caption: 'Decision, levels without their sign',
+/** Why a threshold is no better than not known, and what was not judged. */
+export const gapsBand: Band = {
+  caption: 'What is missing',
   columns: [
     {
-      id: 'acceptedFrom',
-      header: 'Accepted from',
-      width: 10,
-      style: level,
-      value: acceptedFrom,
-      formula: 'acceptedFrom',
+      id: 'obstacles',
+      header: 'Not known because',
+      width: 30,
+      style: 'text',
+      value: ({ threshold }) => threshold.obstacles.join(', '),
     },
     {
-      id: 'acceptedTo',
-      header: 'Accepted to',
-      width: 10,
-      style: level,
-      value: acceptedTo,
-      formula: 'acceptedTo',
+      id: 'notJudged',
+      header: 'Not judged',
+      width: 22,
+      style: 'text',
+      value: ({ threshold }) => threshold.notJudged.join(', '),
     },
     {
-      id: 'judgedFrom',
-      header: 'Judged from',
-      width: 9,
-      style: level,
-      value: judgedFrom,
-      formula: 'judgedFrom',
-    },
-    { id: 'judgedTo', header: 'Judged to', width: 9, style: level, value: judgedTo, formula: 'judgedTo' },
-    {
-      id: 'unreachable',
+      id: 'cannotActBecause',
       header: 'Cannot act because',
       width: 22,
-      style: 'wrapped',
+      style: 'text',
       value: ({ threshold }) => threshold.unreachable.join(', '),
-      formula: 'unreachable',
     },
   ],
 };
@@ -107,13 +145,22 @@ export const limitBand: Band = {
   columns: [
     { id: 'limit', header: 'Limit', width: 9, style: level, value: ({ channel }) => channel.inputs.limit },
     {
+      id: 'beyondLimit',
+      header: 'Acts beyond the limit',
+      width: 10,
+      style: 'centred',
+      value: ({ threshold }) => threshold.beyondLimit,
+      formula: 'beyondLimit',
+      applies: (line) => hasLimit(line) && listedAlone(line),
+    },
+    {
       id: 'probability',
       header: 'Probability beyond limit',
       width: 11,
       style: 'chance',
       value: ({ threshold }) => threshold.probabilityBeyondLimit,
       formula: 'probability',
-      applies: hasLimit,
+      applies: (line) => hasLimit(line) && listedGoverns(line),
     },
     {
       id: 'intendedZone',
@@ -147,18 +194,25 @@ export const presentBand: Band = {
       header: 'Real level now',
       width: 9,
       style: level,
-      value: ({ channel }) => finite(channel.inputs.realReading),
+      value: ({ threshold }) => threshold.real,
       formula: 'realReading',
       applies: readingIsUsable,
+    },
+    {
+      id: 'alreadyThere',
+      header: 'Past it already, unseen',
+      width: 10,
+      style: 'centred',
+      value: ({ threshold }) => word(threshold.alreadyThere),
     },
     {
       id: 'headroom',
       header: 'Headroom',
       width: 10,
       style: signed,
-      value: ({ threshold }) => threshold.headroom,
+      value: ({ threshold }) => finite(threshold.headroom),
       formula: 'headroom',
-      applies: readingIsUsable,
+      applies: (line) => acts(line) && readingIsUsable(line),
     },
     {
       id: 'daysLate',
@@ -184,6 +238,16 @@ export const presentBand: Band = {
   ],
 };
 
+const interim: Column = {
+  id: 'interim',
+  header: 'Interim setpoint',
+  width: 9,
+  style: 'panel',
+  value: ({ threshold }) => threshold.interimSetpoint,
+  formula: 'interim',
+  applies: listedAlone,
+};
+
 export const interimBand: Band = {
   caption: 'Interim measure, only by the site’s change procedure',
   columns: [
@@ -194,6 +258,7 @@ export const interimBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.indicatedAtSetpoint,
       formula: 'indicated',
+      applies: hasZeros,
     },
     {
       id: 'resolution',
@@ -202,12 +267,6 @@ export const interimBand: Band = {
       style: 'factor',
       value: ({ channel }) => channel.inputs.resolution,
     },
-    {
-      id: 'interim',
-      header: 'Interim setpoint',
-      width: 9,
-      style: level,
-      value: ({ threshold }) => threshold.interimSetpoint,
-    },
+    interim,
   ],
 };

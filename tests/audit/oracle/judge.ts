@@ -127,7 +127,9 @@ function withoutZero(
   const isLate = ratio.verdict === 'late';
   const verdict: Verdict = never ? 'unreachable' : isLate ? 'late' : 'incomplete';
   const { by } = ratio;
-  const own = isLate ? { ...ratio, verdict } : { by, effective: null, low: null, high: null, verdict };
+  const own = isLate
+    ? ({ ...ratio, verdict } as const)
+    : ({ by, effective: null, low: null, high: null, verdict } as const);
   const { effective, low, high } = own;
   return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] };
 }

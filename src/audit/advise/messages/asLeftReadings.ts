@@ -1,5 +1,5 @@
 import type { AsLeftReadingRules } from '../../model/rules/asLeftReadingRules.ts';
-import { amount, percent } from '../../model/wording.ts';
+import { amount } from '../../model/wording.ts';
 import type { Sayings } from './sayings.ts';
 
 /** What is said of the readings of a channel as it was left. */

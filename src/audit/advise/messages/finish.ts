@@ -10,7 +10,7 @@ export function finished(found: readonly PlacedFact[]): Finding[] {
       severity,
       threshold,
       multiplier,
-      values: { ...values },
+      values: values as Finding['values'],
       message: messageOf(one),
       sheet,
       row,

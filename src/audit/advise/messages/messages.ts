@@ -15,6 +15,6 @@ export function messageOf(fact: Fact): string {
 }
 
 /** Name of a rule in a report, after the threshold that it is about: `danger-late`, `counter-danger-late`. */
-export function reportedRule({ rule, threshold }: Fact): string {
+export function reportedRule({ rule, threshold }: Pick<Fact, 'rule' | 'threshold'>): string {
   return threshold === null ? rule : `${threshold.replace(' ', '-')}-${rule}`;
 }

@@ -10,6 +10,7 @@ export const notANumber: Readonly<Record<NotANumber, string>> = {
   'decimal or thousands': 'may be a decimal comma or a thousands comma',
   'no number': 'is not a number',
   'too large': 'is too large for a number',
+  'too long': 'is too long for a number',
 };
 
 /** Why something is no date, as what a sentence says of it. */

@@ -2,7 +2,7 @@ import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { Obstacle } from '../../model/threshold.ts';
 import { lacksDirection } from '../lines/axialLine.ts';
-import type { Evidence } from '../lines/thresholds.ts';
+import type { Evidence } from '../lines/evidence.ts';
 import { recordEvidence, type RecordEvidence } from '../records/recordEvidence.ts';
 import type { Usable } from '../records/chooseRecord.ts';
 import type { AsLeftReadings, LeftRecords } from './readings.ts';

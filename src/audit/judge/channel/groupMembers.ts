@@ -8,7 +8,7 @@ import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { FoundTable } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
-import { incompleteThreshold } from '../lines/thresholds.ts';
+import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 
 /** An audited channel as a member of its voting group. */

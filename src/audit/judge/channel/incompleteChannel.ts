@@ -5,7 +5,7 @@ import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { Tables } from '../../read/tables/found.ts';
-import { incompleteThreshold } from '../lines/thresholds.ts';
+import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
 import { noInputs } from './inputs.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 

@@ -7,18 +7,13 @@ import { channelVerdict } from '../../model/order.ts';
 import type { RecordResult } from '../../model/records.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { Obstacle, SensitivityResult, ThresholdResult } from '../../model/threshold.ts';
-import { problemAt } from '../../read/join/problems.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
-import type { ChannelRow } from '../../read/rows/channelRow.ts';
-import { placed } from '../../read/rows/diagnostic.ts';
-import { isSameTable, type FoundTable, type Tables } from '../../read/tables/found.ts';
+import { isSameTable } from '../../read/tables/found.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
 import { asLeftEvidence, type LeftEvidence } from '../asLeft/asLeftEvidence.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { asLeftReadings, hasAsLeft, type AsLeftReadings } from '../asLeft/readings.ts';
 import { leftBetween, recordAsLeft, sayOfOtherDays } from '../asLeft/records.ts';
-import { auditDrift, type AuditedDrift } from '../drift/auditDrift.ts';
-import { fixed, inUnit } from '../evaluate/amounts.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { Diagnostics, type TableDiagnostic } from '../evaluate/diagnostics.ts';
 import { kindOfChannel } from '../evaluate/kindOfChannel.ts';
@@ -26,16 +21,19 @@ import { asLeftRules } from '../findings/asLeftRules.ts';
 import { exposureRule } from '../findings/exposureRule.ts';
 import type { Audited, Say } from '../findings/rule.ts';
 import { applyRules, verdictFacts } from '../findings/rules.ts';
-import { judgeThresholds, type Evidence } from '../lines/thresholds.ts';
+import type { Evidence } from '../lines/evidence.ts';
+import { judgeThresholds } from '../lines/thresholds.ts';
 import { linearReachOf } from '../lines/vibrationLine.ts';
 import { curveFindings } from '../records/curveFindings.ts';
-import { averageOf } from '../records/evaluateRecord.ts';
 import { checkOf, recordAsFound, recordEvidence, recordsOf } from '../records/recordEvidence.ts';
 import { recordFindings } from '../records/recordFindings.ts';
 import type { Context, JudgedChannel } from './context.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
+import { driftOf } from './driftOfChannel.ts';
 import { inputsOf, sensitivityOf } from './inputs.ts';
+import { withRecord } from './sensitivityFromRecord.ts';
+import { hiddenRow } from './unjoinedChannel.ts';
 
 /** Judges one channel with its settings, as it stands now: as left where it was measured again, else as found. */
 export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel {
@@ -47,8 +45,9 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const records = recordsOf(context.records.byTag.get(tagKey(pair.row.tag)));
   const diagnostics = new Diagnostics(pair);
   const kind = kindOfChannel(pair, diagnostics);
-  const row = withRecord({ ...pair.row, kind }, recordAsFound(records), context, facts);
-  const complete: PairedRows = { ...pair, row };
+  const known = kind === pair.row.kind ? pair.row : { ...pair.row, kind };
+  const row = withRecord(known, recordAsFound(records), context, facts);
+  const complete: PairedRows = row === pair.row ? pair : { ...pair, row };
   const assembled = assemble(complete, kind, diagnostics, policy, context.assume);
   const atCells = new Map(
     assembled.diagnostics.map((one) => [one, factAt(pair.place(one.table, one.column), one)]),
@@ -72,15 +71,13 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const check = checkOf(records, false);
   const ofRecords = recordEvidence(usable, check, listed, policy, without(others, usable));
   const unreadable = records !== undefined && !usable && !left.record && records.chosen.faults.length > 0;
+  const ofRecord: readonly Obstacle[] =
+    unreadable && isDisplacement(listed) ? ['the record can’t be used'] : ofRecords.obstacles;
   const found: Evidence = {
     channel: ofRecords.channel,
     curve: ofRecords.curve,
     vibration: ofRecords.vibration,
-    obstacles: [
-      ...assembled.obstacles,
-      ...ofRecords.obstacles,
-      ...(unreadable && isDisplacement(listed) ? (['the record can’t be used'] as const) : []),
-    ],
+    obstacles: ofRecord.length === 0 ? assembled.obstacles : [...assembled.obstacles, ...ofRecord],
   };
   sayOfOtherDays(records?.chosen, between, say);
   const readings = hasAsLeft(row, left) ? asLeftReadings(row, left, found.channel, policy, say) : undefined;
@@ -90,7 +87,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   // What was left can't be told: what was found counts, and is no better than incomplete.
   const unknownSince: readonly Obstacle[] = readings === null ? ['a value that can’t be used'] : [];
   const foundThresholds = judgeThresholds(
-    { ...found, obstacles: [...found.obstacles, ...unknownSince] },
+    unknownSince.length === 0 ? found : { ...found, obstacles: [...found.obstacles, ...unknownSince] },
     policy,
   );
   const nowEvidence = leftEvidence?.evidence ?? found;
@@ -232,65 +229,4 @@ function asFoundOf(
     verdict: channelVerdict(thresholds),
     record: left.ofRecords.record ? record : null,
   };
-}
-
-/** How the channel's sensitivity drifts, by the readings that there are of it. */
-function driftOf(
-  row: ChannelRow,
-  channel: Channel,
-  record: RecordResult | null,
-  { readings, tables, policy, today }: Context,
-): AuditedDrift {
-  const key = tagKey(row.tag);
-  const before = readings.before.get(key) ?? [];
-  const history = readings.history.byTag.get(key) ?? [];
-  const known = history.length + before.length > 0;
-  return auditDrift(
-    {
-      channel,
-      row,
-      table: tables.channels,
-      history,
-      before: before.length === 1 ? before[0] : undefined,
-      record,
-      asLeft: known ? row.asLeftSensitivity : null,
-    },
-    policy,
-    today,
-  );
-}
-
-/** The row with the sensitivity of its calibration record, where the channel list names none; that is said. */
-function withRecord(
-  row: ChannelRow,
-  usable: ReturnType<typeof recordAsFound>,
-  { tables, policy }: Context,
-  facts: PlacedFact[],
-): ChannelRow {
-  const told = row.diagnostics.some(({ column }) => column === 'measured');
-  if (row.measured || told || !usable) return row;
-  if (row.kind !== 'radial' && row.kind !== 'axial') return row;
-  const zero = row.kind === 'axial' ? row.zeroMeasured : null;
-  const measured = averageOf(usable, inUnit(row.gapVoltage ?? zero, fixed.volt), policy);
-  if (!measured) return row;
-  const { sheet, row: recordRow } = usable.raw;
-  const values = { sheet, row: recordRow, value: measured.value, unit: measured.unit.text };
-  facts.push(problemAt(tables.channels, row.row, 'measured', 'sensitivity-from-record', 'note', values));
-  return { ...row, measured };
-}
-
-/** A channel that can't be joined with settings: incomplete, for the reason given. */
-export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, tables: Tables): JudgedChannel {
-  const facts = [
-    ...(trouble ? [trouble] : []),
-    ...row.diagnostics.map((one) => placed(tables.channels, row.row, one)),
-    ...hiddenRow(tables.channels, row.row),
-  ];
-  const result = incompleteChannel({ row, settings: null }, tables, []);
-  return { result, ofVerdicts: [], facts, invalid: trouble ? [trouble] : [], member: null };
-}
-
-function hiddenRow(table: FoundTable, row: number): PlacedFact[] {
-  if (!table.sheet.hiddenRows.has(row)) return [];
-  return [problemAt(table, row, 'tag', 'hidden-row', 'note', { sheet: table.sheet.name, row })];
 }

@@ -57,7 +57,7 @@ export function assemble(
     channel,
     diagnostics: diagnostics.all,
     blocking: diagnostics.blocking(kind),
-    obstacles: [...diagnostics.obstacles(kind), ...obstacles],
+    obstacles: joined(diagnostics.obstacles(kind), obstacles),
   });
   if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
     return finished(null, [
@@ -119,6 +119,11 @@ export function assemble(
     notCompared,
   };
   return diagnostics.invalid(axial) ? finished(null, []) : finished(channel, missingOfPosition(channel));
+}
+
+function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {
+  if (other.length === 0) return one;
+  return one.length === 0 ? other : [...one, ...other];
 }
 
 /** Zero voltages and direction that a position needs and that are not given. */

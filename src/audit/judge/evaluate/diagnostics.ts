@@ -35,6 +35,8 @@ const evidence: ReadonlySet<string> = new Set(['limit', 'fullScale', 'multiplier
 const evidenceOfDisplacement: ReadonlySet<string> = new Set(['gapVoltage', 'faultHigh', 'faultLow']);
 const evidenceOfPosition: ReadonlySet<string> = new Set(['direction']);
 
+const none: readonly never[] = [];
+
 /** What is wrong with one channel and its settings, gathered while they are brought together. */
 export class Diagnostics {
   readonly all: TableDiagnostic[] = [];
@@ -82,7 +84,8 @@ export class Diagnostics {
   }
 
   /** What keeps the thresholds of a channel of this kind from being better than incomplete. */
-  obstacles(kind: Kind | null): Obstacle[] {
+  obstacles(kind: Kind | null): readonly Obstacle[] {
+    if (this.all.length === 0) return none;
     const found = new Set<Obstacle>();
     for (const { column, invalidates } of this.all) {
       if (invalidates === 'contradiction') found.add('two values contradict each other');
@@ -94,7 +97,8 @@ export class Diagnostics {
   }
 
   /** Those of `all` that keep the row, or its thresholds, from being judged. */
-  blocking(kind: Kind | null): TableDiagnostic[] {
+  blocking(kind: Kind | null): readonly TableDiagnostic[] {
+    if (this.all.length === 0) return none;
     return this.all.filter(
       (one) =>
         isFatal(one, kind === 'axial') ||

@@ -26,10 +26,7 @@ export function evaluateGroup(
   members: readonly Member[],
   tolerance: number,
 ): JudgedGroup[] {
-  const multiplier = Math.max(
-    1,
-    ...members.flatMap(({ thresholds }) => thresholds.map(({ multiplier: m }) => m)),
-  );
+  const multiplier = greatestMultiplier(members);
   const stages: readonly Stage[] = multiplier > 1 ? ['running', 'start-up'] : ['running'];
   return stages.flatMap((stage) => {
     const first = members.find(
@@ -68,6 +65,14 @@ export function evaluateGroup(
   });
 }
 
+/** The greatest start-up multiplier of all members; 1 where none has one. */
+function greatestMultiplier(members: readonly Member[]): number {
+  let greatest = 1;
+  for (const { thresholds } of members)
+    for (const { multiplier } of thresholds) if (multiplier > greatest) greatest = multiplier;
+  return greatest;
+}
+
 /** Whether a vote acts later than the tolerance of a sensitivity allows; levels away from zero, in one unit. */
 function isLate(acts: number, meant: number, tolerance: number): boolean {
   return acts > (meant / (1 - tolerance)) * (1 + 1e-12);
@@ -94,16 +99,20 @@ function asItWasFound(member: Member): Member {
 }
 
 /** A member's threshold at a stage: one without a multiplier of its own acts as ever while that of others is on. */
-function thresholdOf(member: Member, name: ThresholdName, stage: Stage): ThresholdResult | undefined {
-  const own = member.thresholds.filter((threshold) => threshold.name === name);
-  const plain = own.find(({ multiplier }) => multiplier === 1);
-  return stage === 'running' ? plain : (own.find(({ multiplier }) => multiplier > 1) ?? plain);
+function thresholdOf({ thresholds }: Member, name: ThresholdName, stage: Stage): ThresholdResult | undefined {
+  let plain: ThresholdResult | undefined;
+  for (const threshold of thresholds) {
+    if (threshold.name !== name) continue;
+    if (threshold.multiplier === 1) plain = threshold;
+    else if (stage === 'start-up') return threshold;
+  }
+  return plain;
 }
 
 /** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
 function seatOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
   const own = thresholdOf(member, name, stage);
-  const meant = own?.setpoint == null ? null : own.multiplier * own.setpoint;
+  const meant = own && own.setpoint !== null ? own.multiplier * own.setpoint : null;
   const setpoint = inUnitOf(first, member, meant);
   const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
   const why = whyIdle(member, own, effective);

@@ -6,48 +6,23 @@ import type { Channel } from '../../model/channel.ts';
 import { rank } from '../../model/order.ts';
 import type { Policy } from '../../model/policy.ts';
 import {
-  evidenceNames,
   trips,
   type BeyondLimit,
+  type LineOfEvidence,
   type NotJudged,
-  type Obstacle,
   type ThresholdName,
   type ThresholdResult,
+  type UnreachableReason,
 } from '../../model/threshold.ts';
 import { timing, type Timing } from '../evaluate/timing.ts';
 import { zonesOf } from '../evaluate/zones.ts';
 import { axialLine } from './axialLine.ts';
-import { curveLine, type MeasuredCurve } from './curveLine.ts';
+import { curveLine } from './curveLine.ts';
+import type { Evidence } from './evidence.ts';
+import { incompleteThreshold } from './incompleteThreshold.ts';
+import { inOrder, setpointOf } from './setpoint.ts';
 import { known, type Asked, type Line } from './line.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
-
-/** All there is to judge a channel by, as it stands at one time: as found, or as left. */
-export interface Evidence {
-  /** With the listed sensitivity as `measured`. */
-  readonly channel: Channel;
-  readonly curve: MeasuredCurve | null;
-  /** By a check with a known vibration: its sensitivity in the channel's unit, its uncertainty as a fraction. */
-  readonly vibration: { readonly sensitivity: number; readonly uncertainty: number | null } | null;
-  /** What keeps every threshold from being better than incomplete. */
-  readonly obstacles: readonly Obstacle[];
-}
-
-/** The order in which the thresholds of a channel are listed. */
-export const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
-
-/** The setpoint of a threshold in the channel's unit; `null` where there is none. */
-export function setpointOf(channel: Channel, name: ThresholdName): number | null {
-  switch (name) {
-    case 'alert':
-      return channel.alert;
-    case 'danger':
-      return channel.danger;
-    case 'counter alert':
-      return channel.counterAlert;
-    case 'counter danger':
-      return channel.counterDanger;
-  }
-}
 
 /**
  * Every threshold of a channel: alert and danger, the counter-direction ones that are given, and, where the set-point
@@ -98,16 +73,8 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     shiftFraction: late === null ? null : late / Math.abs(intended),
     verdict,
     governedBy: governing.by,
-    lines: lines.map(({ by, effective: own, low, high, verdict: said, why, panel: shown }) => ({
-      by,
-      effective: own,
-      low,
-      high,
-      verdict: said,
-      why,
-      panel: shown,
-    })),
-    unreachable: [...new Set(lines.flatMap(({ reasons }) => reasons))],
+    lines: lines.map(asReported),
+    unreachable: reasonsOf(lines),
     obstacles,
     notJudged: notJudged(evidence, policy, name),
     change: null,
@@ -124,6 +91,19 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     ...zones,
     ...times,
   };
+}
+
+/** A line as the report shows it. */
+function asReported({ by, effective, low, high, verdict, why, panel }: Line): LineOfEvidence {
+  return { by, effective, low, high, verdict, why, panel };
+}
+
+/** Why it can't be reached, by any line. */
+function reasonsOf(lines: readonly Line[]): readonly UnreachableReason[] {
+  const [first, ...others] = lines;
+  if (!first) return [];
+  if (others.every(({ reasons }) => reasons.length === 0)) return first.reasons;
+  return [...new Set(lines.flatMap(({ reasons }) => reasons))];
 }
 
 function linesOf({ channel, curve, vibration }: Evidence, policy: Policy, asked: Asked): Line[] {
@@ -164,8 +144,8 @@ function lateness({ effective }: Line): number {
 /** The least reading of all lines, at the monitor's step, and never above what it can show. */
 function panelOf(channel: Channel, { setpoint }: Asked, lines: readonly Line[]): number | null {
   const sign = Math.sign(setpoint);
-  const shown = lines.map(({ panel }) => (panel === null ? NaN : sign * panel));
-  const least = Math.min(...shown, channel.fullScale ?? Infinity);
+  let least = channel.fullScale ?? Infinity;
+  for (const { panel } of lines) least = Math.min(least, panel === null ? NaN : sign * panel);
   const stepped = toPanelStep(least, channel.resolution);
   return stepped > 0 ? sign * stepped : null;
 }
@@ -195,6 +175,8 @@ function latest({ effective, low, high, uncertainty }: Line, setpoint: number): 
   return Math.abs((setpoint < 0 ? low : high) ?? Infinity);
 }
 
+const noReading = { real: null, alreadyThere: null } as const;
+
 /** What the shaft really does at the present reading, by the line that puts it farthest, and whether it is past what was meant. */
 function readingAt(
   channel: Channel,
@@ -203,12 +185,14 @@ function readingAt(
   lines: readonly Line[],
 ): { real: number | null; alreadyThere: boolean | null } {
   const { reading, bypass } = channel;
-  if (reading === null) return { real: null, alreadyThere: null };
+  if (reading === null) return noReading;
   const sign = Math.sign(setpoint);
-  const farthest = Math.max(
-    ...lines.map(({ realAt }) => sign * realAt(reading)).filter((real) => Number.isFinite(real)),
-  );
-  if (!Number.isFinite(farthest)) return { real: null, alreadyThere: null };
+  let farthest = -Infinity;
+  for (const { realAt } of lines) {
+    const real = sign * realAt(reading);
+    if (Number.isFinite(real)) farthest = Math.max(farthest, real);
+  }
+  if (!Number.isFinite(farthest)) return noReading;
   const silent = bypass !== false || cannotAct || sign * reading < sign * multiplier * setpoint;
   return { real: sign * farthest, alreadyThere: silent && farthest >= sign * multiplier * setpoint };
 }
@@ -231,7 +215,7 @@ function indicatedAt(channel: Channel, setpoint: number): number | null {
 }
 
 /** What was not looked at because its evidence, which is no more than useful, is not given. */
-function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): NotJudged[] {
+function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): readonly NotJudged[] {
   const { channel, curve } = evidence;
   const missing: NotJudged[] = [...channel.notCompared];
   if (channel.kind === 'radial' && linearReachOf(channel, policy) === null) missing.push('reach');
@@ -239,50 +223,7 @@ function notJudged(evidence: Evidence, policy: Policy, name: ThresholdName): Not
   if (curve && !canUseCurve(channel)) missing.push('curve');
   if (trips(name) && channel.limit === null && !missing.includes('limit')) missing.push('limit');
   if (channel.fullScale === null && !missing.includes('full scale')) missing.push('full scale');
-  return missing;
+  return missing.length === 0 ? everything : missing;
 }
 
-/** A threshold of which nothing can be worked out. */
-export function incompleteThreshold(
-  name: ThresholdName,
-  setpoint: number | null,
-  obstacles: readonly Obstacle[],
-): ThresholdResult {
-  return {
-    name,
-    setpoint,
-    multiplier: 1,
-    effective: null,
-    low: null,
-    high: null,
-    shift: null,
-    shiftFraction: null,
-    verdict: 'incomplete',
-    governedBy: null,
-    lines: [],
-    unreachable: [],
-    obstacles,
-    notJudged: [],
-    change: null,
-    indicatedAtSetpoint: null,
-    panel: null,
-    interimSetpoint: null,
-    beyondLimit: null,
-    probabilityBeyondLimit: null,
-    real: null,
-    alreadyThere: null,
-    zone: null,
-    intendedZone: null,
-    daysLate: null,
-    daysToGo: null,
-    levelAtTrip: null,
-    headroom: null,
-  };
-}
-
-/** The lines of evidence of a threshold that disagree: the earliest and the latest, where one is within and another is not. */
-export function disagreeing({ lines }: Pick<ThresholdResult, 'lines'>): ThresholdResult['lines'] {
-  const verdictsSaid = new Set(lines.map(({ verdict }) => verdict));
-  if (lines.length < 2 || verdictsSaid.size < 2) return [];
-  return lines.toSorted((one, other) => evidenceNames.indexOf(one.by) - evidenceNames.indexOf(other.by));
-}
+const everything: readonly NotJudged[] = [];

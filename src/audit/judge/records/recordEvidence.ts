@@ -6,7 +6,8 @@ import type { Obstacle } from '../../model/threshold.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
 import { onCurve, type MeasuredCurve } from '../lines/curveLine.ts';
-import { inOrder, setpointOf, type Evidence } from '../lines/thresholds.ts';
+import type { Evidence } from '../lines/evidence.ts';
+import { inOrder, setpointOf } from '../lines/setpoint.ts';
 import { chooseRecord, rank, type Chosen, type Usable } from './chooseRecord.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { evaluateRecord, type EvaluatedRecord } from './evaluateRecord.ts';
@@ -53,6 +54,15 @@ export interface RecordEvidence {
   readonly obstacles: readonly Obstacle[];
 }
 
+const nothing: Omit<RecordEvidence, 'channel'> = {
+  curve: null,
+  vibration: null,
+  record: null,
+  evaluated: undefined,
+  dynamic: null,
+  obstacles: [],
+};
+
 /** Works out the record and the check that count for a channel as it stood at one time. */
 export function recordEvidence(
   usable: Usable | undefined,
@@ -61,6 +71,7 @@ export function recordEvidence(
   policy: Policy,
   others: readonly Usable[],
 ): RecordEvidence {
+  if (!usable && !check) return { channel, ...nothing };
   const displacement = channel.kind === 'radial' || channel.kind === 'axial';
   const evaluated = displacement && usable ? evaluateRecord(usable, channel, policy) : undefined;
   const reach = evaluated?.reach ?? null;

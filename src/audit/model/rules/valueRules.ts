@@ -1,9 +1,7 @@
-import type { Place } from '../findings.ts';
-
 /** What a table says of a quantity, and where. */
 interface Said {
   readonly text: string;
-  readonly place: Place;
+  readonly place: { readonly sheet: string; readonly row: number; readonly column: string };
 }
 
 /** The bound that a number breaks. */

@@ -1,5 +1,5 @@
 import type { Tables } from '../tables/found.ts';
-import type { Workbook } from '../../../cells/sheet.ts';
+import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { placeOf } from '../rows/diagnostic.ts';
@@ -12,13 +12,13 @@ import type { HistoryBook, TaggedReading } from './reading.ts';
  * remark. Goes step by step. `today`: day of the audit, from 1970-01-01.
  */
 export function* findHistory(
-  workbook: Workbook,
+  headerRows: HeaderRows,
   tables: Tables,
   today: number,
 ): Generator<void, HistoryBook, void> {
   const remarks: PlacedFact[] = [];
   const byTag = new Map<string, TaggedReading[]>();
-  for (const table of historyTables(workbook, tables)) {
+  for (const table of historyTables(headerRows, tables)) {
     const readings = yield* historyReadings(table, today, remarks);
     for (const reading of readings) {
       const key = tagKey(reading.tag);

@@ -5,6 +5,7 @@ import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
+import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
 import { longRecords } from './longRecords.ts';
 import { longTable } from './longTable.ts';
@@ -22,12 +23,13 @@ export function* findRecords(
   workbook: Workbook,
   tables: Tables,
   isTag: (key: string) => boolean,
+  { ofRecords }: HeaderRows,
 ): Generator<void, RecordBook, void> {
   const remarks: PlacedFact[] = [];
   const byTag = new Map<string, (RawRecord | RawCheck)[]>();
   for (const sheet of workbook.sheets) {
     if (isResultSheet(sheet)) continue;
-    const heads = yield* headsIn(sheet, tables);
+    const heads = yield* headsIn(sheet, tables, ofRecords.get(sheet) ?? []);
     const onSheet: (RawRecord | RawCheck)[] = [];
     for (const head of heads) {
       if (head.columns.some(({ id }) => id === 'tag')) {

@@ -2,11 +2,13 @@ import type { ColumnMap, TableMap } from '../../model/columnMap.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { AuditRefused } from '../../model/refused.ts';
 import { bounded, type ChosenHeader } from './bounded.ts';
+import { finish } from '../../model/steps.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
 import { applyMap } from './applyMap.ts';
 import type { FoundColumn, FoundTable } from './found.ts';
 import { quoteHeaders, withColumnsOfOther, type HeaderMatch } from './headerRows.ts';
 import { nothingFits, refuseSharedColumn, sheetNamed, twoFit } from './refusals.ts';
+import { searchHeaders, type HeaderRows } from './searchHeaders.ts';
 import type { TableKind } from './vocabulary.ts';
 
 /**
@@ -14,8 +16,12 @@ import type { TableKind } from './vocabulary.ts';
  * any column order. One table may be both.
  * @throws AuditRefused where a table is missing, stands twice, or two of its columns mean the same.
  */
-export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<TableKind, FoundTable> {
-  const all = candidateHeaders(workbook);
+export function findTables(
+  workbook: Workbook,
+  map: ColumnMap = {},
+  headerRows: HeaderRows = finish(searchHeaders(workbook)),
+): Record<TableKind, FoundTable> {
+  const all = candidateHeaders(headerRows);
   const own = {
     channels: choose('channels', workbook, all, map),
     settings: choose('settings', workbook, all, map),
@@ -24,8 +30,8 @@ export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<Tabl
     ? [own.channels, own.settings]
     : [withOther(own.channels), withOther(own.settings)];
   const found = {
-    channels: bounded(channels, settings, all),
-    settings: bounded(settings, channels, all),
+    channels: bounded(channels, settings, all, headerRows),
+    settings: bounded(settings, channels, all, headerRows),
   };
   refuseSharedColumn(found.channels, found.settings);
   return found;

@@ -14,3 +14,8 @@ export function nameOfColumn(id: string): string {
   const all: Readonly<Record<string, ColumnSpec>> = { ...channelColumns, ...settingsColumns };
   return all[id]?.name ?? id;
 }
+
+/** A column by its id: of this kind of table, or of the other one, whose columns may stand in it too. */
+export function specOf(kind: TableKind, id: string): ColumnSpec | undefined {
+  return columnsOf(kind)[id] ?? columnsOf(kind === 'channels' ? 'settings' : 'channels')[id];
+}

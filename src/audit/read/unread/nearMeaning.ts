@@ -74,12 +74,16 @@ function isMisspelt(word: string, meant: string): boolean {
   if (Math.abs(word.length - meant.length) > 2 || word[0] !== meant[0]) return false;
   const slips = distance(word, meant);
   if (slips === 0) return false;
-  const exchanged = slips === 2 && sorted(word) === sorted(meant);
-  return slips === 1 || exchanged || (slips === 2 && meant.length >= 9);
+  return slips === 1 || hasTwoExchanged(word, meant) || (slips === 2 && meant.length >= 9);
 }
 
-function sorted(word: string): string {
-  return [...word].sort().join('');
+/** Whether two neighbouring letters have changed places: `scael` for `scale`. */
+function hasTwoExchanged(word: string, meant: string): boolean {
+  if (word.length !== meant.length) return false;
+  let at = 0;
+  while (word[at] === meant[at]) at++;
+  const exchanged = `${meant.slice(0, at)}${meant[at + 1] ?? ''}${meant[at] ?? ''}${meant.slice(at + 2)}`;
+  return word === exchanged;
 }
 
 /** Whether it is the phrase without a word of it, which is another header, not a slip: `Measured` is not `Measured on`. */

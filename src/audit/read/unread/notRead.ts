@@ -65,9 +65,10 @@ function rowsRead(records: RecordBook, history: HistoryBook): ReadRows {
 }
 
 /** Whether a person has said that this is no part of the audit. */
-function isSettled({ what, sheet, column, text }: NotRead, { notOfAudit = [] }: ColumnMap): boolean {
+function isSettled({ what, sheet, row, column, text }: NotRead, { notOfAudit = [] }: ColumnMap): boolean {
   return notOfAudit.some((said) => {
     if (said.sheet.toLowerCase() !== sheet.toLowerCase()) return false;
+    if (said.row !== undefined) return what !== 'column' && said.row === row;
     if (said.column === undefined) return true;
     if (what !== 'column') return false;
     const number = columnNumber(said.column);

@@ -67,7 +67,7 @@ function* areasOf(
   isTag: (key: string) => boolean,
   readRows: ReadRows,
 ): Generator<void, Area[], void> {
-  const own = tables.filter((table) => table.sheet === sheet);
+  const own = tables.filter((table) => table.sheet === sheet).map(usedBy);
   const read = readRows.read.get(sheet.name);
   const remarked = readRows.remarked.get(sheet.name);
   const areas: Area[] = [];
@@ -115,20 +115,32 @@ function* areasOf(
   return areas;
 }
 
+/** The columns that a table uses in its rows. */
+interface Used {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+function usedBy({ headerRow, lastRow, columns, unitColumns, unread }: FoundTable): Used {
+  const own = [...columns.values(), ...unitColumns, ...unread].map(({ column }) => column);
+  return { top: headerRow, bottom: lastRow, left: Math.min(...own), right: Math.max(...own) };
+}
+
+const nothing: readonly number[] = [];
+
 /** Columns of a row that hold something outside of the tables that were read. */
-function freeColumns(tables: readonly FoundTable[], row: number, cells: readonly Cell[]): number[] {
-  const spans = tables.flatMap(({ headerRow, lastRow, columns, unitColumns, unread }) => {
-    if (row < headerRow || row > lastRow) return [];
-    const own = [...columns.values(), ...unitColumns, ...unread].map(({ column }) => column);
-    return [{ left: Math.min(...own), right: Math.max(...own) }];
-  });
-  const free: number[] = [];
+function freeColumns(used: readonly Used[], row: number, cells: readonly Cell[]): readonly number[] {
+  let free: number[] | undefined;
   for (let column = 1; column <= cells.length; column++) {
-    const cell = cells[column - 1] ?? null;
-    if (isBlank(cell) || spans.some(({ left, right }) => column >= left && column <= right)) continue;
-    free.push(column);
+    const table = used.find(
+      ({ top, bottom, left, right }) => row >= top && row <= bottom && column >= left && column <= right,
+    );
+    if (table) column = table.right;
+    else if (!isBlank(cells[column - 1] ?? null)) (free ??= []).push(column);
   }
-  return free;
+  return free ?? nothing;
 }
 
 function isOfRecord(read: ReadonlySet<number> | undefined, row: number): boolean {

@@ -59,7 +59,9 @@ function between(from: string, to: string): RegExp {
 /** A licence text without what makes the same words look different: line breaks, the form of an address, a copyright. */
 export function sameWords(text: string): string {
   return text
-    .replaceAll(/^.*\bcopyright\b.*\d{4}.*$/gimu, '')
+    .split('\n')
+    .filter((line) => !(/\bcopyright\b/iu.test(line) && /\d{4}/u.test(line)))
+    .join('\n')
     .replaceAll('https:', 'http:')
     .replaceAll(/[\s"“”'’*]+/gu, ' ')
     .trim()

@@ -26,6 +26,7 @@ export function packageList(): PackageList {
 
 /** The package that a module comes from; none for our own. */
 function packageOf(id: string): string[] {
-  const name = /.*[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)/.exec(id)?.[1];
-  return name === undefined ? [] : [name.replaceAll('\\', '/')];
+  const [, ...inside] = id.replaceAll('\\', '/').split('/node_modules/');
+  const name = /^(?:@[^/]+\/)?[^/]+/.exec(inside.at(-1) ?? '')?.[0];
+  return name === undefined ? [] : [name];
 }

@@ -38,7 +38,8 @@ export async function bundled(entry = 'src/cli/main.ts') {
 }
 
 function packageOf(path) {
-  const name = /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(path)?.[1];
+  const [, ...inside] = `/${path}`.split('/node_modules/');
+  const name = /^(?:@[^/]+\/)?[^/]+/.exec(inside.at(-1) ?? '')?.[0];
   return name === undefined ? [] : [name];
 }
 

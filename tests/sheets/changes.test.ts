@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
-import type { Change } from '../../src/audit/model/since.ts';
+import { changeWords, type Change } from '../../src/audit/model/since.ts';
 import type { Snapshot } from '../../src/audit/model/snapshot.ts';
 import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
@@ -114,7 +114,7 @@ describe('sheet of changes', () => {
   it('has a line for every change, worst first, and keeps its word on rows and styles', () => {
     const { changes } = report.since!;
     expect(rows.slice(4, 4 + changes.length).map((row) => [row[0], row[1], row[5], row[6], row[8]])).toEqual(
-      changes.map(({ kind, tag, before, now, message }) => [kind, tag, before, now, message]),
+      changes.map(({ kind, tag, before, now, message }) => [changeWords[kind], tag, before, now, message]),
     );
     expect(rows).toHaveLength(model.rowCount);
     for (const { cells } of model.rows()) {

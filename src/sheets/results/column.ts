@@ -59,10 +59,15 @@ export function hasLimit({ threshold }: Line): boolean {
   return trips(threshold.name);
 }
 
-/** Whether both zeros of a position are known, without which nothing but lateness can be told of it. */
+/**
+ * Whether both zeros of a position are known, and its direction where they differ; without them nothing but lateness can be
+ * told of it.
+ */
 export function hasZeros(line: Line): boolean {
-  const { zeroConfigured, zeroMeasured } = line.channel.inputs;
-  return !isAxial(line) || (zeroConfigured !== null && zeroMeasured !== null);
+  const { zeroConfigured, zeroMeasured, direction } = line.channel.inputs;
+  if (!isAxial(line)) return true;
+  if (zeroConfigured === null || zeroMeasured === null) return false;
+  return direction !== null || zeroConfigured === zeroMeasured;
 }
 
 /** Whether a real level follows from the reading, or would once one is typed in. */

@@ -1,6 +1,7 @@
 import type { Direction } from '../../method/axial/direction.ts';
 import { signOf } from '../../method/axial/direction.ts';
 import { axialVoltageAt } from '../../method/axial/voltageAt.ts';
+import type { FaultLimits } from '../../audit/model/channel.ts';
 import type { UnreachableReason } from '../../audit/model/threshold.ts';
 import { finite } from '../cells.ts';
 import type { Line } from './line.ts';
@@ -43,10 +44,9 @@ export function voltsOtherWay(line: Line): number | null {
 }
 
 function voltsAt({ channel, threshold }: Line, direction: Direction): number | null {
-  const { zeroConfigured, zeroMeasured, unitsPerVolt } = channel.inputs;
+  const { zeroConfigured, unitsPerVolt } = channel.inputs;
   const { configured } = channel.sensitivity;
-  if (zeroConfigured === null || zeroMeasured === null || unitsPerVolt === null || configured === null)
-    return null;
+  if (zeroConfigured === null || unitsPerVolt === null || configured === null) return null;
   return finite(
     axialVoltageAt(
       threshold.multiplier * (threshold.setpoint ?? NaN),
@@ -91,8 +91,8 @@ export function listedReasons(line: Line): readonly UnreachableReason[] {
   const [setpoint, effective] = [threshold.setpoint, listed?.effective];
   if (setpoint === null || effective == null) return [];
   const volts = [voltsAtSetpoint(line), voltsOtherWay(line)].filter((volt) => volt !== null);
-  const outside = ({ near, far }: { readonly near: number; readonly far: number }) =>
-    volts.some((volt) => exceeds(volt - far, near - far) || volt < far - 1e-9);
+  const outside = ({ near, far }: FaultLimits) =>
+    volts.some((volt) => volt > (near ?? Infinity) + 1e-9 || volt < (far ?? -Infinity) - 1e-9);
   const found: Readonly<Record<UnreachableReason, boolean>> = {
     'above full scale': fullScale !== null && exceeds(Math.abs(threshold.multiplier * setpoint), fullScale),
     'on the other side of zero': effective * setpoint <= 0,

@@ -15,8 +15,7 @@ function textOf(models: readonly SheetModel[]): string {
 }
 
 function resultsNamed(...names: readonly string[]) {
-  return (report: Report): string =>
-    textOf(resultSheets(report).filter(({ name }) => names.includes(name)));
+  return (report: Report): string => textOf(resultSheets(report).filter(({ name }) => names.includes(name)));
 }
 
 function fleetText(report: Report): string {

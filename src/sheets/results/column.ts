@@ -35,6 +35,12 @@ export function sensitivity(line: Line): string {
   return `level${line.sensitivities}`;
 }
 
+/** A yes or no as it stands on the sheet; `null` is nothing. */
+export function yesOrNo(value: boolean | null): 'yes' | 'no' | null {
+  if (value === null) return null;
+  return value ? 'yes' : 'no';
+}
+
 export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
 }

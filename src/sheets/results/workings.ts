@@ -88,8 +88,8 @@ function judged({ listed, channel, policy }: Line, side: 1 | -1): number | null 
 export function listedReasons(line: Line): readonly UnreachableReason[] {
   const { listed, threshold, channel, policy } = line;
   const { fullScale, linearReach, faultLimits } = channel.inputs;
-  const [setpoint, effective] = [threshold.setpoint, listed?.effective];
-  if (setpoint === null || effective == null) return [];
+  const [setpoint, effective] = [threshold.setpoint, listed?.effective ?? null];
+  if (setpoint === null || effective === null) return [];
   const volts = [voltsAtSetpoint(line), voltsOtherWay(line)].filter((volt) => volt !== null);
   const outside = ({ near, far }: FaultLimits) =>
     volts.some((volt) => volt > (near ?? Infinity) + 1e-9 || volt < (far ?? -Infinity) - 1e-9);
@@ -110,7 +110,7 @@ function exceeds(level: number, limit: number): boolean {
 
 /** The panel reading by the listed sensitivity as an amount, and no more than the monitor can show; not rounded. */
 export function panelLeast({ listed, channel }: Line): number | null {
-  if (listed?.panel == null) return null;
+  if (!listed || listed.panel === null) return null;
   return Math.min(Math.abs(listed.panel), channel.inputs.fullScale ?? Infinity);
 }
 

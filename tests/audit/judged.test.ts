@@ -103,7 +103,7 @@ describe('the audit', () => {
         expect(about.map((at) => at.code)).not.toEqual([]);
         const fits = about.filter((at) =>
           Object.entries(numbers).every(([key, value]) => {
-            const found = Object.entries(at).find(([own]) => own === key)?.[1];
+            const found = new Map<string, unknown>(Object.entries(at)).get(key);
             return typeof found === 'number' && Math.abs(found - value) <= 1e-9 * Math.abs(value);
           }),
         );

@@ -13,7 +13,7 @@ function findingsOf({ channels, groups, problems }: Report): readonly Finding[] 
 }
 
 /** The fact behind a finding by nothing but what a stored report has of it; the place and how grave it is are left out. */
-function stored({ rule, threshold = null, multiplier = null, values }: Finding): Fact {
+function stored({ rule, threshold, multiplier, values }: Finding): Fact {
   const prefix = threshold === null ? '' : `${threshold.replace(' ', '-')}-`;
   expect(rule.startsWith(prefix)).toBe(true);
   const fact = { rule: rule.slice(prefix.length), threshold, multiplier, values };

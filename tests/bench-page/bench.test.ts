@@ -66,7 +66,7 @@ describeWithChromium('the bench', () => {
   it('answers from the selected numbers and inserts the formula', async () => {
     await visit.select('Try it', 6, 2, 4);
     await pane.getByRole('button', { name: 'Take from selection' }).click();
-    await pane.getByText('Danger 5 mil acts at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
+    await pane.getByText('Danger 5 mil really trips at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
     await visit.select('Try it', 16, 2);
     await pane
       .getByRole('button', { name: /Insert/ })

@@ -60,6 +60,7 @@ describe('a mark on what was not read', () => {
     ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Full scael (mil)'],
     ['V-1', 200, 3, 5, 10],
     [null, 200, 3, 5, 10],
+    [null, 200, 4, 6, 10],
   ];
 
   it('on a row settles that row alone, not its sheet', () => {

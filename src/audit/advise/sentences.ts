@@ -55,7 +55,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     };
   if (entry.code === 'may-be-beyond-limit')
     return {
-      headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: it acts somewhere from ${bare(entry.low)} to ${say(entry.high)}.`,
+      headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
       doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
     };
   switch (verdict) {
@@ -90,6 +90,22 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
       };
   }
 }
+
+/** The line of evidence that puts it latest, and how late that may be. */
+function upperEnd({ lines, setpoint }: ThresholdResult, say: (value: number | null) => string): string {
+  const ends = lines.flatMap(({ by, low, high, effective }) => {
+    if (effective === null) return [];
+    // Without an uncertainty it acts just there.
+    const end = low === null && high === null ? effective : (setpoint ?? 0) < 0 ? low : high;
+    return [{ by, end, size: end === null ? Infinity : Math.abs(end) }];
+  });
+  const latest = ends.reduce((one, other) => (other.size > one.size ? other : one), ends[0] ?? noEnd);
+  return latest.end === null
+    ? `by the ${latest.by} it can't be shown to act before that`
+    : `it acts at up to ${say(latest.end)} by the ${latest.by}`;
+}
+
+const noEnd = { by: 'listed sensitivity', end: null, size: Infinity } as const;
 
 /** What operations do until the chain is corrected. */
 function meanwhile({ panel, name }: ThresholdResult, say: (value: number | null) => string): string {
@@ -215,7 +231,9 @@ function ofNotRead({ what, text, looksLike, sheet, row, column }: NotRead): Sent
     headline: `${capital(what)}${named}${where} was not read; it looks like ${looksLike}.`,
     doNext:
       what === 'column' || what === 'value'
-        ? `Correct the header to '${looksLike}', or say that it is no quantity of this audit.`
-        : 'Say which table it belongs to, or that it is no part of this audit.',
+        ? 'Correct its header, or say that it is no quantity of this audit.'
+        : what === 'row'
+          ? 'Enter its tag, or say that it is no part of this audit.'
+          : 'Say which table it belongs to, or that it is no part of this audit.',
   };
 }

@@ -58,7 +58,7 @@ export const auditWords = {
   everyMachine: 'every machine, worst first',
   handOverSheets: {
     button: 'Make hand-over sheets',
-    hint: 'Adds a sheet to print and sign for each machine: what acts where, what must be done before start-up.',
+    hint: 'Adds for each machine a page for the control room and an annex: panel readings to use, what must be done before start-up.',
     under: 'Writing the hand-over sheets',
   },
   written: 'Written:',

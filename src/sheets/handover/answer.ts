@@ -39,7 +39,7 @@ export function wholeWasRead(report: Report): boolean {
 }
 
 function readings(attention: readonly Attention[]): string[] {
-  const past = attention.filter(({ code }) => code === 'past-danger' || code === 'past-alert');
+  const past = graveEntries(attention).filter(({ code }) => code === 'past-danger' || code === 'past-alert');
   const more = past.length - mostReadings;
   return [
     ...past.slice(0, mostReadings).map(({ headline }) => headline),

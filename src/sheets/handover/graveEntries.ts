@@ -12,7 +12,12 @@ export function onlyWarns({ subject }: Attention): boolean {
  */
 export function graveEntries(attention: readonly Attention[]): readonly Attention[] {
   const keyOf = ({ code, subject }: Attention): string =>
-    JSON.stringify([code, subject.tag, subject.group, subject.multiplier ?? 1]);
+    JSON.stringify([
+      code === 'past-alert' ? 'past-danger' : code,
+      subject.tag,
+      subject.group,
+      subject.multiplier ?? 1,
+    ]);
   const tripping = new Set(attention.filter((entry) => !onlyWarns(entry)).map(keyOf));
   return attention.filter((entry) => !onlyWarns(entry) || !tripping.has(keyOf(entry)));
 }

@@ -125,13 +125,13 @@ function withoutZero(
   if (!line) return unknown;
   const ratio = lineTruth(c, e, policy, line, meant, false, hair);
   const isLate = ratio.verdict === 'late';
-  const verdict = never ? 'unreachable' : isLate ? 'late' : 'incomplete';
+  const verdict: Verdict = never ? 'unreachable' : isLate ? 'late' : 'incomplete';
   const { by } = ratio;
   const own = isLate
     ? ({ ...ratio, verdict } as const)
     : ({ by, effective: null, low: null, high: null, verdict } as const);
   const { effective, low, high } = own;
-  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] } as const;
+  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] };
 }
 
 /** What keeps a threshold from acting whatever the sensitivity: full scale, a swing or position out of volts. */

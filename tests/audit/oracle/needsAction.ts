@@ -107,13 +107,15 @@ export function ofBypass(c: ChannelFacts): NeedsAction[] {
 
 /** A group of dangers that cannot trip, acts late or beyond a limit is critical, one of alerts a warning. */
 export function ofGroups(groups: readonly GroupTruth[]): NeedsAction[] {
-  return groups.flatMap(({ machine, name, threshold, multiplier, canTrip, late, beyondLimit }): NeedsAction[] => {
-    const severity = isDanger(threshold) ? 'critical' : 'warning';
-    const of = { severity, machine, tag: null, group: name, threshold, multiplier } as const;
-    if (!canTrip) return [{ ...of, code: 'group cannot trip' } as const];
-    return [
-      ...(late ? [{ ...of, code: 'group late' } as const] : []),
-      ...(beyondLimit ? [{ ...of, code: 'group beyond limit' } as const] : []),
-    ];
-  });
+  return groups.flatMap(
+    ({ machine, name, threshold, multiplier, canTrip, late, beyondLimit }): NeedsAction[] => {
+      const severity = isDanger(threshold) ? 'critical' : 'warning';
+      const of = { severity, machine, tag: null, group: name, threshold, multiplier } as const;
+      if (!canTrip) return [{ ...of, code: 'group cannot trip' }];
+      return [
+        ...(late ? [{ ...of, code: 'group late' as const }] : []),
+        ...(beyondLimit ? [{ ...of, code: 'group beyond limit' as const }] : []),
+      ];
+    },
+  );
 }

@@ -48,7 +48,8 @@ export function sheetFrame(
 
 function pageSetup({ paper, scale, landscape, onePage }: SheetModel['print']): string {
   const size = paper === undefined ? '' : ` paperSize="${paperSizes[paper]}"`;
-  const scaled = scale === undefined ? ` fitToWidth="1" fitToHeight="${onePage ? 1 : 0}"` : ` scale="${scale}"`;
+  const scaled =
+    scale === undefined ? ` fitToWidth="1" fitToHeight="${onePage ? 1 : 0}"` : ` scale="${scale}"`;
   return `<pageSetup${size}${scaled} orientation="${landscape ? 'landscape' : 'portrait'}"/>`;
 }
 

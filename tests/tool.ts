@@ -15,6 +15,7 @@ const demo = resolve(import.meta.dirname, '../workbooks/harbour-station.xlsx');
 const tools = {
   LibreOffice: { programs: () => ['soffice', 'libreoffice'], call: ['--version'] },
   Chromium: { programs: () => ['chromium', 'chromium-browser'], call: ['--version'] },
+  Gnumeric: { programs: () => ['ssconvert'], call: ['--version'] },
   unzip: { programs: () => ['unzip'], call: ['-v'] },
   pdftotext: { programs: () => ['pdftotext'], call: ['-v'] },
   python3: { programs: () => ['python3'], call: ['-c', 'import zipfile'] },

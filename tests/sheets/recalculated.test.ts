@@ -9,8 +9,9 @@ import { parsePolicy, type Policy } from '../../src/audit/model/policy.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { auditedOn } from '../demo/files.ts';
-import { describeWithGnumeric, recalculate } from '../gnumeric.ts';
+import { recalculate } from '../gnumeric.ts';
 import { describeWithLibreOffice } from '../libreoffice.ts';
+import { describeWithTool } from '../tool.ts';
 import { plant, plantAsLeft } from './plant.ts';
 import { cellsOf, compare, typedOver } from './recalculation.ts';
 import { sweep } from './sweep.ts';
@@ -114,7 +115,7 @@ describeWithLibreOffice('formulas of the result sheets, calculated by LibreOffic
 });
 
 // Source: Gnumeric, a second program that shares no code with the first. Its normal distribution ends in other digits.
-describeWithGnumeric('formulas of the result sheets, calculated by Gnumeric', () => {
+describeWithTool('Gnumeric', 'formulas of the result sheets, calculated by Gnumeric', () => {
   it.each([
     ['the demo station', auditedOn('2026-09-01')],
     ['an invented plant with one of everything', auditOf(plant)],

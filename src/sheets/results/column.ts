@@ -35,6 +35,12 @@ export function sensitivity(line: Line): string {
   return `level${line.sensitivities}`;
 }
 
+/** A yes or no as it stands on the sheet; `null` is nothing. */
+export function yesOrNo(value: boolean | null): 'yes' | 'no' | null {
+  if (value === null) return null;
+  return value ? 'yes' : 'no';
+}
+
 export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
 }
@@ -59,10 +65,15 @@ export function hasLimit({ threshold }: Line): boolean {
   return trips(threshold.name);
 }
 
-/** Whether both zeros of a position are known, without which nothing but lateness can be told of it. */
+/**
+ * Whether both zeros of a position are known, and its direction where they differ; without them nothing but lateness can be
+ * told of it.
+ */
 export function hasZeros(line: Line): boolean {
-  const { zeroConfigured, zeroMeasured } = line.channel.inputs;
-  return !isAxial(line) || (zeroConfigured !== null && zeroMeasured !== null);
+  const { zeroConfigured, zeroMeasured, direction } = line.channel.inputs;
+  if (!isAxial(line)) return true;
+  if (zeroConfigured === null || zeroMeasured === null) return false;
+  return direction !== null || zeroConfigured === zeroMeasured;
 }
 
 /** Whether a real level follows from the reading, or would once one is typed in. */

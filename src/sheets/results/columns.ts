@@ -3,8 +3,8 @@ import { columnFormulas } from './columnFormulas.ts';
 import { formulas } from './formulas.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
 import { listedBand, otherLinesBand } from './lineBands.ts';
-import { effectBand, gapsBand, interimBand, limitBand, presentBand } from './resultBands.ts';
-import { verdictBand } from './verdictBand.ts';
+import { interimBand, presentBand } from './presentBands.ts';
+import { effectBand, gapsBand, limitBand, verdictBand } from './resultBands.ts';
 
 const actionBand: Band = {
   caption: 'Needs action',

@@ -1,16 +1,13 @@
 import { policyCells } from './policyCells.ts';
 
-const volts = 'COUNT([zeroConfigured],[zeroMeasured])=2';
+const volts = 'COUNT([zeroConfigured])=1';
 const swing = '[multiplier]*[setpoint]*[configured]/[unitsPerVolt]';
 const guard = 'IF([$rule]="guarded",IF([uncertainty]="",0,[uncertainty]),0)';
-/** Whether a voltage lies outside a span; 1E-12 and 1E-9 are the slack of the audit's own decision. */
+/** Whether a voltage lies outside a span, of which either end may be missing; 1E-9 is the slack of the audit's own decision. */
 const outside = (volt: string, near: string, far: string): string =>
-  `IF(${volt}="",FALSE,OR(${volt}-${far}>(${near}-${far})*(1+1E-12),${volt}<${far}-1E-9))`;
+  `IF(${volt}="",FALSE,OR(IF(${near}="",FALSE,${volt}>${near}+1E-9),IF(${far}="",FALSE,${volt}<${far}-1E-9)))`;
 const bothOutside = (near: string, far: string): string =>
   `OR(${outside('[voltsAtSetpoint]', near, far)},${outside('[voltsOtherWay]', near, far)})`;
-/** Whether a voltage lies beyond a fault limit, either of which may not be given. */
-const beyondFault = (volt: string): string =>
-  `IF(${volt}="",FALSE,OR(IF([faultNear]="",FALSE,${volt}>[faultNear]+1E-9),IF([faultFar]="",FALSE,${volt}<[faultFar]-1E-9)))`;
 /** Whether the zero of a position is not known, so that nothing but lateness by the sensitivities alone can be told. */
 const noZero =
   'AND([unitsPerVolt]<>"",OR(COUNT([zeroConfigured],[zeroMeasured])<2,AND([sign]="",[zeroConfigured]<>[zeroMeasured])))';
@@ -39,11 +36,11 @@ export const formulas = {
     'MID(IF([fullScale]="","",IF(ABS([multiplier]*[setpoint])>[fullScale]*(1+1E-12),", above full scale",""))' +
     '&IF([listed]*[setpoint]<=0,", on the other side of zero","")' +
     `&IF(OR(IF([linearReach]="",FALSE,[listed]>[linearReach]*(1+1E-12)),${bothOutside('[$near]', '[$far]')}),", out of the linear reach","")` +
-    `&IF(OR(${beyondFault('[voltsAtSetpoint]')},${beyondFault('[voltsOtherWay]')}),", outside the fault limits",""),3,99)`,
+    `&IF(${bothOutside('[faultNear]', '[faultFar]')},", outside the fault limits",""),3,99)`,
   listedVerdict:
     `IF([unreachable]<>"","cannot act",IF(${noZero},IF(${isLate},"late","not known"),IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"OK",` +
     `IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF(${isLate},"late","uncertain")))))`,
-  effective: 'IF([listedVerdict]="not known","",[listed])',
+  effective: `IF(AND(${noZero},NOT(${isLate})),"",[listed])`,
   low: 'IF([effective]="","",[listedLow])',
   high: 'IF([effective]="","",[listedHigh])',
   verdict: '[listedVerdict]',

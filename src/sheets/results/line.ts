@@ -36,15 +36,12 @@ export function lineOf(
 ): Line {
   const { configured, measured } = channel.sensitivity;
   const own = evidenceBy(threshold, 'listed sensitivity');
-  const listed =
+  const isComplete =
     threshold.verdict !== 'incomplete' &&
     threshold.setpoint !== null &&
     configured !== null &&
-    measured !== null &&
-    own !== undefined &&
-    own.effective !== null
-      ? own
-      : null;
+    measured !== null;
+  const listed = isComplete && own && own.effective !== null ? own : null;
   return {
     channel,
     threshold,

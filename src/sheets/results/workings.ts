@@ -1,6 +1,7 @@
 import type { Direction } from '../../method/axial/direction.ts';
 import { signOf } from '../../method/axial/direction.ts';
 import { axialVoltageAt } from '../../method/axial/voltageAt.ts';
+import type { FaultLimits } from '../../audit/model/channel.ts';
 import type { UnreachableReason } from '../../audit/model/threshold.ts';
 import { finite } from '../cells.ts';
 import type { Line } from './line.ts';
@@ -43,10 +44,9 @@ export function voltsOtherWay(line: Line): number | null {
 }
 
 function voltsAt({ channel, threshold }: Line, direction: Direction): number | null {
-  const { zeroConfigured, zeroMeasured, unitsPerVolt } = channel.inputs;
+  const { zeroConfigured, unitsPerVolt } = channel.inputs;
   const { configured } = channel.sensitivity;
-  if (zeroConfigured === null || zeroMeasured === null || unitsPerVolt === null || configured === null)
-    return null;
+  if (zeroConfigured === null || unitsPerVolt === null || configured === null) return null;
   return finite(
     axialVoltageAt(
       threshold.multiplier * (threshold.setpoint ?? NaN),
@@ -88,10 +88,10 @@ function judged({ listed, channel, policy }: Line, side: 1 | -1): number | null 
 export function listedReasons(line: Line): readonly UnreachableReason[] {
   const { listed, threshold, channel, policy } = line;
   const { fullScale, linearReach, faultLimits } = channel.inputs;
-  const [setpoint, effective] = [threshold.setpoint, listed?.effective];
-  if (setpoint === null || effective === undefined || effective === null) return [];
+  const [setpoint, effective] = [threshold.setpoint, listed?.effective ?? null];
+  if (setpoint === null || effective === null) return [];
   const volts = [voltsAtSetpoint(line), voltsOtherWay(line)].filter((volt) => volt !== null);
-  const outside = ({ near, far }: Partial<Record<'near' | 'far', number | null>>) =>
+  const outside = ({ near, far }: FaultLimits) =>
     volts.some((volt) => volt > (near ?? Infinity) + 1e-9 || volt < (far ?? -Infinity) - 1e-9);
   const found: Readonly<Record<UnreachableReason, boolean>> = {
     'above full scale': fullScale !== null && exceeds(Math.abs(threshold.multiplier * setpoint), fullScale),

@@ -116,7 +116,7 @@ describeWithChromium('the bench', () => {
     await visit.type('Try it', 16, 2, '0012x');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(17);
+    await expect.poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 }).toBe(17);
     const bytes = await visit.saved();
     const copy = readWorkbook('copy.xlsx', bytes);
     const inGrid = (await visit.read()).sheets;

@@ -48,8 +48,8 @@ const two = (tags: readonly string[]): Uint8Array =>
 function linesOf(rows: Sheet['rows']): Line[] {
   const at = rows.findIndex((row) => row.includes('Really acts at T'));
   const header = rows[at] ?? [];
-  const [tag, threshold, effective, verdict] = ['Tag', 'Threshold', 'Really acts at T', 'Verdict'].map((name) =>
-    header.indexOf(name),
+  const [tag, threshold, effective, verdict] = ['Tag', 'Threshold', 'Really acts at T', 'Verdict'].map(
+    (name) => header.indexOf(name),
   );
   return rows
     .slice(at + 1)
@@ -138,7 +138,10 @@ describeWithChromium('a user’s way through the bench', () => {
     await visit.audit();
 
     await pane.locator('.channel-line', { hasText: 'V-1' }).click();
-    await pane.locator('.channel-detail').getByText('Set 5, really trips at 6.25 mil.').waitFor();
+    await pane
+      .locator('.channel-detail')
+      .getByText('Set 5, really trips at 6.25 mil.', { exact: true })
+      .waitFor();
     expect(await visit.selection()).toMatchObject({ sheet: 'Probes', area: { top: 3, bottom: 3 } });
     expect(await visit.violations()).toEqual([]);
     await writeSheets();
@@ -159,13 +162,13 @@ describeWithChromium('a user’s way through the bench', () => {
     await visit.audit();
     await writeSheets();
     expect(await stale().count()).toBe(0);
-    // K101-2X, measured at 199 mV/mil of 200.
-    const row = (await visit.rows('Channels')).findIndex((cells) => cells.includes('K101-2X')) + 1;
+    // K102-1Y, measured at 198 mV/mil of 200 and not again since.
+    const row = (await visit.rows('Channels')).findIndex((cells) => cells.includes('K102-1Y')) + 1;
     await visit.type('Channels', row, 7, '125');
     await stale().waitFor();
     await press('Run audit again');
     await stale().waitFor({ state: 'detached' });
-    await pane.getByLabel('Search').fill('K101-2X');
+    await pane.getByLabel('Search').fill('K102-1Y');
     // 4·200/125 = 6.4 mil, by hand.
     await pane.locator('.channel-line', { hasText: 'set 4, really trips at 6.4 mil' }).waitFor();
     await press('Write result sheets');

@@ -66,7 +66,7 @@ describeWithChromium('comparison with earlier results in the task pane', () => {
     const lines = await page.locator('.part .findings > li').allTextContents();
     // By hand: 5·200/160 = 6.25 mil.
     expect(lines[0]).toContain(`now late ${hostileTag}`);
-    expect(lines[0]).toContain('Danger acts late at 6.25 mil; it acted within tolerance at 5 mil before.');
+    expect(lines[0]).toContain('Danger is late: really trips at 6.25 mil; it was OK at 5 mil before.');
     expect(await page.title()).not.toBe('1');
     const { violations } = await page.evaluate(async (script) => {
       (0, eval)(script);

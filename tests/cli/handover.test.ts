@@ -23,7 +23,7 @@ describe('--handover', () => {
     );
     expect(code).toBe(0);
     expect(out).toMatch(/Written: h\.xlsx, with the sheets 'Hand-over list', 'T-101 Power turbine'/u);
-    expect(sheetsOf('h.xlsx')).toHaveLength(9);
+    expect(sheetsOf('h.xlsx')).toHaveLength(21);
     expect(sheetsOf('o.xlsx')).toContain('Audit summary');
     expect(existsSync(join(folder, 'r.json'))).toBe(true);
     expect(readFileSync(join(folder, 'in.xlsx'))).toEqual(readFileSync(demo));

@@ -25,7 +25,7 @@ describe('--handover', () => {
     expect(out).toMatch(
       /Written: h\.xlsx, with the sheets 'Hand-over list', 'K-101 Gas compressor', 'K-101 Gas compressor annex'/u,
     );
-    expect(sheetsOf('h.xlsx')).toHaveLength(17);
+    expect(sheetsOf('h.xlsx')).toHaveLength(21);
     expect(sheetsOf('o.xlsx')).toContain('Audit summary');
     expect(existsSync(join(folder, 'r.json'))).toBe(true);
     expect(readFileSync(join(folder, 'in.xlsx'))).toEqual(readFileSync(demo));

@@ -36,7 +36,6 @@ async function answerTo(job: Job): Promise<Answer> {
       outputs.push(copy);
       notes = copy.notes;
     }
-    if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
     await writeAll(outputs, { token: job.token });
     return {
       found: foundIn(report),

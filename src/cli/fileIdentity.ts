@@ -15,7 +15,7 @@ export function identityOf(path: string): string | undefined {
     return ino === 0n ? realpathSync(path) : `${dev}:${ino}`;
   } catch (error) {
     if (isAbsent(error)) return undefined;
-    throw new UsageRefused(`${path}: ${inWords(error, 'can not be looked at')}.`);
+    throw new UsageRefused(`${basename(path)}: ${inWords(error, 'can not be looked at')}.`);
   }
 }
 

@@ -25,14 +25,15 @@ const home = join(folder, 'home');
 /** Root may write anywhere, so it becomes somebody else; anyone else stays who they are. */
 const somebody: SpawnSyncOptions = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
 
-/** Whether that user may read the installed packages; not so where the checkout lies in a home that is closed. */
+/** Whether that user may read the installed packages and run npm; not so where either lies in a folder that is closed. */
 const mayRead =
   process.platform !== 'win32' &&
   spawnSync(
     process.execPath,
     ['-e', `fs.accessSync(${JSON.stringify(join(root, 'node_modules/esbuild/package.json'))})`],
     { ...somebody, cwd: '/', stdio: 'ignore' },
-  ).status === 0;
+  ).status === 0 &&
+  spawnSync('npm', ['--version'], { ...somebody, cwd: '/', stdio: 'ignore' }).status === 0;
 
 function setWritable(path: string, writable: boolean): void {
   chmodSync(path, writable ? 0o755 : 0o555);
@@ -84,7 +85,7 @@ function works(): void {
 }
 
 describe.skipIf(!mayRead)(
-  `a checkout that can only be read${mayRead ? '' : ' (needs packages that another user may read)'}`,
+  `a checkout that can only be read${mayRead ? '' : ' (needs packages and npm that another user may reach)'}`,
   () => {
     test('serves an unprivileged user before anything is built, and leaves nothing behind', () => {
       works();

@@ -1,29 +1,11 @@
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Attention, ChannelResult } from '../../audit/model/report.ts';
-import { sheetNames } from '../titles.ts';
 import type { LineAction } from './line.ts';
-
-/** Longest text of findings on a line; every finding stands in full on the sheet of problems. */
-const longest = 600;
 
 /** What something is about, as findings and what needs action name it. */
 interface About {
   readonly threshold: ThresholdResult['name'] | null;
   readonly multiplier: number | null;
-}
-
-/**
- * What was found about a threshold, as one text. Findings about the channel as a whole stand with its danger, and with
- * every threshold that could not be worked out.
- */
-export function findingsText(channel: ChannelResult, threshold: ThresholdResult): string {
-  if (channel.findings.length === 0) return '';
-  const takesWhole = isFirst(channel, threshold) || threshold.verdict === 'incomplete';
-  const messages = channel.findings
-    .filter((finding) => (finding.threshold === null ? takesWhole : isAbout(finding, threshold)))
-    .map((finding) => finding.message);
-  const text = messages.join(' · ');
-  return text.length <= longest ? text : `${text.slice(0, longest)}… (in full: ${sheetNames.problems})`;
 }
 
 /** What needs action, by the row of the channel list that it is about. */

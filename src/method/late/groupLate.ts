@@ -33,8 +33,10 @@ export function groupLate(group: LateGroup): LateShare {
   const nothing = { late: NaN, inTime: NaN };
   if (!Number.isInteger(m) || m < 1 || m > members.length) return nothing;
   if (!positive(limit) || !members.every(usable)) return nothing;
-  const counts = lateCounts(members.map((member) => againstLimit(member, limit)));
   const needed = lateNeeded(group);
+  if (members.filter(({ threshold }) => threshold === Infinity).length >= needed)
+    return { late: 1, inTime: 0 };
+  const counts = lateCounts(members.map((member) => againstLimit(member, limit)));
   const sum = (part: readonly number[]) =>
     Math.min(
       1,

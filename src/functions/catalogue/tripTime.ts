@@ -1,7 +1,7 @@
 import { tripTime } from '../../method/replay/tripTime.ts';
 import { number, optionalNumber, series, seriesOrText } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
-import type { FunctionError} from '../functionError.ts';
+import type { FunctionError } from '../functionError.ts';
 import { notAvailable, refused } from '../functionError.ts';
 
 export const TRIPTIME = declare({

@@ -112,15 +112,17 @@ describe('groups, worked by hand and by simulation, independent of this code', (
   it.each(of('group-counts'))('$id', (example) => {
     const { limit, members } = example.inputs as unknown as Group;
     const counts = lateCounts(members.map((one) => againstLimit(member(one), limit)));
-    (example.expected['late_counts'] as number[]).forEach((share, late) => { near(example, counts[late]!, share); },
-    );
+    (example.expected['late_counts'] as number[]).forEach((share, late) => {
+      near(example, counts[late]!, share);
+    });
   });
 
   it.each(of('group-quantiles'))('$id', (example) => {
     const { m, q, members } = example.inputs as unknown as Group & { q: number[] };
     const voters = { m, members: members.map((one) => member(one)) };
-    (example.expected['thresholds'] as number[]).forEach((limit, at) => { near(example, groupQuantile(voters, q[at]!), limit); },
-    );
+    (example.expected['thresholds'] as number[]).forEach((limit, at) => {
+      near(example, groupQuantile(voters, q[at]!), limit);
+    });
   });
 
   it.each(of('machine-late'))('$id', (example) => {

@@ -275,8 +275,12 @@ describe('runout and records up and down, worked by hand, independent of this co
     const found = upDown(readings);
     if (isUpDownFault(found)) throw new Error(JSON.stringify(found));
     const { expected } = example;
-    const same = (value: number, name: string) => { near(example, value, expected[name]); };
-    (expected['mean'] as number[]).forEach((volt, at) => { near(example, found.mean.volts[at]!, volt); });
+    const same = (value: number, name: string) => {
+      near(example, value, expected[name]);
+    };
+    (expected['mean'] as number[]).forEach((volt, at) => {
+      near(example, found.mean.volts[at]!, volt);
+    });
     same(found.span, 'span');
     same(1000 * found.sensitivity, 'sensitivity');
     same(found.hysteresis.volts, 'hysteresis');

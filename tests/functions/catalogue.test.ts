@@ -42,6 +42,18 @@ const SIGNATURES = [
   'EFFECTIVEONCURVE(setpoint, configured, gaps, volts, gapVoltage, [multiplier], [method])',
   'POINTSTO(measured, reference, gapVoltage, referenceGapVoltage, [tolerance], [voltTolerance])',
   'SENSITIVITYUNCERTAINTY(values, distributions, [degreesOfFreedom], [level])',
+  'LIVEVOTE(votes, members, out, policy)',
+  'VOTELATER(votes, setpoints, configured, measured, shared, own, limit, [batches], [multiplier])',
+  'VOTEBAND(votes, setpoints, configured, measured, shared, own, [batches], [multiplier], [coverage])',
+  'AXIALBAND(setpoint, configured, measured, zeroConfigured, zeroMeasured, direction, uncertainty, zeroUncertainty, [coverage])',
+  'LOOPEFFECTIVE(setpoint, span, currentAtZero, currentAtSpan, [believedAtZero], [believedAtSpan])',
+  'HYSTERESIS(gaps, volts)',
+  'HIGHPASS(frequency, corner, damping)',
+  'LOWPASS(frequency, corner)',
+  'SENSITIVITYAT(frequencies, sensitivities, frequency)',
+  'RUNUPTRIP(speeds, real, sensitivities, setpoint, configured, [multiplier], [multiplierSpeed])',
+  'TRIPTIME(times, readings, setpoint, [delay], [maxGap], [hold])',
+  'COMPENSATE(amplitude, phase, runout, runoutPhase, configured, measured, [measuredThen])',
 ];
 
 /**

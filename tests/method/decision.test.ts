@@ -54,6 +54,7 @@ describe('Φ', () => {
     expect(normalCdf(-Infinity)).toBe(0);
     expect(normalCdf(Infinity)).toBe(1);
     expect(normalCdf(-1e200)).toBe(0);
+    expect([normalCdf(-Number.MAX_VALUE), normalCdf(Number.MAX_VALUE)]).toEqual([0, 1]);
     expect(normalCdf(NaN)).toBeNaN();
     let before = 0;
     for (let z = -40; z <= 10; z += 0.01) {

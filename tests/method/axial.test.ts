@@ -144,6 +144,8 @@ describe('ugly inputs give NaN', () => {
   it('a setpoint of 0, a sensitivity of 0 or below, an uncertainty of 1', () => {
     expect(axialEffective(0, 200, 160, -10, -10, 'toward')).toBeNaN();
     expect(axialInterim(0, 200, 160, -10, -10, 'toward', 0.1)).toBeNaN();
+    // 0.8 V between the zeros would show 4 mil at 200 mV/mil: still no setpoint for a setpoint of none.
+    expect(axialInterim(0, 200, 160, -10, -9.2, 'toward', 0.1)).toBeNaN();
     for (const k of [0, -200]) {
       expect(axialEffective(20, k, 160, -10, -10, 'toward')).toBeNaN();
       expect(axialActual(20, 200, k, -10, -10, 'toward')).toBeNaN();

@@ -78,6 +78,8 @@ export interface GoldenCase {
   readonly attention?: readonly string[];
   /** Texts that must stand in some message of the report. */
   readonly says?: readonly RegExp[];
+  /** Texts that must stand in some headline of what needs action. */
+  readonly headlines?: readonly RegExp[];
 }
 
 /** The day of every audit in these tests. */
@@ -143,6 +145,8 @@ export function check(golden: GoldenCase): void {
     ...report.problems,
   ].map(({ message }) => message);
   for (const text of says) expect(messages).toContainEqual(expect.stringMatching(text));
+  const headlines = report.attention.map(({ headline }) => headline);
+  for (const text of golden.headlines ?? []) expect(headlines).toContainEqual(expect.stringMatching(text));
 }
 
 function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {

@@ -125,6 +125,9 @@ describe('probability of acting later than a limit', () => {
     }
     expect(probabilityLater(5, 6, 200, 160, 1, 2, 1)).toBeNaN();
     expect(probabilityLaterOf(-1, 6, 160, 0.03, 2)).toBeNaN();
+    expect(probabilityLaterOf(Infinity, 6, 160, 0.03, 2)).toBeNaN();
+    // No swing at all acts at once: later than any limit with the probability Φ(−2/0.03).
+    expect(probabilityLaterOf(0, 6, 160, 0.03, 2)).toBeLessThan(1e-300);
   });
 });
 
@@ -216,6 +219,8 @@ describe('the two forms of the decision', () => {
     expect(decideOnThreshold(20, 22, 20.5, 23.5, 0.05, 'guarded')).toBe('undetermined');
     expect(decideOnThreshold(20, 22, 20.5, 23.5, 0.05, 'simple')).toBe('late');
     expect(decideOnThreshold(20, 22, null, null, 0.05, 'guarded')).toBe('late');
+    expect(decideOnThreshold(20, 22, null, 23.5, 0.05, 'guarded')).toBe('late');
+    expect(decideOnThreshold(20, 22, 20.5, null, 0.05, 'guarded')).toBe('late');
   });
 
   it('ugly inputs decide nothing', () => {

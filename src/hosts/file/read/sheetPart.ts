@@ -1,31 +1,36 @@
 import { cellAddress } from '../../../cells/address.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import type { Area } from '../../../cells/sheet.ts';
-import type { NumberKind } from '../../formats/numberFormat.ts';
 import { oneLine } from '../zip/refused.ts';
-import { parseArea } from './area.ts';
+import { lastColumn, parseArea } from './area.ts';
 import type { SpendCells } from './cellBudget.ts';
 import { CellContent } from './cellContent.ts';
 import { BadValue, type CellContext, cellValue } from './cellValue.ts';
 import { Grid } from './grid.ts';
 import { SheetPlace } from './sheetPlace.ts';
+import { ShownRuns } from './shownRuns.ts';
+import type { NumberStyle } from './styles.ts';
 import { type Attributes, booleanAttribute, type XmlHandler } from './xml.ts';
+
+const plain: NumberStyle = { kind: 'number', shown: '' };
 
 /** Hears a worksheet part (ECMA-376 part 1, section 18.3.1) and holds what it says; refuses cells off the sheet or stored twice. */
 export class SheetPart implements XmlHandler {
   readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
   readonly merges: Area[] = [];
+  readonly shown = new ShownRuns();
   readonly #grid: Grid;
   readonly #place: SheetPlace;
   readonly #content: CellContent;
   readonly #turnToRow = (row: number): void => {
     this.#grid.startRow(row);
   };
-  #kind: NumberKind = 'number';
+  #style: NumberStyle = plain;
 
   constructor(
     sheetName: string,
-    readonly numberKinds: readonly NumberKind[],
+    readonly numberStyles: readonly NumberStyle[],
     readonly context: CellContext,
     textLength: number,
     spend: SpendCells,
@@ -50,6 +55,7 @@ export class SheetPart implements XmlHandler {
         return;
       case 2:
         if (name === 'row' && parents[1] === 'sheetData') this.#startRow(attributes);
+        else if (name === 'col' && parents[1] === 'cols') this.#addColumns(attributes);
         else if (name === 'mergeCell' && parents[1] === 'mergeCells') this.#addMerge(attributes['ref'] ?? '');
         return;
       case 3:
@@ -80,7 +86,7 @@ export class SheetPart implements XmlHandler {
   #startCell(attributes: Attributes): void {
     this.#place.startCell(attributes, this.#turnToRow);
     const style = attributes['s'];
-    this.#kind = style === undefined ? 'number' : (this.numberKinds[Number(style)] ?? 'number');
+    this.#style = style === undefined ? plain : (this.numberStyles[Number(style)] ?? plain);
     this.#content.start(attributes);
   }
 
@@ -88,16 +94,26 @@ export class SheetPart implements XmlHandler {
     if (!this.#content.hasValue && !this.#content.hasFormula) return;
     let cell: Cell;
     try {
-      cell = cellValue(this.#content.take(this.#kind), this.context);
+      cell = cellValue(this.#content.take(this.#style.kind), this.context);
     } catch (error) {
       throw error instanceof BadValue ? this.#refuseCell(oneLine(error.message, 90)) : error;
     }
     if (!this.#grid.put(this.#place.column, cell)) throw this.#refuseCell('is stored twice');
+    if (this.#style.shown !== '' && typeof cell === 'number')
+      this.shown.add(this.#place.row, this.#place.column, this.#style.shown);
   }
 
   #refuseCell(why: string): Error {
     const { row, column } = this.#place;
     return this.#place.refusal(`cell ${cellAddress(row, column)}`, why);
+  }
+
+  #addColumns(attributes: Attributes): void {
+    const hidden = booleanAttribute(attributes['hidden']) === true || Number(attributes['width'] ?? 1) === 0;
+    if (!hidden) return;
+    const last = Math.min(Number(attributes['max']), lastColumn);
+    for (let column = Math.max(1, Number(attributes['min'])); column <= last; column++)
+      this.hiddenColumns.add(column);
   }
 
   #addMerge(reference: string): void {

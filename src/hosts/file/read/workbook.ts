@@ -8,7 +8,7 @@ import { interner } from './intern.ts';
 import { applyMerges } from '../../formats/merges.ts';
 import { readSharedStrings } from './sharedStrings.ts';
 import { SheetPart } from './sheetPart.ts';
-import { readNumberKinds } from './styles.ts';
+import { readNumberStyles } from './styles.ts';
 import { readTables } from './tables.ts';
 import { readWorkbookPart } from './workbookPart.ts';
 import { readXml } from './xml.ts';
@@ -51,13 +51,27 @@ export function readWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
     intern,
   };
   const spend = cellBudget(limits.cells);
-  const numberKinds = book.styles === undefined ? [] : readNumberKinds(archive, book.styles, limits);
+  const numberStyles = book.styles === undefined ? [] : readNumberStyles(archive, book.styles, limits);
   const sheets = book.sheets.map(({ name, hidden, part }): Sheet => {
-    const sheet = new SheetPart(name, numberKinds, context, limits.textLength, spend);
+    const sheet = new SheetPart(name, numberStyles, context, limits.textLength, spend);
     readXml(archive, part, limits, sheet, onBytes);
     const rows = sheet.finish();
     applyMerges(rows, sheet.merges, spend);
-    return { name, hidden, rows, hiddenRows: sheet.hiddenRows, tables: readTables(archive, part, limits) };
+    return {
+      name,
+      hidden,
+      rows,
+      hiddenRows: sheet.hiddenRows,
+      tables: readTables(archive, part, limits),
+      ...(sheet.merges.length > 0 ? { merges: sheet.merges } : {}),
+      ...(sheet.hiddenColumns.size > 0 ? { hiddenColumns: sheet.hiddenColumns } : {}),
+      ...shownTextsOf(sheet),
+    };
   });
   return { name: baseName(fileName), sheets };
+}
+
+function shownTextsOf(sheet: SheetPart): Pick<Sheet, 'shownTexts'> {
+  const shownTexts = sheet.shown.finish();
+  return shownTexts.length > 0 ? { shownTexts } : {};
 }

@@ -1,0 +1,133 @@
+import type { Sheet } from '../../../../cells/sheet.ts';
+import { cellText } from '../../../../cells/cell.ts';
+import type { Steps } from '../../../model/steps.ts';
+import type { Amount } from '../../rows/rowReader.ts';
+import { tagKey } from '../../tables/tagKey.ts';
+import type { Said } from '../answers/said.ts';
+import { cellOfBlock } from '../fields/valueFacts.ts';
+import type { MeaningId } from '../meanings/meaning.ts';
+import type { Claim } from '../tables/claim.ts';
+import type { TableRead } from '../tables/tableRead.ts';
+import type { ReadChannel, ReadValue, Trouble } from './channel.ts';
+import { joinLines, type JoinedLines } from './join.ts';
+import { kindIn } from './kinds.ts';
+import type { PlacedNote } from './note.ts';
+import { readField, type FieldRead } from './readField.ts';
+import { linesOf, type Line } from './records.ts';
+
+/** The channels of a workbook, with the lines that are none. */
+export interface ReadChannels {
+  readonly channels: readonly ReadChannel[];
+  /** Lines of the tables that are no channels: totals, headings, spares. */
+  readonly others: readonly Line[];
+  /** Lines of hidden lists whose place visible ones take. */
+  readonly yielded: readonly Line[];
+}
+
+const stride = 1_000;
+
+/** Reads all tables of channels together; only what is certain is read. */
+export function* readChannels(tables: readonly TableRead[], sheets: ReadonlyMap<string, Sheet>, said: Said): Steps<void, ReadChannels> {
+  const used = tables.filter(({ part, leftOut, tag }) => part === 'channels' && !leftOut && tag !== null && tag.standing === 'certain');
+  const known = knownTags(used, sheets);
+  const lines: Line[] = [];
+  const others: Line[] = [];
+  for (const table of used) {
+    const isKnown = (tag: string) => known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
+    for (const line of linesOf(table, sheets, isKnown)) {
+      if (line.is === 'channel') lines.push(line);
+      else if (line.is !== 'empty') others.push(line);
+      if ((lines.length + others.length) % stride === 0) yield;
+    }
+  }
+  const cache = new Map<Line, Map<MeaningId, FieldRead | undefined>>();
+  const read = (line: Line, claim: Claim): FieldRead | undefined => {
+    let own = cache.get(line);
+    if (!own) cache.set(line, (own = new Map<MeaningId, FieldRead | undefined>()));
+    if (!own.has(claim.meaning)) own.set(claim.meaning, readField(line.table.lane, claim, line.record, sheets, said.cells));
+    return own.get(claim.meaning);
+  };
+  const same = (one: Line, other: Line, meanings: readonly MeaningId[]): boolean =>
+    meanings.every((id) => {
+      const [a, b] = [one, other].map((line) => {
+        const claim = line.table.claims.get(id);
+        return claim ? read(line, claim) : undefined;
+      });
+      return sameValue(a?.amount, b?.amount);
+    });
+  const nameOf = (tag: string) => said.names.get(tagKey(tag)) ?? tag;
+  const joined = yield* joinLines(lines, nameOf, same);
+  const channels: ReadChannel[] = [];
+  for (const one of joined) {
+    if (channels.length % stride === 0) yield;
+    channels.push(channelOf(one, read, sheets));
+  }
+  return { channels, others, yielded: joined.flatMap(({ yielded }) => yielded) };
+}
+
+function knownTags(tables: readonly TableRead[], sheets: ReadonlyMap<string, Sheet>): readonly (readonly [TableRead, ReadonlySet<string>])[] {
+  return tables.map((table) => {
+    const keys = new Set<string>();
+    for (const { record } of recordsWithTags(table)) {
+      const tag = table.tag;
+      if (tag) keys.add(tagKey(cellText(cellOfBlock(table.lane.block, sheets, tag.field.place, record))));
+    }
+    return [table, keys];
+  });
+}
+
+function* recordsWithTags({ lane }: TableRead): Generator<{ record: number }, void, void> {
+  for (let record = lane.block.span[0]; record <= lane.block.span[1]; record++) yield { record };
+}
+
+function sameValue(one: Amount | null | undefined, other: Amount | null | undefined): boolean {
+  if (!one || !other) return true;
+  if (one.unit?.dimension !== other.unit?.dimension) return false;
+  const [a, b] = [one.value * (one.unit?.factor ?? 1), other.value * (other.unit?.factor ?? 1)];
+  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+function channelOf(joined: JoinedLines, read: (line: Line, claim: Claim) => FieldRead | undefined, sheets: ReadonlyMap<string, Sheet>): ReadChannel {
+  const values = new Map<MeaningId, ReadValue>();
+  const notes: PlacedNote[] = [];
+  const percents: [MeaningId, FieldRead, Line][] = [];
+  const open = new Set(joined.troubles.flatMap((trouble: Trouble) => trouble.meanings));
+  for (const line of joined.lines) {
+    for (const [id, claim] of line.table.claims) {
+      if (id === 'tag' || claim.standing !== 'certain' || open.has(id)) continue;
+      const found = read(line, claim);
+      if (!found) continue;
+      if (values.has(id) && found.amount === null && found.text === '') continue;
+      notes.push(...found.notes);
+      if (found.ofScale !== null) percents.push([id, found, line]);
+      else if (!values.has(id)) values.set(id, { amount: found.amount, text: found.text, day: found.day, place: found.place });
+    }
+  }
+  const scale = values.get('fullScale');
+  for (const [id, found] of percents) {
+    const percent = found.ofScale ?? 0;
+    const unit = scale?.amount?.unit;
+    if (!scale?.amount || !unit || unit.dimension === 'percent') {
+      notes.push({ note: { is: 'no full scale', percent }, meaning: id, place: found.place, unusable: true });
+      values.set(id, { amount: null, text: found.text, day: null, place: found.place });
+      continue;
+    }
+    const amount = { value: (percent * scale.amount.value) / 100, unit };
+    notes.push({ note: { is: 'worked out from full scale', percent, scale: scale.amount.value, unit: unit.text }, meaning: id, place: found.place, unusable: false });
+    values.set(id, { amount, text: found.text, day: null, place: found.place });
+  }
+  return { tag: joined.tag, machine: joined.machine, ...kindOf(joined.lines, sheets), values, notes, troubles: joined.troubles, lines: joined.lines };
+}
+
+function kindOf(lines: readonly Line[], sheets: ReadonlyMap<string, Sheet>): Pick<ReadChannel, 'kind' | 'kindSaid'> {
+  for (const { table, record } of lines) {
+    if (!table.kindField) continue;
+    const text = cellText(cellOfBlock(table.lane.block, sheets, table.kindField.place, record));
+    if (text === '') continue;
+    const kind = kindIn(text);
+    const isOwn = table.claims.get('kind')?.field === table.kindField;
+    if (kind === 'other') return { kind: null, kindSaid: text };
+    if (kind || isOwn) return { kind: kind ?? null, kindSaid: text };
+  }
+  return { kind: null, kindSaid: '' };
+}

@@ -1,0 +1,83 @@
+import { cellText, isBlank } from '../../../../cells/cell.ts';
+import type { Sheet } from '../../../../cells/sheet.ts';
+import { headerKey } from '../../tables/header.ts';
+import { recordAreas } from '../../tables/recordAreas.ts';
+import { looksLikeHeading } from '../../join/tagIndex.ts';
+import { tagKey } from '../../tables/tagKey.ts';
+import { placeIn, recordsOf, type Place } from '../blocks/block.ts';
+import { cellOfBlock } from '../fields/valueFacts.ts';
+import { meaning } from '../meanings/meaning.ts';
+import type { TableRead } from '../tables/tableRead.ts';
+import { conceptsIn } from '../vocabulary/lexicon.ts';
+import { isSpare, isTotal } from './blanks.ts';
+
+/** What a line of a table is. */
+export type LineKind = 'channel' | 'empty' | 'heading' | 'total' | 'spare' | 'no tag' | 'record' | 'header again' | 'totals row';
+
+/** A line of a table (a row, a column or a form) with the name in it. */
+export interface Line {
+  readonly table: TableRead;
+  readonly record: number;
+  readonly is: LineKind;
+  /** Its tag as it is written, with the probe's letter where a line holds two. */
+  readonly tag: string;
+  readonly machine: string;
+  readonly place: Place;
+}
+
+/** The lines of a table, each told for what it is. */
+export function* linesOf(table: TableRead, sheets: ReadonlyMap<string, Sheet>, isKnown: (tag: string) => boolean): Generator<Line, void, void> {
+  const { lane, tag, claims } = table;
+  const { block } = lane;
+  if (!tag) return;
+  const records = calibrationRows(table);
+  const machine = claims.get('machine');
+  for (const record of recordsOf(block)) {
+    const place = placeIn(block, tag.field.place, record);
+    if (!place) continue;
+    const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
+    const filled = [...claims.values()].filter(({ field }) => field !== tag.field && !isBlank(cellOfBlock(block, sheets, field.place, record)));
+    const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
+    const ofMachine = machine ? cellText(cellOfBlock(block, sheets, machine.field.place, record)) : '';
+    const line = (is: LineKind): Line => ({ table, record, is, tag: written === '' ? '' : `${written}${axis}`, machine: ofMachine || (machine ? '' : (table.machine?.standing === 'certain' ? table.machine.name : '')), place });
+    if (records.has(record)) yield line('record');
+    else if (block.table?.totalsRow && record === block.table.area.bottom) yield line('totals row');
+    else if (written === '' && filled.length === 0) yield line('empty');
+    else if (written === '') yield line(filled.some(({ meaning: id }) => meaning(id).holds === 'number') ? 'no tag' : 'empty');
+    else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
+    else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0) yield line('spare');
+    else if (filled.length === 0 && (conceptsIn(written).size > 0 || looksLikeHeading(written, isKnown(written)))) yield line('heading');
+    else if (repeatsHeader(table, written)) yield line('header again');
+    else yield line('channel');
+  }
+}
+
+function repeatsHeader({ tag }: TableRead, written: string): boolean {
+  return tag !== null && headerKey(tag.field.parts.at(-1)?.text ?? '') === headerKey(written);
+}
+
+/** Rows of calibration records that stand below the rows of a table, in its columns. */
+function calibrationRows({ lane, tag, claims }: TableRead): ReadonlySet<number> {
+  const { block } = lane;
+  if (block.lies !== 'rows' || !tag) return new Set();
+  const numbers = [...claims.values()].filter(({ meaning: id }) => meaning(id).holds === 'number');
+  const columns = [...claims.values()].map(({ field }) => field.place.at);
+  const list = {
+    sheet: block.sheet,
+    headerRow: block.header[1],
+    left: Math.min(...columns),
+    right: Math.max(...columns),
+    tag: tag.field.place.at,
+    numbers: numbers.map(({ field }) => field.place.at),
+    required: numbers.filter(({ meaning: id }) => meaning(id).needed).map(({ field }) => field.place.at),
+  };
+  const areas = recordAreas(list, { top: block.span[0], bottom: block.span[1], areaEnd: block.table?.area.bottom ?? 0, repeats: block.repeats, isHeader: () => false });
+  const rows = new Set<number>();
+  for (const { top, bottom } of areas) for (let row = top; row <= bottom; row++) rows.add(row);
+  return rows;
+}
+
+/** What a channel is told apart by: its tag, and its machine where the tag alone does not tell. */
+export function channelKey(tag: string, machine: string | null): string {
+  return machine === null ? tagKey(tag) : `${tagKey(machine)}\n${tagKey(tag)}`;
+}

@@ -1,0 +1,159 @@
+import { cellText } from '../../../../cells/cell.ts';
+import type { Sheet, Workbook } from '../../../../cells/sheet.ts';
+import type { Steps } from '../../../model/steps.ts';
+import { tagKey } from '../../tables/tagKey.ts';
+import type { Block } from '../blocks/block.ts';
+import { contextOf } from '../blocks/context.ts';
+import { recordsOf } from '../blocks/block.ts';
+import type { Field } from '../fields/field.ts';
+import { fieldsOf } from '../fields/fieldsOf.ts';
+import { notedAbove, notedInLegend } from '../fields/notes.ts';
+import { cellOfBlock } from '../fields/valueFacts.ts';
+import { hardQuantities } from '../meanings/quantities.ts';
+import { kindIn } from '../readings/kinds.ts';
+import type { Said } from '../answers/said.ts';
+import { withAnswers } from '../answers/apply.ts';
+import type { Claim, Settled } from './claim.ts';
+import { axesOf, type Lane } from './lane.ts';
+import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
+import { seriesOf } from './sensitivities.ts';
+import { settle } from './settle.ts';
+import { isOfAudit, type TableRead } from './tableRead.ts';
+import { tagClaims } from './tags.ts';
+
+/** Reads every block of a workbook as tables: fields, what they mean, what names their records, what machine they are of. */
+export function* readTables(workbook: Workbook, blocks: readonly Block[], said: Said): Steps<void, TableRead[]> {
+  const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
+  const fields = new Map<Block, Field[]>();
+  for (const block of blocks) {
+    fields.set(block, fieldsOf(block, sheets));
+    yield;
+  }
+  const lanes = lanesOf(workbook, blocks, fields);
+  const settled = new Map<Lane, Settled>();
+  for (const lane of lanes) {
+    settled.set(lane, withAnswers(lane, settle(lane), said));
+    yield;
+  }
+  const ofAudit = lanes.filter((lane) => isOfAudit(settled.get(lane)?.claims ?? new Map()));
+  const tags = tagClaims(
+    ofAudit.map((lane) => {
+      const claims = settled.get(lane)?.claims ?? new Map<never, Claim>();
+      return { lane, taken: takenFields(claims), machine: claims.get('machine')?.field ?? null };
+    }),
+    sheets,
+  );
+  yield;
+  const tables = lanes.map((lane): TableRead => tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said));
+  return withSheetMachines(tables);
+}
+
+/** Fields that are something for sure, and so no tag: places may be both. */
+function takenFields(claims: ReadonlyMap<string, Claim>): ReadonlySet<Field> {
+  return new Set([...claims].flatMap(([id, { field }]) => (id === 'tag' || id === 'location' || id === 'kind' ? [] : [field])));
+}
+
+function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyMap<Block, Field[]>): Lane[] {
+  const names = workbook.sheets.map(({ name }) => name);
+  const withLists = new Set(blocks.filter((block) => (fields.get(block) ?? []).some(isQuantity)).map(({ sheet }) => sheet));
+  const legends = workbook.sheets.filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400).flatMap((sheet) => notedInLegend(sheet, names));
+  const lanes: Lane[] = [];
+  for (const block of blocks) {
+    const own = fields.get(block) ?? [];
+    const context = contextOf(block, blocks);
+    const legend = legends.filter(({ sheets }) => sheets.length === 0 || sheets.includes(block.sheet.name));
+    const naming = legend.filter(({ sheets }) => sheets.length > 0);
+    const noted = [
+      ...notedAbove(context.titles).map((unit) => ({ unit, scope: 'title' as const })),
+      ...notedAbove(context.ofSheet).map((unit) => ({ unit, scope: 'note' as const })),
+      ...(naming.length > 0 ? naming : legend).map((unit) => ({ unit, scope: 'legend' as const })),
+    ];
+    const axes = axesOf(own);
+    const parts = axes ?? [[null, new Set<Field>()] as const];
+    for (const [axis, ofAxis] of parts) {
+      const others = new Set((axes ?? []).flatMap(([other, set]) => (other === axis ? [] : [...set])));
+      lanes.push({ id: lanes.length, block, context, noted, fields: own.filter((field) => !others.has(field)), axis, ofAxis });
+    }
+  }
+  return lanes;
+}
+
+function isQuantity({ concepts, values, units }: Field): boolean {
+  if (values.numbers === 0) return false;
+  return [...concepts.keys()].some((concept) => hardQuantities.has(concept) && concept !== 'date') || units.some(({ stated }) => stated.unit?.dimension.includes('/'));
+}
+
+function tableOf(lane: Lane, settled: Settled, tag: Claim | null, sheets: ReadonlyMap<string, Sheet>, said: Said): TableRead {
+  const claims = new Map(settled.claims);
+  const asked = claims.get('tag') ?? tag;
+  if (asked) claims.set('tag', asked);
+  for (const id of ['location', 'machine'] as const) if (asked && claims.get(id)?.field === asked.field) claims.delete(id);
+  const part = isOfAudit(claims) && asked ? (isHistory(lane, claims, asked, sheets) ? 'history' : 'channels') : 'none';
+  const answer = said.of(lane);
+  const machine = answer?.machine ? { name: answer.machine, evidence: { is: 'answer', of: 'person' } as const, standing: 'certain' as const } : labelledMachine(lane);
+  return {
+    lane,
+    part,
+    claims,
+    open: settled.open,
+    tag: asked,
+    kindField: claims.get('kind')?.field ?? kindField(lane, sheets),
+    series: seriesOf(lane) ?? null,
+    machine: claims.has('machine') ? null : machine,
+    leftOut: answer?.use === false,
+  };
+}
+
+/** A list in which tags come again with other dates: readings over time, not a list of channels. */
+function isHistory(lane: Lane, claims: ReadonlyMap<string, Claim>, tag: Claim, sheets: ReadonlyMap<string, Sheet>): boolean {
+  const date = claims.get('calibratedOn');
+  if (!date || claims.has('configured') || claims.has('danger')) return false;
+  const machine = claims.get('machine');
+  const seen = new Map<string, string>();
+  for (const record of recordsOf(lane.block)) {
+    const text = (field: Field) => cellText(cellOfBlock(lane.block, sheets, field.place, record));
+    const key = `${machine ? text(machine.field) : ''}\n${tagKey(text(tag.field))}`;
+    const day = text(date.field);
+    const before = seen.get(key);
+    if (before !== undefined && before !== day && day !== '') return true;
+    seen.set(key, day);
+  }
+  return false;
+}
+
+/** A column of texts without another meaning in which words for kinds of channels stand. */
+function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null {
+  for (const field of lane.fields) {
+    const { concepts, values } = field;
+    if (values.texts === 0 || values.numbers > 0 || !(concepts.has('kind') || concepts.has('location') || concepts.has('tag'))) continue;
+    if (field.standard.some(({ id }) => id === 'tag')) continue;
+    let told = 0;
+    for (const record of recordsOf(lane.block)) {
+      const kind = kindIn(cellText(cellOfBlock(lane.block, sheets, field.place, record)));
+      if (kind && kind !== 'radial' && kind !== 'loop') told++;
+      if (told > 0) return field;
+    }
+  }
+  return null;
+}
+
+/** The names of sheets as machines, where several sheets hold lists that are alike and name no machine. */
+function withSheetMachines(tables: readonly TableRead[]): TableRead[] {
+  const alike = new Map<string, TableRead[]>();
+  for (const table of tables) {
+    if (table.part !== 'channels' || table.claims.has('machine') || table.machine || table.lane.block.lies === 'forms') continue;
+    const key = [...table.claims.keys()].toSorted().join();
+    alike.set(key, [...(alike.get(key) ?? []), table]);
+  }
+  const named = new Map<TableRead, TableRead>();
+  for (const group of alike.values()) {
+    const bySheet = new Set(group.map(({ lane }) => lane.block.sheet));
+    const ofSheet = group.map(({ lane }) => machineOfSheet(lane));
+    if (bySheet.size > 1 && bySheet.size === new Set(group.map(({ lane }) => lane.block)).size && ofSheet.every((machine) => machine !== null)) {
+      group.forEach((table, at) => named.set(table, { ...table, machine: ofSheet[at] ?? null }));
+      continue;
+    }
+    if (group.length > 1) for (const table of group) named.set(table, { ...table, machine: machineOfHeading(table.lane) });
+  }
+  return tables.map((table) => named.get(table) ?? table);
+}

@@ -28,11 +28,17 @@ interface RowTexts {
   readonly amounts: number;
 }
 
-function textsOf(sheet: Sheet, row: number): RowTexts {
+/** Columns between which a header stands: all of its row, or what is apart from another table's numbers. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+function textsOf(sheet: Sheet, row: number, { from, to }: Stretch): RowTexts {
   const cells = sheet.rows[row - 1] ?? [];
   const filled: number[] = [];
   let amounts = 0;
-  for (let column = 1; column <= cells.length; column++) {
+  for (let column = from; column <= Math.min(to, cells.length); column++) {
     const cell = cells[column - 1] ?? null;
     if (isBlank(cell)) continue;
     filled.push(column);
@@ -41,45 +47,60 @@ function textsOf(sheet: Sheet, row: number): RowTexts {
   return { filled, amounts };
 }
 
-/** Labels in a row, where it can head a table: texts alone, at least two of them known. */
-export function labelsIn(sheet: Sheet, row: number): readonly number[] {
+/** The stretches of a row that may hold a header: the whole row where no number stands in it, else those without numbers between blank cells. */
+function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
   const cells = sheet.rows[row - 1] ?? [];
   let texts = 0;
+  let blanks = false;
   let amounts = 0;
   for (const cell of cells) {
-    if (cell === null) continue;
-    if (typeof cell === 'string') texts++;
-    else if (isAmount(cell) && !isYear(cell) && ++amounts > 0) return [];
+    if (cell === null) blanks = true;
+    else if (typeof cell === 'string') texts++;
+    else if (isAmount(cell) && !isYear(cell)) amounts++;
   }
   if (texts < 2) return [];
-  const labels: number[] = [];
-  let others = 0;
-  for (let column = 1; column <= cells.length; column++) {
-    const cell = cells[column - 1] ?? null;
-    if (isBlank(cell)) continue;
-    if (isAmount(cell) && !isYear(cell)) return [];
-    if (labelOf(cell)) labels.push(column);
-    else others++;
+  if (amounts === 0) return [{ from: 1, to: 16_384 }];
+  if (!blanks || texts < 3) return [];
+  const found: Stretch[] = [];
+  let from = 1;
+  for (let column = 1; column <= cells.length + 1; column++) {
+    if (column <= cells.length && !isBlank(cells[column - 1] ?? null)) continue;
+    if (column - from >= 3 && textsOf(sheet, row, { from, to: column - 1 }).amounts === 0) found.push({ from, to: column - 1 });
+    from = column + 1;
   }
-  return labels.length >= 2 && (labels.length >= 3 || others <= labels.length * 2) ? labels : [];
+  return found;
+}
+
+/** Labels in a stretch of a row, where it can head a table: texts alone, at least two of them known. */
+function labelsIn(sheet: Sheet, row: number, stretch: Stretch): readonly number[] {
+  const { filled, amounts } = textsOf(sheet, row, stretch);
+  if (amounts > 0 || filled.length < 2) return [];
+  const labels = filled.filter((column) => labelOf(cellAt(sheet, row, column)) !== undefined);
+  const fewest = stretch.to < 16_384 ? 3 : 2;
+  return labels.length >= fewest && (labels.length >= 3 || filled.length - labels.length <= labels.length * 2) ? labels : [];
+}
+
+/** The bands of headers in a row: one, or several beside each other where other tables' numbers stand in it. */
+export function bandsAt(sheet: Sheet, row: number): HeaderBand[] {
+  return stretchesOf(sheet, row).flatMap((stretch) => bandAt(sheet, row, stretch) ?? []);
 }
 
 /** The band around a row with labels, where what stands below it can be its records. */
-export function bandAt(sheet: Sheet, row: number): HeaderBand | undefined {
-  const labels = labelsIn(sheet, row);
+function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undefined {
+  const labels = labelsIn(sheet, row, stretch);
   if (labels.length < 2 || isForm(sheet, row, labels)) return undefined;
   let last = row;
-  while (last - row < reach && continuesBelow(sheet, last + 1, row, labels)) last++;
+  while (last - row < reach && continuesBelow(sheet, last + 1, row, labels, stretch)) last++;
   let first = row;
-  while (row - first < reach && continuesAbove(sheet, first - 1, first, labels)) first--;
+  while (row - first < reach && continuesAbove(sheet, first - 1, first, labels, stretch)) first--;
   let core = row;
   let best = labels;
   for (let at = row + 1; at <= last; at++) {
-    const there = labelsIn(sheet, at);
+    const there = labelsIn(sheet, at, stretch);
     if (there.length > best.length) [core, best] = [at, there];
   }
   const own = new Set(best);
-  for (let at = first; at <= last; at++) for (const column of textsOf(sheet, at).filled) own.add(column);
+  for (let at = first; at <= last; at++) for (const column of textsOf(sheet, at, stretch).filled) own.add(column);
   const all = [...own];
   const band = { core, first, last, left: Math.min(...all), right: Math.max(...all), labels: best.length };
   return headsRecords(sheet, band, [...new Set([...labels, ...best])]) ? band : undefined;
@@ -100,22 +121,37 @@ function isForm(sheet: Sheet, row: number, labels: readonly number[]): boolean {
  * Whether a row below goes on with the header: texts alone, all of them units, labels or short marks, and nothing of a
  * record in the column of names.
  */
-function continuesBelow(sheet: Sheet, row: number, core: number, labels: readonly number[]): boolean {
-  const { filled, amounts } = textsOf(sheet, row);
-  if (filled.length === 0 || amounts > 0) return false;
+function continuesBelow(sheet: Sheet, row: number, core: number, labels: readonly number[], stretch: Stretch): boolean {
+  const { filled, amounts } = textsOf(sheet, row, stretch);
+  if (filled.length === 0) return false;
+  if (isUnitRow(sheet, row, { left: labels[0] ?? 1, right: labels.at(-1) ?? 1 })) return true;
+  if (amounts > 0) return false;
   const fresh = filled.filter((column) => !isSpread(sheet, row, column));
   if (fresh.length === 0) return true;
   const texts = fresh.map((column) => cellAt(sheet, row, column));
-  const units = texts.filter((cell) => typeof cell === 'string' && statedUnit(cell) !== undefined).length;
-  const marks = texts.filter((cell) => isMark(cell)).length;
-  if (units > 0 && units + marks === texts.length) return true;
   const name = labels[0] ?? 1;
-  if (fresh.includes(name) && !labelOf(cellAt(sheet, row, name))) return false;
+  if (fresh.includes(name) && (fresh.length < 2 || !labelOf(cellAt(sheet, row, name)))) return false;
   const known = texts.filter((cell) => labelOf(cell) !== undefined || isYear(cell)).length;
   const short = texts.filter((cell) => typeof cell === 'string' && cell.trim().length <= 3).length;
   const grouped = fresh.filter((column) => (mergeAt(sheet, core, column)?.right ?? column) > (mergeAt(sheet, core, column)?.left ?? column)).length;
   if (fresh.includes(name) && known < texts.length) return false;
   return known * 2 > texts.length || (grouped === fresh.length && known + short === texts.length);
+}
+
+/** Whether a row below a header is one of units: nothing or a mark under its names, and units under its numbers. */
+export function isUnitRow(sheet: Sheet, row: number, { left, right }: Pick<HeaderBand, 'left' | 'right'>): boolean {
+  const cells = sheet.rows[row - 1] ?? [];
+  const fresh: Cell[] = [];
+  for (let column = left; column <= Math.min(right, cells.length); column++) {
+    const cell = cells[column - 1] ?? null;
+    if (!isBlank(cell) && !isSpread(sheet, row, column)) fresh.push(cell);
+  }
+  const first = isSpread(sheet, row, left) ? null : (cells[left - 1] ?? null);
+  if (!isBlank(first) && !isMark(first) && !(typeof first === 'string' && statedUnit(first))) return false;
+  if (fresh.some((cell) => typeof cell !== 'string')) return false;
+  const marks = fresh.filter(isMark).length;
+  const units = fresh.filter((cell) => typeof cell === 'string' && !isMark(cell) && statedUnit(cell) !== undefined).length;
+  return units > 0 && units * 2 >= fresh.length - marks && (isBlank(first) || isMark(first) || units + marks === fresh.length);
 }
 
 /** A mark that means no unit, in a row of units. */
@@ -130,9 +166,9 @@ function isSpread(sheet: Sheet, row: number, column: number): boolean {
 }
 
 /** Whether a row above groups the columns below it: texts alone, fewer than below, at least two or one merged over several. */
-function continuesAbove(sheet: Sheet, row: number, below: number, labels: readonly number[]): boolean {
+function continuesAbove(sheet: Sheet, row: number, below: number, labels: readonly number[], stretch: Stretch): boolean {
   if (row < 1) return false;
-  const { filled, amounts } = textsOf(sheet, row);
+  const { filled, amounts } = textsOf(sheet, row, stretch);
   const [left, right] = [labels[0] ?? 1, labels.at(-1) ?? 1];
   const inside = filled.filter((column) => column >= left - 1 && column <= right);
   if (inside.length === 0 || inside.length < filled.length || amounts > 0) return false;
@@ -144,13 +180,13 @@ function continuesAbove(sheet: Sheet, row: number, below: number, labels: readon
   if (inside.length < 2 || inside.some((column) => /:\s*$/u.test(cellText(cellAt(sheet, row, column))))) return false;
   const named = inside.filter((column) => labelOf(cellAt(sheet, row, column)) !== undefined || isYear(cellAt(sheet, row, column)));
   const isPair = inside.length === 2 && !labelOf(cellAt(sheet, row, inside[1] ?? 1));
-  return named.length * 2 >= inside.length && !isPair && !isRecordRow(sheet, row, below);
+  return named.length * 2 >= inside.length && !isPair && !isRecordRow(sheet, row, below, stretch);
 }
 
 /** Whether a row above is one of another list: no text of it stands over a label of its own. */
-function isRecordRow(sheet: Sheet, row: number, below: number): boolean {
-  const above = textsOf(sheet, row - 1);
-  return above.amounts > 0 && textsOf(sheet, below).filled.length > 0;
+function isRecordRow(sheet: Sheet, row: number, below: number, stretch: Stretch): boolean {
+  const above = textsOf(sheet, row - 1, stretch);
+  return above.amounts > 0 && textsOf(sheet, below, stretch).filled.length > 0;
 }
 
 /** Whether the cells below labels are what they name: not labels again, and numbers where numbers belong. */

@@ -5,7 +5,8 @@ import { axisOf } from '../vocabulary/axes.ts';
 import type { Block, FieldPlace } from './block.ts';
 import { labelOf } from './cellKind.ts';
 import { headerPath } from './headerPath.ts';
-import { bandAt, repeatsRow, type HeaderBand } from './headerRows.ts';
+import { bandsAt, isUnitRow, repeatsRow, type HeaderBand } from './headerRows.ts';
+import { statedUnit } from '../vocabulary/statedUnit.ts';
 
 /** Columns of one table under a band of headers, in order. */
 interface Segment {
@@ -22,16 +23,16 @@ export function* rowBlocks(sheet: Sheet): Generator<void, Omit<Block, 'id'>[], v
   const segments: Segment[] = [];
   for (let row = 1; row <= sheet.rows.length; row++) {
     if (row % stride === 0) yield;
-    const band = bandAt(sheet, row);
-    if (!band) continue;
-    segments.push(...segmentsOf(sheet, band));
-    row = band.last;
+    const bands = bandsAt(sheet, row);
+    for (const band of bands) segments.push(...segmentsOf(sheet, band));
+    const [only, second] = bands;
+    if (only && !second && only.right - only.left + 1 >= (sheet.rows[row - 1] ?? []).filter((cell) => cell !== null).length) row = only.last;
   }
   const repeats = new Map<Segment, Set<number>>();
   const own: Segment[] = [];
   for (const segment of segments) {
     const first = own.findLast((other) => overlaps(other, segment));
-    const again = first && isRepeat(sheet, first, segment);
+    const again = first !== undefined && isRepeat(sheet, first, segment);
     if (!first || !again) {
       own.push(segment);
       continue;
@@ -62,7 +63,10 @@ function blockOf(sheet: Sheet, segment: Segment, all: readonly Segment[], repeat
   const from = Math.min(...columns);
   const below = all.filter((other) => other.band.first > band.last && overlaps(other, segment)).map((other) => other.band.first - 1);
   const lines = { sheet, first: band.first, last: band.last, from, rows: true };
-  const fields = columns.map((at): FieldPlace => ({ at, header: headerPath(lines, at), hidden: sheet.hiddenColumns?.has(at) === true }));
+  const ofUnits = new Set<number>();
+  for (let row = band.core + 1; row <= band.last; row++) if (isUnitRow(sheet, row, band)) ofUnits.add(row);
+  const header = (at: number) => headerPath(lines, at).filter((part) => !ofUnits.has(part.row) || statedUnit(part.text) !== undefined);
+  const fields = columns.map((at): FieldPlace => ({ at, header: header(at), hidden: sheet.hiddenColumns?.has(at) === true }));
   return {
     sheet,
     lies: 'rows',

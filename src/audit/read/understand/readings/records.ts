@@ -8,6 +8,7 @@ import { placeIn, recordsOf, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
+import { labelOf } from '../blocks/cellKind.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
 import { isSpare, isTotal } from './blanks.ts';
 
@@ -32,6 +33,7 @@ export function* linesOf(table: TableRead, sheets: ReadonlyMap<string, Sheet>, i
   if (!tag) return;
   const records = calibrationRows(table);
   const machine = claims.get('machine');
+  const own = filledTags(table, sheets);
   for (const record of recordsOf(block)) {
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
@@ -46,10 +48,31 @@ export function* linesOf(table: TableRead, sheets: ReadonlyMap<string, Sheet>, i
     else if (written === '') yield line(filled.some(({ meaning: id }) => meaning(id).holds === 'number') ? 'no tag' : 'empty');
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
     else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0) yield line('spare');
-    else if (filled.length === 0 && (conceptsIn(written).size > 0 || looksLikeHeading(written, isKnown(written)))) yield line('heading');
     else if (repeatsHeader(table, written)) yield line('header again');
+    else if (filled.length === 0 && (own.has(tagKey(written)) || conceptsIn(written).size > 0 || looksLikeHeading(written, isKnown(written)))) yield line('heading');
+    else if (filled.length < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
     else yield line('channel');
   }
+}
+
+/** Tags of a table beside which a number stands in some line. */
+function filledTags({ lane, tag, claims }: TableRead, sheets: ReadonlyMap<string, Sheet>): ReadonlySet<string> {
+  const numbers = [...claims.values()].filter(({ meaning: id }) => meaning(id).holds === 'number');
+  const found = new Set<string>();
+  if (!tag) return found;
+  for (const record of recordsOf(lane.block)) {
+    if (numbers.some(({ field }) => !isBlank(cellOfBlock(lane.block, sheets, field.place, record)))) {
+      found.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+    }
+  }
+  return found;
+}
+
+/** Whether a text in the column of tags is a label, as above a record that stands below a list: `Date`. */
+function isLabelText(text: string): boolean {
+  const label = labelOf(text);
+  if (!label || /\d/u.test(text)) return false;
+  return label.standard.length > 0 || label.concepts.get('date') === 'strong' || label.concepts.get('sensitivity') === 'strong' || label.concepts.get('remark') === 'strong';
 }
 
 function repeatsHeader({ tag }: TableRead, written: string): boolean {

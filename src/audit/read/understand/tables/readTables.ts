@@ -15,6 +15,7 @@ import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
+import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
 import { seriesOf } from './sensitivities.ts';
 import { settle } from './settle.ts';
@@ -45,7 +46,7 @@ export function* readTables(workbook: Workbook, blocks: readonly Block[], said: 
   );
   yield;
   const tables = lanes.map((lane): TableRead => tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said));
-  return withSheetMachines(tables);
+  return withSheetMachines(withHistories(tables, sheets));
 }
 
 /** Fields that are something for sure, and so no tag: places may be both. */
@@ -88,7 +89,7 @@ function tableOf(lane: Lane, settled: Settled, tag: Claim | null, sheets: Readon
   const asked = claims.get('tag') ?? tag;
   if (asked) claims.set('tag', asked);
   for (const id of ['location', 'machine'] as const) if (asked && claims.get(id)?.field === asked.field) claims.delete(id);
-  const part = isOfAudit(claims) && asked ? (isHistory(lane, claims, asked, sheets) ? 'history' : 'channels') : 'none';
+  const part = isOfAudit(claims) && asked && !isExplained(lane, claims) ? (isHistory(lane, claims, asked, sheets) ? 'history' : 'channels') : 'none';
   const answer = said.of(lane);
   const machine = answer?.machine ? { name: answer.machine, evidence: { is: 'answer', of: 'person' } as const, standing: 'certain' as const } : labelledMachine(lane);
   return {
@@ -104,21 +105,28 @@ function tableOf(lane: Lane, settled: Settled, tag: Claim | null, sheets: Readon
   };
 }
 
-/** A list in which tags come again with other dates: readings over time, not a list of channels. */
+/** A form whose labels have explanations beside them, and no number anywhere. */
+function isExplained(lane: Lane, claims: ReadonlyMap<string, Claim>): boolean {
+  return lane.block.lies === 'forms' && [...claims.values()].every(({ field }) => field.values.numbers === 0);
+}
+
+/** A list in which most tags come again with other dates: readings over time, not a list of channels. */
 function isHistory(lane: Lane, claims: ReadonlyMap<string, Claim>, tag: Claim, sheets: ReadonlyMap<string, Sheet>): boolean {
   const date = claims.get('calibratedOn');
   if (!date || claims.has('configured') || claims.has('danger')) return false;
   const machine = claims.get('machine');
-  const seen = new Map<string, string>();
+  const days = new Map<string, Set<string>>();
+  let dated = 0;
   for (const record of recordsOf(lane.block)) {
     const text = (field: Field) => cellText(cellOfBlock(lane.block, sheets, field.place, record));
-    const key = `${machine ? text(machine.field) : ''}\n${tagKey(text(tag.field))}`;
-    const day = text(date.field);
-    const before = seen.get(key);
-    if (before !== undefined && before !== day && day !== '') return true;
-    seen.set(key, day);
+    const [day, name] = [text(date.field), text(tag.field)];
+    if (day === '' || name === '') continue;
+    dated++;
+    const key = `${machine ? text(machine.field) : ''}\n${tagKey(name)}`;
+    days.set(key, (days.get(key) ?? new Set()).add(day));
   }
-  return false;
+  const again = [...days.values()].filter(({ size }) => size > 1).length;
+  return again > 0 && (again * 2 >= days.size || dated >= days.size * 1.5);
 }
 
 /** A column of texts without another meaning in which words for kinds of channels stand. */

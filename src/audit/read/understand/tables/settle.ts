@@ -50,10 +50,29 @@ export function settle(lane: Lane): Settled {
   const pair = pairOf(usable);
   for (const id of ['alert', 'danger'] as const) claim(id, setpointCandidates[id], pair?.[id] ?? []);
   claim('fullScale', named(usable, meaning('fullScale')));
-  for (const [id, wanted] of meanings) if (!claims.has(id) && wanted.matter !== 'tag' && !special.has(id)) claim(id, named(usable, wanted));
+  const side = sideOf(claims);
+  for (const [id, wanted] of meanings) {
+    if (claims.has(id) || wanted.matter === 'tag' || special.has(id)) continue;
+    claim(id, named(usable.filter((field) => isOfSide(field, id, side)), wanted));
+  }
   inOrder(lane, claims);
   const open = usable.filter((field) => !taken.has(field)).flatMap((field) => openField(field, claims) ?? []);
   return { claims, open };
+}
+
+/** Which of both tables a lane is alone: what was found of the probes, or what is set in the monitor. */
+function sideOf(claims: ReadonlyMap<MeaningId, Claim>): 'channels' | 'settings' | null {
+  const set = (['configured', 'alert', 'danger'] as const).some((id) => claims.has(id));
+  const found = (['measured', 'asLeftSensitivity', 'referenceSensitivity'] as const).some((id) => claims.has(id));
+  if (set === found) return null;
+  return set ? 'settings' : 'channels';
+}
+
+/** A header that names a column of either table, such as `Zero voltage`, means the one of the table that it stands in. */
+function isOfSide(field: Field, id: MeaningId, side: 'channels' | 'settings' | null): boolean {
+  const own = field.standard.find((name) => name.id === id);
+  const other = field.standard.find((name) => name.id !== id && name.table !== own?.table);
+  return side === null || own === undefined || other === undefined || own.table === side;
 }
 
 const special: ReadonlySet<MeaningId> = new Set<MeaningId>(['measured', 'configured', 'asLeftSensitivity', 'referenceSensitivity', 'alert', 'danger', 'fullScale', 'kind']);

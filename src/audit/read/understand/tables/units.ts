@@ -1,5 +1,6 @@
 import type { Field, UnitFact, UnitScope } from '../fields/field.ts';
-import type { Meaning } from '../meanings/meaning.ts';
+import type { Meaning, MeaningId } from '../meanings/meaning.ts';
+import { readHeader } from '../vocabulary/headerText.ts';
 import type { Place } from '../blocks/block.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
@@ -27,20 +28,37 @@ export function fitsMeaning(stated: StatedUnit, { dimensions, matter }: Meaning)
 
 /** The fields of a lane whose cells are units. */
 export function unitFields(lane: Lane): readonly Field[] {
-  return lane.fields.filter(({ values, concepts, units }) => {
-    const texts = values.texts + values.saidBlank;
-    if (values.numbers > 0 || units.length > 0) return false;
-    if (values.units > 0 && values.units * 2 >= texts) return true;
-    return concepts.get('unit')?.strength === 'strong' && values.units === 0 && texts > 0 && !concepts.has('machine');
+  return lane.fields.filter(({ values, concepts, units, standard }) => {
+    if (values.numbers > 0 || units.length > 0 || standard.length > 0) return false;
+    if (concepts.has('unit')) return values.units > 0 || concepts.get('unit')?.strength === 'strong';
+    return concepts.size === 0 && values.units > 0 && values.units * 2 >= values.texts;
   });
 }
 
 /** Which meanings a column of units names: those of the concepts in its header, or all where it names none. */
 function speaksFor(unit: Field, wanted: Meaning): boolean {
+  const exact = standardOf(unit);
+  if (exact.length > 0) return exact.includes(wanted.id);
   const named = namesOf(unit);
   if (named.length === 0) return true;
+  if (sides.some(([concept, ids]) => named.includes(concept) && !ids.includes(wanted.id))) return false;
   if (named.includes('setpoint') && wanted.matter === 'setpoint') return true;
   return wanted.named.some((list) => list.some((concept) => named.includes(concept)));
+}
+
+/** Words by which a column of units speaks for some meanings alone. */
+const sides: readonly (readonly [Concept, readonly MeaningId[]])[] = [
+  ['as left', ['asLeftSensitivity', 'asLeftGapVoltage', 'asLeftUncertainty']],
+  ['measured', ['measured', 'zeroMeasured', 'gapVoltage']],
+  ['configured', ['configured', 'zeroConfigured']],
+];
+const unitEnding = /[\s_-]*\b(?:engineering units?|units?|uom|eu|einheit(?:en)?|unidad(?:es)?|unit[ée]s?|unidades?|unit[àa])\.?\s*$/iu;
+
+/** The standard header whose unit a column names, as `Limit unit` does. */
+function standardOf(unit: Field): string[] {
+  const leaf = unit.parts.findLast(({ name }) => name !== '')?.name ?? '';
+  const stem = leaf.replace(unitEnding, '');
+  return stem === leaf || stem === '' ? [] : readHeader(stem).standard.map(({ id }) => id);
 }
 
 /** The quantities that a column of units names. */
@@ -64,8 +82,8 @@ export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSourc
 
 function besideFor(lane: Lane, field: Field, wanted: Meaning): readonly Field[] {
   const all = unitFields(lane).filter((unit) => unit !== field);
-  const naming = all.filter((unit) => namesOf(unit).length > 0 && speaksFor(unit, wanted));
-  const bare = all.filter((unit) => namesOf(unit).length === 0);
+  const naming = all.filter((unit) => (namesOf(unit).length > 0 || standardOf(unit).length > 0) && speaksFor(unit, wanted));
+  const bare = all.filter((unit) => namesOf(unit).length === 0 && standardOf(unit).length === 0);
   const sources = naming.length > 0 || wanted.usualUnit !== null ? naming : bare;
   const right = sources.find((unit) => unit.place.at === field.place.at + 1);
   return right ? [right, ...sources.filter((unit) => unit !== right)] : sources;

@@ -23,7 +23,7 @@ export const totalWords: Words = {
 
 /** First words of rows kept for later that hold no channel. From memory. */
 export const spareWords: Words = {
-  en: ['spare', 'reserve', 'reserved', 'not used', 'unused', 'vacant', 'empty', 'future'],
+  en: ['spare', 'reserve', 'reserved', 'not used', 'unused', 'vacant', 'empty'],
   de: ['reserve', 'frei', 'unbenutzt', 'nicht belegt'],
   es: ['reserva', 'libre', 'vacante', 'repuesto'],
   fr: ['réserve', 'libre', 'non utilisé'],

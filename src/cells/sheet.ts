@@ -32,7 +32,7 @@ export interface Sheet {
   readonly hiddenRows: ReadonlySet<number>;
   readonly tables: readonly SheetTable[];
   /** Merged areas. In one a column wide every row holds the top cell's value; in any other only the top left cell does. */
-  readonly merges?: readonly Area[];
+  readonly merged?: readonly Area[];
   /** Columns (from 1) that are hidden or have no width. */
   readonly hiddenColumns?: ReadonlySet<number>;
   /** What number formats show with numbers, column by column, in runs of rows. */

@@ -63,7 +63,7 @@ export function readWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
       rows,
       hiddenRows: sheet.hiddenRows,
       tables: readTables(archive, part, limits),
-      ...(sheet.merges.length > 0 ? { merges: sheet.merges } : {}),
+      ...(sheet.merges.length > 0 ? { merged: sheet.merges } : {}),
       ...(sheet.hiddenColumns.size > 0 ? { hiddenColumns: sheet.hiddenColumns } : {}),
       ...shownTextsOf(sheet),
     };

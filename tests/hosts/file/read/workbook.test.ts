@@ -62,7 +62,7 @@ describe('workbook', () => {
     parts['xl/worksheets/sheet1.xml'] = part.replace('<sheetData>', `${columns}<sheetData>`);
     const [sheet] = readWorkbook('a.xlsx', zip(parts)).sheets;
     expect([...(sheet!.hiddenColumns ?? [])]).toEqual([2, 3, 5]);
-    expect(sheet!.merges).toEqual([{ top: 1, left: 2, bottom: 2, right: 4 }]);
+    expect(sheet!.merged).toEqual([{ top: 1, left: 2, bottom: 2, right: 4 }]);
   });
 
   it('never follows a link out of the file', () => {

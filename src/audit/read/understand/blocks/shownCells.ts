@@ -5,9 +5,9 @@ const indexes = new WeakMap<Sheet, ReadonlyMap<number, readonly Area[]>>();
 
 /** The merged area over a cell. */
 export function mergeAt(sheet: Sheet, row: number, column: number): Area | undefined {
-  if (!sheet.merges) return undefined;
+  if (!sheet.merged) return undefined;
   let byRow = indexes.get(sheet);
-  if (!byRow) indexes.set(sheet, (byRow = indexed(sheet.merges)));
+  if (!byRow) indexes.set(sheet, (byRow = indexed(sheet.merged)));
   return byRow.get(row)?.find((area) => area.left <= column && area.right >= column);
 }
 

@@ -37,7 +37,9 @@ export function evidenceText(one: Evidence): string {
     case 'series':
       return `'${one.text}' in the ${one.from} says ${one.series}`;
     case 'order':
-      return one.holds ? `'${one.below}' is below '${one.above}' in all ${one.records} records` : `'${one.below}' is not below '${one.above}' everywhere`;
+      return one.holds
+        ? `'${one.below}' is below '${one.above}' in all ${one.records} records`
+        : `'${one.below}' is not below '${one.above}' everywhere`;
     case 'pair':
       return `A pair: '${one.low}' and '${one.high}'`;
     case 'shared':

@@ -36,7 +36,11 @@ export function* understand(workbook: Workbook, answers: ColumnMap = {}): Steps<
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
   const read = yield* readChannels(tables, sheets, said);
   const { channels } = read;
-  const questions = [...fieldQuestions(tables), ...unitQuestions(tables, channels), ...listQuestions(tables, channels)];
+  const questions = [
+    ...fieldQuestions(tables),
+    ...unitQuestions(tables, channels),
+    ...listQuestions(tables, channels),
+  ];
   questions.sort((one, other) => Number(other.needed) - Number(one.needed) || other.records - one.records);
   yield;
   return {

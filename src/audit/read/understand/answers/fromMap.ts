@@ -62,7 +62,14 @@ function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
   }
   const spoke = table !== undefined || columns.size > 0 || units.size > 0;
   if (!spoke) return undefined;
-  return { columns, units, notQuantities, machine: table?.machine ?? null, series: table?.series ?? null, use: table?.use ?? null };
+  return {
+    columns,
+    units,
+    notQuantities,
+    machine: table?.machine ?? null,
+    series: table?.series ?? null,
+    use: table?.use ?? null,
+  };
 }
 
 function isOf(said: TableSaid, { block, axis }: Lane): boolean {
@@ -79,33 +86,47 @@ function fieldAt(lane: Lane, said: string | FieldSaid): Field | undefined {
   const { fields, block } = lane;
   const place = block.lies === 'columns' ? Number(at) : columnNumber(at);
   const byPlace = block.lies === 'forms' ? undefined : fields.find((field) => field.place.at === place);
-  const byText = fields.filter(({ text, parts }) => headerKey(text) === headerKey(at) || headerKey(parts.at(-1)?.text ?? '') === headerKey(at));
+  const byText = fields.filter(
+    ({ text, parts }) =>
+      headerKey(text) === headerKey(at) || headerKey(parts.at(-1)?.text ?? '') === headerKey(at),
+  );
   const field = (byText.length === 1 ? byText[0] : undefined) ?? byPlace;
   if (!field || (header !== undefined && headerKey(header) !== headerKey(field.text))) return undefined;
   return field;
 }
 
 /** What a map of one channel list and one table of settings says of a lane. */
-function ofOldMap(kind: TableKind, said: TableMap, lane: Lane, columns: Map<MeaningId, Field | null>, units: Map<MeaningId, StatedUnit>): void {
+function ofOldMap(
+  kind: TableKind,
+  said: TableMap,
+  lane: Lane,
+  columns: Map<MeaningId, Field | null>,
+  units: Map<MeaningId, StatedUnit>,
+): void {
   const { block } = lane;
   const named = said.sheet !== undefined || said.headerRow !== undefined;
   const isMeant =
     (said.sheet === undefined || said.sheet.toLowerCase() === block.sheet.name.toLowerCase()) &&
-    (said.headerRow === undefined || (said.headerRow >= block.header[0] && said.headerRow <= block.header[1]));
+    (said.headerRow === undefined ||
+      (said.headerRow >= block.header[0] && said.headerRow <= block.header[1]));
   if (named && !isMeant) {
     for (const id of core[kind]) columns.set(id, null);
     return;
   }
   const own = new Map<MeaningId, Field | null>();
   for (const [name, at] of Object.entries(said.columns ?? {})) {
-    const id = Object.entries(columnsOf(kind)).find(([, spec]) => headerKey(spec.name) === headerKey(name))?.[0];
+    const id = Object.entries(columnsOf(kind)).find(
+      ([, spec]) => headerKey(spec.name) === headerKey(name),
+    )?.[0];
     const field = at === null ? null : fieldAt(lane, at);
     if (id !== undefined && field !== undefined) own.set(id as MeaningId, field);
   }
   if (!named && own.size < Object.keys(said.columns ?? {}).length) return;
   for (const [id, field] of own) columns.set(id, field);
   for (const [name, text] of Object.entries(said.units ?? {})) {
-    const id = Object.entries(columnsOf(kind)).find(([, spec]) => headerKey(spec.name) === headerKey(name))?.[0];
+    const id = Object.entries(columnsOf(kind)).find(
+      ([, spec]) => headerKey(spec.name) === headerKey(name),
+    )?.[0];
     const unit = statedUnit(text);
     if (id !== undefined && unit) units.set(id as MeaningId, unit);
   }

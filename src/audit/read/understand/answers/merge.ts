@@ -12,7 +12,12 @@ export function mergeMaps(one: ColumnMap, other: ColumnMap): ColumnMap {
     }
     const columns = { ...there.columns, ...said.columns };
     const units = { ...there.units, ...said.units };
-    tables[at] = { ...there, ...said, ...(Object.keys(columns).length > 0 ? { columns } : {}), ...(Object.keys(units).length > 0 ? { units } : {}) };
+    tables[at] = {
+      ...there,
+      ...said,
+      ...(Object.keys(columns).length > 0 ? { columns } : {}),
+      ...(Object.keys(units).length > 0 ? { units } : {}),
+    };
   }
   const names = { ...one.names, ...other.names };
   const cells = { ...one.cells, ...other.cells };
@@ -26,5 +31,10 @@ export function mergeMaps(one: ColumnMap, other: ColumnMap): ColumnMap {
 }
 
 function isSame(one: TableSaid, other: TableSaid): boolean {
-  return one.sheet === other.sheet && one.header === other.header && one.lies === other.lies && one.probe === other.probe;
+  return (
+    one.sheet === other.sheet &&
+    one.header === other.header &&
+    one.lies === other.lies &&
+    one.probe === other.probe
+  );
 }

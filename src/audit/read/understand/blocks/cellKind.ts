@@ -29,7 +29,8 @@ const empty: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'other']);
 
 /** A text read as a label, where it can be one: known words or a unit, and no sentence. */
 export function labelOf(cell: Cell): HeaderRead | undefined {
-  if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell)) return undefined;
+  if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell))
+    return undefined;
   const read = readHeader(cell);
   if (read.standard.length > 0) return read;
   const concepts = [...read.concepts.keys()];

@@ -34,7 +34,9 @@ export interface LabelledAreas {
 export function labelledAreas(sheet: Sheet, isFree: (row: number) => boolean): LabelledAreas {
   const blocks: Omit<Block, 'id'>[] = [];
   const forms: Form[] = [];
-  const segments = labelRuns(sheet, isFree).flatMap(segmentsOf).filter(({ rows }) => rows.length > 1);
+  const segments = labelRuns(sheet, isFree)
+    .flatMap(segmentsOf)
+    .filter(({ rows }) => rows.length > 1);
   const single: LabelRun[] = [];
   for (const segment of segments) {
     if (recordColumns(segment).length > 1 && hasTag(segment)) blocks.push(columnsBlock(segment));
@@ -44,8 +46,19 @@ export function labelledAreas(sheet: Sheet, isFree: (row: number) => boolean): L
   for (const head of heads) {
     const [top, bottom] = [head.rows[0] ?? 1, head.rows.at(-1) ?? 1];
     const beside = single.filter(
-      (other) => !hasTag(other) && other.column > head.column && (other.rows[0] ?? 0) <= bottom && (other.rows.at(-1) ?? 0) >= top &&
-        !heads.some((nearer) => nearer !== head && nearer.column > head.column && nearer.column < other.column && (nearer.rows[0] ?? 0) <= bottom && (nearer.rows.at(-1) ?? 0) >= top),
+      (other) =>
+        !hasTag(other) &&
+        other.column > head.column &&
+        (other.rows[0] ?? 0) <= bottom &&
+        (other.rows.at(-1) ?? 0) >= top &&
+        !heads.some(
+          (nearer) =>
+            nearer !== head &&
+            nearer.column > head.column &&
+            nearer.column < other.column &&
+            (nearer.rows[0] ?? 0) <= bottom &&
+            (nearer.rows.at(-1) ?? 0) >= top,
+        ),
     );
     const labels = [head, ...beside].flatMap((part) => formLabels(part, top, bottom));
     forms.push({ sheet, top, bottom, labels });
@@ -56,7 +69,11 @@ export function labelledAreas(sheet: Sheet, isFree: (row: number) => boolean): L
 function hasTag({ sheet, column, rows }: LabelRun): boolean {
   return rows.some((row) => {
     const label = labelOf(cellAt(sheet, row, column));
-    return label !== undefined && label.unit === null && (label.standard.some(({ id }) => id === 'tag') || label.concepts.has('tag'));
+    return (
+      label !== undefined &&
+      label.unit === null &&
+      (label.standard.some(({ id }) => id === 'tag') || label.concepts.has('tag'))
+    );
   });
 }
 
@@ -70,9 +87,14 @@ function recordColumns({ sheet, rows, values }: LabelRun): number[] {
 
 function columnsBlock(segment: LabelRun): Omit<Block, 'id'> {
   const { sheet, column, rows, unitColumn, values } = segment;
-  const groups = column > 1 && rows.some((row) => !isBlank(shownAt(sheet, row, column - 1))) ? column - 1 : column;
+  const groups =
+    column > 1 && rows.some((row) => !isBlank(shownAt(sheet, row, column - 1))) ? column - 1 : column;
   const lines = { sheet, first: groups, last: column, from: rows[0] ?? 1, rows: false };
-  const fields = rows.map((at): FieldPlace => ({ at, header: headerPath(lines, at), hidden: sheet.hiddenRows.has(at) }));
+  const fields = rows.map((at): FieldPlace => ({
+    at,
+    header: headerPath(lines, at),
+    hidden: sheet.hiddenRows.has(at),
+  }));
   return {
     sheet,
     lies: 'columns',
@@ -141,7 +163,11 @@ function blockOfForms(group: readonly Form[]): Omit<Block, 'id'> | undefined {
       if (at === undefined) {
         at = numbers.size;
         numbers.set(key, at);
-        fields.push({ at, header: [{ text, row: place.row, column: place.column, covers: 'own' }], hidden: false });
+        fields.push({
+          at,
+          header: [{ text, row: place.row, column: place.column, covers: 'own' }],
+          hidden: false,
+        });
       }
       if (value && !own.has(at)) own.set(at, value);
       if (unit && !ownUnits.has(at)) ownUnits.set(at, unit);

@@ -35,7 +35,12 @@ export function contextOf(block: Block, blocks: readonly Block[]): BlockContext 
   const beside = onSheet.filter((other) => other !== block && topOf(other) === top);
   const from = Math.max(0, ...beside.filter((other) => leftOf(other) < left).map((other) => leftOf(other)));
   for (let row = top - 1; row >= Math.max(1, top - reach); row--) {
-    const found = textsIn(sheet, row, beside.length > 0 ? Math.max(from === 0 ? 1 : left - 1, 1) : 1, beside.length > 0 ? right : 16_384);
+    const found = textsIn(
+      sheet,
+      row,
+      beside.length > 0 ? Math.max(from === 0 ? 1 : left - 1, 1) : 1,
+      beside.length > 0 ? right : 16_384,
+    );
     if (found === undefined) break;
     titles.push(...found);
   }
@@ -67,7 +72,11 @@ function textsIn(sheet: Sheet, row: number, left: number, right: number): Contex
     if (isAmount(cell)) amounts++;
     if (typeof cell !== 'string') continue;
     const text = cell.replace(/\s+/gu, ' ').trim();
-    found.push({ place: { sheet: sheet.name, row, column }, text, value: valueBeside(sheet, row, column, text) });
+    found.push({
+      place: { sheet: sheet.name, row, column },
+      text,
+      value: valueBeside(sheet, row, column, text),
+    });
   }
   return filled >= 3 && amounts >= 2 ? undefined : found;
 }
@@ -85,5 +94,7 @@ function valueBeside(sheet: Sheet, row: number, column: number, text: string): s
 
 /** The label in front of a value: the part before a colon. */
 export function labelText({ text, value }: ContextText): string {
-  return value !== null && text.endsWith(value) ? text.slice(0, text.length - value.length).replace(/[:\s]+$/u, '') : text;
+  return value !== null && text.endsWith(value)
+    ? text.slice(0, text.length - value.length).replace(/[:\s]+$/u, '')
+    : text;
 }

@@ -65,7 +65,8 @@ function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
   let from = 1;
   for (let column = 1; column <= cells.length + 1; column++) {
     if (column <= cells.length && !isBlank(cells[column - 1] ?? null)) continue;
-    if (column - from >= 3 && textsOf(sheet, row, { from, to: column - 1 }).amounts === 0) found.push({ from, to: column - 1 });
+    if (column - from >= 3 && textsOf(sheet, row, { from, to: column - 1 }).amounts === 0)
+      found.push({ from, to: column - 1 });
     from = column + 1;
   }
   return found;
@@ -77,7 +78,9 @@ function labelsIn(sheet: Sheet, row: number, stretch: Stretch): readonly number[
   if (amounts > 0 || filled.length < 2) return [];
   const labels = filled.filter((column) => labelOf(cellAt(sheet, row, column)) !== undefined);
   const fewest = stretch.to < 16_384 ? 3 : 2;
-  return labels.length >= fewest && (labels.length >= 3 || filled.length - labels.length <= labels.length * 2) ? labels : [];
+  return labels.length >= fewest && (labels.length >= 3 || filled.length - labels.length <= labels.length * 2)
+    ? labels
+    : [];
 }
 
 /** The bands of headers in a row: one, or several beside each other where other tables' numbers stand in it. */
@@ -100,7 +103,8 @@ function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undef
     if (there.length > best.length) [core, best] = [at, there];
   }
   const own = new Set(best);
-  for (let at = first; at <= last; at++) for (const column of textsOf(sheet, at, stretch).filled) own.add(column);
+  for (let at = first; at <= last; at++)
+    for (const column of textsOf(sheet, at, stretch).filled) own.add(column);
   const all = [...own];
   const band = { core, first, last, left: Math.min(...all), right: Math.max(...all), labels: best.length };
   return headsRecords(sheet, band, [...new Set([...labels, ...best])]) ? band : undefined;
@@ -109,7 +113,14 @@ function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undef
 /** Whether the labels of a row are those of a form, or two words of which one is hardly a label. */
 function isForm(sheet: Sheet, row: number, labels: readonly number[]): boolean {
   const texts = labels.map((column) => cellText(cellAt(sheet, row, column)));
-  if (texts.filter((text) => /:\s*$/u.test(text)).length * 2 >= labels.length) return true;
+  const asked = labels.filter((column, at) => {
+    const next = cellAt(sheet, row, column + 1);
+    return /:\s*$/u.test(texts[at] ?? '') && !isBlank(next) && !labelOf(next);
+  });
+  if (asked.length * 2 >= labels.length) return true;
+  const { filled } = textsOf(sheet, row, { from: 1, to: 16_384 });
+  if (filled.length === labels.length * 2 && labels.every((column) => isPairAt(sheet, row, column)))
+    return true;
   if (labels.length > 2) return false;
   return texts.some((text) => {
     const read = labelOf(text);
@@ -121,7 +132,13 @@ function isForm(sheet: Sheet, row: number, labels: readonly number[]): boolean {
  * Whether a row below goes on with the header: texts alone, all of them units, labels or short marks, and nothing of a
  * record in the column of names.
  */
-function continuesBelow(sheet: Sheet, row: number, core: number, labels: readonly number[], stretch: Stretch): boolean {
+function continuesBelow(
+  sheet: Sheet,
+  row: number,
+  core: number,
+  labels: readonly number[],
+  stretch: Stretch,
+): boolean {
   const { filled, amounts } = textsOf(sheet, row, stretch);
   if (filled.length === 0) return false;
   if (isUnitRow(sheet, row, { left: labels[0] ?? 1, right: labels.at(-1) ?? 1 })) return true;
@@ -133,13 +150,20 @@ function continuesBelow(sheet: Sheet, row: number, core: number, labels: readonl
   if (fresh.includes(name) && (fresh.length < 2 || !labelOf(cellAt(sheet, row, name)))) return false;
   const known = texts.filter((cell) => labelOf(cell) !== undefined || isYear(cell)).length;
   const short = texts.filter((cell) => typeof cell === 'string' && cell.trim().length <= 3).length;
-  const grouped = fresh.filter((column) => (mergeAt(sheet, core, column)?.right ?? column) > (mergeAt(sheet, core, column)?.left ?? column)).length;
+  const grouped = fresh.filter(
+    (column) =>
+      (mergeAt(sheet, core, column)?.right ?? column) > (mergeAt(sheet, core, column)?.left ?? column),
+  ).length;
   if (fresh.includes(name) && known < texts.length) return false;
   return known * 2 > texts.length || (grouped === fresh.length && known + short === texts.length);
 }
 
 /** Whether a row below a header is one of units: nothing or a mark under its names, and units under its numbers. */
-export function isUnitRow(sheet: Sheet, row: number, { left, right }: Pick<HeaderBand, 'left' | 'right'>): boolean {
+export function isUnitRow(
+  sheet: Sheet,
+  row: number,
+  { left, right }: Pick<HeaderBand, 'left' | 'right'>,
+): boolean {
   const cells = sheet.rows[row - 1] ?? [];
   const fresh: Cell[] = [];
   for (let column = left; column <= Math.min(right, cells.length); column++) {
@@ -150,13 +174,22 @@ export function isUnitRow(sheet: Sheet, row: number, { left, right }: Pick<Heade
   if (!isBlank(first) && !isMark(first) && !(typeof first === 'string' && statedUnit(first))) return false;
   if (fresh.some((cell) => typeof cell !== 'string')) return false;
   const marks = fresh.filter(isMark).length;
-  const units = fresh.filter((cell) => typeof cell === 'string' && !isMark(cell) && statedUnit(cell) !== undefined).length;
-  return units > 0 && units * 2 >= fresh.length - marks && (isBlank(first) || isMark(first) || units + marks === fresh.length);
+  const units = fresh.filter(
+    (cell) => typeof cell === 'string' && !isMark(cell) && statedUnit(cell) !== undefined,
+  ).length;
+  return (
+    units > 0 &&
+    units * 2 >= fresh.length - marks &&
+    (isBlank(first) || isMark(first) || units + marks === fresh.length)
+  );
 }
 
 /** A mark that means no unit, in a row of units. */
 function isMark(cell: Cell): boolean {
-  return typeof cell === 'string' && (/^[[(]?\s*(?:[-–—]+|units?|uom)\s*[\])]?:?$/iu.test(cell.trim()) || isSaidBlank(cell));
+  return (
+    typeof cell === 'string' &&
+    (/^[[(]?\s*(?:[-–—]+|units?|uom)\s*[\])]?:?$/iu.test(cell.trim()) || isSaidBlank(cell))
+  );
 }
 
 /** Whether a cell only repeats the top of a merge one column wide. */
@@ -166,7 +199,13 @@ function isSpread(sheet: Sheet, row: number, column: number): boolean {
 }
 
 /** Whether a row above groups the columns below it: texts alone, fewer than below, at least two or one merged over several. */
-function continuesAbove(sheet: Sheet, row: number, below: number, labels: readonly number[], stretch: Stretch): boolean {
+function continuesAbove(
+  sheet: Sheet,
+  row: number,
+  below: number,
+  labels: readonly number[],
+  stretch: Stretch,
+): boolean {
   if (row < 1) return false;
   const { filled, amounts } = textsOf(sheet, row, stretch);
   const [left, right] = [labels[0] ?? 1, labels.at(-1) ?? 1];
@@ -177,10 +216,31 @@ function continuesAbove(sheet: Sheet, row: number, below: number, labels: readon
     return merge && merge.right > merge.left && !(merge.left <= left && merge.right >= right);
   });
   if (merged) return true;
-  if (inside.length < 2 || inside.some((column) => /:\s*$/u.test(cellText(cellAt(sheet, row, column))))) return false;
-  const named = inside.filter((column) => labelOf(cellAt(sheet, row, column)) !== undefined || isYear(cellAt(sheet, row, column)));
+  if (inside.some((column) => isPairAt(sheet, row, column))) return false;
+  if (inside.length < 2 || inside.some((column) => /:\s*$/u.test(cellText(cellAt(sheet, row, column)))))
+    return false;
+  const named = inside.filter(
+    (column) => labelOf(cellAt(sheet, row, column)) !== undefined || isYear(cellAt(sheet, row, column)),
+  );
   const isPair = inside.length === 2 && !labelOf(cellAt(sheet, row, inside[1] ?? 1));
   return named.length * 2 >= inside.length && !isPair && !isRecordRow(sheet, row, below, stretch);
+}
+
+/** Whether a label stands in a cell and its value right beside it: `Machine`, `Ring motor`. */
+function isPairAt(sheet: Sheet, row: number, column: number): boolean {
+  const [label, value] = [labelOf(cellAt(sheet, row, column)), cellAt(sheet, row, column + 1)];
+  if (
+    !label ||
+    label.unit !== null ||
+    typeof value !== 'string' ||
+    isBlank(value) ||
+    labelOf(value) ||
+    isYear(value)
+  )
+    return false;
+  return (['machine', 'person', 'date', 'ordinal', 'location', 'tag'] as const).some((concept) =>
+    label.concepts.has(concept),
+  );
 }
 
 /** Whether a row above is one of another list: no text of it stands over a label of its own. */
@@ -204,7 +264,8 @@ function headsRecords(sheet: Sheet, band: HeaderBand, labels: readonly number[])
       any = true;
       cells++;
       if (isAmount(cell)) amounts++;
-      else if (labelOf(cell) && labelOf(cell)?.unit === null && (labelOf(cell)?.standard.length ?? 0) > 0) again++;
+      else if (labelOf(cell) && labelOf(cell)?.unit === null && (labelOf(cell)?.standard.length ?? 0) > 0)
+        again++;
     }
     if (any) rows++;
     else if (rows > 0) break;

@@ -38,15 +38,22 @@ export function labelRuns(sheet: Sheet, isFree: (row: number) => boolean): Label
       else byColumn.set(column, [row]);
     }
   }
-  const runs = [...byColumn].flatMap(([column, rows]) => stretches(rows).map((stretch) => ({ column, rows: stretch })));
-  const real = runs.filter(({ column, rows }) => new Set(rows.map((row) => headerKey(cellText(cellAt(sheet, row, column))))).size >= fewest);
+  const runs = [...byColumn].flatMap(([column, rows]) =>
+    stretches(rows).map((stretch) => ({ column, rows: stretch })),
+  );
+  const real = runs.filter(
+    ({ column, rows }) =>
+      new Set(rows.map((row) => headerKey(cellText(cellAt(sheet, row, column))))).size >= fewest,
+  );
   return real.flatMap((run) => withValues(sheet, run, real));
 }
 
 /** A label names a quantity, a tag or a machine; a unit alone is none. */
 function isLabel(label: HeaderRead, text: string): boolean {
   if (label.name === '') return false;
-  return label.standard.length > 0 || label.unit !== null || /:\s*$/u.test(text) || label.known * 2 > label.words;
+  return (
+    label.standard.length > 0 || label.unit !== null || /:\s*$/u.test(text) || label.known * 2 > label.words
+  );
 }
 
 function stretches(rows: readonly number[]): number[][] {
@@ -59,11 +66,19 @@ function stretches(rows: readonly number[]): number[][] {
   return found;
 }
 
-function withValues(sheet: Sheet, run: { column: number; rows: readonly number[] }, all: readonly { column: number; rows: readonly number[] }[]): LabelRun[] {
+function withValues(
+  sheet: Sheet,
+  run: { column: number; rows: readonly number[] },
+  all: readonly { column: number; rows: readonly number[] }[],
+): LabelRun[] {
   const { column, rows } = run;
   const [top, bottom] = [rows[0] ?? 1, rows.at(-1) ?? 1];
   const next = Math.min(
-    ...all.filter((other) => other.column > column && (other.rows[0] ?? 0) <= bottom && (other.rows.at(-1) ?? 0) >= top).map((other) => other.column),
+    ...all
+      .filter(
+        (other) => other.column > column && (other.rows[0] ?? 0) <= bottom && (other.rows.at(-1) ?? 0) >= top,
+      )
+      .map((other) => other.column),
     column + 16_384,
   );
   let right = 0;
@@ -94,5 +109,8 @@ export function segmentsOf(run: LabelRun): LabelRun[] {
   const again = keys.find((key, at) => keys.indexOf(key, at + 1) > at);
   if (again === undefined) return [run];
   const starts = keys.flatMap((key, at) => (key === again ? [at] : []));
-  return starts.map((start, at) => ({ ...run, rows: run.rows.slice(at === 0 ? 0 : start, starts[at + 1] ?? run.rows.length) }));
+  return starts.map((start, at) => ({
+    ...run,
+    rows: run.rows.slice(at === 0 ? 0 : start, starts[at + 1] ?? run.rows.length),
+  }));
 }

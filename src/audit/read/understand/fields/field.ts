@@ -12,7 +12,8 @@ export interface ConceptFact {
 }
 
 /** Where a unit is stated, nearest first. */
-export type UnitScope = 'header' | 'group' | 'beside' | 'cell' | 'format' | 'title' | 'note' | 'legend' | 'answer';
+export type UnitScope =
+  'header' | 'group' | 'beside' | 'cell' | 'format' | 'title' | 'note' | 'legend' | 'answer';
 
 /** A unit stated for a whole field. */
 export interface UnitFact {

@@ -35,7 +35,10 @@ function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldP
 }
 
 /** The concepts of a header path: a quantity named further down holds in place of the one above it. */
-function conceptsOf(header: readonly HeaderPart[], parts: readonly HeaderRead[]): ReadonlyMap<Concept, ConceptFact> {
+function conceptsOf(
+  header: readonly HeaderPart[],
+  parts: readonly HeaderRead[],
+): ReadonlyMap<Concept, ConceptFact> {
   const facts = new Map<Concept, ConceptFact>();
   let named = false;
   for (let at = parts.length - 1; at >= 0; at--) {
@@ -62,11 +65,21 @@ function standardOf(parts: readonly HeaderRead[], whole: HeaderRead): Field['sta
   if (whole.standard.length > 0) return whole.standard;
   const leaf = named.at(-1)?.standard ?? [];
   const groups = named.slice(0, -1);
-  return groups.every((group) => [...group.concepts.keys()].every((concept) => neutral.has(concept))) ? leaf : [];
+  return groups.every((group) => [...group.concepts.keys()].every((concept) => neutral.has(concept)))
+    ? leaf
+    : [];
 }
 
 /** Groups that change nothing about what stands below them. */
-const neutral: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'tag', 'machine', 'location', 'ordinal', 'kind', 'remark']);
+const neutral: ReadonlySet<Concept> = new Set<Concept>([
+  'setpoint',
+  'tag',
+  'machine',
+  'location',
+  'ordinal',
+  'kind',
+  'remark',
+]);
 
 function unitsOf(block: Block, place: FieldPlace, parts: readonly HeaderRead[], inCells: number): UnitFact[] {
   const facts: UnitFact[] = [];
@@ -78,7 +91,12 @@ function unitsOf(block: Block, place: FieldPlace, parts: readonly HeaderRead[], 
   }
   if (block.lies === 'columns' && block.unitLine !== null) {
     const stated = statedUnit(cellText(cellAt(block.sheet, place.at, block.unitLine)));
-    if (stated) facts.push({ stated, scope: 'header', place: { sheet: block.sheet.name, row: place.at, column: block.unitLine } });
+    if (stated)
+      facts.push({
+        stated,
+        scope: 'header',
+        place: { sheet: block.sheet.name, row: place.at, column: block.unitLine },
+      });
   }
   const shown = inCells > 0 ? undefined : shownText(block, place);
   if (shown) facts.push(shown);
@@ -97,13 +115,21 @@ function shownText(block: Block, place: FieldPlace): UnitFact | undefined {
   const [run] = runs;
   if (!run || runs.some(({ text }) => text !== run.text)) return undefined;
   const stated = statedUnit(run.text);
-  return stated && { stated, scope: 'format', place: { sheet: block.sheet.name, row: run.area.top, column: run.area.left } };
+  return (
+    stated && {
+      stated,
+      scope: 'format',
+      place: { sheet: block.sheet.name, row: run.area.top, column: run.area.left },
+    }
+  );
 }
 
 /** The unit that stands beside the values of a label in every form. */
 function unitOfForms(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldPlace): UnitFact[] {
   const places = block.formUnits.flatMap((units) => units.get(place.at) ?? []);
-  const texts = new Set(places.map(({ sheet, row, column }) => cellText(sheets.get(sheet)?.rows[row - 1]?.[column - 1] ?? null)));
+  const texts = new Set(
+    places.map(({ sheet, row, column }) => cellText(sheets.get(sheet)?.rows[row - 1]?.[column - 1] ?? null)),
+  );
   const [text] = texts;
   const stated = texts.size === 1 && text !== undefined ? statedUnit(text) : undefined;
   return stated ? [{ stated, scope: 'header', place: places[0] ?? null }] : [];

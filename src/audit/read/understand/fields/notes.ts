@@ -16,7 +16,15 @@ export interface NotedUnit {
 }
 
 const spoken: ReadonlySet<string> = new Set(['displacement', 'velocity', 'acceleration', 'voltage']);
-const quantities: readonly Concept[] = ['sensitivity', 'alert', 'danger', 'full scale', 'gap voltage', 'setpoint', 'reading'];
+const quantities: readonly Concept[] = [
+  'sensitivity',
+  'alert',
+  'danger',
+  'full scale',
+  'gap voltage',
+  'setpoint',
+  'reading',
+];
 /** Words that are units by their letters only. */
 const word = /^(?:in|m|a|s|g|d|h|min|cm|v|inch|ms)$/iu;
 const longest = 300;
@@ -26,12 +34,23 @@ export function unitsIn(text: string, place: Place, sheets: readonly string[]): 
   if (text.length > longest) return [];
   const found: NotedUnit[] = [];
   for (const clause of text.split(/[;,.]\s+|\s[-–]\s|\n|[()]/u)) {
-    const words = clause.trim().split(/[\s:=]+/u).filter((one) => one !== '');
+    if (/\d/u.test(clause)) continue;
+    const words = clause
+      .trim()
+      .split(/[\s:=]+/u)
+      .filter((one) => one !== '');
     for (let from = 0; from < words.length; from++) {
       for (let to = Math.min(words.length, from + 5); to > from; to--) {
         const written = words.slice(from, to).join(' ');
-        const stated = to - from === 1 && word.test(written) && !isVolt(written) ? undefined : statedUnit(inEnglishUnits(written));
-        if (!stated || (stated.unit && !spoken.has(stated.unit.dimension) && !stated.unit.dimension.includes('/'))) continue;
+        const stated =
+          to - from === 1 && word.test(written) && !isVolt(written)
+            ? undefined
+            : statedUnit(inEnglishUnits(written));
+        if (
+          !stated ||
+          (stated.unit && !spoken.has(stated.unit.dimension) && !stated.unit.dimension.includes('/'))
+        )
+          continue;
         if (stated.unit?.dimension === 'percent') continue;
         const concepts = conceptsIn([...words.slice(0, from), ...words.slice(to)].join(' '));
         found.push({ stated, of: quantities.filter((concept) => concepts.has(concept)), sheets, place });
@@ -49,15 +68,21 @@ function isVolt(text: string): boolean {
 
 /** The units stated in the texts above a block. */
 export function notedAbove(texts: readonly ContextText[]): NotedUnit[] {
-  return texts.flatMap(({ text, value, place }) => unitsIn(value !== null && !text.includes(value) ? `${text} ${value}` : text, place, []));
+  return texts.flatMap(({ text, value, place }) =>
+    unitsIn(value !== null && !text.includes(value) ? `${text} ${value}` : text, place, []),
+  );
 }
 
 /** The units stated on a sheet without lists: for the sheets that its rows name, or for all. */
 export function notedInLegend(sheet: Sheet, names: readonly string[]): NotedUnit[] {
   const found: NotedUnit[] = [];
   for (const [index, cells] of sheet.rows.entries()) {
-    const texts = cells.map((cell, at) => ({ column: at + 1, text: isBlank(cell) ? '' : cellText(cell) })).filter(({ text }) => text !== '');
-    const named = names.filter((name) => name !== sheet.name && texts.some(({ text }) => namesSheet(text, name)));
+    const texts = cells
+      .map((cell, at) => ({ column: at + 1, text: isBlank(cell) ? '' : cellText(cell) }))
+      .filter(({ text }) => text !== '');
+    const named = names.filter(
+      (name) => name !== sheet.name && texts.some(({ text }) => namesSheet(text, name)),
+    );
     const label = texts[0]?.text ?? '';
     for (const { column, text } of texts) {
       const place = { sheet: sheet.name, row: index + 1, column };

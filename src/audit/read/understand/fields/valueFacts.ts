@@ -13,11 +13,18 @@ const keptNumbers = 2_000;
 const keptTexts = 100_000;
 
 /** What a place of a block shows; in a table on its side a merged cell stands for each of its columns. */
-export function cellOfBlock(block: Block, sheets: ReadonlyMap<string, Sheet>, field: FieldPlace, record: number): Cell {
+export function cellOfBlock(
+  block: Block,
+  sheets: ReadonlyMap<string, Sheet>,
+  field: FieldPlace,
+  record: number,
+): Cell {
   const place = placeIn(block, field, record);
   if (!place) return null;
   const sheet = block.lies === 'forms' ? (sheets.get(place.sheet) ?? block.sheet) : block.sheet;
-  return block.lies === 'columns' ? shownAt(sheet, place.row, place.column) : cellAt(sheet, place.row, place.column);
+  return block.lies === 'columns'
+    ? shownAt(sheet, place.row, place.column)
+    : cellAt(sheet, place.row, place.column);
 }
 
 /** Counts what the cells of a field hold. */
@@ -27,7 +34,17 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
   const distinct = new Set<string | number>();
   const cellUnits = new Map<string, StatedUnit>();
   const samples: { place: ReturnType<typeof placeIn> & object; text: string }[] = [];
-  const count = { records: 0, filled: 0, numbers: 0, dates: 0, texts: 0, units: 0, saidBlank: 0, odd: 0, lettered: 0 };
+  const count = {
+    records: 0,
+    filled: 0,
+    numbers: 0,
+    dates: 0,
+    texts: 0,
+    units: 0,
+    saidBlank: 0,
+    odd: 0,
+    lettered: 0,
+  };
   let [least, greatest] = [Infinity, -Infinity];
   let counting = true;
   let before: number | null = null;
@@ -39,7 +56,10 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
   };
   for (const record of recordsOf(block)) {
     count.records++;
-    const cell = block.lies === 'rows' ? (block.sheet.rows[record - 1]?.[field.at - 1] ?? null) : cellOfBlock(block, sheets, field, record);
+    const cell =
+      block.lies === 'rows'
+        ? (block.sheet.rows[record - 1]?.[field.at - 1] ?? null)
+        : cellOfBlock(block, sheets, field, record);
     if (cell === null || isBlank(cell)) continue;
     count.filled++;
     if (samples.length < 3) {

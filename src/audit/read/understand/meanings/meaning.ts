@@ -36,8 +36,26 @@ export interface Meaning {
 
 type Own = Pick<Meaning, 'matter' | 'named'> & Partial<Pick<Meaning, 'not' | 'sizes' | 'needed'>>;
 
-const notValue: readonly Concept[] = ['deviation', 'tolerance', 'uncertainty', 'unit', 'person', 'remark', 'date'];
-const notLevel: readonly Concept[] = [...notValue, 'delay', 'multiplier', 'resolution', 'counter', 'sensitivity', 'gap voltage', 'voting', 'other'];
+const notValue: readonly Concept[] = [
+  'deviation',
+  'tolerance',
+  'uncertainty',
+  'unit',
+  'person',
+  'remark',
+  'date',
+];
+const notLevel: readonly Concept[] = [
+  ...notValue,
+  'delay',
+  'multiplier',
+  'resolution',
+  'counter',
+  'sensitivity',
+  'gap voltage',
+  'voting',
+  'other',
+];
 const perDisplacement: readonly UsualSize[] = [{ unit: 'mV/mil', from: 20, to: 1200 }];
 const displacement: readonly UsualSize[] = [{ unit: 'mil', from: 0.3, to: 80 }];
 
@@ -46,34 +64,105 @@ const own: Readonly<Partial<Record<MeaningId, Own>>> = {
   machine: { matter: 'text', named: [['machine']], not: ['unit', 'date', 'person'] },
   location: { matter: 'text', named: [['location']] },
   kind: { matter: 'text', named: [['kind']] },
-  measured: { matter: 'sensitivity', named: [['sensitivity']], not: notValue, sizes: perDisplacement, needed: true },
-  configured: { matter: 'sensitivity', named: [['sensitivity']], not: notValue, sizes: perDisplacement, needed: true },
-  asLeftSensitivity: { matter: 'sensitivity', named: [['sensitivity']], not: notValue, sizes: perDisplacement },
-  referenceSensitivity: { matter: 'sensitivity', named: [['sensitivity']], not: notValue, sizes: perDisplacement },
-  alert: { matter: 'setpoint', named: [['alert']], not: [...notLevel, 'danger'], sizes: displacement, needed: true },
+  measured: {
+    matter: 'sensitivity',
+    named: [['sensitivity']],
+    not: notValue,
+    sizes: perDisplacement,
+    needed: true,
+  },
+  configured: {
+    matter: 'sensitivity',
+    named: [['sensitivity']],
+    not: notValue,
+    sizes: perDisplacement,
+    needed: true,
+  },
+  asLeftSensitivity: {
+    matter: 'sensitivity',
+    named: [['sensitivity']],
+    not: notValue,
+    sizes: perDisplacement,
+  },
+  referenceSensitivity: {
+    matter: 'sensitivity',
+    named: [['sensitivity']],
+    not: notValue,
+    sizes: perDisplacement,
+  },
+  alert: {
+    matter: 'setpoint',
+    named: [['alert']],
+    not: [...notLevel, 'danger'],
+    sizes: displacement,
+    needed: true,
+  },
   danger: { matter: 'setpoint', named: [['danger']], not: notLevel, sizes: displacement, needed: true },
   fullScale: { matter: 'scale', named: [['full scale']], not: notLevel, sizes: displacement },
-  gapVoltage: { matter: 'quantity', named: [['gap voltage']], not: [...notValue, 'sensitivity', 'as left'], sizes: [{ unit: 'V', from: 1, to: 30 }] },
-  asLeftGapVoltage: { matter: 'quantity', named: [['gap voltage', 'as left']], not: [...notValue, 'sensitivity'], sizes: [{ unit: 'V', from: 1, to: 30 }] },
-  zeroMeasured: { matter: 'quantity', named: [['zero voltage', 'measured'], ['zero voltage', 'as found']], not: notValue },
+  gapVoltage: {
+    matter: 'quantity',
+    named: [['gap voltage']],
+    not: [...notValue, 'sensitivity', 'as left'],
+    sizes: [{ unit: 'V', from: 1, to: 30 }],
+  },
+  asLeftGapVoltage: {
+    matter: 'quantity',
+    named: [['gap voltage', 'as left']],
+    not: [...notValue, 'sensitivity'],
+    sizes: [{ unit: 'V', from: 1, to: 30 }],
+  },
+  zeroMeasured: {
+    matter: 'quantity',
+    named: [
+      ['zero voltage', 'measured'],
+      ['zero voltage', 'as found'],
+    ],
+    not: notValue,
+  },
   zeroConfigured: { matter: 'quantity', named: [['zero voltage', 'configured']], not: notValue },
   uncertainty: { matter: 'quantity', named: [['uncertainty']], not: ['as left'] },
   asLeftUncertainty: { matter: 'quantity', named: [['uncertainty', 'as left']] },
   speed: { matter: 'quantity', named: [['speed']] },
-  calibratedOn: { matter: 'text', named: [['date']], not: ['old', 'proposed', 'person', 'as left', 'reference'] },
+  calibratedOn: {
+    matter: 'text',
+    named: [['date']],
+    not: ['old', 'proposed', 'person', 'as left', 'reference'],
+  },
   reading: { matter: 'quantity', named: [['reading']], not: [...notLevel, 'alert', 'danger'] },
+  group: { matter: 'text', named: [['voting group']] },
+  voting: { matter: 'text', named: [['voting']], not: ['voting group'] },
+  bypass: { matter: 'text', named: [['bypass']] },
   alertDelay: { matter: 'quantity', named: [['alert', 'delay']], not: ['danger'] },
   dangerDelay: { matter: 'quantity', named: [['danger', 'delay']] },
 };
 
 function declared(id: MeaningId, spec: ColumnSpec): Meaning {
-  const { matter, named, not = [], sizes = [], needed = false } = own[id] ?? { matter: spec.holds === 'number' ? 'quantity' : 'text', named: [] };
-  return { id, name: spec.name, matter, holds: spec.holds, dimensions: spec.dimensions ?? [], usualUnit: spec.usualUnit ?? null, named, not, sizes, needed };
+  const {
+    matter,
+    named,
+    not = [],
+    sizes = [],
+    needed = false,
+  } = own[id] ?? { matter: spec.holds === 'number' ? 'quantity' : 'text', named: [] };
+  return {
+    id,
+    name: spec.name,
+    matter,
+    holds: spec.holds,
+    dimensions: spec.dimensions ?? [],
+    usualUnit: spec.usualUnit ?? null,
+    named,
+    not,
+    sizes,
+    needed,
+  };
 }
 
 /** Every meaning by its id. */
 export const meanings: ReadonlyMap<MeaningId, Meaning> = new Map(
-  Object.entries({ ...settingsColumns, ...channelColumns } as Record<MeaningId, ColumnSpec>).map(([id, spec]) => [id as MeaningId, declared(id as MeaningId, spec)]),
+  Object.entries({ ...settingsColumns, ...channelColumns } as Record<MeaningId, ColumnSpec>).map(
+    ([id, spec]) => [id as MeaningId, declared(id as MeaningId, spec)],
+  ),
 );
 
 /** A meaning by its id. */

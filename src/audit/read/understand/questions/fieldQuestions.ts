@@ -11,7 +11,11 @@ export function optionOf(field: Field): FieldOption {
   const part = field.place.header.at(-1);
   return {
     sheet: field.block.sheet.name,
-    place: { sheet: field.block.sheet.name, row: part?.row ?? field.block.header[0], column: part?.column ?? field.place.at },
+    place: {
+      sheet: field.block.sheet.name,
+      row: part?.row ?? field.block.header[0],
+      column: part?.column ?? field.place.at,
+    },
     header: field.text,
     unit: field.units[0]?.stated.text ?? null,
     samples: field.values.samples.map(({ text }) => text),
@@ -24,8 +28,17 @@ export function fieldAnswer({ lane }: TableRead, id: MeaningId, field: Field | n
   return { tables: [{ ...laneSaid(lane), columns: { [meaning(id).name]: said } }] };
 }
 
-function question(table: TableRead, id: MeaningId, fields: readonly Field[], evidence: readonly Evidence[]): Question {
-  const options = fields.map((field): Option => ({ field: optionOf(field), text: field.text, answer: fieldAnswer(table, id, field) }));
+function question(
+  table: TableRead,
+  id: MeaningId,
+  fields: readonly Field[],
+  evidence: readonly Evidence[],
+): Question {
+  const options = fields.map((field): Option => ({
+    field: optionOf(field),
+    text: field.text,
+    answer: fieldAnswer(table, id, field),
+  }));
   const none: Option = { field: null, text: '', answer: fieldAnswer(table, id, null) };
   const { block, axis } = table.lane;
   return {
@@ -43,19 +56,24 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
   const found: Question[] = [];
   const certain = new Set<MeaningId>();
   for (const { part, claims, tag } of tables) {
-    if (part === 'channels' && tag?.standing === 'certain') for (const [id, claim] of claims) if (claim.standing === 'certain') certain.add(id);
+    if (part === 'channels' && tag?.standing === 'certain')
+      for (const [id, claim] of claims) if (claim.standing === 'certain') certain.add(id);
   }
   for (const table of tables) {
     if (table.part === 'history' || table.leftOut) continue;
     const { claims, open, tag } = table;
-    const isPart = table.part === 'channels' || open.some(({ looksLike }) => looksLike === 'sensitivity' || looksLike === 'level');
+    const isPart =
+      table.part === 'channels' ||
+      open.some(({ looksLike }) => looksLike === 'sensitivity' || looksLike === 'level');
     if (!isPart) continue;
     for (const [id, claim] of claims) {
       if (claim.standing === 'certain' || (claim.standing === 'not known' && !meaning(id).needed)) continue;
       found.push(question(table, id, [claim.field, ...claim.rivals], claim.evidence));
     }
     if (!tag && !claims.has('tag')) {
-      const names = table.lane.fields.filter(({ values, units }) => values.filled > 0 && values.numbers === 0 && units.length === 0);
+      const names = table.lane.fields.filter(
+        ({ values, units }) => values.filled > 0 && values.numbers === 0 && units.length === 0,
+      );
       if (names.length > 0) found.push(question(table, 'tag', names, []));
     }
     found.push(...missing(table, certain));
@@ -69,7 +87,9 @@ function missing(table: TableRead, certain: ReadonlySet<MeaningId>): Question[] 
   const found: Question[] = [];
   const sensitivities = open.filter(({ looksLike }) => looksLike === 'sensitivity').map(({ field }) => field);
   const levels = open.filter(({ looksLike }) => looksLike === 'level').map(({ field }) => field);
-  const rising = levels.filter((field) => field.block === levels[0]?.block).toSorted((one, other) => one.values.median - other.values.median);
+  const rising = levels
+    .filter((field) => field.block === levels[0]?.block)
+    .toSorted((one, other) => one.values.median - other.values.median);
   const hasSetpoints = claims.has('alert') || claims.has('danger') || levels.length > 1;
   for (const id of ['measured', 'configured'] as const) {
     if (certain.has(id) || claims.has(id) || sensitivities.length === 0) continue;
@@ -81,12 +101,19 @@ function missing(table: TableRead, certain: ReadonlySet<MeaningId>): Question[] 
     if (certain.has(id) || claims.has(id) || rising.length === 0) continue;
     const at = id === 'alert' ? 0 : claims.has('alert') || certain.has('alert') ? 0 : 1;
     const first = rising[at] ?? rising[0];
-    found.push(question(table, id, first ? [first, ...rising.filter((field) => field !== first)] : rising, []));
+    found.push(
+      question(table, id, first ? [first, ...rising.filter((field) => field !== first)] : rising, []),
+    );
   }
   return found;
 }
 
 function fits(field: Field, id: 'measured' | 'configured'): boolean {
   const aside = field.concepts.has('old') || field.concepts.has('proposed');
-  return !aside && (id === 'configured' ? field.concepts.has('configured') || field.concepts.has('reference') : field.concepts.has('measured') || field.concepts.has('as found'));
+  return (
+    !aside &&
+    (id === 'configured'
+      ? field.concepts.has('configured') || field.concepts.has('reference')
+      : field.concepts.has('measured') || field.concepts.has('as found'))
+  );
 }

@@ -25,28 +25,61 @@ function rivals(channels: readonly ReadChannel[]): Question[] {
   for (const { tag, troubles } of channels) {
     for (const trouble of troubles) {
       if (trouble.is !== 'rival tables') continue;
-      const key = trouble.tables.map(({ lane }) => lane.id).toSorted((a, b) => a - b).join();
-      const there = byTables.get(key) ?? { tables: trouble.tables, meanings: new Set<MeaningId>(), tags: new Set<string>() };
+      const key = trouble.tables
+        .map(({ lane }) => lane.id)
+        .toSorted((a, b) => a - b)
+        .join();
+      const there = byTables.get(key) ?? {
+        tables: trouble.tables,
+        meanings: new Set<MeaningId>(),
+        tags: new Set<string>(),
+      };
       byTables.set(key, there);
       for (const id of trouble.meanings) there.meanings.add(id);
       there.tags.add(tag);
     }
   }
   return [...byTables.values()].map(({ tables, meanings, tags }): Question => {
-    const base = { needed: true, records: tags.size, evidence: tables.flatMap(({ series }) => (series ? [{ is: 'series', ...series } as const] : [])), id: ['list', ...tables.map(({ lane }) => `${lane.block.sheet.name} ${lane.block.header[0]}`), [...meanings].join()].join(' ') };
+    const base = {
+      needed: true,
+      records: tags.size,
+      evidence: tables.flatMap(({ series }) => (series ? [{ is: 'series', ...series } as const] : [])),
+      id: [
+        'list',
+        ...tables.map(({ lane }) => `${lane.block.sheet.name} ${lane.block.header[0]}`),
+        [...meanings].join(),
+      ].join(' '),
+    };
     const isReadings = [...meanings].every((id) => id === 'measured' || id === 'asLeftSensitivity');
     const left = tables.find(({ series }) => series?.series === 'as left');
     if (isReadings && tables.length === 2 && left) {
-      const options = [left, ...tables.filter((table) => table !== left)].map((last): Option => ({ field: null, text: last.lane.block.sheet.name, answer: seriesAnswer(tables, last) }));
+      const options = [left, ...tables.filter((table) => table !== left)].map((last): Option => ({
+        field: null,
+        text: last.lane.block.sheet.name,
+        answer: seriesAnswer(tables, last),
+      }));
       return { ...base, subject: { is: 'found or left', tags: [...tags] }, options };
     }
     const sorted = tables.toSorted((one, other) => aside(one) - aside(other) || year(other) - year(one));
-    return { ...base, subject: { is: 'list in force', meanings: [...meanings], tags: [...tags] }, options: sorted.map((chosen): Option => ({ field: null, text: chosen.lane.block.sheet.name, answer: useAnswer(tables, chosen) })) };
+    return {
+      ...base,
+      subject: { is: 'list in force', meanings: [...meanings], tags: [...tags] },
+      options: sorted.map((chosen): Option => ({
+        field: null,
+        text: chosen.lane.block.sheet.name,
+        answer: useAnswer(tables, chosen),
+      })),
+    };
   });
 }
 
 function seriesAnswer(tables: readonly TableRead[], left: TableRead): ColumnMap {
-  return { tables: tables.map((table) => ({ ...laneSaid(table.lane), series: table === left ? ('as left' as const) : ('as found' as const) })) };
+  return {
+    tables: tables.map((table) => ({
+      ...laneSaid(table.lane),
+      series: table === left ? ('as left' as const) : ('as found' as const),
+    })),
+  };
 }
 
 function useAnswer(tables: readonly TableRead[], chosen: TableRead): ColumnMap {
@@ -75,26 +108,39 @@ function machines(tables: readonly TableRead[], channels: readonly ReadChannel[]
       for (const table of trouble.tables) unsaid.set(table, (unsaid.get(table) ?? new Set()).add(tag));
     }
   }
-  for (const table of tables) if (table.part === 'channels' && table.machine?.standing === 'proposed' && !unsaid.has(table)) unsaid.set(table, new Set());
+  for (const table of tables)
+    if (table.part === 'channels' && table.machine?.standing === 'proposed' && !unsaid.has(table))
+      unsaid.set(table, new Set());
   const names = [...new Set(channels.map(({ machine }) => machine).filter((name) => name !== ''))];
   return [...unsaid].flatMap(([table, tags]): Question[] => {
     const proposed = table.machine ? [table.machine.name] : [];
     const choices = [...new Set([...proposed, ...names])];
     if (choices.length === 0) return [];
-    return [{
-      id: ['machine', table.lane.block.sheet.name, table.lane.block.header[0]].join(' '),
-      needed: tags.size > 0,
-      records: tags.size,
-      subject: { is: 'machine', sheet: table.lane.block.sheet.name },
-      evidence: table.machine ? [table.machine.evidence] : [],
-      options: choices.map((text): Option => ({ field: null, text, answer: { tables: [{ ...laneSaid(table.lane), machine: text }] } })),
-    }];
+    return [
+      {
+        id: ['machine', table.lane.block.sheet.name, table.lane.block.header[0]].join(' '),
+        needed: tags.size > 0,
+        records: tags.size,
+        subject: { is: 'machine', sheet: table.lane.block.sheet.name },
+        evidence: table.machine ? [table.machine.evidence] : [],
+        options: choices.map((text): Option => ({
+          field: null,
+          text,
+          answer: { tables: [{ ...laneSaid(table.lane), machine: text }] },
+        })),
+      },
+    ];
   });
 }
 
 /** Tags of probes and settings without each other that are the same but for spaces, dashes, and O for 0. */
 function nearNames(channels: readonly ReadChannel[]): Question[] {
-  const lone = (id: MeaningId, other: MeaningId) => channels.filter(({ values }) => values.has(id) && !values.has(other));
+  const lone = (id: MeaningId, other: MeaningId) =>
+    channels.filter(
+      ({ lines }) =>
+        lines.some(({ table }) => table.claims.has(id)) &&
+        !lines.some(({ table }) => table.claims.has(other)),
+    );
   const settings = new Map<string, ReadChannel[]>();
   for (const channel of lone('configured', 'measured')) {
     const key = squeezed(channel.tag);
@@ -104,12 +150,22 @@ function nearNames(channels: readonly ReadChannel[]): Question[] {
   for (const channel of lone('measured', 'configured')) {
     const fitting = settings.get(squeezed(channel.tag)) ?? [];
     const [only] = fitting;
-    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag)) pairs.push([only.tag, channel.tag]);
+    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag))
+      pairs.push([only.tag, channel.tag]);
   }
   const joined = new Set(pairs.map(([written]) => written));
   if (pairs.length === 0 || joined.size < pairs.length) return [];
   const answer: ColumnMap = { names: Object.fromEntries(pairs) };
-  return [{ id: `names ${pairs.map(([written]) => written).join()}`, needed: true, records: pairs.length, subject: { is: 'names', pairs }, evidence: [], options: [{ field: null, text: '', answer }] }];
+  return [
+    {
+      id: `names ${pairs.map(([written]) => written).join()}`,
+      needed: true,
+      records: pairs.length,
+      subject: { is: 'names', pairs },
+      evidence: [],
+      options: [{ field: null, text: '', answer }],
+    },
+  ];
 }
 
 function squeezed(tag: string): string {

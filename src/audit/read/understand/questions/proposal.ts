@@ -8,7 +8,11 @@ import { acceptedAnswers } from './listQuestions.ts';
 import type { Question } from './question.ts';
 
 /** A map with all that was understood and all that is proposed, each line with its evidence: to be checked, corrected, given back. */
-export function proposalOf(tables: readonly TableRead[], questions: readonly Question[], said: ColumnMap): ColumnMap {
+export function proposalOf(
+  tables: readonly TableRead[],
+  questions: readonly Question[],
+  said: ColumnMap,
+): ColumnMap {
   const understood = tables.filter(({ part, leftOut }) => part === 'channels' && !leftOut).map(tableSaid);
   return mergeMaps(mergeMaps(mergeMaps({ tables: understood }, said), acceptedAnswers(questions)), {});
 }
@@ -25,5 +29,7 @@ function tableSaid({ lane, claims, machine }: TableRead): TableSaid {
     };
   }
   const own: TableSaid = { ...laneSaid(lane), columns };
-  return machine?.standing === 'certain' ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) } : own;
+  return machine?.standing === 'certain'
+    ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) }
+    : own;
 }

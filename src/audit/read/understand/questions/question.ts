@@ -20,7 +20,11 @@ export type Subject =
   /** In which unit the numbers of a field are. */
   | { readonly is: 'unit'; readonly meaning: MeaningId; readonly field: FieldOption }
   /** Which of several lists with the same tags and other values holds. */
-  | { readonly is: 'list in force'; readonly meanings: readonly MeaningId[]; readonly tags: readonly string[] }
+  | {
+      readonly is: 'list in force';
+      readonly meanings: readonly MeaningId[];
+      readonly tags: readonly string[];
+    }
   /** Which of two lists of readings was as found, and which as left. */
   | { readonly is: 'found or left'; readonly tags: readonly string[] }
   /** Of what machine a list is. */
@@ -28,7 +32,13 @@ export type Subject =
   /** Whether tags that are nearly spelled alike are the same. */
   | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
   /** Whether a cell holds a number. */
-  | { readonly is: 'value'; readonly meaning: MeaningId; readonly tag: string; readonly place: Place; readonly text: string };
+  | {
+      readonly is: 'value';
+      readonly meaning: MeaningId;
+      readonly tag: string;
+      readonly place: Place;
+      readonly text: string;
+    };
 
 /** One way to answer. */
 export interface Option {

@@ -14,6 +14,7 @@ const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
   asLeftSensitivity: ['mV/mil', 'mV/µm'],
   alert: ['mil', 'µm'],
   danger: ['mil', 'µm'],
+  fullScale: ['mil', 'µm'],
 };
 /** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
 const agree = 2;
@@ -25,7 +26,7 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
     if (table.part !== 'channels' || table.tag?.standing !== 'certain' || table.leftOut) continue;
     for (const id of Object.keys(unitsOf) as MeaningId[]) {
       const claim = table.claims.get(id);
-      if (!claim || claim.standing !== 'certain') continue;
+      if (!claim || claim.standing === 'not known') continue;
       const slip = ratioSlip(table, claim, channels);
       if (!slip && hasUnit(claim, table, channels)) continue;
       found.push(questionFor(table, claim, unitsOf[id] ?? []));
@@ -36,7 +37,12 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
 
 function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
   if (claim.unit.fixed) return true;
-  return !channels.some(({ lines, values }) => lines.some((line) => line.table === table) && values.get(claim.meaning)?.amount?.unit === null);
+  if (claim.standing !== 'certain')
+    return claim.unit.beside.length > 0 || claim.field.values.cellUnits.size > 0;
+  return !channels.some(
+    ({ lines, values }) =>
+      lines.some((line) => line.table === table) && values.get(claim.meaning)?.amount?.unit === null,
+  );
 }
 
 /** Whether the unit of a note or a title makes measured and configured disagree by far. */
@@ -64,10 +70,14 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
   const { block, axis } = table.lane;
   const wanted = meaning(claim.meaning);
   const sorted = units.toSorted((one, other) => off(claim, one) - off(claim, other));
-  const options = sorted.map((unit): Option => ({ field: null, text: unit, answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] } }));
+  const options = sorted.map((unit): Option => ({
+    field: null,
+    text: unit,
+    answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] },
+  }));
   return {
     id: ['unit', block.sheet.name, block.header[0], axis?.name ?? '', claim.meaning].join(' '),
-    needed: true,
+    needed: wanted.needed,
     records: claim.field.values.filled,
     subject: { is: 'unit', meaning: claim.meaning, field: optionOf(claim.field) },
     evidence: [{ is: 'size', median: claim.field.values.median, unit: sorted[0] ?? null, fits: true }],
@@ -76,7 +86,11 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
 }
 
 /** Usual sizes of both kinds, by which a unit is proposed: 200 mV/mil, and a few mil. */
-const typical: Readonly<Record<string, readonly [unit: string, size: number]>> = { sensitivity: ['mV/mil', 160], setpoint: ['mil', 4] };
+const typical: Readonly<Record<string, readonly [unit: string, size: number]>> = {
+  sensitivity: ['mV/mil', 160],
+  setpoint: ['mil', 4],
+  scale: ['mil', 10],
+};
 
 function off(claim: Claim, unitText: string): number {
   const [baseText, size] = typical[meaning(claim.meaning).matter] ?? ['mil', 4];

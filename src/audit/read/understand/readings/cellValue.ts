@@ -15,9 +15,21 @@ export type CellValue =
   | { readonly is: 'nothing' }
   /** A word or sign that says that there is nothing. */
   | { readonly is: 'said blank'; readonly text: string }
-  | { readonly is: 'number'; readonly value: number; readonly unit: StatedUnit | null; readonly asText: boolean; readonly percent: boolean }
+  | {
+      readonly is: 'number';
+      readonly value: number;
+      readonly unit: StatedUnit | null;
+      readonly asText: boolean;
+      readonly percent: boolean;
+    }
   /** A number that only a person can take for one; `value` is `null` where it can be none. */
-  | { readonly is: 'doubtful'; readonly doubt: Doubt; readonly value: number | null; readonly unit: StatedUnit | null; readonly text: string }
+  | {
+      readonly is: 'doubtful';
+      readonly doubt: Doubt;
+      readonly value: number | null;
+      readonly unit: StatedUnit | null;
+      readonly text: string;
+    }
   | { readonly is: 'text'; readonly text: string }
   | { readonly is: 'error'; readonly text: string };
 
@@ -29,17 +41,21 @@ export interface NumberStyle {
 
 const isDoubt = oneOf(doubtWords);
 const leading = /^([+\-−–]?\s?\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*(.*)$/iu;
-const bound = /^(?:[<>≤≥]|&[lg]t;|max\.?\s|min\.?\s|more than|less than|over|under|unter|über|mehr als|weniger als|más de|menos de|plus de|moins de|mais de|più di|meno di)/iu;
+const bound =
+  /^(?:[<>≤≥]|&[lg]t;|max\.?\s|min\.?\s|more than|less than|over|under|unter|über|mehr als|weniger als|más de|menos de|plus de|moins de|mais de|più di|meno di)/iu;
 const about = /^[~≈±]/u;
-const several = /\d\s*(?:\/|–|—|\bto\b|\bor\b|\boder\b|\bbis\b|\bo\b|\bou\b|;|&|\bà\b)\s*[+\-−]?\d|\d\s+-\s+\d|\d-\d/u;
+const several =
+  /\d\s*(?:\/|–|—|\bto\b|\bor\b|\boder\b|\bbis\b|\bo\b|\bou\b|;|&|\bà\b)\s*[+\-−]?\d|\d\s+-\s+\d|\d-\d/u;
 
 /** Reads a cell that should hold a number, with the unit in it. */
 export function cellValue(cell: Cell, style: NumberStyle): CellValue {
   if (cell === null) return { is: 'nothing' };
-  if (typeof cell === 'number') return { is: 'number', value: cell, unit: null, asText: false, percent: false };
+  if (typeof cell === 'number')
+    return { is: 'number', value: cell, unit: null, asText: false, percent: false };
   if (typeof cell !== 'string') {
     const read = readNumber(cell, style.plainText);
-    if ('value' in read) return { is: 'number', value: read.value, unit: null, asText: false, percent: read.percent };
+    if ('value' in read)
+      return { is: 'number', value: read.value, unit: null, asText: false, percent: read.percent };
     const text = typeof cell === 'object' && 'code' in cell ? cell.code : String(cell);
     return typeof cell === 'object' && 'code' in cell ? { is: 'error', text } : { is: 'text', text };
   }
@@ -51,7 +67,10 @@ export function cellValue(cell: Cell, style: NumberStyle): CellValue {
   return written(text, style);
 }
 
-function number(text: string, style: NumberStyle): { value: number; asText: boolean; percent: boolean } | undefined {
+function number(
+  text: string,
+  style: NumberStyle,
+): { value: number; asText: boolean; percent: boolean } | undefined {
   const read = readNumber(text, style.decimalComma ? { decimal: ',' } : style.plainText);
   if ('value' in read) return { ...read, asText: style.plainText === undefined };
   if (!style.decimalComma) return undefined;
@@ -62,7 +81,13 @@ function number(text: string, style: NumberStyle): { value: number; asText: bool
 /** A text that holds a number among other things. */
 function written(text: string, style: NumberStyle): CellValue {
   if (!/\d/u.test(text)) return { is: 'text', text };
-  const doubtful = (doubt: Doubt, value: number | null, unit: StatedUnit | null = null): CellValue => ({ is: 'doubtful', doubt, value, unit, text });
+  const doubtful = (doubt: Doubt, value: number | null, unit: StatedUnit | null = null): CellValue => ({
+    is: 'doubtful',
+    doubt,
+    value,
+    unit,
+    text,
+  });
   if (bound.test(text)) return doubtful('bound', null);
   if (about.test(text)) {
     const inner = cellValue(text.slice(1).trim(), style);

@@ -18,9 +18,19 @@ export type Trouble =
   /** Several lines of one table have its tag and machine. */
   | { readonly is: 'twice'; readonly places: readonly Place[]; readonly meanings: readonly MeaningId[] }
   /** Several tables say something else of it. */
-  | { readonly is: 'rival tables'; readonly tables: readonly TableRead[]; readonly places: readonly Place[]; readonly meanings: readonly MeaningId[] }
+  | {
+      readonly is: 'rival tables';
+      readonly tables: readonly TableRead[];
+      readonly places: readonly Place[];
+      readonly meanings: readonly MeaningId[];
+    }
   /** Its tag stands on several machines, and a table does not say on which. */
-  | { readonly is: 'machine not said'; readonly tables: readonly TableRead[]; readonly places: readonly Place[]; readonly meanings: readonly MeaningId[] };
+  | {
+      readonly is: 'machine not said';
+      readonly tables: readonly TableRead[];
+      readonly places: readonly Place[];
+      readonly meanings: readonly MeaningId[];
+    };
 
 /** All that a workbook certainly says of one channel, by meaning. */
 export interface ReadChannel {

@@ -21,7 +21,11 @@ const core: readonly MeaningId[] = ['measured', 'configured', 'alert', 'danger',
 export type SaysTheSame = (one: Line, other: Line, meanings: readonly MeaningId[]) => boolean;
 
 /** Joins the lines of all tables by tag, and by machine and tag where the tag alone does not tell them apart. */
-export function* joinLines(lines: readonly Line[], nameOf: (tag: string) => string, same: SaysTheSame): Generator<void, JoinedLines[], void> {
+export function* joinLines(
+  lines: readonly Line[],
+  nameOf: (tag: string) => string,
+  same: SaysTheSame,
+): Generator<void, JoinedLines[], void> {
   const byTag = new Map<string, Line[]>();
   for (const line of lines) {
     const key = tagKey(nameOf(line.tag));
@@ -58,7 +62,10 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
   if (byMachine.size < 2) return [oneMachine(group, group, same)];
   const meanings = [...new Set(unsaid.flatMap(({ table }) => core.filter((id) => table.claims.has(id))))];
   const tables = [...new Set(unsaid.map(({ table }) => table))];
-  const trouble: Trouble[] = unsaid.length > 0 ? [{ is: 'machine not said', tables, places: unsaid.map(({ place }) => place), meanings }] : [];
+  const trouble: Trouble[] =
+    unsaid.length > 0
+      ? [{ is: 'machine not said', tables, places: unsaid.map(({ place }) => place), meanings }]
+      : [];
   return [...byMachine.values()].map((lines) => {
     const own = oneMachine(lines, lines, same);
     return { ...own, troubles: [...own.troubles, ...trouble] };
@@ -68,7 +75,9 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
 function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheSame): JoinedLines {
   const twice = heldTwice(lines);
   if (twice.length === 0) return settled(all, lines, [], []);
-  const hidden = lines.filter((line) => isHidden(line.table) && twice.some((id) => line.table.claims.has(id)));
+  const hidden = lines.filter(
+    (line) => isHidden(line.table) && twice.some((id) => line.table.claims.has(id)),
+  );
   const visible = lines.filter((line) => !hidden.includes(line));
   if (hidden.length > 0 && twice.every((id) => visible.some(({ table }) => table.claims.has(id)))) {
     const rest = oneMachine(all, visible, same);
@@ -80,8 +89,15 @@ function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheS
     const [first, ...others] = holders;
     if (!first) continue;
     const tables = [...new Set(holders.map(({ table }) => table))];
-    if (tables.length === 1) troubles.push({ is: 'twice', places: holders.map(({ place }) => place), meanings: [id] });
-    else if (!others.every((other) => same(first, other, [id]))) troubles.push({ is: 'rival tables', tables, places: holders.map(({ place }) => place), meanings: [id] });
+    if (tables.length === 1)
+      troubles.push({ is: 'twice', places: holders.map(({ place }) => place), meanings: [id] });
+    else if (!others.every((other) => same(first, other, [id])))
+      troubles.push({
+        is: 'rival tables',
+        tables,
+        places: holders.map(({ place }) => place),
+        meanings: [id],
+      });
   }
   return settled(all, lines, troubles, []);
 }
@@ -90,8 +106,21 @@ function isHidden(table: TableRead): boolean {
   return table.lane.block.sheet.hidden;
 }
 
-function settled(all: readonly Line[], lines: readonly Line[], troubles: readonly Trouble[], yielded: readonly Line[]): JoinedLines {
-  const lists = lines.toSorted((one, other) => Number(other.table.claims.has('measured')) - Number(one.table.claims.has('measured')));
+function settled(
+  all: readonly Line[],
+  lines: readonly Line[],
+  troubles: readonly Trouble[],
+  yielded: readonly Line[],
+): JoinedLines {
+  const lists = lines.toSorted(
+    (one, other) => Number(other.table.claims.has('measured')) - Number(one.table.claims.has('measured')),
+  );
   const [first] = lists;
-  return { tag: first?.tag ?? all[0]?.tag ?? '', machine: lists.find(({ machine }) => machine !== '')?.machine ?? '', lines: lists, troubles, yielded };
+  return {
+    tag: first?.tag ?? all[0]?.tag ?? '',
+    machine: lists.find(({ machine }) => machine !== '')?.machine ?? '',
+    lines: lists,
+    troubles,
+    yielded,
+  };
 }

@@ -5,7 +5,8 @@ import { kindWordsOf, otherKindWords } from '../vocabulary/valueWords.ts';
 
 const phrases = new Map<string, Kind | 'other'>();
 for (const [kind, words] of [...Object.entries(kindWordsOf), ['other', otherKindWords] as const]) {
-  for (const word of Object.values(words).flat()) phrases.set(tokensOf(word).join(' ') + (word.endsWith('*') ? '*' : ''), kind as Kind | 'other');
+  for (const word of Object.values(words).flat())
+    phrases.set(tokensOf(word).join(' ') + (word.endsWith('*') ? '*' : ''), kind as Kind | 'other');
 }
 const longest = 4;
 

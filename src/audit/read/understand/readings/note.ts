@@ -5,10 +5,25 @@ import type { Doubt } from './cellValue.ts';
 /** What there is to say about one cell that was read, or that could not be: facts, of which sentences are made elsewhere. */
 export type CellNote =
   | { readonly is: 'number as text'; readonly value: number }
-  | { readonly is: 'unit in the cell'; readonly value: number; readonly unit: string; readonly of: string | null }
-  | { readonly is: 'worked out from full scale'; readonly percent: number; readonly scale: number; readonly unit: string }
+  | {
+      readonly is: 'unit in the cell';
+      readonly value: number;
+      readonly unit: string;
+      readonly of: string | null;
+    }
+  | {
+      readonly is: 'worked out from full scale';
+      readonly percent: number;
+      readonly scale: number;
+      readonly unit: string;
+    }
   | { readonly is: 'said blank'; readonly word: string }
-  | { readonly is: 'needs a person'; readonly doubt: Doubt; readonly value: number | null; readonly word: string }
+  | {
+      readonly is: 'needs a person';
+      readonly doubt: Doubt;
+      readonly value: number | null;
+      readonly word: string;
+    }
   | { readonly is: 'no number'; readonly word: string }
   | { readonly is: 'error'; readonly code: string }
   | { readonly is: 'no date'; readonly word: string; readonly why: string }

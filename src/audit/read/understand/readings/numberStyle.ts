@@ -13,7 +13,14 @@ const point = /^[+\-−–]?\d*\.\d+$|^[+\-−–]?\d{1,3}(?:,\d{3}){2,}$|,\d{3}
  */
 export function numberStyleOf(sheet: Sheet): NumberStyle {
   let style = styles.get(sheet);
-  if (!style) styles.set(sheet, (style = { plainText: sheet.plainText, decimalComma: sheet.plainText === undefined && hasDecimalComma(sheet) }));
+  if (!style)
+    styles.set(
+      sheet,
+      (style = {
+        plainText: sheet.plainText,
+        decimalComma: sheet.plainText === undefined && hasDecimalComma(sheet),
+      }),
+    );
   return style;
 }
 

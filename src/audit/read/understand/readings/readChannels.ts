@@ -27,13 +27,20 @@ export interface ReadChannels {
 const stride = 1_000;
 
 /** Reads all tables of channels together; only what is certain is read. */
-export function* readChannels(tables: readonly TableRead[], sheets: ReadonlyMap<string, Sheet>, said: Said): Steps<void, ReadChannels> {
-  const used = tables.filter(({ part, leftOut, tag }) => part === 'channels' && !leftOut && tag !== null && tag.standing === 'certain');
+export function* readChannels(
+  tables: readonly TableRead[],
+  sheets: ReadonlyMap<string, Sheet>,
+  said: Said,
+): Steps<void, ReadChannels> {
+  const used = tables.filter(
+    ({ part, leftOut, tag }) => part === 'channels' && !leftOut && tag !== null && tag.standing === 'certain',
+  );
   const known = knownTags(used, sheets);
   const lines: Line[] = [];
   const others: Line[] = [];
   for (const table of used) {
-    const isKnown = (tag: string) => known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
+    const isKnown = (tag: string) =>
+      known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
     for (const line of linesOf(table, sheets, isKnown)) {
       if (line.is === 'channel') lines.push(line);
       else if (line.is !== 'empty') others.push(line);
@@ -44,7 +51,8 @@ export function* readChannels(tables: readonly TableRead[], sheets: ReadonlyMap<
   const read = (line: Line, claim: Claim): FieldRead | undefined => {
     let own = cache.get(line);
     if (!own) cache.set(line, (own = new Map<MeaningId, FieldRead | undefined>()));
-    if (!own.has(claim.meaning)) own.set(claim.meaning, readField(line.table.lane, claim, line.record, sheets, said.cells));
+    if (!own.has(claim.meaning))
+      own.set(claim.meaning, readField(line.table.lane, claim, line.record, sheets, said.cells));
     return own.get(claim.meaning);
   };
   const same = (one: Line, other: Line, meanings: readonly MeaningId[]): boolean =>
@@ -65,7 +73,10 @@ export function* readChannels(tables: readonly TableRead[], sheets: ReadonlyMap<
   return { channels, others, yielded: joined.flatMap(({ yielded }) => yielded) };
 }
 
-function knownTags(tables: readonly TableRead[], sheets: ReadonlyMap<string, Sheet>): readonly (readonly [TableRead, ReadonlySet<string>])[] {
+function knownTags(
+  tables: readonly TableRead[],
+  sheets: ReadonlyMap<string, Sheet>,
+): readonly (readonly [TableRead, ReadonlySet<string>])[] {
   return tables.map((table) => {
     const keys = new Set<string>();
     for (const { record } of recordsWithTags(table)) {
@@ -87,7 +98,11 @@ function sameValue(one: Amount | null | undefined, other: Amount | null | undefi
   return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 }
 
-function channelOf(joined: JoinedLines, read: (line: Line, claim: Claim) => FieldRead | undefined, sheets: ReadonlyMap<string, Sheet>): ReadChannel {
+function channelOf(
+  joined: JoinedLines,
+  read: (line: Line, claim: Claim) => FieldRead | undefined,
+  sheets: ReadonlyMap<string, Sheet>,
+): ReadChannel {
   const values = new Map<MeaningId, ReadValue>();
   const notes: PlacedNote[] = [];
   const percents: [MeaningId, FieldRead, Line][] = [];
@@ -100,7 +115,8 @@ function channelOf(joined: JoinedLines, read: (line: Line, claim: Claim) => Fiel
       if (values.has(id) && found.amount === null && found.text === '') continue;
       notes.push(...found.notes);
       if (found.ofScale !== null) percents.push([id, found, line]);
-      else if (!values.has(id)) values.set(id, { amount: found.amount, text: found.text, day: found.day, place: found.place });
+      else if (!values.has(id))
+        values.set(id, { amount: found.amount, text: found.text, day: found.day, place: found.place });
     }
   }
   const scale = values.get('fullScale');
@@ -113,13 +129,29 @@ function channelOf(joined: JoinedLines, read: (line: Line, claim: Claim) => Fiel
       continue;
     }
     const amount = { value: (percent * scale.amount.value) / 100, unit };
-    notes.push({ note: { is: 'worked out from full scale', percent, scale: scale.amount.value, unit: unit.text }, meaning: id, place: found.place, unusable: false });
+    notes.push({
+      note: { is: 'worked out from full scale', percent, scale: scale.amount.value, unit: unit.text },
+      meaning: id,
+      place: found.place,
+      unusable: false,
+    });
     values.set(id, { amount, text: found.text, day: null, place: found.place });
   }
-  return { tag: joined.tag, machine: joined.machine, ...kindOf(joined.lines, sheets), values, notes, troubles: joined.troubles, lines: joined.lines };
+  return {
+    tag: joined.tag,
+    machine: joined.machine,
+    ...kindOf(joined.lines, sheets),
+    values,
+    notes,
+    troubles: joined.troubles,
+    lines: joined.lines,
+  };
 }
 
-function kindOf(lines: readonly Line[], sheets: ReadonlyMap<string, Sheet>): Pick<ReadChannel, 'kind' | 'kindSaid'> {
+function kindOf(
+  lines: readonly Line[],
+  sheets: ReadonlyMap<string, Sheet>,
+): Pick<ReadChannel, 'kind' | 'kindSaid'> {
   for (const { table, record } of lines) {
     if (!table.kindField) continue;
     const text = cellText(cellOfBlock(table.lane.block, sheets, table.kindField.place, record));

@@ -13,7 +13,8 @@ import { conceptsIn } from '../vocabulary/lexicon.ts';
 import { isSpare, isTotal } from './blanks.ts';
 
 /** What a line of a table is. */
-export type LineKind = 'channel' | 'empty' | 'heading' | 'total' | 'spare' | 'no tag' | 'record' | 'header again' | 'totals row';
+export type LineKind =
+  'channel' | 'empty' | 'heading' | 'total' | 'spare' | 'no tag' | 'record' | 'header again' | 'totals row';
 
 /** A line of a table (a row, a column or a form) with the name in it. */
 export interface Line {
@@ -27,7 +28,11 @@ export interface Line {
 }
 
 /** The lines of a table, each told for what it is. */
-export function* linesOf(table: TableRead, sheets: ReadonlyMap<string, Sheet>, isKnown: (tag: string) => boolean): Generator<Line, void, void> {
+export function* linesOf(
+  table: TableRead,
+  sheets: ReadonlyMap<string, Sheet>,
+  isKnown: (tag: string) => boolean,
+): Generator<Line, void, void> {
   const { lane, tag, claims } = table;
   const { block } = lane;
   if (!tag) return;
@@ -38,25 +43,45 @@ export function* linesOf(table: TableRead, sheets: ReadonlyMap<string, Sheet>, i
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
     const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
-    const filled = [...claims.values()].filter(({ field }) => field !== tag.field && !isBlank(cellOfBlock(block, sheets, field.place, record)));
+    const filled = [...claims.values()].filter(
+      ({ field }) => field !== tag.field && !isBlank(cellOfBlock(block, sheets, field.place, record)),
+    );
     const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
     const ofMachine = machine ? cellText(cellOfBlock(block, sheets, machine.field.place, record)) : '';
-    const line = (is: LineKind): Line => ({ table, record, is, tag: written === '' ? '' : `${written}${axis}`, machine: ofMachine || (machine ? '' : (table.machine?.standing === 'certain' ? table.machine.name : '')), place });
+    const line = (is: LineKind): Line => ({
+      table,
+      record,
+      is,
+      tag: written === '' ? '' : `${written}${axis}`,
+      machine: ofMachine || (machine ? '' : table.machine?.standing === 'certain' ? table.machine.name : ''),
+      place,
+    });
     if (records.has(record)) yield line('record');
     else if (block.table?.totalsRow && record === block.table.area.bottom) yield line('totals row');
     else if (written === '' && filled.length === 0) yield line('empty');
-    else if (written === '') yield line(filled.some(({ meaning: id }) => meaning(id).holds === 'number') ? 'no tag' : 'empty');
+    else if (written === '')
+      yield line(filled.some(({ meaning: id }) => meaning(id).holds === 'number') ? 'no tag' : 'empty');
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
-    else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0) yield line('spare');
+    else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0)
+      yield line('spare');
     else if (repeatsHeader(table, written)) yield line('header again');
-    else if (filled.length === 0 && (own.has(tagKey(written)) || conceptsIn(written).size > 0 || looksLikeHeading(written, isKnown(written)))) yield line('heading');
+    else if (
+      filled.length === 0 &&
+      (own.has(tagKey(written)) ||
+        conceptsIn(written).size > 0 ||
+        looksLikeHeading(written, isKnown(written)))
+    )
+      yield line('heading');
     else if (filled.length < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
     else yield line('channel');
   }
 }
 
 /** Tags of a table beside which a number stands in some line. */
-function filledTags({ lane, tag, claims }: TableRead, sheets: ReadonlyMap<string, Sheet>): ReadonlySet<string> {
+function filledTags(
+  { lane, tag, claims }: TableRead,
+  sheets: ReadonlyMap<string, Sheet>,
+): ReadonlySet<string> {
   const numbers = [...claims.values()].filter(({ meaning: id }) => meaning(id).holds === 'number');
   const found = new Set<string>();
   if (!tag) return found;
@@ -72,7 +97,13 @@ function filledTags({ lane, tag, claims }: TableRead, sheets: ReadonlyMap<string
 function isLabelText(text: string): boolean {
   const label = labelOf(text);
   if (!label || /\d/u.test(text)) return false;
-  return label.standard.length > 0 || label.concepts.get('date') === 'strong' || label.concepts.get('sensitivity') === 'strong' || label.concepts.get('remark') === 'strong';
+  return (
+    label.standard.length > 0 ||
+    label.concepts.get('date') === 'strong' ||
+    label.concepts.get('sensitivity') === 'strong' ||
+    label.concepts.get('remark') === 'strong' ||
+    label.concepts.get('machine') === 'strong'
+  );
 }
 
 function repeatsHeader({ tag }: TableRead, written: string): boolean {
@@ -94,7 +125,13 @@ function calibrationRows({ lane, tag, claims }: TableRead): ReadonlySet<number> 
     numbers: numbers.map(({ field }) => field.place.at),
     required: numbers.filter(({ meaning: id }) => meaning(id).needed).map(({ field }) => field.place.at),
   };
-  const areas = recordAreas(list, { top: block.span[0], bottom: block.span[1], areaEnd: block.table?.area.bottom ?? 0, repeats: block.repeats, isHeader: () => false });
+  const areas = recordAreas(list, {
+    top: block.span[0],
+    bottom: block.span[1],
+    areaEnd: block.table?.area.bottom ?? 0,
+    repeats: block.repeats,
+    isHeader: () => false,
+  });
   const rows = new Set<number>();
   for (const { top, bottom } of areas) for (let row = top; row <= bottom; row++) rows.add(row);
   return rows;

@@ -62,9 +62,19 @@ export const certainties: readonly Rule[] = [
   { of: ['sensitivity'], all: ['unit is its own', 'role by series'], standing: 'certain' },
   { of: ['sensitivity'], all: ['unit is its own', 'role by company'], standing: 'certain' },
   { of: ['sensitivity'], all: ['unit is its own', 'role by weak word', 'company'], standing: 'certain' },
-  { of: ['sensitivity'], all: ['unit is its own', 'role by weak word', 'role by the other'], standing: 'certain' },
+  {
+    of: ['sensitivity'],
+    all: ['unit is its own', 'role by weak word', 'role by the other'],
+    standing: 'certain',
+  },
   { of: ['sensitivity'], all: ['strong word', 'unit by note', 'role by word'], standing: 'certain' },
   { of: ['sensitivity'], all: ['strong word', 'unit by note', 'role by company'], standing: 'certain' },
+  {
+    of: ['sensitivity'],
+    all: ['strong word', 'unit by note', 'role by weak word', 'company'],
+    standing: 'certain',
+  },
+  { of: ['sensitivity'], all: ['strong word', 'unit by note', 'role by series'], standing: 'certain' },
   { of: ['sensitivity'], all: ['unit is its own'], standing: 'proposed' },
   { of: ['sensitivity'], all: ['strong word'], standing: 'proposed' },
   { of: ['sensitivity'], all: ['weak word', 'size fits'], standing: 'proposed' },
@@ -72,7 +82,6 @@ export const certainties: readonly Rule[] = [
   { of: ['setpoint'], all: ['strong word', 'unit fits', 'in order'], standing: 'certain' },
   { of: ['setpoint'], all: ['strong word', 'unit fits', 'company'], standing: 'certain' },
   { of: ['setpoint'], all: ['pair', 'unit fits', 'in order'], standing: 'certain' },
-  { of: ['setpoint'], all: ['strong word', 'unit by note', 'in order'], standing: 'certain' },
   { of: ['setpoint'], all: ['strong word'], standing: 'proposed' },
   { of: ['setpoint'], all: ['pair'], standing: 'proposed' },
   { of: ['setpoint'], all: ['unit fits', 'in order'], standing: 'proposed' },
@@ -103,7 +112,8 @@ export const certainties: readonly Rule[] = [
 /** How far a reading is believed by the signs for it. */
 export function standingOf(matter: Matter, signs: ReadonlySet<Sign>): Standing {
   const rule = certainties.find(
-    ({ of, all, none = [] }) => of.includes(matter) && all.every((sign) => signs.has(sign)) && !none.some((sign) => signs.has(sign)),
+    ({ of, all, none = [] }) =>
+      of.includes(matter) && all.every((sign) => signs.has(sign)) && !none.some((sign) => signs.has(sign)),
   );
   return rule?.standing ?? 'not known';
 }
@@ -134,7 +144,9 @@ function signOf(one: Evidence): readonly Sign[] {
       return [one.strength === 'strong' ? 'strong word' : 'weak word'];
     case 'unit':
       if (!one.fits) return ['unit contradicts'];
-      return ['title', 'note', 'legend'].includes(one.scope) ? ['unit fits', 'unit by note'] : ['unit fits', 'unit is its own'];
+      return ['title', 'note', 'legend'].includes(one.scope)
+        ? ['unit fits', 'unit by note']
+        : ['unit fits', 'unit is its own'];
     case 'size':
       return [one.fits ? 'size fits' : 'size contradicts'];
     case 'role':

@@ -9,12 +9,41 @@ export type Series = 'as found' | 'as left';
 export type Evidence =
   | { readonly is: 'answer'; readonly of: 'map' | 'person' }
   | { readonly is: 'standard header'; readonly header: string; readonly exact: boolean }
-  | { readonly is: 'word'; readonly concept: Concept; readonly strength: Strength; readonly text: string; readonly covers: HeaderPart['covers'] }
-  | { readonly is: 'unit'; readonly unit: string; readonly scope: UnitScope; readonly place: Place | null; readonly fits: boolean }
+  | {
+      readonly is: 'word';
+      readonly concept: Concept;
+      readonly strength: Strength;
+      readonly text: string;
+      readonly covers: HeaderPart['covers'];
+    }
+  | {
+      readonly is: 'unit';
+      readonly unit: string;
+      readonly scope: UnitScope;
+      readonly place: Place | null;
+      readonly fits: boolean;
+    }
   | { readonly is: 'size'; readonly median: number; readonly unit: string | null; readonly fits: boolean }
-  | { readonly is: 'role'; readonly role: string; readonly from: 'word' | 'weak word' | 'company' | 'series' | 'the other column' | 'assumed group'; readonly company: readonly string[] }
-  | { readonly is: 'series'; readonly series: Series; readonly from: 'header' | 'title' | 'sheet name'; readonly text: string; readonly strength: Strength }
-  | { readonly is: 'order'; readonly below: string; readonly above: string; readonly records: number; readonly holds: boolean }
+  | {
+      readonly is: 'role';
+      readonly role: string;
+      readonly from: 'word' | 'weak word' | 'company' | 'series' | 'the other column' | 'assumed group';
+      readonly company: readonly string[];
+    }
+  | {
+      readonly is: 'series';
+      readonly series: Series;
+      readonly from: 'header' | 'title' | 'sheet name';
+      readonly text: string;
+      readonly strength: Strength;
+    }
+  | {
+      readonly is: 'order';
+      readonly below: string;
+      readonly above: string;
+      readonly records: number;
+      readonly holds: boolean;
+    }
   | { readonly is: 'pair'; readonly low: string; readonly high: string }
   | { readonly is: 'shared'; readonly with: string; readonly texts: number; readonly of: number }
   | { readonly is: 'unique'; readonly texts: number }

@@ -15,7 +15,11 @@ export function withHistories(tables: readonly TableRead[], sheets: ReadonlyMap<
   const sure = lists.filter(saysMeasured);
   return tables.map((table) => {
     const { claims } = table;
-    const dated = claims.has('calibratedOn') && !claims.has('configured') && !claims.has('danger') && !claims.has('alert');
+    const dated =
+      claims.has('calibratedOn') &&
+      !claims.has('configured') &&
+      !claims.has('danger') &&
+      !claims.has('alert');
     if (!lists.includes(table) || sure.includes(table) || !dated) return table;
     const own = tagsOf(table, sheets);
     const isOther = sure.some((list) => {
@@ -33,7 +37,9 @@ function saysMeasured({ claims }: TableRead): boolean {
 
 function tagsOf({ lane, tag }: TableRead, sheets: ReadonlyMap<string, Sheet>): ReadonlySet<string> {
   const tags = new Set<string>();
-  if (tag) for (const record of recordsOf(lane.block)) tags.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+  if (tag)
+    for (const record of recordsOf(lane.block))
+      tags.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
   tags.delete('');
   return tags;
 }

@@ -29,7 +29,9 @@ interface Split {
 }
 
 /** The fields of the two probes, where each record of a block holds two; `undefined` where it holds one. */
-export function axesOf(fields: readonly Field[]): readonly [Lane['axis'] & object, ReadonlySet<Field>][] | undefined {
+export function axesOf(
+  fields: readonly Field[],
+): readonly [Lane['axis'] & object, ReadonlySet<Field>][] | undefined {
   const splits = fields.flatMap((field) => splitOf(field) ?? []);
   const votes = new Map<string, Map<string, [Split?, Split?]>>();
   for (const split of splits) {
@@ -47,7 +49,11 @@ export function axesOf(fields: readonly Field[]): readonly [Lane['axis'] & objec
     if (both.length > best.length) best = both;
   }
   const [first] = best;
-  const counted = best.some(([one]) => one.field.concepts.has('sensitivity') || one.field.units.some(({ stated }) => stated.unit?.dimension.includes('/')));
+  const counted = best.some(
+    ([one]) =>
+      one.field.concepts.has('sensitivity') ||
+      one.field.units.some(({ stated }) => stated.unit?.dimension.includes('/')),
+  );
   if (!first || !counted) return undefined;
   const [one, other] = first;
   return [
@@ -63,12 +69,22 @@ function splitOf(field: Field): Split | undefined {
     const name = names[at] ?? '';
     const whole = axisOf(name);
     const rest = names.filter((_, index) => index !== at);
-    if (whole && rest.length > 0) return { field, name: whole.name, pairs: whole.pairs, stem: rest.map(headerKey).join(' ') };
+    if (whole && rest.length > 0)
+      return { field, name: whole.name, pairs: whole.pairs, stem: rest.map(headerKey).join(' ') };
     const words = name.split(/[\s_-]+/u);
     if (words.length < 2) continue;
-    for (const [word, left] of [[words.at(-1) ?? '', words.slice(0, -1)], [words[0] ?? '', words.slice(1)]] as const) {
+    for (const [word, left] of [
+      [words.at(-1) ?? '', words.slice(0, -1)],
+      [words[0] ?? '', words.slice(1)],
+    ] as const) {
       const axis = /^[\p{L}]$|^\d\d[LR]$/iu.test(word) ? axisOf(word) : undefined;
-      if (axis) return { field, name: axis.name, pairs: axis.pairs, stem: [...rest.map(headerKey), headerKey(left.join(' '))].join(' ') };
+      if (axis)
+        return {
+          field,
+          name: axis.name,
+          pairs: axis.pairs,
+          stem: [...rest.map(headerKey), headerKey(left.join(' '))].join(' '),
+        };
     }
   }
   return undefined;

@@ -20,18 +20,27 @@ function fromLabel(text: ContextText): TableMachine | null {
   if (text.value === null || text.value === '' || text.value === text.text) return null;
   const { concepts } = readHeader(label);
   const isMachine = concepts.get('machine') === 'strong' && !concepts.has('person') && !concepts.has('date');
-  return isMachine ? { name: text.value, evidence: { is: 'label', label, value: text.value, place: text.place }, standing: 'certain' } : null;
+  return isMachine
+    ? {
+        name: text.value,
+        evidence: { is: 'label', label, value: text.value, place: text.place },
+        standing: 'certain',
+      }
+    : null;
 }
 
 /** Words that the names of sheets have that are not machines. */
-const ofLists = /(?:sheet|tabelle|hoja|feuil|folha|foglio|list|table|data|probe|channel|setpoint|measure|test|reading|legend|note|calib|rack|monitor|panel|summary|overview)/iu;
+const ofLists =
+  /(?:sheet|tabelle|hoja|feuil|folha|foglio|list|table|data|probe|channel|setpoint|measure|test|reading|legend|note|calib|rack|monitor|panel|summary|overview)/iu;
 
 /** The sheet's name as the machine of its list, where it can be one. */
 export function machineOfSheet(lane: Lane): TableMachine | null {
   const { name } = lane.block.sheet;
   if (ofLists.test(name)) return null;
   const words = readWords(name);
-  const told = (['as found', 'as left', 'measured', 'configured', 'old', 'proposed', 'sensitivity', 'alert', 'danger'] as const).some((concept) => conceptsIn(name).get(concept) === 'strong');
+  const told = [...conceptsIn(name).keys()].some(
+    (concept) => concept !== 'machine' && concept !== 'location' && concept !== 'ordinal',
+  );
   if (told || words.words === 0) return null;
   return { name, evidence: { is: 'sheet name', sheet: name }, standing: 'certain' };
 }
@@ -40,6 +49,14 @@ export function machineOfSheet(lane: Lane): TableMachine | null {
 export function machineOfHeading(lane: Lane): TableMachine | null {
   const [nearest] = lane.context.titles;
   if (!nearest || nearest.value !== null || nearest.text.length > 60) return null;
-  if (lane.context.ofSheet.some(({ place }) => place.row === nearest.place.row) && lane.block.header[0] - nearest.place.row > 1) return null;
-  return { name: nearest.text, evidence: { is: 'heading', text: nearest.text, place: nearest.place }, standing: 'proposed' };
+  if (
+    lane.context.ofSheet.some(({ place }) => place.row === nearest.place.row) &&
+    lane.block.header[0] - nearest.place.row > 1
+  )
+    return null;
+  return {
+    name: nearest.text,
+    evidence: { is: 'heading', text: nearest.text, place: nearest.place },
+    standing: 'proposed',
+  };
 }

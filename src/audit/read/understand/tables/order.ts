@@ -10,7 +10,11 @@ import type { Lane } from './lane.ts';
 const none: ReadonlyMap<string, Sheet> = new Map();
 
 /** Whether the numbers of one field lie below those of another in every record that has both; `undefined` where none has. */
-export function orderOf(lane: Lane, low: Claim, high: Claim): { records: number; holds: boolean } | undefined {
+export function orderOf(
+  lane: Lane,
+  low: Claim,
+  high: Claim,
+): { records: number; holds: boolean } | undefined {
   const { block } = lane;
   const style = numberStyleOf(block.sheet);
   const [from, to] = [low.unit.fixed?.unit, high.unit.fixed?.unit];

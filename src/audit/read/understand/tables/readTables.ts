@@ -23,7 +23,11 @@ import { isOfAudit, type TableRead } from './tableRead.ts';
 import { tagClaims } from './tags.ts';
 
 /** Reads every block of a workbook as tables: fields, what they mean, what names their records, what machine they are of. */
-export function* readTables(workbook: Workbook, blocks: readonly Block[], said: Said): Steps<void, TableRead[]> {
+export function* readTables(
+  workbook: Workbook,
+  blocks: readonly Block[],
+  said: Said,
+): Steps<void, TableRead[]> {
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
   const fields = new Map<Block, Field[]>();
   for (const block of blocks) {
@@ -45,19 +49,29 @@ export function* readTables(workbook: Workbook, blocks: readonly Block[], said: 
     sheets,
   );
   yield;
-  const tables = lanes.map((lane): TableRead => tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said));
+  const tables = lanes.map((lane): TableRead =>
+    tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said),
+  );
   return withSheetMachines(withHistories(tables, sheets));
 }
 
 /** Fields that are something for sure, and so no tag: places may be both. */
 function takenFields(claims: ReadonlyMap<string, Claim>): ReadonlySet<Field> {
-  return new Set([...claims].flatMap(([id, { field }]) => (id === 'tag' || id === 'location' || id === 'kind' ? [] : [field])));
+  return new Set(
+    [...claims].flatMap(([id, { field }]) =>
+      id === 'tag' || id === 'location' || id === 'kind' ? [] : [field],
+    ),
+  );
 }
 
 function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyMap<Block, Field[]>): Lane[] {
   const names = workbook.sheets.map(({ name }) => name);
-  const withLists = new Set(blocks.filter((block) => (fields.get(block) ?? []).some(isQuantity)).map(({ sheet }) => sheet));
-  const legends = workbook.sheets.filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400).flatMap((sheet) => notedInLegend(sheet, names));
+  const withLists = new Set(
+    blocks.filter((block) => (fields.get(block) ?? []).some(isQuantity)).map(({ sheet }) => sheet),
+  );
+  const legends = workbook.sheets
+    .filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400)
+    .flatMap((sheet) => notedInLegend(sheet, names));
   const lanes: Lane[] = [];
   for (const block of blocks) {
     const own = fields.get(block) ?? [];
@@ -73,7 +87,15 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
     const parts = axes ?? [[null, new Set<Field>()] as const];
     for (const [axis, ofAxis] of parts) {
       const others = new Set((axes ?? []).flatMap(([other, set]) => (other === axis ? [] : [...set])));
-      lanes.push({ id: lanes.length, block, context, noted, fields: own.filter((field) => !others.has(field)), axis, ofAxis });
+      lanes.push({
+        id: lanes.length,
+        block,
+        context,
+        noted,
+        fields: own.filter((field) => !others.has(field)),
+        axis,
+        ofAxis,
+      });
     }
   }
   return lanes;
@@ -81,17 +103,38 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
 
 function isQuantity({ concepts, values, units }: Field): boolean {
   if (values.numbers === 0) return false;
-  return [...concepts.keys()].some((concept) => hardQuantities.has(concept) && concept !== 'date') || units.some(({ stated }) => stated.unit?.dimension.includes('/'));
+  return (
+    [...concepts.keys()].some((concept) => hardQuantities.has(concept) && concept !== 'date') ||
+    units.some(({ stated }) => stated.unit?.dimension.includes('/'))
+  );
 }
 
-function tableOf(lane: Lane, settled: Settled, tag: Claim | null, sheets: ReadonlyMap<string, Sheet>, said: Said): TableRead {
+function tableOf(
+  lane: Lane,
+  settled: Settled,
+  tag: Claim | null,
+  sheets: ReadonlyMap<string, Sheet>,
+  said: Said,
+): TableRead {
   const claims = new Map(settled.claims);
   const asked = claims.get('tag') ?? tag;
   if (asked) claims.set('tag', asked);
-  for (const id of ['location', 'machine'] as const) if (asked && claims.get(id)?.field === asked.field) claims.delete(id);
-  const part = isOfAudit(claims) && asked && !isExplained(lane, claims) ? (isHistory(lane, claims, asked, sheets) ? 'history' : 'channels') : 'none';
+  for (const id of ['location', 'machine'] as const)
+    if (asked && claims.get(id)?.field === asked.field) claims.delete(id);
+  const part =
+    isOfAudit(claims) && asked && !isExplained(lane, claims)
+      ? isHistory(lane, claims, asked, sheets)
+        ? 'history'
+        : 'channels'
+      : 'none';
   const answer = said.of(lane);
-  const machine = answer?.machine ? { name: answer.machine, evidence: { is: 'answer', of: 'person' } as const, standing: 'certain' as const } : labelledMachine(lane);
+  const machine = answer?.machine
+    ? {
+        name: answer.machine,
+        evidence: { is: 'answer', of: 'person' } as const,
+        standing: 'certain' as const,
+      }
+    : labelledMachine(lane);
   return {
     lane,
     part,
@@ -111,7 +154,12 @@ function isExplained(lane: Lane, claims: ReadonlyMap<string, Claim>): boolean {
 }
 
 /** A list in which most tags come again with other dates: readings over time, not a list of channels. */
-function isHistory(lane: Lane, claims: ReadonlyMap<string, Claim>, tag: Claim, sheets: ReadonlyMap<string, Sheet>): boolean {
+function isHistory(
+  lane: Lane,
+  claims: ReadonlyMap<string, Claim>,
+  tag: Claim,
+  sheets: ReadonlyMap<string, Sheet>,
+): boolean {
   const date = claims.get('calibratedOn');
   if (!date || claims.has('configured') || claims.has('danger')) return false;
   const machine = claims.get('machine');
@@ -133,14 +181,23 @@ function isHistory(lane: Lane, claims: ReadonlyMap<string, Claim>, tag: Claim, s
 function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null {
   for (const field of lane.fields) {
     const { concepts, values } = field;
-    if (values.texts === 0 || values.numbers > 0 || !(concepts.has('kind') || concepts.has('location') || concepts.has('tag'))) continue;
-    if (field.standard.some(({ id }) => id === 'tag')) continue;
-    let told = 0;
+    if (
+      values.texts === 0 ||
+      values.numbers > 0 ||
+      concepts.has('remark') ||
+      field.standard.some(({ id }) => id === 'tag' || id === 'machine')
+    )
+      continue;
+    const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
+    let [told, read, filled] = [0, 0, 0];
     for (const record of recordsOf(lane.block)) {
-      const kind = kindIn(cellText(cellOfBlock(lane.block, sheets, field.place, record)));
+      const text = cellText(cellOfBlock(lane.block, sheets, field.place, record));
+      const kind = kindIn(text);
+      if (text !== '') filled++;
+      if (kind) read++;
       if (kind && kind !== 'radial' && kind !== 'loop') told++;
-      if (told > 0) return field;
     }
+    if (told > 0 && (named || read * 5 >= filled * 4)) return field;
   }
   return null;
 }
@@ -149,7 +206,13 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
 function withSheetMachines(tables: readonly TableRead[]): TableRead[] {
   const alike = new Map<string, TableRead[]>();
   for (const table of tables) {
-    if (table.part !== 'channels' || table.claims.has('machine') || table.machine || table.lane.block.lies === 'forms') continue;
+    if (
+      table.part !== 'channels' ||
+      table.claims.has('machine') ||
+      table.machine ||
+      table.lane.block.lies === 'forms'
+    )
+      continue;
     const key = [...table.claims.keys()].toSorted().join();
     alike.set(key, [...(alike.get(key) ?? []), table]);
   }
@@ -157,11 +220,16 @@ function withSheetMachines(tables: readonly TableRead[]): TableRead[] {
   for (const group of alike.values()) {
     const bySheet = new Set(group.map(({ lane }) => lane.block.sheet));
     const ofSheet = group.map(({ lane }) => machineOfSheet(lane));
-    if (bySheet.size > 1 && bySheet.size === new Set(group.map(({ lane }) => lane.block)).size && ofSheet.every((machine) => machine !== null)) {
+    if (
+      bySheet.size > 1 &&
+      bySheet.size === new Set(group.map(({ lane }) => lane.block)).size &&
+      ofSheet.every((machine) => machine !== null)
+    ) {
       group.forEach((table, at) => named.set(table, { ...table, machine: ofSheet[at] ?? null }));
       continue;
     }
-    if (group.length > 1) for (const table of group) named.set(table, { ...table, machine: machineOfHeading(table.lane) });
+    if (group.length > 1)
+      for (const table of group) named.set(table, { ...table, machine: machineOfHeading(table.lane) });
   }
   return tables.map((table) => named.get(table) ?? table);
 }

@@ -24,7 +24,12 @@ export interface LaneSeries {
   readonly strength: 'strong' | 'weak';
 }
 
-const ids: ReadonlySet<string> = new Set(['measured', 'configured', 'asLeftSensitivity', 'referenceSensitivity']);
+const ids: ReadonlySet<string> = new Set([
+  'measured',
+  'configured',
+  'asLeftSensitivity',
+  'referenceSensitivity',
+]);
 const excluded: readonly Concept[] = meaning('measured').not;
 
 /** Whether a field holds sensitivities, by its standard header, its unit or its word. */
@@ -39,9 +44,16 @@ export function isSensitivity(field: Field): boolean {
   const word = concepts.get('sensitivity');
   if (!word || values.numbers === 0) return false;
   if (word.strength === 'strong') return true;
-  const perCell = [...values.cellUnits.values()].some(({ unit }) => unit !== null && dimensions.includes(unit.dimension));
+  const perCell = [...values.cellUnits.values()].some(
+    ({ unit }) => unit !== null && dimensions.includes(unit.dimension),
+  );
   const median = Math.abs(values.median);
-  return perCell || (concepts.has('measured') || concepts.has('configured')) && ((median > 1 && median < 20) || (median > 50 && median < 600)) && values.least > 0;
+  return (
+    perCell ||
+    ((concepts.has('measured') || concepts.has('configured')) &&
+      ((median > 1 && median < 20) || (median > 50 && median < 600)) &&
+      values.least > 0)
+  );
 }
 
 /** The series that the title of a lane or its sheet's name states. */
@@ -51,11 +63,13 @@ export function seriesOf(lane: Lane): LaneSeries | undefined {
     const { concepts } = readHeader(text);
     const [asFound, asLeft] = [concepts.get('as found'), concepts.get('as left')];
     if (asFound && asFound === asLeft) return;
-    const series: Series | undefined = asLeft === 'strong' || (asLeft && asFound !== 'strong') ? 'as left' : asFound ? 'as found' : undefined;
+    const series: Series | undefined =
+      asLeft === 'strong' || (asLeft && asFound !== 'strong') ? 'as left' : asFound ? 'as found' : undefined;
     const strength = series === 'as left' ? asLeft : asFound;
     if (series && strength) found.push({ series, from, text, strength });
   };
-  for (const { text, value } of lane.context.titles) look(value === null ? text : `${text} ${value}`, 'title');
+  for (const { text, value } of lane.context.titles)
+    look(value === null ? text : `${text} ${value}`, 'title');
   look(lane.block.sheet.name, 'sheet name');
   if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');
   const strong = found.filter(({ strength }) => strength === 'strong');
@@ -65,7 +79,10 @@ export function seriesOf(lane: Lane): LaneSeries | undefined {
 }
 
 /** Gives every sensitivity of a lane its role: by its words, by the series of its list, or by the company that it keeps. */
-export function rolesOf(lane: Lane, company: { readonly setpoints: boolean; readonly tests: readonly string[] }): Role[] {
+export function rolesOf(
+  lane: Lane,
+  company: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): Role[] {
   const series = seriesOf(lane);
   const fields = lane.fields.filter(isSensitivity);
   const worded = fields.map((field) => byWords(field, series, company));
@@ -92,40 +109,104 @@ function conflicts(field: Field): boolean {
   return set > 0 && set === strengthOf(field, 'measured', 'as found', 'as left');
 }
 
-function byWords(field: Field, series: LaneSeries | undefined, company: { readonly setpoints: boolean; readonly tests: readonly string[] }): Role {
+function byWords(
+  field: Field,
+  series: LaneSeries | undefined,
+  company: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): Role {
   const standard = field.standard.find(({ id }) => ids.has(id));
-  const aside = strengthOf(field, 'old') === 2 ? 'old' : strengthOf(field, 'proposed') === 2 ? 'proposed' : null;
+  const aside =
+    strengthOf(field, 'old') === 2 ? 'old' : strengthOf(field, 'proposed') === 2 ? 'proposed' : null;
   if (standard) {
     const id = standard.id as MeaningId;
     const left = id === 'measured' && series?.series === 'as left' && strengthOf(field, 'as found') === 0;
     const said: Evidence[] = [{ is: 'standard header', header: field.text, exact: standard.exact }];
-    if (left && series.strength === 'strong') return { field, meaning: 'asLeftSensitivity', aside, evidence: [...said, { is: 'series', ...series }] };
-    return { field, meaning: id, aside, evidence: series && id === 'measured' ? [...said, { is: 'series', ...series }] : said };
+    if (left && series.strength === 'strong')
+      return { field, meaning: 'asLeftSensitivity', aside, evidence: [...said, { is: 'series', ...series }] };
+    return {
+      field,
+      meaning: id,
+      aside,
+      evidence: series && id === 'measured' ? [...said, { is: 'series', ...series }] : said,
+    };
   }
   if (aside) return { field, meaning: null, aside, evidence: wordEvidence(field, ['old', 'proposed']) };
   if (strengthOf(field, 'reference') > strengthOf(field, 'measured', 'configured', 'as found', 'as left')) {
-    return { field, meaning: 'referenceSensitivity', aside, evidence: [...wordEvidence(field, ['sensitivity', 'reference']), roleBy(field, ['reference'], 'reference', company)] };
+    return {
+      field,
+      meaning: 'referenceSensitivity',
+      aside,
+      evidence: [
+        ...wordEvidence(field, ['sensitivity', 'reference']),
+        roleBy(field, ['reference'], 'reference', company),
+      ],
+    };
   }
-  const [set, found, left, test] = [strengthOf(field, 'configured'), strengthOf(field, 'as found'), strengthOf(field, 'as left'), strengthOf(field, 'measured')];
+  const [set, found, left, test] = [
+    strengthOf(field, 'configured'),
+    strengthOf(field, 'as found'),
+    strengthOf(field, 'as left'),
+    strengthOf(field, 'measured'),
+  ];
   const sure = Math.max(found, left, test);
-  if (set > sure) return { field, meaning: 'configured', aside, evidence: [...wordEvidence(field, ['sensitivity', 'configured']), roleBy(field, ['configured'], 'configured', company)] };
-  if (sure === 0 || conflicts(field) || (left > 0 && left === found)) return { field, meaning: null, aside, evidence: wordEvidence(field, ['sensitivity']) };
+  if (set > sure)
+    return {
+      field,
+      meaning: 'configured',
+      aside,
+      evidence: [
+        ...wordEvidence(field, ['sensitivity', 'configured']),
+        roleBy(field, ['configured'], 'configured', company),
+      ],
+    };
+  if (sure === 0 || conflicts(field) || (left > 0 && left === found))
+    return { field, meaning: null, aside, evidence: wordEvidence(field, ['sensitivity']) };
   const words: Evidence[] = wordEvidence(field, ['sensitivity', 'measured', 'as found', 'as left']);
   if (left > found) {
-    return { field, meaning: 'asLeftSensitivity', aside, evidence: [...words, roleBy(field, ['as left'], 'as left', company)] };
+    return {
+      field,
+      meaning: 'asLeftSensitivity',
+      aside,
+      evidence: [...words, roleBy(field, ['as left'], 'as left', company)],
+    };
   }
   if (found === 0 && series?.series === 'as left' && series.strength === 'strong') {
     return { field, meaning: 'asLeftSensitivity', aside, evidence: [...words, { is: 'series', ...series }] };
   }
   const more: Evidence[] = series ? [{ is: 'series', ...series }] : [];
-  return { field, meaning: 'measured', aside, evidence: [...words, roleBy(field, found > 0 ? ['as found', 'measured'] : ['measured'], 'measured', company), ...more] };
+  return {
+    field,
+    meaning: 'measured',
+    aside,
+    evidence: [
+      ...words,
+      roleBy(field, found > 0 ? ['as found', 'measured'] : ['measured'], 'measured', company),
+      ...more,
+    ],
+  };
 }
 
 /** Evidence for a role by words of the header, with what stands beside it that goes with the role. */
-function roleBy(field: Field, concepts: readonly Concept[], role: string, company: { readonly setpoints: boolean; readonly tests: readonly string[] }): Evidence {
+function roleBy(
+  field: Field,
+  concepts: readonly Concept[],
+  role: string,
+  company: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): Evidence {
   const facts = concepts.flatMap((concept) => field.concepts.get(concept) ?? []);
-  const from = facts.every(({ covers }) => covers === 'assumed') ? 'assumed group' : facts.some(({ strength }) => strength === 'strong') ? 'word' : 'weak word';
-  const beside = role === 'configured' ? (company.setpoints ? ['setpoints'] : []) : role === 'reference' ? [] : company.tests;
+  const from = facts.every(({ covers }) => covers === 'assumed')
+    ? 'assumed group'
+    : facts.some(({ strength }) => strength === 'strong')
+      ? 'word'
+      : 'weak word';
+  const beside =
+    role === 'configured'
+      ? company.setpoints
+        ? ['setpoints']
+        : []
+      : role === 'reference'
+        ? []
+        : company.tests;
   return { is: 'role', role, from, company: beside };
 }
 
@@ -134,7 +215,9 @@ export function wordEvidence(field: Field, concepts: readonly Concept[]): Eviden
   return concepts.flatMap((concept): Evidence[] => {
     const fact = field.concepts.get(concept);
     const role = !['sensitivity', 'alert', 'danger'].includes(concept) && concepts.includes('sensitivity');
-    return fact && !role ? [{ is: 'word', concept, strength: fact.strength, text: fact.text, covers: fact.covers }] : [];
+    return fact && !role
+      ? [{ is: 'word', concept, strength: fact.strength, text: fact.text, covers: fact.covers }]
+      : [];
   });
 }
 
@@ -146,15 +229,28 @@ function byCompany(
   { setpoints, tests }: { readonly setpoints: boolean; readonly tests: readonly string[] },
 ): Role | undefined {
   const has = (id: MeaningId) => all.some((other) => other.meaning === id);
-  const to = (id: MeaningId, evidence: Evidence): Role => ({ ...role, meaning: id, evidence: [...role.evidence, evidence] });
+  const to = (id: MeaningId, evidence: Evidence): Role => ({
+    ...role,
+    meaning: id,
+    evidence: [...role.evidence, evidence],
+  });
   if (series?.strength === 'strong' && !setpoints && open === 1) {
     const id = series.series === 'as left' ? 'asLeftSensitivity' : 'measured';
     if (!has(id)) return to(id, { is: 'series', ...series });
   }
   if (open !== 1) return undefined;
-  if (setpoints && tests.length === 0 && !has('configured')) return to('configured', { is: 'role', role: 'configured', from: 'company', company: ['setpoints'] });
-  if (!setpoints && tests.length > 0 && !has('measured')) return to('measured', { is: 'role', role: 'measured', from: 'company', company: tests });
-  if (has('configured') && !has('measured')) return to('measured', { is: 'role', role: 'measured', from: 'the other column', company: tests });
-  if (has('measured') && !has('configured')) return to('configured', { is: 'role', role: 'configured', from: 'the other column', company: setpoints ? ['setpoints'] : [] });
+  if (setpoints && tests.length === 0 && !has('configured'))
+    return to('configured', { is: 'role', role: 'configured', from: 'company', company: ['setpoints'] });
+  if (!setpoints && tests.length > 0 && !has('measured'))
+    return to('measured', { is: 'role', role: 'measured', from: 'company', company: tests });
+  if (has('configured') && !has('measured'))
+    return to('measured', { is: 'role', role: 'measured', from: 'the other column', company: tests });
+  if (has('measured') && !has('configured'))
+    return to('configured', {
+      is: 'role',
+      role: 'configured',
+      from: 'the other column',
+      company: setpoints ? ['setpoints'] : [],
+    });
   return undefined;
 }

@@ -31,21 +31,50 @@ export function settle(lane: Lane): Settled {
   const taken = new Set<Field>();
   const claims = new Map<MeaningId, Claim>();
   const claim = (id: MeaningId, candidates: readonly Candidate[], more: readonly Evidence[] = []): void => {
-    const found = claimOf(lane, meaning(id), candidates.filter(({ field }) => !taken.has(field)), more);
+    const found = claimOf(
+      lane,
+      meaning(id),
+      candidates.filter(({ field }) => !taken.has(field)),
+      more,
+    );
     if (!found) return;
     claims.set(id, found);
     taken.add(found.field);
   };
 
-  const setpointCandidates = { alert: setpoints(lane, usable, 'alert'), danger: setpoints(lane, usable, 'danger') };
+  const setpointCandidates = {
+    alert: setpoints(lane, usable, 'alert'),
+    danger: setpoints(lane, usable, 'danger'),
+  };
   const company = companyOf(usable, setpointCandidates.alert.length + setpointCandidates.danger.length > 0);
   const roles = rolesOf({ ...lane, fields: usable }, company);
   for (const id of ['measured', 'configured', 'asLeftSensitivity', 'referenceSensitivity'] as const) {
     const own = roles.filter((role) => role.meaning === id && role.aside === null);
-    const aside = roles.filter((role) => role.aside !== null && !own.some(({ field }) => field.standard.length > 0 && role.aside === 'old' && field.years.length > 0));
-    const unsure = own.length === 0 && (id === 'measured' || id === 'configured') && wantsRole(id, company) ? roles.filter(({ meaning: other, aside: isAside }) => other === null && isAside === null) : [];
-    const candidates = [...own, ...unsure, ...(own.length > 0 && id !== 'referenceSensitivity' ? aside.filter((role) => sameSide(id, role.field)) : [])];
-    if (own.length > 0 || unsure.length > 0) claim(id, candidates.map(({ field, evidence, aside: isAside }) => ({ field, evidence, aside: isAside !== null })));
+    const aside = roles.filter(
+      (role) =>
+        role.aside !== null &&
+        !own.some(({ field }) => field.standard.length > 0 && role.aside === 'old' && field.years.length > 0),
+    );
+    const unsure =
+      own.length === 0 && (id === 'measured' || id === 'configured') && wantsRole(id, company)
+        ? roles.filter(({ meaning: other, aside: isAside }) => other === null && isAside === null)
+        : [];
+    const candidates = [
+      ...own,
+      ...unsure,
+      ...(own.length > 0 && id !== 'referenceSensitivity'
+        ? aside.filter((role) => sameSide(id, role.field))
+        : []),
+    ];
+    if (own.length > 0 || unsure.length > 0)
+      claim(
+        id,
+        candidates.map(({ field, evidence, aside: isAside }) => ({
+          field,
+          evidence,
+          aside: isAside !== null,
+        })),
+      );
   }
   const pair = pairOf(usable);
   for (const id of ['alert', 'danger'] as const) claim(id, setpointCandidates[id], pair?.[id] ?? []);
@@ -53,7 +82,13 @@ export function settle(lane: Lane): Settled {
   const side = sideOf(claims);
   for (const [id, wanted] of meanings) {
     if (claims.has(id) || wanted.matter === 'tag' || special.has(id)) continue;
-    claim(id, named(usable.filter((field) => isOfSide(field, id, side)), wanted));
+    claim(
+      id,
+      named(
+        usable.filter((field) => isOfSide(field, id, side)),
+        wanted,
+      ),
+    );
   }
   inOrder(lane, claims);
   const open = usable.filter((field) => !taken.has(field)).flatMap((field) => openField(field, claims) ?? []);
@@ -63,7 +98,9 @@ export function settle(lane: Lane): Settled {
 /** Which of both tables a lane is alone: what was found of the probes, or what is set in the monitor. */
 function sideOf(claims: ReadonlyMap<MeaningId, Claim>): 'channels' | 'settings' | null {
   const set = (['configured', 'alert', 'danger'] as const).some((id) => claims.has(id));
-  const found = (['measured', 'asLeftSensitivity', 'referenceSensitivity'] as const).some((id) => claims.has(id));
+  const found = (['measured', 'asLeftSensitivity', 'referenceSensitivity'] as const).some((id) =>
+    claims.has(id),
+  );
   if (set === found) return null;
   return set ? 'settings' : 'channels';
 }
@@ -75,15 +112,30 @@ function isOfSide(field: Field, id: MeaningId, side: 'channels' | 'settings' | n
   return side === null || own === undefined || other === undefined || own.table === side;
 }
 
-const special: ReadonlySet<MeaningId> = new Set<MeaningId>(['measured', 'configured', 'asLeftSensitivity', 'referenceSensitivity', 'alert', 'danger', 'fullScale', 'kind']);
+const special: ReadonlySet<MeaningId> = new Set<MeaningId>([
+  'measured',
+  'configured',
+  'asLeftSensitivity',
+  'referenceSensitivity',
+  'alert',
+  'danger',
+  'fullScale',
+  'kind',
+]);
 
-function wantsRole(id: MeaningId, company: { readonly setpoints: boolean; readonly tests: readonly string[] }): boolean {
+function wantsRole(
+  id: MeaningId,
+  company: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): boolean {
   return id === 'configured' ? company.setpoints : company.tests.length > 0 || !company.setpoints;
 }
 
 /** Whether an old or a proposed value is of the side of a meaning: what was set, or what was measured. */
 function sameSide(id: MeaningId, field: Field): boolean {
-  const [set, test] = [field.concepts.has('configured'), field.concepts.has('measured') || field.concepts.has('as found')];
+  const [set, test] = [
+    field.concepts.has('configured'),
+    field.concepts.has('measured') || field.concepts.has('as found'),
+  ];
   if (set === test) return true;
   return id === 'configured' ? set : test;
 }
@@ -91,8 +143,14 @@ function sameSide(id: MeaningId, field: Field): boolean {
 function companyOf(fields: readonly Field[], hasSetpoints: boolean): { setpoints: boolean; tests: string[] } {
   const tests = fields.filter((field) => {
     if (isSensitivity(field)) return false;
-    const gap = field.concepts.has('gap voltage') && (field.units.some(({ stated }) => stated.unit?.dimension === 'voltage') || field.values.greatest < 0);
-    return gap || field.concepts.get('date')?.strength === 'strong' || field.concepts.get('person')?.strength === 'strong';
+    const gap =
+      field.concepts.has('gap voltage') &&
+      (field.units.some(({ stated }) => stated.unit?.dimension === 'voltage') || field.values.greatest < 0);
+    return (
+      gap ||
+      field.concepts.get('date')?.strength === 'strong' ||
+      field.concepts.get('person')?.strength === 'strong'
+    );
   });
   return { setpoints: hasSetpoints, tests: tests.map(({ text }) => text) };
 }
@@ -100,12 +158,20 @@ function companyOf(fields: readonly Field[], hasSetpoints: boolean): { setpoints
 function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'danger'): Candidate[] {
   const wanted = meaning(id);
   const standard = standards(fields, wanted);
-  const words = fields.filter((field) => field.standard.length === 0 && !isSensitivity(field) && names(field, wanted) && field.values.numbers + field.values.odd > 0);
+  const words = fields.filter(
+    (field) =>
+      field.standard.length === 0 &&
+      !isSensitivity(field) &&
+      names(field, wanted) &&
+      field.values.numbers + field.values.odd > 0,
+  );
   const rest = words.filter((field) => fits(lane, field, wanted));
   const byWord = rest.map((field): Candidate => ({
     field,
     evidence: wordEvidence(field, [id]),
-    aside: field.concepts.get('proposed')?.strength === 'strong' || field.concepts.get('old')?.strength === 'strong',
+    aside:
+      field.concepts.get('proposed')?.strength === 'strong' ||
+      field.concepts.get('old')?.strength === 'strong',
   }));
   if (standard.length > 0 || byWord.length > 0) return [...standard, ...byWord];
   const pair = pairOf(fields);
@@ -114,10 +180,18 @@ function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'danger')
 }
 
 /** Two columns named by the words of a pair, and by nothing else. */
-function pairOf(fields: readonly Field[]): { fields: readonly [Field, Field]; alert: Evidence[]; danger: Evidence[] } | undefined {
+function pairOf(
+  fields: readonly Field[],
+): { fields: readonly [Field, Field]; alert: Evidence[]; danger: Evidence[] } | undefined {
   const key = (field: Field): string => {
     const name = field.parts.findLast((part) => part.name !== '')?.name ?? '';
-    return tokensOf(name).filter((token) => !['trip', 'alarm', 'alert', 'setpoint', 'set', 'point', 'limit'].includes(token) || /^(alarm|setpoint|limit|alert)\s*\d$/iu.test(name)).join('');
+    return tokensOf(name)
+      .filter(
+        (token) =>
+          !['trip', 'alarm', 'alert', 'setpoint', 'set', 'point', 'limit'].includes(token) ||
+          /^(alarm|setpoint|limit|alert)\s*\d$/iu.test(name),
+      )
+      .join('');
   };
   for (const [low, high] of pairs) {
     const one = fields.find((field) => key(field) === headerKey(low) && field.values.numbers > 0);
@@ -131,10 +205,18 @@ function pairOf(fields: readonly Field[]): { fields: readonly [Field, Field]; al
 
 /** Fields with the standard header of a meaning: as of today, those with the exact one before others where it holds a text. */
 function standards(fields: readonly Field[], wanted: Meaning): Candidate[] {
-  const all = fields.flatMap((field) => field.standard.filter(({ id }) => id === wanted.id).map((name) => ({ field, name })));
+  const all = fields.flatMap((field) =>
+    field.standard.filter(({ id }) => id === wanted.id).map((name) => ({ field, name })),
+  );
   const exact = all.filter(({ name }) => name.exact);
   const chosen = exact.length > 0 && (wanted.holds === 'text' || wanted.holds === 'choice') ? exact : all;
-  const fitting = chosen.filter(({ field, name }) => exact.length === 0 || name.exact || field.units.length === 0 || field.units.some((unit) => fitsMeaning(unit.stated, wanted)));
+  const fitting = chosen.filter(
+    ({ field, name }) =>
+      exact.length === 0 ||
+      name.exact ||
+      field.units.length === 0 ||
+      field.units.some((unit) => fitsMeaning(unit.stated, wanted)),
+  );
   const seen = new Set<Field>();
   return fitting.flatMap(({ field, name }) => {
     if (seen.has(field)) return [];
@@ -160,41 +242,84 @@ function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
   const standard = standards(fields, wanted);
   if (standard.length > 0) return standard;
   return fields
-    .filter((field) => field.standard.length === 0 && names(field, wanted) && holds(field, wanted) && !(wanted.matter !== 'text' && isSensitivity(field)))
+    .filter(
+      (field) =>
+        field.standard.length === 0 &&
+        names(field, wanted) &&
+        holds(field, wanted) &&
+        !(wanted.matter !== 'text' && isSensitivity(field)),
+    )
     .map((field) => ({ field, evidence: wordEvidence(field, wanted.named.flat()) }));
 }
 
 /** Whether the cells of a field are of the kind that a meaning holds. */
 function holds({ values, units }: Field, wanted: Meaning): boolean {
   if (values.filled === 0) return false;
-  if (wanted.holds === 'date') return values.dates > 0 || values.texts > 0 || (values.numbers > 0 && values.least > 18_000 && values.greatest < 73_051);
-  if (wanted.holds !== 'number') return values.numbers * 2 <= values.filled && units.length === 0 && values.dates === 0;
+  if (wanted.holds === 'date')
+    return (
+      values.dates > 0 ||
+      values.texts > 0 ||
+      (values.numbers > 0 && values.least > 18_000 && values.greatest < 73_051)
+    );
+  if (wanted.holds !== 'number')
+    return values.numbers * 2 <= values.filled && units.length === 0 && values.dates === 0;
   const stated = units[0]?.stated;
   if (stated && !fitsMeaning(stated, wanted)) return false;
   return values.numbers > 0 && values.dates === 0;
 }
 
-function claimOf(lane: Lane, wanted: Meaning, candidates: readonly Candidate[], more: readonly Evidence[]): Claim | undefined {
+function claimOf(
+  lane: Lane,
+  wanted: Meaning,
+  candidates: readonly Candidate[],
+  more: readonly Evidence[],
+): Claim | undefined {
   const visible = candidates.filter(({ field }) => !field.place.hidden);
   const shown = visible.length > 0 ? visible : candidates;
   const hidden = visible.length > 0 ? candidates.filter(({ field }) => field.place.hidden) : [];
-  const sorted = shown.toSorted((one, other) => Number(one.aside ?? false) - Number(other.aside ?? false) || rank(other) - rank(one) || later(other.field) - later(one.field));
+  const sorted = shown.toSorted(
+    (one, other) =>
+      Number(one.aside ?? false) - Number(other.aside ?? false) ||
+      rank(other) - rank(one) ||
+      later(other.field) - later(one.field),
+  );
   const [first, ...others] = sorted.length > 1 && wanted.matter === 'text' ? bestText(sorted) : sorted;
   if (!first) return undefined;
   const { field } = first;
   const unit = unitSource(lane, field, wanted);
-  const where = (other: Field) => ({ sheet: lane.block.sheet.name, row: other.place.header.at(-1)?.row ?? 0, column: other.place.header.at(-1)?.column ?? 0 });
+  const where = (other: Field) => ({
+    sheet: lane.block.sheet.name,
+    row: other.place.header.at(-1)?.row ?? 0,
+    column: other.place.header.at(-1)?.column ?? 0,
+  });
   const evidence: Evidence[] = [
     ...first.evidence,
     ...unitEvidence(field, unit, wanted),
     ...sizeEvidence(field, unit.fixed?.unit ? unit.fixed.unit.text : null, wanted),
     ...more,
     ...(field.place.hidden ? [{ is: 'hidden', what: 'column' } as const] : []),
-    ...others.map(({ field: other }): Evidence => ({ is: 'rival', header: other.text, place: where(other), hidden: false })),
-    ...hidden.map(({ field: other }): Evidence => ({ is: 'rival', header: other.text, place: where(other), hidden: true })),
+    ...others.map(({ field: other }): Evidence => ({
+      is: 'rival',
+      header: other.text,
+      place: where(other),
+      hidden: false,
+    })),
+    ...hidden.map(({ field: other }): Evidence => ({
+      is: 'rival',
+      header: other.text,
+      place: where(other),
+      hidden: true,
+    })),
     { is: 'values', records: field.values.records, filled: field.values.filled },
   ];
-  return { meaning: wanted.id, field, unit, evidence, standing: standingOf(wanted.matter, signsOf(evidence)), rivals: [...others, ...hidden].map(({ field: other }) => other) };
+  return {
+    meaning: wanted.id,
+    field,
+    unit,
+    evidence,
+    standing: standingOf(wanted.matter, signsOf(evidence)),
+    rivals: [...others, ...hidden].map(({ field: other }) => other),
+  };
 }
 
 /** Of texts only those with as good a word as the best can rival. */
@@ -223,7 +348,9 @@ function sizeEvidence({ values }: Field, unitText: string | null, wanted: Meanin
   const [unit, base] = [unitText === null ? undefined : parseUnit(unitText), parseUnit(usual.unit)];
   if (!unit || !base || unit.dimension !== base.dimension) return [];
   const size = Math.abs(convert(values.median, unit, base));
-  return [{ is: 'size', median: values.median, unit: unitText, fits: size >= usual.from && size <= usual.to }];
+  return [
+    { is: 'size', median: values.median, unit: unitText, fits: size >= usual.from && size <= usual.to },
+  ];
 }
 
 /** Whether the alert lies below the danger, and the danger below full scale, in every record. */
@@ -237,7 +364,16 @@ function inOrder(lane: Lane, claims: Map<MeaningId, Claim>): void {
   const [alert, danger, scale] = [claims.get('alert'), claims.get('danger'), claims.get('fullScale')];
   if (alert && danger) {
     const order = orderOf(lane, alert, danger);
-    if (order) for (const id of ['alert', 'danger'] as const) add(id, { is: 'order', below: alert.field.text, above: danger.field.text, ...order });
+    if (order)
+      for (const id of ['alert', 'danger'] as const)
+        add(id, { is: 'order', below: alert.field.text, above: danger.field.text, ...order });
+  }
+  const set = claims.get('configured') ?? scale;
+  if (set) {
+    for (const id of ['alert', 'danger'] as const) {
+      const other = claims.get(id === 'alert' ? 'danger' : 'alert');
+      if (!other) add(id, { is: 'role', role: 'setpoint', from: 'company', company: [set.field.text] });
+    }
   }
   if (scale && danger) {
     const order = orderOf(lane, danger, scale);
@@ -250,8 +386,11 @@ function openField(field: Field, claims: ReadonlyMap<MeaningId, Claim>): OpenFie
   if (values.numbers === 0) return undefined;
   const dimension = units[0]?.stated.unit?.dimension ?? [...values.cellUnits.values()][0]?.unit?.dimension;
   if (isSensitivity(field) || dimension?.startsWith('voltage/')) return { field, looksLike: 'sensitivity' };
-  if (units[0]?.stated.ofScale === true || (dimension && levels.includes(dimension))) return { field, looksLike: 'level' };
-  if ((['alert', 'danger', 'full scale'] as const).some((concept) => concepts.has(concept))) return { field, looksLike: 'level' };
-  if (concepts.has('gap voltage') || (dimension === 'voltage' && !claims.has('gapVoltage'))) return { field, looksLike: 'gap voltage' };
+  if (units[0]?.stated.ofScale === true || (dimension && levels.includes(dimension)))
+    return { field, looksLike: 'level' };
+  if ((['alert', 'danger', 'full scale'] as const).some((concept) => concepts.has(concept)))
+    return { field, looksLike: 'level' };
+  if (concepts.has('gap voltage') || (dimension === 'voltage' && !claims.has('gapVoltage')))
+    return { field, looksLike: 'gap voltage' };
   return undefined;
 }

@@ -32,5 +32,7 @@ export interface TableRead {
 
 /** Whether a table says something of channels that the audit needs. */
 export function isOfAudit(claims: ReadonlyMap<MeaningId, Claim>): boolean {
-  return (['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'] as const).some((id) => claims.has(id));
+  return (['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'] as const).some((id) =>
+    claims.has(id),
+  );
 }

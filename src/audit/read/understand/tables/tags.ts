@@ -30,29 +30,61 @@ const shared = 0.5;
 const mostly = 0.9;
 
 /** Which field names the records of each lane: by its word, by how its texts differ, and by other lanes that have the same. */
-export function tagClaims(lanes: readonly { readonly lane: Lane; readonly taken: ReadonlySet<Field>; readonly machine: Field | null }[], sheets: ReadonlyMap<string, Sheet>): Map<Lane, Claim> {
+export function tagClaims(
+  lanes: readonly {
+    readonly lane: Lane;
+    readonly taken: ReadonlySet<Field>;
+    readonly machine: Field | null;
+  }[],
+  sheets: ReadonlyMap<string, Sheet>,
+): Map<Lane, Claim> {
   const all = lanes.map(({ lane, taken, machine }) => ({
     lane,
-    candidates: lane.fields.flatMap((field) => (taken.has(field) ? [] : (candidateOf(lane, field, machine, sheets) ?? []))),
+    candidates: lane.fields.flatMap((field) =>
+      taken.has(field) ? [] : (candidateOf(lane, field, machine, sheets) ?? []),
+    ),
   }));
   const claims = new Map<Lane, Claim>();
   for (const { lane, candidates } of all) {
-    const others = all.filter((other) => other.lane.block !== lane.block).flatMap((other) => other.candidates.filter(({ word }) => word > 0));
+    const others = all
+      .filter((other) => other.lane.block !== lane.block)
+      .flatMap((other) => other.candidates.filter(({ word }) => word > 0));
     const claim = choose(lane, candidates, others);
     if (claim) claims.set(lane, claim);
   }
   return claims;
 }
 
-function candidateOf(lane: Lane, field: Field, machine: Field | null, sheets: ReadonlyMap<string, Sheet>): Candidate | undefined {
+function candidateOf(
+  lane: Lane,
+  field: Field,
+  machine: Field | null,
+  sheets: ReadonlyMap<string, Sheet>,
+): Candidate | undefined {
   const { values, units, concepts, standard } = field;
   if (values.filled === 0 || values.dates > 0 || units.length > 0) return undefined;
   const isStandard = standard.find(({ id }) => id === 'tag');
   if (standard.length > 0 && !isStandard && !standard.some(({ id }) => id === 'location')) return undefined;
   const strength = concepts.get('tag')?.strength;
-  const word = isStandard ? (isStandard.exact ? 3 : 2) : strength === 'strong' ? 2 : strength === 'weak' ? 1 : 0;
-  if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.filled)) return undefined;
-  if (word < 3 && (['machine', 'person', 'remark', 'kind'] as const).some((concept) => concepts.get(concept)?.strength === 'strong') && word < 2) return undefined;
+  const word = isStandard
+    ? isStandard.exact
+      ? 3
+      : 2
+    : strength === 'strong'
+      ? 2
+      : strength === 'weak'
+        ? 1
+        : 0;
+  if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.filled))
+    return undefined;
+  if (
+    word < 3 &&
+    (['machine', 'person', 'remark', 'kind'] as const).some(
+      (concept) => concepts.get(concept)?.strength === 'strong',
+    ) &&
+    word < 2
+  )
+    return undefined;
   const texts = new Set<string>();
   const pairs = new Set<string>();
   let filled = 0;
@@ -81,16 +113,29 @@ function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
   return small.size === 0 ? 0 : both / small.size;
 }
 
-function choose(lane: Lane, candidates: readonly Candidate[], others: readonly Candidate[]): Claim | undefined {
+function choose(
+  lane: Lane,
+  candidates: readonly Candidate[],
+  others: readonly Candidate[],
+): Claim | undefined {
   const scored = candidates.map((candidate) => {
     const { field } = candidate;
     const best = others
       .map((other) => ({ other, share: shareOf(candidate.texts, other.texts) }))
       .toSorted((one, two) => two.share - one.share || two.other.word - one.other.word)[0];
     const isShared = best !== undefined && best.share >= shared;
-    return { ...candidate, best: isShared ? best : undefined, counting: field.values.counting || (field.values.lettered === 0 && candidate.word < 3 && field.values.greatest <= 200) };
+    return {
+      ...candidate,
+      best: isShared ? best : undefined,
+      counting:
+        field.values.counting ||
+        (field.values.lettered === 0 && candidate.word < 3 && field.values.greatest <= 200),
+    };
   });
-  const usable = scored.filter(({ word, best, unique }) => word > 0 || (unique && (best !== undefined || candidates.every((one) => one.word === 0))));
+  const usable = scored.filter(
+    ({ word, best, unique }) =>
+      word > 0 || (unique && (best !== undefined || candidates.every((one) => one.word === 0))),
+  );
   const sorted = usable.toSorted(
     (one, two) =>
       Number(one.counting) - Number(two.counting) ||
@@ -103,7 +148,14 @@ function choose(lane: Lane, candidates: readonly Candidate[], others: readonly C
   const [first, second] = sorted;
   if (!first) return undefined;
   const { field, word, best, unique, counting } = first;
-  const isRival = second !== undefined && second.word === word && word < 3 && second.unique === unique && second.counting === counting && (second.best !== undefined) === (best !== undefined) && second.word > 0;
+  const isRival =
+    second !== undefined &&
+    second.word === word &&
+    word < 3 &&
+    second.unique === unique &&
+    second.counting === counting &&
+    (second.best !== undefined) === (best !== undefined) &&
+    second.word > 0;
   const name = field.standard.find(({ id }) => id === 'tag');
   const fact = field.concepts.get('tag');
   const said: Evidence[] = name
@@ -114,15 +166,50 @@ function choose(lane: Lane, candidates: readonly Candidate[], others: readonly C
   const evidence: Evidence[] = [
     ...said,
     ...(unique ? [{ is: 'unique', texts: first.texts.size } as const] : []),
-    ...(best ? [{ is: 'shared', with: best.other.lane.block.sheet.name, texts: Math.round(best.share * Math.min(first.texts.size, best.other.texts.size)), of: first.texts.size } as const] : []),
+    ...(best
+      ? [
+          {
+            is: 'shared',
+            with: best.other.lane.block.sheet.name,
+            texts: Math.round(best.share * Math.min(first.texts.size, best.other.texts.size)),
+            of: first.texts.size,
+          } as const,
+        ]
+      : []),
     ...(counting ? [{ is: 'counting' } as const] : []),
     ...(field.place.hidden ? [{ is: 'hidden', what: 'column' } as const] : []),
-    ...(isRival && !sameJoin(first, second) ? [{ is: 'rival', header: second.field.text, place: { sheet: lane.block.sheet.name, row: second.field.place.header.at(-1)?.row ?? 0, column: second.field.place.header.at(-1)?.column ?? 0 }, hidden: false } as const] : []),
+    ...(isRival && !sameJoin(first, second)
+      ? [
+          {
+            is: 'rival',
+            header: second.field.text,
+            place: {
+              sheet: lane.block.sheet.name,
+              row: second.field.place.header.at(-1)?.row ?? 0,
+              column: second.field.place.header.at(-1)?.column ?? 0,
+            },
+            hidden: false,
+          } as const,
+        ]
+      : []),
   ];
-  return { meaning: 'tag', field, unit: unitSource(lane, field, meaning('tag')), evidence, standing: standingOf('tag', signsOf(evidence)), rivals: sorted.slice(1).filter((one) => one.word > 0).map((one) => one.field) };
+  return {
+    meaning: 'tag',
+    field,
+    unit: unitSource(lane, field, meaning('tag')),
+    evidence,
+    standing: standingOf('tag', signsOf(evidence)),
+    rivals: sorted
+      .slice(1)
+      .filter((one) => one.word > 0)
+      .map((one) => one.field),
+  };
 }
 
 /** Whether two columns name the records alike, so that it makes no difference by which they are joined. */
-function sameJoin(one: { readonly unique: boolean; readonly word: number; readonly best?: unknown }, other: { readonly unique: boolean; readonly word: number; readonly best?: unknown }): boolean {
+function sameJoin(
+  one: { readonly unique: boolean; readonly word: number; readonly best?: unknown },
+  other: { readonly unique: boolean; readonly word: number; readonly best?: unknown },
+): boolean {
   return one.unique && other.unique && one.best === undefined && other.best === undefined;
 }

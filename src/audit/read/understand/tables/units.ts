@@ -52,7 +52,8 @@ const sides: readonly (readonly [Concept, readonly MeaningId[]])[] = [
   ['measured', ['measured', 'zeroMeasured', 'gapVoltage']],
   ['configured', ['configured', 'zeroConfigured']],
 ];
-const unitEnding = /[\s_-]*\b(?:engineering units?|units?|uom|eu|einheit(?:en)?|unidad(?:es)?|unit[ée]s?|unidades?|unit[àa])\.?\s*$/iu;
+const unitEnding =
+  /[\s_-]*\b(?:engineering units?|units?|uom|eu|einheit(?:en)?|unidad(?:es)?|unit[ée]s?|unidades?|unit[àa])\.?\s*$/iu;
 
 /** The standard header whose unit a column names, as `Limit unit` does. */
 function standardOf(unit: Field): string[] {
@@ -72,7 +73,13 @@ export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSourc
   const fitting = field.units.find((fact) => fitsMeaning(fact.stated, wanted));
   const beside = besideFor(lane, field, wanted);
   const strange = own ? null : (field.remarks.find(looksLikeUnit) ?? null);
-  const stated = (fact: UnitFact | undefined, scope?: UnitScope): UnitSource => ({ fixed: fact?.stated ?? null, scope: scope ?? fact?.scope ?? null, place: fact?.place ?? null, beside, strange });
+  const stated = (fact: UnitFact | undefined, scope?: UnitScope): UnitSource => ({
+    fixed: fact?.stated ?? null,
+    scope: scope ?? fact?.scope ?? null,
+    place: fact?.place ?? null,
+    beside,
+    strange,
+  });
   if (own) return stated(fitting ?? own);
   if (strange !== null || beside.length > 0) return stated(fitting);
   if (fitting) return stated(fitting);
@@ -82,9 +89,12 @@ export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSourc
 
 function besideFor(lane: Lane, field: Field, wanted: Meaning): readonly Field[] {
   const all = unitFields(lane).filter((unit) => unit !== field);
-  const naming = all.filter((unit) => (namesOf(unit).length > 0 || standardOf(unit).length > 0) && speaksFor(unit, wanted));
+  const naming = all.filter(
+    (unit) => (namesOf(unit).length > 0 || standardOf(unit).length > 0) && speaksFor(unit, wanted),
+  );
   const bare = all.filter((unit) => namesOf(unit).length === 0 && standardOf(unit).length === 0);
-  const sources = naming.length > 0 || wanted.usualUnit !== null ? naming : bare;
+  const nearest = bare.filter((unit) => unit.place.at === field.place.at + 1);
+  const sources = naming.length > 0 ? naming : wanted.usualUnit !== null ? nearest : bare;
   const right = sources.find((unit) => unit.place.at === field.place.at + 1);
   return right ? [right, ...sources.filter((unit) => unit !== right)] : sources;
 }
@@ -99,9 +109,15 @@ const groupOf: Readonly<Partial<Record<Meaning['matter'], readonly Concept[]>>> 
 function notedFor(lane: Lane, wanted: Meaning): UnitSource | undefined {
   const names = groupOf[wanted.matter] ?? wanted.named.flat();
   for (const scope of ['title', 'note', 'legend'] as const) {
-    const here = lane.noted.filter((noted) => noted.scope === scope && fitsMeaning(noted.unit.stated, wanted));
+    const here = lane.noted.filter(
+      (noted) => noted.scope === scope && fitsMeaning(noted.unit.stated, wanted),
+    );
     const naming = here.filter(({ unit }) => unit.of.some((concept) => names.includes(concept)));
-    const open = here.filter(({ unit }) => unit.of.length === 0 || unit.of.every((concept) => !names.includes(concept) && concept !== 'gap voltage'));
+    const open = here.filter(
+      ({ unit }) =>
+        unit.of.length === 0 ||
+        unit.of.every((concept) => !names.includes(concept) && concept !== 'gap voltage'),
+    );
     const found = naming.length > 0 ? naming : open;
     const [first] = found;
     if (!first) continue;
@@ -117,16 +133,34 @@ function notedFor(lane: Lane, wanted: Meaning): UnitSource | undefined {
 export function unitEvidence(field: Field, source: UnitSource, wanted: Meaning): Evidence[] {
   if (wanted.dimensions.length === 0) return [];
   if (source.fixed && source.scope) {
-    return [{ is: 'unit', unit: source.fixed.text, scope: source.scope, place: source.place, fits: fitsMeaning(source.fixed, wanted) }];
+    return [
+      {
+        is: 'unit',
+        unit: source.fixed.text,
+        scope: source.scope,
+        place: source.place,
+        fits: fitsMeaning(source.fixed, wanted),
+      },
+    ];
   }
   const [beside] = source.beside;
   if (beside && beside.values.units > 0) {
     const unit = beside.values.samples[0]?.text ?? '';
-    return [{ is: 'unit', unit, scope: 'beside', place: beside.values.samples[0]?.place ?? null, fits: true }];
+    return [
+      { is: 'unit', unit, scope: 'beside', place: beside.values.samples[0]?.place ?? null, fits: true },
+    ];
   }
   const cells = [...field.values.cellUnits.values()];
   if (cells.length > 0 && cells.every((unit) => fitsMeaning(unit, wanted)) && cells[0]) {
-    return [{ is: 'unit', unit: cells[0].text, scope: 'cell', place: field.values.samples[0]?.place ?? null, fits: true }];
+    return [
+      {
+        is: 'unit',
+        unit: cells[0].text,
+        scope: 'cell',
+        place: field.values.samples[0]?.place ?? null,
+        fits: true,
+      },
+    ];
   }
   return [];
 }

@@ -16,7 +16,8 @@ export type Weight = 'may bear on a danger' | 'optional' | 'note';
 /** Something that looks like a part of the audit and was not used, with what it looks like and why it was not. */
 export interface NotUsed {
   readonly what: 'list' | 'field' | 'line' | 'value' | 'heading';
-  readonly looksLike: 'list' | 'sensitivity' | 'level' | 'gap voltage' | 'date' | 'machine' | 'channel' | 'other' | MeaningId;
+  readonly looksLike:
+    'list' | 'sensitivity' | 'level' | 'gap voltage' | 'date' | 'machine' | 'channel' | 'other' | MeaningId;
   readonly why:
     | 'not certain'
     | 'no meaning'
@@ -34,6 +35,8 @@ export interface NotUsed {
     | 'tables differ'
     | 'twice'
     | 'machine not said'
+    | 'no settings'
+    | 'no probe'
     | 'unusable';
   readonly weight: Weight;
   readonly place: Place;
@@ -50,7 +53,12 @@ const ofLine: Readonly<Partial<Record<Line['is'], Pick<NotUsed, 'why' | 'weight'
 };
 
 /** All that looks like a part of the audit and was not used. */
-export function notUsed(workbook: Workbook, blocks: readonly Block[], tables: readonly TableRead[], read: ReadChannels): NotUsed[] {
+export function notUsed(
+  workbook: Workbook,
+  blocks: readonly Block[],
+  tables: readonly TableRead[],
+  read: ReadChannels,
+): NotUsed[] {
   const found: NotUsed[] = [];
   for (const table of tables) found.push(...ofTable(table));
   for (const line of read.others) {
@@ -58,15 +66,61 @@ export function notUsed(workbook: Workbook, blocks: readonly Block[], tables: re
     if (kind) found.push({ ...kind, looksLike: 'channel', place: line.place, text: line.tag });
   }
   for (const table of new Set(read.yielded.map((line) => line.table))) {
-    found.push({ what: 'list', looksLike: 'list', why: 'hidden', weight: 'note', place: placeOf(table), text: table.lane.block.sheet.name });
+    found.push({
+      what: 'list',
+      looksLike: 'list',
+      why: 'hidden',
+      weight: 'note',
+      place: placeOf(table),
+      text: table.lane.block.sheet.name,
+    });
+  }
+  const has = (id: MeaningId) =>
+    read.channels.some(({ lines }) => lines.some(({ table }) => table.claims.has(id)));
+  const both = has('configured') && has('measured');
+  for (const { tag, lines } of both ? read.channels : []) {
+    const [set, tested] = (['configured', 'measured'] as const).map((id) =>
+      lines.some(({ table }) => table.claims.has(id)),
+    );
+    const [line] = lines;
+    if (line && set !== tested)
+      found.push({
+        what: 'line',
+        looksLike: 'channel',
+        why: set ? 'no probe' : 'no settings',
+        weight: 'may bear on a danger',
+        place: line.place,
+        text: tag,
+      });
   }
   for (const { tag, troubles, notes } of read.channels) {
     for (const trouble of troubles) {
-      const why = trouble.is === 'rival tables' ? 'tables differ' : trouble.is === 'twice' ? 'twice' : 'machine not said';
-      for (const place of trouble.places) found.push({ what: 'line', looksLike: 'channel', why, weight: 'may bear on a danger', place, text: tag });
+      const why =
+        trouble.is === 'rival tables'
+          ? 'tables differ'
+          : trouble.is === 'twice'
+            ? 'twice'
+            : 'machine not said';
+      for (const place of trouble.places)
+        found.push({
+          what: 'line',
+          looksLike: 'channel',
+          why,
+          weight: 'may bear on a danger',
+          place,
+          text: tag,
+        });
     }
     for (const { unusable, place, meaning: id } of notes) {
-      if (unusable) found.push({ what: 'value', looksLike: id, why: 'unusable', weight: meaning(id).needed ? 'may bear on a danger' : 'optional', place, text: tag });
+      if (unusable)
+        found.push({
+          what: 'value',
+          looksLike: id,
+          why: 'unusable',
+          weight: meaning(id).needed ? 'may bear on a danger' : 'optional',
+          place,
+          text: tag,
+        });
     }
   }
   found.push(...withoutHeaders(workbook, blocks, new Set(read.channels.map(({ tag }) => tagKey(tag)))));
@@ -92,7 +146,16 @@ function ofTable(table: TableRead): NotUsed[] {
   const core = [...claims.values()].filter(({ meaning: id }) => meaning(id).needed && id !== 'tag');
   if (!isUsed) {
     if (core.length === 0 && levels.length === 0) return [];
-    return [{ what: 'list', looksLike: 'list', why: tag ? 'not certain' : 'no names', weight: 'may bear on a danger', place: placeOf(table), text: table.lane.block.sheet.name }];
+    return [
+      {
+        what: 'list',
+        looksLike: 'list',
+        why: tag ? 'not certain' : 'no names',
+        weight: 'may bear on a danger',
+        place: placeOf(table),
+        text: table.lane.block.sheet.name,
+      },
+    ];
   }
   const found: NotUsed[] = open.map(({ field, looksLike }) => ({
     what: 'field',
@@ -104,13 +167,57 @@ function ofTable(table: TableRead): NotUsed[] {
   }));
   for (const { meaning: id, field, standing, evidence } of claims.values()) {
     if (standing !== 'certain') {
-      found.push({ what: 'field', looksLike: id, why: 'not certain', weight: meaning(id).needed ? 'may bear on a danger' : 'optional', place: headerPlace(field), text: field.text });
+      found.push({
+        what: 'field',
+        looksLike: id,
+        why: 'not certain',
+        weight: meaning(id).needed ? 'may bear on a danger' : 'optional',
+        place: headerPlace(field),
+        text: field.text,
+      });
     }
-    for (const one of evidence) if (one.is === 'rival') found.push({ what: 'field', looksLike: id, why: one.hidden ? 'hidden' : 'rival', weight: one.hidden ? 'note' : 'may bear on a danger', place: one.place, text: one.header });
+    for (const one of evidence)
+      if (one.is === 'rival')
+        found.push({
+          what: 'field',
+          looksLike: id,
+          why: one.hidden ? 'hidden' : 'rival',
+          weight: one.hidden ? 'note' : 'may bear on a danger',
+          place: one.place,
+          text: one.header,
+        });
+  }
+  if (!claims.has('machine') && !table.machine) {
+    const used = new Set([...claims.values()].map(({ field }) => field));
+    for (const field of table.lane.fields) {
+      const { values, concepts, units } = field;
+      const repeats =
+        values.texts > 1 &&
+        values.distinct < values.filled &&
+        values.numbers === 0 &&
+        units.length === 0 &&
+        values.units === 0;
+      if (repeats && !used.has(field) && field !== table.kindField && !concepts.has('unit'))
+        found.push({
+          what: 'field',
+          looksLike: 'machine',
+          why: 'no meaning',
+          weight: 'note',
+          place: headerPlace(field),
+          text: field.text,
+        });
+    }
   }
   const { machine } = table;
   if (machine && machine.standing !== 'certain' && machine.evidence.is === 'heading') {
-    found.push({ what: 'heading', looksLike: 'machine', why: 'not certain', weight: 'note', place: machine.evidence.place, text: machine.name });
+    found.push({
+      what: 'heading',
+      looksLike: 'machine',
+      why: 'not certain',
+      weight: 'note',
+      place: machine.evidence.place,
+      text: machine.name,
+    });
   }
   return found;
 }
@@ -120,12 +227,16 @@ function withoutHeaders(workbook: Workbook, blocks: readonly Block[], tags: Read
   const found: NotUsed[] = [];
   for (const sheet of workbook.sheets) {
     if (isResultSheet(sheet)) continue;
-    const spans = blocks.filter((block) => block.sheet === sheet).map(({ lies, header, span, fields, forms }) => {
-      if (lies === 'rows') return [header[0], span[1]] as const;
-      if (lies === 'columns') return [fields[0]?.at ?? 0, fields.at(-1)?.at ?? 0] as const;
-      const rows = forms.flatMap((form) => [...form.values()].filter((place) => place.sheet === sheet.name).map(({ row }) => row));
-      return [Math.min(...rows), Math.max(...rows)] as const;
-    });
+    const spans = blocks
+      .filter((block) => block.sheet === sheet)
+      .map(({ lies, header, span, fields, forms }) => {
+        if (lies === 'rows') return [header[0], span[1]] as const;
+        if (lies === 'columns') return [fields[0]?.at ?? 0, fields.at(-1)?.at ?? 0] as const;
+        const rows = forms.flatMap((form) =>
+          [...form.values()].filter((place) => place.sheet === sheet.name).map(({ row }) => row),
+        );
+        return [Math.min(...rows), Math.max(...rows)] as const;
+      });
     let run = 0;
     for (const [index, cells] of sheet.rows.entries()) {
       const row = index + 1;
@@ -138,7 +249,14 @@ function withoutHeaders(workbook: Workbook, blocks: readonly Block[], tags: Read
       const isKnown = amounts > 0 && cells.some((cell) => typeof cell === 'string' && tags.has(tagKey(cell)));
       run = amounts >= 2 && name >= 0 ? run + 1 : 0;
       if (!isKnown && run !== 2) continue;
-      found.push({ what: 'list', looksLike: 'list', why: 'no headers', weight: 'may bear on a danger', place: { sheet: sheet.name, row, column: name + 1 }, text: cellText(cells[name] ?? null) });
+      found.push({
+        what: 'list',
+        looksLike: 'list',
+        why: 'no headers',
+        weight: 'may bear on a danger',
+        place: { sheet: sheet.name, row, column: name + 1 },
+        text: cellText(cells[name] ?? null),
+      });
     }
   }
   return found;

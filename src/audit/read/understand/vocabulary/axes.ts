@@ -11,7 +11,10 @@ export interface Axis {
 const known = new Map<string, [string, 0 | 1][]>();
 for (const [first, second] of axes) {
   const pair = `${headerKey(first)} ${headerKey(second)}`;
-  for (const [word, at] of [[first, 0], [second, 1]] as const) {
+  for (const [word, at] of [
+    [first, 0],
+    [second, 1],
+  ] as const) {
     const key = headerKey(word);
     known.set(key, [...(known.get(key) ?? []), [pair, at]]);
   }

@@ -50,11 +50,7 @@ export function readHeader(cell: string): HeaderRead {
 }
 
 function read(cell: string): HeaderRead {
-  const text = cell
-    .replace(/\s+/gu, ' ')
-    .replace(/（/gu, '(')
-    .replace(/）/gu, ')')
-    .trim();
+  const text = cell.replace(/\s+/gu, ' ').replace(/（/gu, '(').replace(/）/gu, ')').trim();
   let unit: StatedUnit | null = null;
   let coverage: number | null = null;
   const remarks: string[] = [];
@@ -76,7 +72,18 @@ function read(cell: string): HeaderRead {
   const spoken = remarks.length > 0 ? `${name} ${remarks.join(' ')}` : name;
   const { concepts, words, known: knownWords } = readWords(spoken.trim());
   const years = [...text.matchAll(year)].map(([digits]) => Number(digits));
-  return { text, name, unit, coverage, remarks, concepts, words, known: knownWords, standard: names.get(headerKey(name)) ?? [], years };
+  return {
+    text,
+    name,
+    unit,
+    coverage,
+    remarks,
+    concepts,
+    words,
+    known: knownWords,
+    standard: names.get(headerKey(name)) ?? [],
+    years,
+  };
 }
 
 /** A unit written behind a name or before it, without brackets: `HH trip, mil pp`. */
@@ -90,7 +97,10 @@ function besideName(name: string): [name: string, unit: StatedUnit] | undefined 
       [words.slice(0, count), words.slice(count)],
     ] as const) {
       const [written, left] = [text.join(' '), rest.join(' ')];
-      const unit = count === 1 && word.test(written) && !(/^v$/iu.test(written) && readWords(left).known > 0) ? undefined : statedUnit(written);
+      const unit =
+        count === 1 && word.test(written) && !(/^v$/iu.test(written) && readWords(left).known > 0)
+          ? undefined
+          : statedUnit(written);
       if (unit && readWords(left).known > 0) return [left, unit];
     }
   }
@@ -102,7 +112,10 @@ function standardNames(): ReadonlyMap<string, readonly StandardName[]> {
   for (const table of ['channels', 'settings'] as const) {
     for (const [id, spec] of Object.entries(columnsOf(table))) {
       const { standard, also } = keysOf(spec);
-      for (const [key, exact] of [[standard, true] as const, ...[...also].map((one) => [one, false] as const)]) {
+      for (const [key, exact] of [
+        [standard, true] as const,
+        ...[...also].map((one) => [one, false] as const),
+      ]) {
         found.set(key, [...(found.get(key) ?? []), { table, id, exact }]);
       }
     }

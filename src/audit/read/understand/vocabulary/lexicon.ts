@@ -31,12 +31,16 @@ const all: readonly ConceptWords[] = [...quantityWords, ...identityWords, ...qua
 const phrases = new Map<string, Meaning[]>();
 const compounds = new Map<string, Meaning[]>();
 for (const { concept, strong = {}, weak = {} } of all) {
-  for (const [words, strength] of [[strong, 'strong'], [weak, 'weak']] as const) {
+  for (const [words, strength] of [
+    [strong, 'strong'],
+    [weak, 'weak'],
+  ] as const) {
     for (const [language, list] of Object.entries(words)) {
       for (const word of list) {
         const key = tokensOf(word).join(' ') + (word.endsWith('*') ? '*' : '');
         add(phrases, key, { concept, strength });
-        if (language === 'de' && strength === 'strong' && !key.includes(' ')) add(compounds, key.replace('*', ''), { concept, strength });
+        if (language === 'de' && strength === 'strong' && !key.includes(' '))
+          add(compounds, key.replace('*', ''), { concept, strength });
       }
     }
   }
@@ -91,12 +95,27 @@ function match(tokens: readonly string[]): TextRead {
   return { concepts, words: tokens.length, known };
 }
 
-function longestAt(tokens: readonly string[], at: number): readonly [length: number, meanings: readonly Meaning[]] {
+function longestAt(
+  tokens: readonly string[],
+  at: number,
+): readonly [length: number, meanings: readonly Meaning[]] {
   for (let length = Math.min(longestPhrase, tokens.length - at); length > 0; length--) {
-    const found = phrases.get(tokens.slice(at, at + length).join(' ')) ?? stemmed(tokens.slice(at, at + length));
+    const phrase = tokens.slice(at, at + length);
+    const found = phrases.get(phrase.join(' ')) ?? stemmed(phrase) ?? singular(phrase);
     if (found) return [length, found];
   }
   return [1, compound(tokens[at] ?? '')];
+}
+
+/** A phrase in the plural by its singular: `Ajustes`, `Empfindlichkeiten`. */
+function singular(tokens: readonly string[]): readonly Meaning[] | undefined {
+  const phrase = tokens.join(' ');
+  if ((tokens.at(-1)?.length ?? 0) < shortestPart) return undefined;
+  for (const ending of ['s', 'es', 'en', 'n']) {
+    const found = phrase.endsWith(ending) ? phrases.get(phrase.slice(0, -ending.length)) : undefined;
+    if (found) return found;
+  }
+  return undefined;
 }
 
 function stemmed(tokens: readonly string[]): readonly Meaning[] | undefined {

@@ -31,6 +31,13 @@ export const pairs: readonly (readonly [low: string, high: string])[] = [
   ['limit 1', 'limit 2'],
   ['setpoint 1', 'setpoint 2'],
   ['first stage', 'second stage'],
+  ['first level', 'second level'],
+  ['1st level', '2nd level'],
+  ['erste Stufe', 'zweite Stufe'],
+  ['primer nivel', 'segundo nivel'],
+  ['premier seuil', 'deuxième seuil'],
+  ['primeiro nível', 'segundo nível'],
+  ['prima soglia', 'seconda soglia'],
   ['relay 1', 'relay 2'],
   ['1st stage', '2nd stage'],
 ];

@@ -27,7 +27,10 @@ export function startsWithOneOf(...lists: readonly Words[]): IsOneOf {
   };
 }
 
-function keysOf(lists: readonly Words[]): { readonly exact: ReadonlySet<string>; readonly stems: readonly string[] } {
+function keysOf(lists: readonly Words[]): {
+  readonly exact: ReadonlySet<string>;
+  readonly stems: readonly string[];
+} {
   const words = lists.flatMap((list) => Object.values(list).flat());
   return {
     exact: new Set(words.filter((word) => !word.endsWith('*')).map(headerKey)),

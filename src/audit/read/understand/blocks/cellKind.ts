@@ -18,7 +18,8 @@ export function isAmount(cell: Cell): boolean {
 
 /** Whether a cell holds a year, as a header of readings does. */
 export function isYear(cell: Cell): boolean {
-  return typeof cell === 'number' && Number.isInteger(cell) && cell >= 1980 && cell <= 2099;
+  const year = typeof cell === 'string' && /^\s*\d{4}\s*$/u.test(cell) ? Number(cell) : cell;
+  return typeof year === 'number' && Number.isInteger(year) && year >= 1980 && year <= 2099;
 }
 
 /** Longest text that can be a label; what is longer is prose. */

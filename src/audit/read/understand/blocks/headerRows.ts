@@ -104,7 +104,8 @@ function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undef
   }
   const own = new Set(best);
   for (let at = first; at <= last; at++)
-    for (const column of textsOf(sheet, at, stretch).filled) own.add(column);
+    for (const column of textsOf(sheet, at, stretch).filled)
+      own.add(column).add(mergeAt(sheet, at, column)?.right ?? column);
   const all = [...own];
   const band = { core, first, last, left: Math.min(...all), right: Math.max(...all), labels: best.length };
   return headsRecords(sheet, band, [...new Set([...labels, ...best])]) ? band : undefined;

@@ -52,7 +52,7 @@ export function labelRuns(sheet: Sheet, isFree: (row: number) => boolean): Label
 function isLabel(label: HeaderRead, text: string): boolean {
   if (label.name === '') return false;
   return (
-    label.standard.length > 0 || label.unit !== null || /:\s*$/u.test(text) || label.known * 2 > label.words
+    label.standard.length > 0 || label.unit !== null || /:\s*$/u.test(text) || label.known * 2 >= label.words
   );
 }
 

@@ -34,12 +34,12 @@ export function unitsIn(text: string, place: Place, sheets: readonly string[]): 
   if (text.length > longest) return [];
   const found: NotedUnit[] = [];
   for (const clause of text.split(/[;,.]\s+|\s[-–]\s|\n|[()]/u)) {
-    if (/\d/u.test(clause)) continue;
     const words = clause
       .trim()
       .split(/[\s:=]+/u)
       .filter((one) => one !== '');
     for (let from = 0; from < words.length; from++) {
+      if (/^[\d.,]+$/u.test(words[from - 1] ?? '')) continue;
       for (let to = Math.min(words.length, from + 5); to > from; to--) {
         const written = words.slice(from, to).join(' ');
         const stated =

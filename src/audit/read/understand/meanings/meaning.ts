@@ -61,7 +61,7 @@ const displacement: readonly UsualSize[] = [{ unit: 'mil', from: 0.3, to: 80 }];
 
 const own: Readonly<Partial<Record<MeaningId, Own>>> = {
   tag: { matter: 'tag', named: [['tag']], needed: true },
-  machine: { matter: 'text', named: [['machine']], not: ['unit', 'date', 'person'] },
+  machine: { matter: 'text', named: [['machine']], not: ['date', 'person'] },
   location: { matter: 'text', named: [['location']] },
   kind: { matter: 'text', named: [['kind']] },
   measured: {

@@ -2,10 +2,11 @@ import type { Kind } from '../../../model/kind.ts';
 import { kindWords, meaningOf } from '../../rows/words.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import { kindWordsOf, otherKindWords } from '../vocabulary/valueWords.ts';
+import { wordsOf } from '../vocabulary/word.ts';
 
 const phrases = new Map<string, Kind | 'other'>();
 for (const [kind, words] of [...Object.entries(kindWordsOf), ['other', otherKindWords] as const]) {
-  for (const word of Object.values(words).flat())
+  for (const word of Object.values(words).flatMap(wordsOf))
     phrases.set(tokensOf(word).join(' ') + (word.endsWith('*') ? '*' : ''), kind as Kind | 'other');
 }
 const longest = 4;

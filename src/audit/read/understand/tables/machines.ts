@@ -1,6 +1,7 @@
 import { labelText, type ContextText } from '../blocks/context.ts';
 import { conceptsIn, readWords } from '../vocabulary/lexicon.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
+import { statedUnit } from '../vocabulary/statedUnit.ts';
 import type { Lane } from './lane.ts';
 import type { TableMachine } from './tableRead.ts';
 
@@ -19,7 +20,11 @@ function fromLabel(text: ContextText): TableMachine | null {
   const label = labelText(text);
   if (text.value === null || text.value === '' || text.value === text.text) return null;
   const { concepts } = readHeader(label);
-  const isMachine = concepts.get('machine') === 'strong' && !concepts.has('person') && !concepts.has('date');
+  const isMachine =
+    concepts.has('machine') &&
+    statedUnit(text.value) === undefined &&
+    !concepts.has('person') &&
+    !concepts.has('date');
   return isMachine
     ? {
         name: text.value,

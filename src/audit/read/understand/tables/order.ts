@@ -24,7 +24,8 @@ export function orderOf(
   for (const record of recordsOf(block)) {
     const one = cellValue(cellOfBlock(block, none, low.field.place, record), style);
     const other = cellValue(cellOfBlock(block, none, high.field.place, record), style);
-    if (one.is !== 'number' || other.is !== 'number' || one.unit || other.unit) continue;
+    if (one.is !== 'number' || other.is !== 'number' || one.unit?.unit?.factor !== other.unit?.unit?.factor)
+      continue;
     records++;
     const below = comparable ? convert(one.value, from, to) : one.value;
     if (Math.abs(below) > Math.abs(other.value)) return { records, holds: false };

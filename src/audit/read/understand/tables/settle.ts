@@ -262,7 +262,12 @@ function holds({ values, units }: Field, wanted: Meaning): boolean {
       (values.numbers > 0 && values.least > 18_000 && values.greatest < 73_051)
     );
   if (wanted.holds !== 'number')
-    return values.numbers * 2 <= values.filled && units.length === 0 && values.dates === 0;
+    return (
+      values.numbers * 2 <= values.filled &&
+      units.length === 0 &&
+      values.dates === 0 &&
+      values.units * 2 < Math.max(1, values.texts)
+    );
   const stated = units[0]?.stated;
   if (stated && !fitsMeaning(stated, wanted)) return false;
   return values.numbers > 0 && values.dates === 0;

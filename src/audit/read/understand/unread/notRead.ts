@@ -2,7 +2,7 @@ import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Workbook } from '../../../../cells/sheet.ts';
 import { isResultSheet } from '../../tables/resultSheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import type { Block, Place } from '../blocks/block.ts';
+import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import { isAmount } from '../blocks/cellKind.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
@@ -167,14 +167,22 @@ function ofTable(table: TableRead): NotUsed[] {
   }));
   for (const { meaning: id, field, standing, evidence } of claims.values()) {
     if (standing !== 'certain') {
-      found.push({
+      const about = {
         what: 'field',
         looksLike: id,
         why: 'not certain',
         weight: meaning(id).needed ? 'may bear on a danger' : 'optional',
-        place: headerPlace(field),
         text: field.text,
-      });
+      } as const;
+      found.push({ ...about, place: headerPlace(field) });
+      const { block } = table.lane;
+      if (block.lies !== 'rows')
+        for (const record of recordsOf(block))
+          found.push({
+            ...about,
+            what: 'value',
+            place: placeIn(block, field.place, record) ?? headerPlace(field),
+          });
     }
     for (const one of evidence)
       if (one.is === 'rival')

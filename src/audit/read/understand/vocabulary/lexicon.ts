@@ -2,7 +2,7 @@ import { identityWords } from './identityWords.ts';
 import { pairWords } from './pairWords.ts';
 import { qualifierWords } from './qualifierWords.ts';
 import { quantityWords } from './quantityWords.ts';
-import type { Concept, ConceptWords, Strength } from './word.ts';
+import { wordsOf, type Concept, type ConceptWords, type Strength } from './word.ts';
 
 /** What the words of a text stand for, each with the strength of its best word. */
 export type Concepts = ReadonlyMap<Concept, Strength>;
@@ -36,7 +36,7 @@ for (const { concept, strong = {}, weak = {} } of all) {
     [weak, 'weak'],
   ] as const) {
     for (const [language, list] of Object.entries(words)) {
-      for (const word of list) {
+      for (const word of wordsOf(list)) {
         const key = tokensOf(word).join(' ') + (word.endsWith('*') ? '*' : '');
         add(phrases, key, { concept, strength });
         if (language === 'de' && strength === 'strong' && !key.includes(' '))

@@ -44,6 +44,6 @@ export const pairs: readonly (readonly [low: string, high: string])[] = [
 
 /** The words of pairs, weak each: a pair counts only where both stand in one table, in one unit and in order. */
 export const pairWords: readonly ConceptWords[] = [
-  { concept: 'pair low', from: 'memory', weak: { en: pairs.map(([low]) => low) } },
-  { concept: 'pair high', from: 'memory', weak: { en: pairs.map(([, high]) => high) } },
+  { concept: 'pair low', from: 'memory', weak: { en: pairs.map(([low]) => low).join(' | ') } },
+  { concept: 'pair high', from: 'memory', weak: { en: pairs.map(([, high]) => high).join(' | ') } },
 ];

@@ -1,8 +1,13 @@
 /** Languages whose words are known. */
 export type Language = 'en' | 'de' | 'es' | 'fr' | 'pt' | 'it';
 
-/** Words by language. A trailing `*` stands for any ending of up to five letters. Case, accents and punctuation do not count. */
-export type Words = Readonly<Partial<Record<Language, readonly string[]>>>;
+/** Words by language, with ` | ` between them. A trailing `*` stands for any ending of up to five letters. Case, accents and punctuation do not count. */
+export type Words = Readonly<Partial<Record<Language, string>>>;
+
+/** The words of one language, one by one. */
+export function wordsOf(text: string): string[] {
+  return text.split(' | ');
+}
 
 /** How much a word says: a strong one can hardly mean something else on such a sheet, a weak one can. */
 export type Strength = 'strong' | 'weak';

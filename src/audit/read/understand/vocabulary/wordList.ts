@@ -1,5 +1,5 @@
 import { headerKey } from '../../tables/header.ts';
-import type { Words } from './word.ts';
+import { wordsOf, type Words } from './word.ts';
 
 /** Whether a text is one of some words, whatever its case, accents and punctuation. */
 export type IsOneOf = (text: string) => boolean;
@@ -31,7 +31,7 @@ function keysOf(lists: readonly Words[]): {
   readonly exact: ReadonlySet<string>;
   readonly stems: readonly string[];
 } {
-  const words = lists.flatMap((list) => Object.values(list).flat());
+  const words = lists.flatMap((list) => Object.values(list).flatMap(wordsOf));
   return {
     exact: new Set(words.filter((word) => !word.endsWith('*')).map(headerKey)),
     stems: words.filter((word) => word.endsWith('*')).map(headerKey),

@@ -230,15 +230,10 @@ function continuesAbove(
 /** Whether a label stands in a cell and its value right beside it: `Machine`, `Ring motor`. */
 function isPairAt(sheet: Sheet, row: number, column: number): boolean {
   const [label, value] = [labelOf(cellAt(sheet, row, column)), cellAt(sheet, row, column + 1)];
-  if (
-    !label ||
-    label.unit !== null ||
-    typeof value !== 'string' ||
-    isBlank(value) ||
-    labelOf(value) ||
-    isYear(value)
-  )
-    return false;
+  if (!label || label.unit !== null || typeof value !== 'string' || isBlank(value) || isYear(value)) return false;
+  const other = labelOf(value);
+  const isLabel = other && (other.unit !== null || other.standard.length > 0 || [...other.concepts].some(([concept, strength]) => strength === 'strong' && concept !== 'machine'));
+  if (isLabel) return false;
   return (['machine', 'person', 'date', 'ordinal', 'location', 'tag'] as const).some((concept) =>
     label.concepts.has(concept),
   );

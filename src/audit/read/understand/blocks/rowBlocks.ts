@@ -56,6 +56,7 @@ function overlaps(one: Segment, other: Segment): boolean {
 /** The same headers again, as a print-out repeats them; with a text of its own above it is a list of its own. */
 function isRepeat(sheet: Sheet, first: Segment, again: Segment): boolean {
   if (first.columns.join() !== again.columns.join()) return false;
+  if (first.band.core - first.band.first !== again.band.core - again.band.first) return false;
   const columns = first.columns.filter((column) => !isBlank(cellAt(sheet, first.band.core, column)));
   if (!repeatsRow(sheet, first.band.core, again.band.core, columns)) return false;
   return !isTitled(sheet, again);

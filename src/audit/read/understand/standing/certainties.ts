@@ -154,7 +154,7 @@ function signOf(one: Evidence): readonly Sign[] {
     case 'order':
       return [one.holds ? 'in order' : 'out of order'];
     case 'pair':
-      return ['pair'];
+      return [one.sure ? 'pair' : 'weak word'];
     case 'shared':
       return ['shared'];
     case 'unique':

@@ -44,7 +44,7 @@ export type Evidence =
       readonly records: number;
       readonly holds: boolean;
     }
-  | { readonly is: 'pair'; readonly low: string; readonly high: string }
+  | { readonly is: 'pair'; readonly low: string; readonly high: string; readonly sure: boolean }
   | { readonly is: 'shared'; readonly with: string; readonly texts: number; readonly of: number }
   | { readonly is: 'unique'; readonly texts: number }
   | { readonly is: 'counting' }

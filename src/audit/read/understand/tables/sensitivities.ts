@@ -50,7 +50,7 @@ export function isSensitivity(field: Field): boolean {
   const median = Math.abs(values.median);
   return (
     perCell ||
-    ((concepts.has('measured') || concepts.has('configured')) &&
+    (((['measured', 'configured', 'as found', 'as left'] as const).some((role) => concepts.has(role))) &&
       ((median > 1 && median < 20) || (median > 50 && median < 600)) &&
       values.least > 0)
   );

@@ -5,7 +5,7 @@ import { meaning, meanings, type Meaning, type MeaningId } from '../meanings/mea
 import type { Evidence } from '../standing/evidence.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import { headerKey } from '../../tables/header.ts';
-import { pairs } from '../vocabulary/pairWords.ts';
+import { pairs, surePairs } from '../vocabulary/pairWords.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Claim, OpenField, Settled } from './claim.ts';
 import type { Lane } from './lane.ts';
@@ -197,7 +197,7 @@ function pairOf(
     const one = fields.find((field) => key(field) === headerKey(low) && field.values.numbers > 0);
     const other = fields.find((field) => key(field) === headerKey(high) && field.values.numbers > 0);
     if (!one || !other) continue;
-    const evidence: Evidence = { is: 'pair', low, high };
+    const evidence: Evidence = { is: 'pair', low, high, sure: surePairs.has(low) };
     return { fields: [one, other], alert: [evidence], danger: [evidence] };
   }
   return undefined;

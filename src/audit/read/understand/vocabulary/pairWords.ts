@@ -42,6 +42,21 @@ export const pairs: readonly (readonly [low: string, high: string])[] = [
   ['1st stage', '2nd stage'],
 ];
 
+/** Pairs that say an alarm or its grade by themselves; the others only count, so that a person has to say what they are. */
+export const surePairs: ReadonlySet<string> = new Set([
+  'H',
+  'Hi',
+  'high',
+  'A1',
+  'AL',
+  'HA',
+  'AH',
+  'alarm 1',
+  'alarme 1',
+  'alarma 1',
+  'allarme 1',
+]);
+
 /** The words of pairs, weak each: a pair counts only where both stand in one table, in one unit and in order. */
 export const pairWords: readonly ConceptWords[] = [
   { concept: 'pair low', from: 'memory', weak: { en: pairs.map(([low]) => low).join(' | ') } },

@@ -12,7 +12,8 @@ import type { ReadChannel } from './readings/channel.ts';
 import { readChannels } from './readings/readChannels.ts';
 import { readTables } from './tables/readTables.ts';
 import type { TableRead } from './tables/tableRead.ts';
-import { notUsed, type NotUsed } from './unread/notRead.ts';
+import { notUsed } from './unread/notRead.ts';
+import type { NotUsed } from './unread/notUsed.ts';
 
 /** What a workbook says, as far as it is understood: plain data but for the cells that its tables stand on. */
 export interface Understanding {

@@ -1,8 +1,8 @@
-import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
+import { isSpread, isUnitRow } from './unitRows.ts';
+import { stretchesOf, textsOf, type Stretch } from './stretches.ts';
+import { cellText, isBlank } from '../../../../cells/cell.ts';
 import { cellAt, type Sheet } from '../../../../cells/sheet.ts';
 import { headerKey } from '../../tables/header.ts';
-import { isSaidBlank } from '../readings/blanks.ts';
-import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { isAmount, isYear, labelOf } from './cellKind.ts';
 import { mergeAt, shownAt } from './shownCells.ts';
 
@@ -22,55 +22,6 @@ export interface HeaderBand {
 const reach = 3;
 /** Rows below a header that are looked at for what it heads. */
 const sample = 12;
-
-interface RowTexts {
-  readonly filled: readonly number[];
-  readonly amounts: number;
-}
-
-/** Columns between which a header stands: all of its row, or what is apart from another table's numbers. */
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-function textsOf(sheet: Sheet, row: number, { from, to }: Stretch): RowTexts {
-  const cells = sheet.rows[row - 1] ?? [];
-  const filled: number[] = [];
-  let amounts = 0;
-  for (let column = from; column <= Math.min(to, cells.length); column++) {
-    const cell = cells[column - 1] ?? null;
-    if (isBlank(cell)) continue;
-    filled.push(column);
-    if (isAmount(cell) && !isYear(cell)) amounts++;
-  }
-  return { filled, amounts };
-}
-
-/** The stretches of a row that may hold a header: the whole row where no number stands in it, else those without numbers between blank cells. */
-function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
-  const cells = sheet.rows[row - 1] ?? [];
-  let texts = 0;
-  let blanks = false;
-  let amounts = 0;
-  for (const cell of cells) {
-    if (cell === null) blanks = true;
-    else if (typeof cell === 'string') texts++;
-    else if (isAmount(cell) && !isYear(cell)) amounts++;
-  }
-  if (texts < 2) return [];
-  if (amounts === 0) return [{ from: 1, to: 16_384 }];
-  if (!blanks || texts < 3) return [];
-  const found: Stretch[] = [];
-  let from = 1;
-  for (let column = 1; column <= cells.length + 1; column++) {
-    if (column <= cells.length && !isBlank(cells[column - 1] ?? null)) continue;
-    if (column - from >= 3 && textsOf(sheet, row, { from, to: column - 1 }).amounts === 0)
-      found.push({ from, to: column - 1 });
-    from = column + 1;
-  }
-  return found;
-}
 
 /** Labels in a stretch of a row, where it can head a table: texts alone, at least two of them known. */
 function labelsIn(sheet: Sheet, row: number, stretch: Stretch): readonly number[] {
@@ -159,46 +110,6 @@ function continuesBelow(
   return known * 2 > texts.length || (grouped === fresh.length && known + short === texts.length);
 }
 
-/** Whether a row below a header is one of units: nothing or a mark under its names, and units under its numbers. */
-export function isUnitRow(
-  sheet: Sheet,
-  row: number,
-  { left, right }: Pick<HeaderBand, 'left' | 'right'>,
-): boolean {
-  const cells = sheet.rows[row - 1] ?? [];
-  const fresh: Cell[] = [];
-  for (let column = left; column <= Math.min(right, cells.length); column++) {
-    const cell = cells[column - 1] ?? null;
-    if (!isBlank(cell) && !isSpread(sheet, row, column)) fresh.push(cell);
-  }
-  const first = isSpread(sheet, row, left) ? null : (cells[left - 1] ?? null);
-  if (!isBlank(first) && !isMark(first) && !(typeof first === 'string' && statedUnit(first))) return false;
-  if (fresh.some((cell) => typeof cell !== 'string')) return false;
-  const marks = fresh.filter(isMark).length;
-  const units = fresh.filter(
-    (cell) => typeof cell === 'string' && !isMark(cell) && statedUnit(cell) !== undefined,
-  ).length;
-  return (
-    units > 0 &&
-    units * 2 >= fresh.length - marks &&
-    (isBlank(first) || isMark(first) || units + marks === fresh.length)
-  );
-}
-
-/** A mark that means no unit, in a row of units. */
-function isMark(cell: Cell): boolean {
-  return (
-    typeof cell === 'string' &&
-    (/^[[(]?\s*(?:[-–—]+|units?|uom)\s*[\])]?:?$/iu.test(cell.trim()) || isSaidBlank(cell))
-  );
-}
-
-/** Whether a cell only repeats the top of a merge one column wide. */
-function isSpread(sheet: Sheet, row: number, column: number): boolean {
-  const merge = mergeAt(sheet, row, column);
-  return merge !== undefined && merge.top < row;
-}
-
 /** Whether a row above groups the columns below it: texts alone, fewer than below, at least two or one merged over several. */
 function continuesAbove(
   sheet: Sheet,
@@ -230,9 +141,14 @@ function continuesAbove(
 /** Whether a label stands in a cell and its value right beside it: `Machine`, `Ring motor`. */
 function isPairAt(sheet: Sheet, row: number, column: number): boolean {
   const [label, value] = [labelOf(cellAt(sheet, row, column)), cellAt(sheet, row, column + 1)];
-  if (!label || label.unit !== null || typeof value !== 'string' || isBlank(value) || isYear(value)) return false;
+  if (!label || label.unit !== null || typeof value !== 'string' || isBlank(value) || isYear(value))
+    return false;
   const other = labelOf(value);
-  const isLabel = other && (other.unit !== null || other.standard.length > 0 || [...other.concepts].some(([concept, strength]) => strength === 'strong' && concept !== 'machine'));
+  const isLabel =
+    other &&
+    (other.unit !== null ||
+      other.standard.length > 0 ||
+      [...other.concepts].some(([concept, strength]) => strength === 'strong' && concept !== 'machine'));
   if (isLabel) return false;
   return (['machine', 'person', 'date', 'ordinal', 'location', 'tag'] as const).some((concept) =>
     label.concepts.has(concept),

@@ -5,7 +5,8 @@ import { axisOf } from '../vocabulary/axes.ts';
 import type { Block, FieldPlace } from './block.ts';
 import { isAmount, labelOf } from './cellKind.ts';
 import { headerPath } from './headerPath.ts';
-import { bandsAt, isUnitRow, repeatsRow, type HeaderBand } from './headerRows.ts';
+import { bandsAt, repeatsRow, type HeaderBand } from './headerRows.ts';
+import { isUnitRow } from './unitRows.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 
 /** Columns of one table under a band of headers, in order. */

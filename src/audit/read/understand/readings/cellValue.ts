@@ -1,4 +1,4 @@
-import type { Cell } from '../../../../cells/cell.ts';
+import { cellText, type Cell } from '../../../../cells/cell.ts';
 import { readNumber } from '../../../../cells/number.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
@@ -56,7 +56,7 @@ export function cellValue(cell: Cell, style: NumberStyle): CellValue {
     const read = readNumber(cell, style.plainText);
     if ('value' in read)
       return { is: 'number', value: read.value, unit: null, asText: false, percent: read.percent };
-    const text = typeof cell === 'object' && 'code' in cell ? cell.code : String(cell);
+    const text = typeof cell === 'object' && 'code' in cell ? cell.code : cellText(cell);
     return typeof cell === 'object' && 'code' in cell ? { is: 'error', text } : { is: 'text', text };
   }
   const text = cell.trim();

@@ -112,7 +112,7 @@ export function readField(
         );
       }
       if (unit.stated?.ofScale) return found({ ofScale: value.value }, ...notes);
-      const isPercent = value.percent && unit.stated?.unit?.dimension !== 'percent';
+      const isPercent = value.percent && unit.stated?.unit.dimension !== 'percent';
       if (isPercent)
         return found({}, note({ is: 'unit not clear', first: '%', second: unit.stated?.text ?? null }, true));
       const own = unit.stated?.unit ?? null;
@@ -153,7 +153,7 @@ function unitOf(
   if (strange !== null && !fixed) return { problem: { is: 'unit not clear', first: strange, second: null } };
   const next = besideOf(lane, claim, wanted, record, sheets, beside);
   if (next && 'problem' in next) return fixed ? { stated: fixed } : next;
-  const row = next?.stated ?? null;
+  const row = next ? next.stated : null;
   if (!row) return { stated: fixed ?? usual(wanted) };
   if (!fixed) return { stated: row };
   if (

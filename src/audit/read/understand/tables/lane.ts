@@ -40,7 +40,7 @@ export function axesOf(
       votes.set(pair, stems);
       const sides = stems.get(split.stem) ?? [];
       sides[at] ??= split;
-      stems.set(split.stem, sides as [Split?, Split?]);
+      stems.set(split.stem, sides);
     }
   }
   let best: readonly (readonly [Split, Split])[] = [];

@@ -17,7 +17,7 @@ import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
 import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
-import { seriesOf } from './sensitivities.ts';
+import { seriesOf } from './series.ts';
 import { settle } from './settle.ts';
 import { isOfAudit, type TableRead } from './tableRead.ts';
 import { tagClaims } from './tags.ts';

@@ -1,9 +1,9 @@
+import { seriesOf, type LaneSeries } from './series.ts';
 import type { Field } from '../fields/field.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import { meaning } from '../meanings/meaning.ts';
-import type { Evidence, Series } from '../standing/evidence.ts';
+import type { Evidence } from '../standing/evidence.ts';
 import type { Concept } from '../vocabulary/word.ts';
-import { readHeader } from '../vocabulary/headerText.ts';
 import type { Lane } from './lane.ts';
 
 /** A field of sensitivities with the role that it has: which meaning, by what. */
@@ -14,14 +14,6 @@ export interface Role {
   readonly evidence: readonly Evidence[];
   /** An earlier value or one only proposed: it rivals, and is never taken by itself. */
   readonly aside: 'old' | 'proposed' | null;
-}
-
-/** A word of a series around a lane: a header's, a title's or the sheet's. */
-export interface LaneSeries {
-  readonly series: Series;
-  readonly from: 'title' | 'sheet name';
-  readonly text: string;
-  readonly strength: 'strong' | 'weak';
 }
 
 const ids: ReadonlySet<string> = new Set([
@@ -50,32 +42,10 @@ export function isSensitivity(field: Field): boolean {
   const median = Math.abs(values.median);
   return (
     perCell ||
-    (((['measured', 'configured', 'as found', 'as left'] as const).some((role) => concepts.has(role))) &&
+    ((['measured', 'configured', 'as found', 'as left'] as const).some((role) => concepts.has(role)) &&
       ((median > 1 && median < 20) || (median > 50 && median < 600)) &&
       values.least > 0)
   );
-}
-
-/** The series that the title of a lane or its sheet's name states. */
-export function seriesOf(lane: Lane): LaneSeries | undefined {
-  const found: LaneSeries[] = [];
-  const look = (text: string, from: LaneSeries['from']): void => {
-    const { concepts } = readHeader(text);
-    const [asFound, asLeft] = [concepts.get('as found'), concepts.get('as left')];
-    if (asFound && asFound === asLeft) return;
-    const series: Series | undefined =
-      asLeft === 'strong' || (asLeft && asFound !== 'strong') ? 'as left' : asFound ? 'as found' : undefined;
-    const strength = series === 'as left' ? asLeft : asFound;
-    if (series && strength) found.push({ series, from, text, strength });
-  };
-  for (const { text, value } of lane.context.titles)
-    look(value === null ? text : `${text} ${value}`, 'title');
-  look(lane.block.sheet.name, 'sheet name');
-  if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');
-  const strong = found.filter(({ strength }) => strength === 'strong');
-  const sure = strong.length > 0 ? strong : found;
-  const [first] = sure;
-  return sure.every(({ series }) => series === first?.series) ? first : undefined;
 }
 
 /** Gives every sensitivity of a lane its role: by its words, by the series of its list, or by the company that it keeps. */

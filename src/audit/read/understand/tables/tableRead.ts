@@ -3,7 +3,7 @@ import type { MeaningId } from '../meanings/meaning.ts';
 import type { Evidence, Standing } from '../standing/evidence.ts';
 import type { Claim, OpenField } from './claim.ts';
 import type { Lane } from './lane.ts';
-import type { LaneSeries } from './sensitivities.ts';
+import type { LaneSeries } from './series.ts';
 
 /** What a table is to the audit. */
 export type Part = 'channels' | 'history' | 'none';

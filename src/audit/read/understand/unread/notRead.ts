@@ -1,47 +1,13 @@
-import { cellText, isBlank } from '../../../../cells/cell.ts';
+import type { NotUsed } from './notUsed.ts';
+import { withoutHeaders } from './withoutHeaders.ts';
 import type { Workbook } from '../../../../cells/sheet.ts';
-import { isResultSheet } from '../../tables/resultSheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
-import { isAmount } from '../blocks/cellKind.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannels } from '../readings/readChannels.ts';
 import type { Line } from '../readings/records.ts';
 import type { TableRead } from '../tables/tableRead.ts';
-
-/** How much hangs on what was not read: a danger may, a value beside it may, or nothing but completeness does. */
-export type Weight = 'may bear on a danger' | 'optional' | 'note';
-
-/** Something that looks like a part of the audit and was not used, with what it looks like and why it was not. */
-export interface NotUsed {
-  readonly what: 'list' | 'field' | 'line' | 'value' | 'heading';
-  readonly looksLike:
-    'list' | 'sensitivity' | 'level' | 'gap voltage' | 'date' | 'machine' | 'channel' | 'other' | MeaningId;
-  readonly why:
-    | 'not certain'
-    | 'no meaning'
-    | 'rival'
-    | 'hidden'
-    | 'no names'
-    | 'no headers'
-    | 'sums up'
-    | 'spare'
-    | 'heading'
-    | 'no tag'
-    | 'header again'
-    | 'calibration record'
-    | 'left out'
-    | 'tables differ'
-    | 'twice'
-    | 'machine not said'
-    | 'no settings'
-    | 'no probe'
-    | 'unusable';
-  readonly weight: Weight;
-  readonly place: Place;
-  readonly text: string;
-}
 
 const ofLine: Readonly<Partial<Record<Line['is'], Pick<NotUsed, 'why' | 'weight' | 'what'>>>> = {
   total: { what: 'line', why: 'sums up', weight: 'note' },
@@ -226,46 +192,6 @@ function ofTable(table: TableRead): NotUsed[] {
       place: machine.evidence.place,
       text: machine.name,
     });
-  }
-  return found;
-}
-
-/** Rows of numbers that stand in no table: under a tag that is known, or several below each other. */
-function withoutHeaders(workbook: Workbook, blocks: readonly Block[], tags: ReadonlySet<string>): NotUsed[] {
-  const found: NotUsed[] = [];
-  for (const sheet of workbook.sheets) {
-    if (isResultSheet(sheet)) continue;
-    const spans = blocks
-      .filter((block) => block.sheet === sheet)
-      .map(({ lies, header, span, fields, forms }) => {
-        if (lies === 'rows') return [header[0], span[1]] as const;
-        if (lies === 'columns') return [fields[0]?.at ?? 0, fields.at(-1)?.at ?? 0] as const;
-        const rows = forms.flatMap((form) =>
-          [...form.values()].filter((place) => place.sheet === sheet.name).map(({ row }) => row),
-        );
-        return [Math.min(...rows), Math.max(...rows)] as const;
-      });
-    let run = 0;
-    for (const [index, cells] of sheet.rows.entries()) {
-      const row = index + 1;
-      if (spans.some(([from, to]) => row >= from && row <= to)) {
-        run = 0;
-        continue;
-      }
-      const amounts = cells.filter((cell) => cell !== null && isAmount(cell)).length;
-      const name = cells.findIndex((cell) => typeof cell === 'string' && !isBlank(cell));
-      const isKnown = amounts > 0 && cells.some((cell) => typeof cell === 'string' && tags.has(tagKey(cell)));
-      run = amounts >= 2 && name >= 0 ? run + 1 : 0;
-      if (!isKnown && run !== 2) continue;
-      found.push({
-        what: 'list',
-        looksLike: 'list',
-        why: 'no headers',
-        weight: 'may bear on a danger',
-        place: { sheet: sheet.name, row, column: name + 1 },
-        text: cellText(cells[name] ?? null),
-      });
-    }
   }
   return found;
 }

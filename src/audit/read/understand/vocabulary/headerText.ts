@@ -51,7 +51,7 @@ export function readHeader(cell: string): HeaderRead {
 
 function read(cell: string): HeaderRead {
   const text = cell.replace(/\s+/gu, ' ').replace(/（/gu, '(').replace(/）/gu, ')').trim();
-  let unit: StatedUnit | null = null;
+  let unit = null as StatedUnit | null;
   let coverage: number | null = null;
   const remarks: string[] = [];
   const bare = text.replace(bracketed, (_, inside: string) => {

@@ -1,0 +1,33 @@
+import type { Series } from '../standing/evidence.ts';
+import { readHeader } from '../vocabulary/headerText.ts';
+import type { Lane } from './lane.ts';
+
+/** A word of a series around a lane: a header's, a title's or the sheet's. */
+export interface LaneSeries {
+  readonly series: Series;
+  readonly from: 'title' | 'sheet name';
+  readonly text: string;
+  readonly strength: 'strong' | 'weak';
+}
+
+/** The series that the title of a lane or its sheet's name states. */
+export function seriesOf(lane: Lane): LaneSeries | undefined {
+  const found: LaneSeries[] = [];
+  const look = (text: string, from: LaneSeries['from']): void => {
+    const { concepts } = readHeader(text);
+    const [asFound, asLeft] = [concepts.get('as found'), concepts.get('as left')];
+    if (asFound && asFound === asLeft) return;
+    const series: Series | undefined =
+      asLeft === 'strong' || (asLeft && asFound !== 'strong') ? 'as left' : asFound ? 'as found' : undefined;
+    const strength = series === 'as left' ? asLeft : asFound;
+    if (series && strength) found.push({ series, from, text, strength });
+  };
+  for (const { text, value } of lane.context.titles)
+    look(value === null ? text : `${text} ${value}`, 'title');
+  look(lane.block.sheet.name, 'sheet name');
+  if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');
+  const strong = found.filter(({ strength }) => strength === 'strong');
+  const sure = strong.length > 0 ? strong : found;
+  const [first] = sure;
+  return sure.every(({ series }) => series === first?.series) ? first : undefined;
+}

@@ -11,6 +11,8 @@ import type { ValueFacts } from './field.ts';
 /** Numbers kept for a median, and texts kept to count different ones. */
 const keptNumbers = 2_000;
 const keptTexts = 100_000;
+/** Texts of a field that are looked at word by word; of further ones that begin with a letter it is known what they are. */
+const readInFull = 400;
 
 /** What a place of a block shows; in a table on its side a merged cell stands for each of its columns. */
 export function cellOfBlock(
@@ -80,6 +82,11 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
     const text = cellText(cell);
     if (distinct.size < keptTexts) distinct.add(tagKey(text));
     if (/\p{L}/u.test(text)) count.lettered++;
+    if (count.texts > readInFull && text.charCodeAt(0) > 64) {
+      count.texts++;
+      counting = false;
+      continue;
+    }
     const value = cellValue(cell, style);
     if (value.is === 'number') {
       addNumber(value.value);

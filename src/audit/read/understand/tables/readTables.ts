@@ -177,6 +177,9 @@ function isHistory(
   return again > 0 && (again * 2 >= days.size || dated >= days.size * 1.5);
 }
 
+/** Different texts that a column of kinds and places has at most. */
+const mostKinds = 400;
+
 /** A column of texts without another meaning in which words for kinds of channels stand. */
 function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null {
   for (const field of lane.fields) {
@@ -188,6 +191,7 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
       field.standard.some(({ id }) => id === 'tag' || id === 'machine')
     )
       continue;
+    if (values.distinct > mostKinds) continue;
     const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
     let [told, read, filled] = [0, 0, 0];
     for (const record of recordsOf(lane.block)) {

@@ -75,6 +75,7 @@ function candidateOf(
       : strength === 'weak'
         ? 1
         : 0;
+  if (word === 0 && values.distinct * 2 < values.filled) return undefined;
   if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.filled))
     return undefined;
   if (

@@ -4,7 +4,13 @@ import { defineConfig } from 'vitest/config';
 /** Tests that drive a page in a browser: one at a time, since a page that gets no time to draw shows nothing. */
 const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
 
-const shared = { setupFiles: ['tests/seed.ts'], testTimeout: 60_000, pool: 'threads' as const };
+const shared = {
+  globalSetup: ['tests/tool.ts'],
+  setupFiles: ['tests/seed.ts'],
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+  pool: 'threads' as const,
+};
 
 export default defineConfig({
   test: {

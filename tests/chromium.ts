@@ -1,41 +1,29 @@
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { chromium, type Browser } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { describeWithTool, programOf } from './tool.ts';
 
-/** Path of the Chromium found on PATH, or undefined where it is not installed. */
+/** Path of the Chromium command, or undefined where there is none that runs. */
 export function chromiumPath(): string | undefined {
+  const program = programOf('Chromium');
+  if (program === undefined) return undefined;
   return (process.env['PATH'] ?? '')
     .split(delimiter)
-    .flatMap((folder) => [join(folder, 'chromium'), join(folder, 'chromium-browser')])
+    .map((folder) => join(folder, program))
     .find((path) => existsSync(path));
 }
 
-/**
- * A block of tests that needs Chromium: skipped where it is absent, but failing there when the environment variable CI
- * is `true`, so that a build server cannot lose these checks unnoticed.
- */
+/** A block of tests that needs Chromium. */
 export function describeWithChromium(name: string, tests: () => void): void {
-  const title = `${name} (needs Chromium)`;
-  if (chromiumPath() !== undefined) {
-    describe(title, tests);
-  } else if (process.env['CI'] === 'true') {
-    describe(title, () => {
-      it('finds chromium on PATH', () => {
-        expect.fail('Chromium is not installed');
-      });
-    });
-  } else {
-    describe.skip(title, tests);
-  }
+  describeWithTool('Chromium', name, tests);
 }
 
 /** A browser of its own with a new profile, that asks nobody anything by itself. The caller closes it. */
 export function startChromium(): Promise<Browser> {
-  const executablePath = chromiumPath();
-  if (executablePath === undefined) throw new Error('Chromium is not installed');
+  const path = chromiumPath();
+  if (path === undefined) throw new Error('Chromium is not installed');
   return chromium.launch({
-    executablePath,
+    executablePath: path,
     headless: true,
     args: [
       '--no-sandbox',

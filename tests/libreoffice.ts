@@ -1,35 +1,18 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { basename, delimiter, extname, join } from 'node:path';
+import { basename, extname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { describe, expect, it } from 'vitest';
+import { describeWithTool, programOf } from './tool.ts';
 
-/** Path of the LibreOffice command found on PATH, or undefined where it is not installed. */
+/** The LibreOffice command, or undefined where there is none that runs. */
 export function soffice(): string | undefined {
-  return (process.env['PATH'] ?? '')
-    .split(delimiter)
-    .flatMap((folder) => [join(folder, 'soffice'), join(folder, 'libreoffice')])
-    .find((path) => existsSync(path));
+  return programOf('LibreOffice');
 }
 
-/**
- * A block of tests that needs LibreOffice: skipped where it is absent, but failing there when the
- * environment variable CI is `true`, so that a build server cannot lose these checks unnoticed.
- */
+/** A block of tests that needs LibreOffice. */
 export function describeWithLibreOffice(name: string, tests: () => void): void {
-  const title = `${name} (needs LibreOffice)`;
-  if (soffice() !== undefined) {
-    describe(title, tests);
-  } else if (process.env['CI'] === 'true') {
-    describe(title, () => {
-      it('finds soffice on PATH', () => {
-        expect.fail('LibreOffice is not installed');
-      });
-    });
-  } else {
-    describe.skip(title, tests);
-  }
+  describeWithTool('LibreOffice', name, tests);
 }
 
 /**

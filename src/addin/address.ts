@@ -22,5 +22,8 @@ export function parseAddress(text: string): string {
   if (url.username !== '' || url.search !== '' || url.hash !== '') {
     throw new AddressRefused(`--origin ${text}: leave out the user, the ? and the # part`);
   }
-  return `${url.origin}${url.pathname}`.replace(/\/+$/, '');
+  const path = url.pathname;
+  let end = path.length;
+  while (path[end - 1] === '/') end--;
+  return url.origin + path.slice(0, end);
 }

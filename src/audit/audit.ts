@@ -1,41 +1,49 @@
-import type { Problem } from './model/findings.ts';
-import type { ColumnMap } from './model/columnMap.ts';
-import type { AssumedUnit } from './read/rows/units.ts';
 import type { Workbook } from '../cells/sheet.ts';
+import { attentionOf, type AdvisedChannel } from './advise/attention.ts';
+import { finished } from './advise/messages/finish.ts';
+import { summarise } from './advise/summary.ts';
 import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
+import type { Context, JudgedChannel } from './judge/channel/context.ts';
+import { joinGroups } from './judge/channel/joinGroups.ts';
+import { judgeChannel } from './judge/channel/judgeChannel.ts';
+import { unjoined } from './judge/channel/unjoinedChannel.ts';
+import {
+  joinTrouble,
+  unmatchedSettings,
+  type UnjudgedRow,
+  type UnmatchedSettings,
+} from './judge/channel/unmatchedRows.ts';
+import type { Member } from './judge/groups/members.ts';
+import { caution } from './model/caution.ts';
+import type { ColumnMap } from './model/columnMap.ts';
+import type { PlacedFact } from './model/findings.ts';
+import { worstFirst } from './model/order.ts';
+import { defaultPolicy, type Policy } from './model/policy.ts';
+import type { Report } from './model/report.ts';
+import type { Snapshot } from './model/snapshot.ts';
+import { asPart, finish } from './model/steps.ts';
+import { version } from './model/version.ts';
 import { findHistory } from './read/history/findHistory.ts';
 import { historyProblems } from './read/history/historyProblems.ts';
-import type { Member } from './judge/groups/members.ts';
-import { auditChannel, unjoined } from './judge/channel/auditChannel.ts';
-import type { AuditedChannel, Context } from './judge/channel/context.ts';
-import { joinGroups } from './judge/channel/joinGroups.ts';
-import { joinTrouble, loneSettings, type LoneSettings } from './judge/channel/unmatchedRows.ts';
 import { unitWatch } from './read/join/mixedUnits.ts';
 import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './read/join/problems.ts';
 import { indexTags, isOnlyTag, looksLikeHeading, tagAt } from './read/join/tagIndex.ts';
 import { watchChannelRow, watchSettingsRow } from './read/join/watchUnits.ts';
+import { pairReader } from './read/pairedRows.ts';
 import { findRecords } from './read/records/findRecords.ts';
 import { recordProblems } from './read/records/recordProblems.ts';
-import { defaultPolicy, type Policy } from './model/policy.ts';
-import { caution } from './model/caution.ts';
+import type { AssumedUnit } from './read/rows/units.ts';
 import { columnReadings } from './read/tables/columnReadings.ts';
-import { worstFirst } from './model/order.ts';
-import { summarise } from './advise/summary.ts';
-import type { ChannelResult, Report } from './model/report.ts';
-import { channelRowReader } from './read/rows/channelRow.ts';
-import { settingsRowReader } from './read/rows/settingsRow.ts';
+import { findTables } from './read/tables/findTables.ts';
+import { searchHeaders } from './read/tables/searchHeaders.ts';
+import { isSameTable, type Tables } from './read/tables/found.ts';
+import { tagKey } from './read/tables/tagKey.ts';
+import { notRead } from './read/unread/notRead.ts';
 import { byTag } from './since/byTag.ts';
 import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
-import type { Snapshot } from './model/snapshot.ts';
-import { asPart, finish } from './model/steps.ts';
-import { searchInSteps } from './read/tables/candidates.ts';
-import { findTables } from './read/tables/findTables.ts';
-import { isSameTable, type Tables } from './read/tables/found.ts';
-import { tagKey } from './read/tables/tagKey.ts';
-import { version } from './model/version.ts';
 
 export interface AuditOptions {
   readonly policy?: Policy;
@@ -66,8 +74,8 @@ export function* auditInSteps(
   options: AuditOptions = {},
 ): Generator<number, Report, void> {
   const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
-  yield* asPart(searchInSteps(workbook), () => 0);
-  const tables = findTables(workbook, map);
+  const headerRows = yield* asPart(searchHeaders(workbook), () => 0);
+  const tables = findTables(workbook, map, headerRows);
   yield 0;
   const settingsIndex = indexTags(tables.settings);
   yield 0;
@@ -75,10 +83,10 @@ export function* auditInSteps(
   yield 0;
 
   const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
-  const records = yield* asPart(findRecords(workbook, tables, isTag), () => 0);
+  const records = yield* asPart(findRecords(workbook, tables, isTag, headerRows), () => 0);
 
   const today = Math.floor(now.getTime() / 86_400_000);
-  const history = yield* asPart(findHistory(workbook, tables, today), () => 0);
+  const history = yield* asPart(findHistory(headerRows, tables, today), () => 0);
   const found = { tables, records, history };
   const inputs = yield* asPart(inputsFingerprint(found, map), () => 0);
 
@@ -95,11 +103,10 @@ export function* auditInSteps(
     },
   };
   const apart = !isSameTable(tables.channels, tables.settings);
-  const problems: Problem[] = [...tableProblems(workbook, tables)];
+  const problems: PlacedFact[] = [...tableProblems(workbook, tables)];
   const watches = { channels: unitWatch(tables.channels), settings: unitWatch(tables.settings) };
-  const readChannel = channelRowReader(tables.channels);
-  const readSettings = settingsRowReader(tables.settings);
-  const audited: AuditedChannel[] = [];
+  const reader = pairReader(tables);
+  const judged: JudgedChannel[] = [];
   const joined = new Set<number>();
 
   for (const [done, row] of channelIndex.tagged.entries()) {
@@ -111,47 +118,67 @@ export function* auditInSteps(
       problems.push(onlyTag(tables.channels, row, tag));
       continue;
     }
-    const channelRow = readChannel(row);
-    watchChannelRow(watches.channels, channelRow);
     const trouble = joinTrouble(row, tag, channelIndex.rowsOf(key), settingsRows, tables);
     const [settingsRow] = settingsRows;
     if (trouble || settingsRow === undefined) {
-      audited.push(unjoined(channelRow, trouble, tables));
+      const channelRow = reader.channelRow(row);
+      watchChannelRow(watches.channels, channelRow);
+      judged.push(unjoined(channelRow, trouble, tables));
       continue;
     }
-    const settings = readSettings(settingsRow);
+    const pair = reader.pair(row, settingsRow);
     joined.add(settingsRow);
-    watchSettingsRow(watches.settings, settings);
-    audited.push(auditChannel(channelRow, settings, context));
+    watchChannelRow(watches.channels, pair.row);
+    watchSettingsRow(watches.settings, pair.settings);
+    judged.push(judgeChannel(pair, context));
   }
 
-  const lone = yield* loneInSteps(tables, settingsIndex, channelIndex, joined, readSettings);
-  problems.push(...untaggedRows(tables.channels, channelIndex));
+  const unmatched = yield* unmatchedInSteps(tables, settingsIndex, channelIndex, joined, reader.settingsRow);
   problems.push(...recordProblems(records, isTag));
   problems.push(...historyProblems(history, isTag));
-  if (apart) problems.push(...untaggedRows(tables.settings, settingsIndex));
-  if (apart) problems.push(...lone.problems);
   problems.push(...watches.channels.problems(), ...watches.settings.problems());
   problems.push(...assumedUnits(tables, assumed.values()));
-  const { groups, problems: ofGroups } = yield* asPart(
-    joinGroups(audited, lone.members, tables.settings, policy),
+  const joinedGroups = yield* asPart(
+    joinGroups(judged, apart ? unmatched.members : [], policy),
     (part) => channelsDone + (1 - channelsDone) * part,
   );
-  problems.push(...ofGroups);
-  const channels = worstFirst(audited.map((channel): ChannelResult => channel.result));
+  problems.push(...joinedGroups.problems);
+  const groups = joinedGroups.groups.map(({ result, facts }) => ({ ...result, findings: finished(facts) }));
   yield 1;
+  const unread = yield* asPart(notRead(workbook, found, map, isTag), () => 1);
+  const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
+    result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
+    facts,
+    invalid,
+  }));
+  const byResult = new Map(advised.map((channel) => [channel.result, channel]));
+  const channels = worstFirst([...byResult.keys()]);
+  const attention = attentionOf({
+    channels: channels.flatMap((result) => byResult.get(result) ?? []),
+    groups,
+    unjudged: apart ? unmatched.unjudged : [],
+    notRead: unread,
+    problems,
+  });
+  yield 1;
+  const untagged = [
+    ...untaggedRows(tables.channels, channelIndex),
+    ...(apart ? untaggedRows(tables.settings, settingsIndex) : []),
+  ];
   const report: Report = {
-    schema: 'tripdrift-report/1',
+    schema: 'tripdrift-report/2',
     version,
     input: workbook.name,
     generated: now.toISOString(),
     policy,
     fingerprint: { inputs, policy: policyFingerprint(policy) },
     basis: basisOf(workbook, found, map, before),
-    summary: summarise(channels, groups),
+    summary: summarise(channels, groups, unread, attention),
+    attention,
     channels,
     groups,
-    problems,
+    notRead: unread,
+    problems: finished([...problems, ...untagged, ...(apart ? unmatched.problems : [])]),
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
     since: null,
     caution,
@@ -160,20 +187,22 @@ export function* auditInSteps(
   return { ...report, since: yield* asPart(changesInSteps(before, snapshotOf(report)), () => 1) };
 }
 
-/** As `loneSettings`, some rows at a time. */
-function* loneInSteps(
-  ...[tables, settings, ...rest]: Parameters<typeof loneSettings>
-): Generator<number, LoneSettings, void> {
-  const problems: Problem[] = [];
+/** As `unmatchedSettings`, some rows at a time. */
+function* unmatchedInSteps(
+  ...[tables, settings, ...rest]: Parameters<typeof unmatchedSettings>
+): Generator<number, UnmatchedSettings, void> {
+  const problems: PlacedFact[] = [];
+  const unjudged: UnjudgedRow[] = [];
   const members: Member[] = [];
   for (let from = 0; from < settings.tagged.length; from += stride) {
     const some = { ...settings, tagged: settings.tagged.slice(from, from + stride) };
-    const lone = loneSettings(tables, some, ...rest);
-    problems.push(...lone.problems);
-    members.push(...lone.members);
+    const found = unmatchedSettings(tables, some, ...rest);
+    problems.push(...found.problems);
+    unjudged.push(...found.unjudged);
+    members.push(...found.members);
     yield channelsDone;
   }
-  return { problems, members };
+  return { problems, unjudged, members };
 }
 
 /** Whether a row of the channel list is a heading or remark: nothing but a text in the tag column, and no settings for it. */

@@ -18,6 +18,8 @@ export interface Bench {
   readonly port: GridPort;
   /** Ids of sheets that were changed since they came into the grid. */
   readonly touched: ReadonlySet<string>;
+  /** Takes the grid and the pane away, with all that they hold. */
+  readonly close: () => void;
 }
 
 /** Where on the page the bench stands, and what it asks of the page. */
@@ -48,6 +50,10 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
   const port = gridPort(grid, file.original ? readSettings(file.original) : undefined);
   const touched = new Set<string>();
   onBookChanged(grid, ({ id }) => touched.add(id));
-  await showPane(places.side, port);
-  return { file, grid, port, touched };
+  const closePane = await showPane(places.side, port);
+  const close = (): void => {
+    closePane();
+    grid.dispose();
+  };
+  return { file, grid, port, touched, close };
 }

@@ -62,7 +62,7 @@ async function show(name: string, read: () => Promise<OpenedFile>): Promise<void
   if (turn !== asked) return;
   const shown = bench?.file.view.name ?? '';
   if (!unsaved.any() || window.confirm(words.leave(shown, name))) {
-    bench?.grid.dispose();
+    bench?.close();
     const places = { grid: part('grid'), side: part('side'), blank: () => bar.blank(), note };
     bench = await showBench(places, file);
     window.tripdriftBench = bench;

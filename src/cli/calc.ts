@@ -5,6 +5,7 @@ import { signature } from '../functions/signature.ts';
 import { calculate } from './calcFormula.ts';
 import { UsageRefused } from './refused.ts';
 import { plain } from './terminal.ts';
+import { typedAs } from './typedAs.ts';
 
 /** What the command prints and the exit code it ends with. */
 export interface Printed {
@@ -15,7 +16,7 @@ export interface Printed {
 
 export const calcHelp = `Works out one formula of the worksheet functions.
 
-  npm run -s calc -- '=TRIPDRIFT.EFFECTIVE(5,200,160)'
+  ${typedAs('calc')} '=TRIPDRIFT.EFFECTIVE(5,200,160)'
 
 Numbers, "texts", arrays such as {1,2;3,4} (; begins a row), + - * / ^ % and functions within functions are understood;
 there are no cells. The value is printed in full precision, a result of several cells as lines of cells with tabs

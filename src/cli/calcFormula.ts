@@ -1,12 +1,9 @@
 import type { AstExpression } from '@borgar/fx';
 import type { Result } from '../functions/call/result.ts';
 import { type FormulaPlace, evaluate } from '../functions/formula/evaluate.ts';
-import { parseFormula } from '../functions/formula/parse.ts';
+import { FormulaTooLarge, parseFormula } from '../functions/formula/parse.ts';
 import { FunctionError } from '../functions/functionError.ts';
 import { UsageRefused } from './refused.ts';
-
-/** The longest formula that a spreadsheet cell holds. */
-const LONGEST = 8192;
 
 /** A command line: there are no cells, and what is not understood is an error like any other. */
 const commandLine: FormulaPlace = {
@@ -32,10 +29,10 @@ export function calculate(formula: string): Result {
 
 function parsed(formula: string): AstExpression {
   const text = formula.trim();
-  if (text.length > LONGEST) throw new UsageRefused(`The formula is longer than ${LONGEST} characters.`);
   try {
     return parseFormula(text.startsWith('=') ? text : `=${text}`);
   } catch (error) {
+    if (error instanceof FormulaTooLarge) throw new UsageRefused(`The formula is ${error.message}.`);
     const at =
       error instanceof Error && 'sourceOffset' in error
         ? ` near character ${String(error.sourceOffset)}`

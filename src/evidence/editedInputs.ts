@@ -90,16 +90,19 @@ function* between(
 
 function placeOf(
   { columns: readings }: Report,
-  { source }: ChannelResult,
+  { source, state }: ChannelResult,
   { name }: ThresholdResult,
-  { table, column }: InputPlace,
+  { table, column, asLeft }: InputPlace,
 ): Pick<CellDifference, 'sheet' | 'row' | 'column'> {
   const { sheet, row } = (table === 'settings' ? source.settings : null) ?? source.channels;
+  const listed = state === 'as left' ? (asLeft ?? column) : column;
   const id =
-    column === 'setpoint' ? name.replace(/ (.)/u, (_, letter: string) => letter.toUpperCase()) : column;
+    listed === 'setpoint' ? name.replace(/ (.)/u, (_, letter: string) => letter.toUpperCase()) : listed;
   const meaning = columnsOf(table)[id]?.name;
   const of = table === 'channels' ? 'channel list' : 'monitor settings';
-  const reading = readings.find((one) => one.table === of && one.meaning === meaning);
+  const reading =
+    readings.find((one) => one.table === of && one.meaning === meaning) ??
+    readings.find((one) => one.meaning === meaning);
   return { sheet, row, column: reading?.column ?? 'A' };
 }
 

@@ -5,6 +5,7 @@ import type { SheetModel } from '../sheets/model.ts';
 import { titleIn } from '../sheets/titles.ts';
 import { compareSheet } from './compareSheet.ts';
 import { Differences } from './differences.ts';
+import { calculatedAnew, compareFormulas, type FileFormulas } from './formulas.ts';
 import { titleOfSheet } from './runs.ts';
 import type { PartCheck } from './verification.ts';
 
@@ -12,18 +13,35 @@ import type { PartCheck } from './verification.ts';
 export interface SheetsMadeAnew {
   readonly models: readonly SheetModel[];
   readonly sheets: readonly Sheet[];
+  /** The formulas of the file, where it is at hand. */
+  readonly formulas?: FileFormulas | undefined;
   /** Sheets to hand over: each stands on its own, so that one that is not there is no edit. */
   readonly handOver: { readonly models: readonly SheetModel[]; readonly sheets: readonly Sheet[] };
 }
 
+/** What came of comparing sheets. */
+export interface SheetsCompared {
+  readonly part: PartCheck;
+  /** Cells that differ by their formula. */
+  readonly otherFormulas: number;
+}
+
 /** Compares the sheets of an audit, cell by cell, with the same sheets made anew. Tells the part done. */
-export function* compareSheets({ models, sheets, handOver }: SheetsMadeAnew): Steps<number, PartCheck> {
+export function* compareSheets({
+  models,
+  sheets,
+  formulas,
+  handOver,
+}: SheetsMadeAnew): Steps<number, SheetsCompared> {
   const differences = new Differences();
   const said: string[] = [];
   const compared = new Set<Sheet>();
-  const all = [...models, ...handOver.models];
+  const last = models.filter(({ writtenLast }) => writtenLast === true);
+  const all = [...models.filter((model) => !last.includes(model)), ...handOver.models, ...last];
   const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  const names = new Map(models.map((model) => [model.name, sheetOf(model, sheets)?.name ?? model.name]));
   let done = 0;
+  let otherFormulas = 0;
   for (const model of all) {
     const title = titleIn(model);
     const sheet =
@@ -34,12 +52,21 @@ export function* compareSheets({ models, sheets, handOver }: SheetsMadeAnew): St
       continue;
     }
     compared.add(sheet);
-    const rows = yield* asPart(compareSheet(model, sheet, differences), (row) => (done + row) / total);
+    const withFormulas = formulas && { sheet, model, formulas, names };
+    const shown = withFormulas && formulas.calculatedOnOpening ? calculatedAnew(withFormulas) : sheet;
+    const rows = yield* asPart(compareSheet(model, shown, differences), (row) => (done + row) / total);
     said.push(...rows.said);
+    // Where rows came or went each formula stands elsewhere, and the rows are said.
+    if (withFormulas && rows.said.length === 0) otherFormulas += compareFormulas(withFormulas, differences);
     done += model.rowCount;
   }
   said.push(...surplus([...sheets, ...handOver.sheets].filter((sheet) => !compared.has(sheet))));
-  return partOf(said, differences);
+  return { part: partOf(said, differences), otherFormulas };
+}
+
+function sheetOf(model: SheetModel, sheets: readonly Sheet[]): Sheet | undefined {
+  const title = titleIn(model);
+  return sheets.find((one) => titleOfSheet(one) === title);
 }
 
 /** What a sheet to hand over is about: its machine, or that it is the list. All have the same title. */

@@ -28,10 +28,19 @@ export function storedEvidence({ rows }: Sheet): StoredEvidence {
   return found;
 }
 
+/** Texts by names that a user chose: any, so that one called `__proto__` is kept as well, which `z.record` leaves out. */
+const textsByName = z.custom<Readonly<Record<string, string>>>(
+  (value) =>
+    typeof value === 'object' &&
+    value !== null &&
+    !Array.isArray(value) &&
+    Object.values(value).every((text) => typeof text === 'string'),
+);
+
 const stateSchema = z.strictObject({
   textTables: z.array(z.strictObject({ sheet: z.string(), decimal: z.enum(['.', ',']) })),
   hiddenSheets: z.array(z.string()),
-  hiddenRows: z.record(z.string(), z.string()),
+  hiddenRows: textsByName,
   earlierResults: z.array(z.string()),
   comparedWith: z.string().nullable(),
 });
@@ -45,7 +54,7 @@ export function storedBasis({ mapText, stateText }: StoredEvidence): AuditBasis 
 
 /** SHA-256 by the title of each result sheet; `undefined` where the line is no longer readable. */
 export function storedFingerprints({ sheets }: StoredEvidence): Readonly<Record<string, string>> | undefined {
-  return z.record(z.string(), z.string()).safeParse(json(sheets)).data;
+  return textsByName.safeParse(json(sheets)).data;
 }
 
 /** A JSON text's data; `undefined` where it is none. */

@@ -52,4 +52,7 @@ export function isClean({ checked, inputs, policy, results }: Verification): boo
 
 /** What a check covers and what it does not, for people. */
 export const coverage =
-  'Compared are values, not looks: number formats, colours, hidden rows and columns, notes, charts, and a formula that was changed to another with the same value are not covered. It finds edits, not forgers who change a value and its fingerprint together.';
+  'Compared are values, the formulas of result sheets and which sheets are hidden, not looks: number formats, colours, hidden rows and columns, notes, charts, and sheets that look like results without the title of one are not covered. A formula of result sheets is not covered where results can’t be made anew alike; formulas of your own tables count by the results that the file stores. It finds edits, not forgers who change a value and its fingerprint together.';
+/** The same where no file is at hand, as in the task pane. */
+export const coverageWithoutFile =
+  'Compared are values and which sheets are hidden, not looks: number formats, colours, hidden rows and columns, notes, charts, a formula that was changed to another with the same value, and sheets that look like results without the title of one are not covered. It finds edits, not forgers who change a value and its fingerprint together.';

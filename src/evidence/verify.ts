@@ -6,12 +6,14 @@ import { AuditRefused } from '../audit/model/refused.ts';
 import type { Report } from '../audit/model/report.ts';
 import { asPart, finish, type Steps } from '../audit/model/steps.ts';
 import { version as ourVersion } from '../audit/model/version.ts';
-import type { Workbook } from '../cells/sheet.ts';
+import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { handoverSheetsInSteps } from '../sheets/handover/handoverSheets.ts';
-import { resultSheetsInSteps } from '../sheets/resultSheets.ts';
+import { resultSheets } from '../sheets/resultSheets.ts';
 import { isTitleOf } from '../sheets/titles.ts';
+import { disguised, hiddenInputs } from './disguised.ts';
 import { editedInputs } from './editedInputs.ts';
+import type { FileFormulas } from './formulas.ts';
 import { restored } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
@@ -23,15 +25,15 @@ import type { PartCheck, Verification } from './verification.ts';
  * Whether inputs, policy or results of the newest audit in a workbook were edited since: audits the tables anew with the
  * policy, column map and time that the audit left, and compares the sheets it would write with those that stand there.
  */
-export function verify(workbook: Workbook): Verification {
-  return finish(verifyInSteps(workbook));
+export function verify(workbook: Workbook, formulas?: FileFormulas): Verification {
+  return finish(verifyInSteps(workbook, formulas));
 }
 
 /** The same in steps: yields the part done, from 0 to 1. */
-export function* verifyInSteps(workbook: Workbook): Steps<number, Verification> {
+export function* verifyInSteps(workbook: Workbook, formulas?: FileFormulas): Steps<number, Verification> {
   const { runs, without } = findRuns(workbook);
   const [newest, ...older] = runs;
-  const parts = newest ? yield* checkRun(workbook, newest) : nothing;
+  const parts = newest ? yield* checkRun(workbook, newest, without, formulas) : nothing;
   return {
     checked: newest ? asRun(newest) : null,
     ...parts,
@@ -42,13 +44,18 @@ export function* verifyInSteps(workbook: Workbook): Steps<number, Verification> 
 
 type Parts = Pick<Verification, 'inputs' | 'policy' | 'results'>;
 
-function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
+function* checkRun(
+  workbook: Workbook,
+  run: FoundRun,
+  without: readonly Sheet[],
+  formulas: FileFormulas | undefined,
+): Steps<number, Parts> {
   const { evidence, sheets, handOver } = run;
   if (!evidence) {
     const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked, nor whether it is the newest.`;
     return { inputs: unknown, policy: unknown, results: edited(said) };
   }
-  const torn = tornEvidence(run.id, evidence);
+  const torn = [...tornEvidence(run.id, evidence), ...disguised(run, without)];
   const basis = storedBasis(evidence);
   const policy = policyOf(evidence);
   const audited = yield* asPart(
@@ -58,19 +65,26 @@ function* checkRun(workbook: Workbook, run: FoundRun): Steps<number, Parts> {
   const policyCheck = policyPart(evidence, policy);
   const { report } = audited;
   const same = report !== undefined && report.fingerprint.inputs === evidence.inputs;
-  const inputs = same ? clean : yield* inputsPart(audited, evidence, run);
+  const found = same ? clean : yield* inputsPart(audited, evidence, run);
+  const inputs = withSaid(found, report && basis ? hiddenInputs(workbook, report, basis) : []);
   const rest = (part: number): number => 0.5 + 0.5 * part;
   const alone = basis?.comparedWith === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
-    const models = yield* asPart(resultSheetsInSteps(report), (part) => rest(0.3 * part));
+    const models = resultSheets(report);
     const handedOver =
       handOver.length === 0 ? [] : yield* asPart(handoverSheetsInSteps(report), () => rest(0.3));
-    const anew = { models, sheets, handOver: { models: handedOver, sheets: handOver } };
-    const results = yield* asPart(compareSheets(anew), (part) => rest(0.3 + 0.7 * part));
+    const anew = { models, sheets, formulas, handOver: { models: handedOver, sheets: handOver } };
+    const { part: results, otherFormulas } = yield* asPart(compareSheets(anew), (part) =>
+      rest(0.3 + 0.7 * part),
+    );
     const unsaid =
       results.state === 'as audited'
-        ? editedSummary(run, evidence)
-        : yield* movedTables(run, evidence, results);
+        ? formulas?.calculatedOnOpening === true
+          ? []
+          : editedSummary(run, evidence)
+        : otherFormulas > 0
+          ? []
+          : yield* movedTables(run, evidence, results);
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
   }
   const results = yield* asPart(byFingerprint(run, evidence, basis?.comparedWith ?? null), rest);
@@ -197,6 +211,6 @@ const handOverUnknown =
 const clean: PartCheck = { state: 'as audited', said: [], cells: [], more: 0 };
 const unknown: PartCheck = { state: 'not known', said: [], cells: [], more: 0 };
 const nothing: Parts = { inputs: unknown, policy: unknown, results: unknown };
-const otherFingerprint = 'The fingerprint of the inputs is another than the audit left.';
+const otherFingerprint = 'Inputs changed since the audit.';
 const unnamedInput =
-  'No input that the result sheets show differs: it is another column that was read, a header or unit, the order of rows, the name of a sheet, a calibration record or a history; or a formula that another program calculates differently in its last digits.';
+  'No input on the results sheet differs: it is what was found before a correction, another column that was read, a header or unit, the order of rows, the name of a sheet, a calibration record or a history; or a formula that another program calculates differently in its last digits.';

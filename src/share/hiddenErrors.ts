@@ -1,5 +1,5 @@
 import type { AstExpression } from '@borgar/fx';
-import { argumentsOf } from '../functions/formula/nodes.ts';
+import { argumentsOf, calledName, partsOf } from '../functions/formula/nodes.ts';
 
 /** Functions that make something else of an error; IFNA is none of them, as it lets #NAME? pass. */
 const hiding = new Set([
@@ -12,26 +12,30 @@ const hiding = new Set([
  * it looks like a result. `uses` tells names of ours.
  */
 export function hidesErrors(node: AstExpression, uses: (name: string) => boolean): boolean {
-  if (node.type === 'CallExpression' && hiding.has(node.callee.name.toUpperCase()))
-    return holdsOurs(node, uses);
-  return operandsOf(node).some((one) => hidesErrors(one, uses));
+  return everyPart(node).some(
+    (part) => part.type === 'CallExpression' && hiding.has(calledName(part) ?? '') && holdsOurs(part, uses),
+  );
 }
 
 function holdsOurs(node: AstExpression, uses: (name: string) => boolean): boolean {
-  if (node.type === 'ReferenceIdentifier') return uses(node.value);
-  if (node.type === 'CallExpression' && uses(node.callee.name)) return true;
-  return operandsOf(node).some((one) => holdsOurs(one, uses));
+  return everyPart(node).some((part) => {
+    if (part.type === 'ReferenceIdentifier') return uses(part.value);
+    return part.type === 'CallExpression' && uses(calledName(part) ?? '');
+  });
 }
 
-function operandsOf(node: AstExpression): readonly AstExpression[] {
-  return 'arguments' in node ? argumentsOf(node).filter((one) => one !== null) : [];
+/** An expression and all that it is made of, however deep. */
+function everyPart(node: AstExpression): readonly AstExpression[] {
+  const found = [node];
+  for (const part of found) found.push(...partsOf(part));
+  return found;
 }
 
 /** What `IFERROR(value, otherwise)` consists of; `undefined` for any other formula. */
 export function ifErrorOf(
   node: AstExpression,
 ): { readonly value: AstExpression; readonly otherwise: AstExpression } | undefined {
-  if (node.type !== 'CallExpression' || node.callee.name.toUpperCase() !== 'IFERROR') return undefined;
+  if (node.type !== 'CallExpression' || calledName(node) !== 'IFERROR') return undefined;
   const [value, otherwise, ...more] = argumentsOf(node);
   return value && otherwise && more.length === 0 ? { value, otherwise } : undefined;
 }

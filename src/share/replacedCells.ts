@@ -1,15 +1,14 @@
 import type { Area } from '../cells/sheet.ts';
-import { cellAddress } from '../cells/address.ts';
 import { nativeFormula } from '../functions/native/nativeFormula.ts';
 import type { Range } from '../functions/range.ts';
 import type { CellNote } from '../hosts/file/notes/types.ts';
 import type { EditedCell } from '../hosts/file/patch/types.ts';
 import type { SheetView, ViewCell } from '../hosts/file/view/types.ts';
-import { FileRefused, oneLine } from '../hosts/file/zip/refused.ts';
 import { reference } from '../hosts/formats/reference.ts';
 import type { OurUse } from './ourUse.ts';
-import { type Content, NoResult, type Results } from './results.ts';
-import type { CellPlace, ShareOptions } from './types.ts';
+import type { Content } from './content.ts';
+import { NoResult, type Results } from './results.ts';
+import type { CellPlace, ShareOptions, UnknownResult } from './types.ts';
 
 /** What becomes of a sheet's cells. */
 export interface ReplacedCells {
@@ -19,25 +18,24 @@ export interface ReplacedCells {
   readonly filled: readonly Area[];
   readonly values: number;
   readonly native: number;
+  /** Cells that keep what the file has for them. */
+  readonly unknown: readonly UnknownResult[];
 }
 
-/** A cell whose result is neither in the file nor can be worked out. */
-export interface Unknown {
-  readonly place: CellPlace;
-  readonly why: string;
-}
-
-/** Replaces the formulas of a sheet that need our functions; `unknown` hears of those that can't be. */
+/**
+ * Replaces the formulas of a sheet that need our functions. A cell whose result is neither in the file nor can be worked
+ * out keeps what the file has for it.
+ */
 export function replacedCells(
   sheet: SheetView,
   use: OurUse,
   results: Results,
   options: ShareOptions,
-  unknown: (cell: Unknown) => void,
 ): ReplacedCells {
   const cells: EditedCell[] = [];
   const notes: CellNote[] = [];
   const filled: Area[] = [];
+  const unknown: UnknownResult[] = [];
   let native = 0;
   for (const { row, cells: stored } of sheet.rows) {
     for (const cell of stored) {
@@ -54,28 +52,14 @@ export function replacedCells(
         if (cell.array) filled.push(area);
       } catch (error) {
         if (!(error instanceof NoResult)) throw error;
-        unknown({ place, why: error.message });
+        unknown.push({ place, why: error.message });
+        cells.push(...valueCells(area, results.storedIn(place, area)));
+        notes.push({ row, column, text: unknownText(formula, error.message, options.date) });
+        if (cell.array) filled.push(area);
       }
     }
   }
-  return { cells, notes, filled, values: notes.length, native };
-}
-
-/** Says where the first of the cells stands whose results can't be told, why, and what to do. */
-export function refuseUnknown(unknown: readonly Unknown[]): void {
-  const [first, ...more] = unknown;
-  if (!first) return;
-  const { sheet, row, column } = first.place;
-  const others = more
-    .slice(0, 4)
-    .map(({ place }) => `${oneLine(place.sheet, 31)} ${cellAddress(place.row, place.column)}`);
-  const rest =
-    more.length === 0
-      ? ''
-      : ` The same holds for ${others.join(', ')}${more.length > 4 ? ` and ${more.length - 4} more` : ''}.`;
-  throw new FileRefused(
-    `Sheet “${oneLine(sheet)}”, cell ${cellAddress(row, column)}: the file holds no result of its formula, and it can’t be worked out here: ${first.why}.${rest} Open the workbook where Tripdrift is installed, let it calculate, save it, and make the copy again.`,
-  );
+  return { cells, notes, filled, values: notes.length - unknown.length, native, unknown };
 }
 
 /** One result fills an area; otherwise it must be as large as the area that the file says the formula fills. */
@@ -154,4 +138,8 @@ function nativeCells(
 function noteText(formula: string, array: Area | undefined, date: string): string {
   const where = array ? `, in ${reference(array)}` : '';
   return `Was${where}: =${formula}\nThis is its value of ${date}, when the copy was made. It does not follow the cells that it came from.`;
+}
+
+function unknownText(formula: string, why: string, date: string): string {
+  return `Was: =${formula}\nIts result could not be worked out when the copy was made, on ${date}: ${why}. The cell has what the file had.`;
 }

@@ -2,29 +2,38 @@ import type { AstExpression } from '@borgar/fx';
 import { cellAddress } from '../cells/address.ts';
 import type { Area } from '../cells/sheet.ts';
 import { evaluate } from '../functions/formula/evaluate.ts';
-import { parseFormula } from '../functions/formula/parse.ts';
+import { FormulaTooLarge, parseFormula } from '../functions/formula/parse.ts';
 import { FunctionError } from '../functions/functionError.ts';
 import { type Range, isRange, loneCell, reaches } from '../functions/range.ts';
 import { errorIn } from '../functions/read/cellKind.ts';
 import { oneLine } from '../hosts/file/zip/refused.ts';
 import type { ViewCell } from '../hosts/file/view/types.ts';
 import type { BookCells } from './bookCells.ts';
+import { type Content, contentOf, isCalculated, isUnknown, notCalculated } from './content.ts';
 import { hidesErrors, ifErrorOf } from './hiddenErrors.ts';
 import { targetOf } from './references.ts';
 import type { CellPlace } from './types.ts';
 
-/** What a cell shows, as it can be stored. */
-export type Content = Pick<ViewCell, 'value' | 'error'>;
-
 /** Why a result can't be told: a clause for a person. */
 export class NoResult extends Error {}
 
-/** Errors that say that nothing was calculated. */
-const notCalculated = new Set(['#NAME?', '#BUSY!', '#GETTING_DATA', '#CONNECT!', '#BLOCKED!', '#UNKNOWN!']);
-
+const ring = 'it rests on itself';
+const tooDeep = 'it is nested too deep';
 const mostCells = 100_000;
-/** Formulas without results that rest on one another in a row, the last one first. */
-const longestChain = 500;
+/** Formulas without results that are followed from one to the next before the last of them is worked out by itself. */
+const longestChain = 100;
+
+/** A formula that others rest on, too many steps away to be followed. */
+class Further extends Error {
+  readonly place: CellPlace;
+  readonly formula: string;
+
+  constructor(place: CellPlace, formula: string) {
+    super();
+    this.place = place;
+    this.formula = formula;
+  }
+}
 
 /** The results of formulas, as the file has them or worked out from the cells they lead to. */
 export class Results {
@@ -67,6 +76,17 @@ export class Results {
     const size = (area.bottom - area.top + 1) * (area.right - area.left + 1);
     if (size > mostCells) throw new NoResult(`${oneLine(reference, 40)} is too large`);
     return rowsOf(area, (row, column) => this.#valueAt({ sheet: sheet.name, row, column }));
+  }
+
+  /** What the file has for the cells of a formula that can't be worked out; #N/A where it has nothing, which would count as 0. */
+  storedIn(place: CellPlace, area: Area): readonly (readonly Content[])[] {
+    return rowsOf(area, (row, column) => {
+      const cell = this.#book.cell({ sheet: place.sheet, row, column });
+      const has = cell && cell.uncalculated !== true && cell.value !== null;
+      return has
+        ? { value: cell.value, ...(cell.error && { error: cell.error }) }
+        : { value: '#N/A', error: true };
+    });
   }
 
   #valueAt(place: CellPlace): unknown {
@@ -127,13 +147,36 @@ export class Results {
     }
   }
 
+  /** Works out a formula; where many rest on one another, from the one that the others rest on, so that no chain is too long. */
   #workOut(place: CellPlace, formula: string): Range {
-    const key = `${place.row} ${place.column} ${place.sheet}`;
+    if (this.#open.size > 0) return this.#follow(place, formula);
+    const waiting = [{ place, formula }];
+    for (;;) {
+      const next = waiting.at(-1) ?? { place, formula };
+      try {
+        const rows = this.#follow(next.place, next.formula);
+        if (waiting.length <= 1) return rows;
+      } catch (error) {
+        if (error instanceof Further) {
+          const key = keyOf(error.place);
+          // What waits for it is what it rests on.
+          if (waiting.some((one) => keyOf(one.place) === key)) this.#known.set(key, new NoResult(ring));
+          else waiting.push({ place: error.place, formula: error.formula });
+          continue;
+        }
+        if (!(error instanceof NoResult) || waiting.length <= 1) throw error;
+      }
+      waiting.pop();
+    }
+  }
+
+  #follow(place: CellPlace, formula: string): Range {
+    const key = keyOf(place);
     const known = this.#known.get(key);
     if (known instanceof NoResult) throw known;
     if (known) return known;
-    if (this.#open.has(key)) throw new NoResult('it rests on itself');
-    if (this.#open.size >= longestChain) throw new NoResult('it rests on too long a chain of others');
+    if (this.#open.has(key)) throw new NoResult(ring);
+    if (this.#open.size >= longestChain) throw new Further(place, formula);
     this.#open.add(key);
     try {
       const tree = parsed(formula);
@@ -145,9 +188,9 @@ export class Results {
       this.#known.set(key, rows);
       return rows;
     } catch (error) {
-      // One formula without a result ends the whole copy, so it is not tried again from elsewhere.
-      if (error instanceof NoResult) this.#known.set(key, error);
-      throw error;
+      const told = error instanceof RangeError && this.#open.size === 1 ? new NoResult(tooDeep) : error;
+      if (told instanceof NoResult) this.#known.set(key, told);
+      throw told;
     } finally {
       this.#open.delete(key);
     }
@@ -171,13 +214,8 @@ export class Results {
   }
 }
 
-function isCalculated(cell: ViewCell): boolean {
-  return cell.uncalculated !== true && !isUnknown(cell);
-}
-
-/** Whether a cell shows that a function in it was not known, or not at hand. */
-function isUnknown({ error, value }: ViewCell): boolean {
-  return error === true && notCalculated.has(String(value));
+function keyOf({ sheet, row, column }: CellPlace): string {
+  return `${row} ${column} ${sheet}`;
 }
 
 function rowsOf<Cell>(
@@ -192,8 +230,8 @@ function rowsOf<Cell>(
 function parsed(formula: string) {
   try {
     return parseFormula(formula);
-  } catch {
-    throw new NoResult('it can’t be read');
+  } catch (error) {
+    throw new NoResult(error instanceof FormulaTooLarge ? `it is ${error.message}` : 'it can’t be read');
   }
 }
 
@@ -203,10 +241,4 @@ function operand(given: unknown): unknown {
   const value = loneCell(given) ?? 0;
   if (typeof value === 'number' || value instanceof FunctionError) return value;
   throw new NoResult('it works with a text by an operator');
-}
-
-function contentOf(value: unknown): Content {
-  if (value instanceof FunctionError) return { value: value.code, error: true };
-  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return { value };
-  return { value: 0 };
 }

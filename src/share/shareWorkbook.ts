@@ -11,30 +11,29 @@ import { BookCells } from './bookCells.ts';
 import { bookNames } from './bookNames.ts';
 import { aroundCells } from './aroundCells.ts';
 import { ourUse } from './ourUse.ts';
-import { refuseUnknown, replacedCells, type Unknown } from './replacedCells.ts';
+import { replacedCells } from './replacedCells.ts';
 import { Results } from './results.ts';
 import { spillCells } from './spillCells.ts';
 import { threadNotes } from './threadNotes.ts';
 import type { ShareOptions, SharedCopy } from './types.ts';
-import { countNote } from './words.ts';
+import { countNote, unknownNotes } from './words.ts';
 
 /**
  * A copy of an .xlsx or .xlsm workbook for people without our functions: where a cell's formula calls one, the cell has
  * its value with the formula in a note, or a native formula (`options.formulas`). Conditional formats, rules for input
  * and names that call one can't hold a value and are left out, which `notes` says. What is not touched is taken over byte for byte.
- * Throws FileRefused, naming sheet and cell, where a result is neither in the file nor can be worked out.
+ * A cell whose result is neither in the file nor can be worked out keeps what the file has, and is told by sheet and address.
  */
 export function shareWorkbook(original: Uint8Array, options: ShareOptions): SharedCopy {
   const view = viewWorkbook('', original);
   const source = openWorkbook(original, false);
   const use = ourUse(bookNames(source.workbook.text, source.workbook.root));
   const results = new Results(new BookCells(view), use.uses);
-  const unknown: Unknown[] = [];
   const replaced = view.sheets.map((sheet) => ({
     sheet: sheet.name,
-    ...replacedCells(sheet, use, results, options, (cell) => unknown.push(cell)),
+    ...replacedCells(sheet, use, results, options),
   }));
-  refuseUnknown(unknown);
+  const unknown = replaced.flatMap((one) => one.unknown);
 
   const filledFrom = (sheet: string, row: number, column: number): Area | undefined =>
     replaced
@@ -69,12 +68,13 @@ export function shareWorkbook(original: Uint8Array, options: ShareOptions): Shar
   const around = aroundCells(book, changes, {
     use,
     filledFrom,
-    frozen: count.values > 0,
+    frozen: count.values + unknown.length > 0,
     calculate: results.workedOut,
   });
   return {
     bytes: changes.bytes(options.deflater),
     replaced: count,
-    notes: [countNote(count), ...threads, ...around, ...notes],
+    unknown,
+    notes: [countNote(count, unknown.length), ...unknownNotes(unknown), ...threads, ...around, ...notes],
   };
 }

@@ -17,8 +17,16 @@ export interface SharedCopy {
   readonly bytes: Uint8Array;
   /** Formulas that became values, and native ones. */
   readonly replaced: { readonly values: number; readonly native: number };
+  /** Cells whose result was neither in the file nor could be worked out; they have what the file had. */
+  readonly unknown: readonly UnknownResult[];
   /** What a person should know about the copy; each is one sentence. */
   readonly notes: readonly string[];
+}
+
+/** A cell whose result can't be told, and why: a clause for a person. */
+export interface UnknownResult {
+  readonly place: CellPlace;
+  readonly why: string;
 }
 
 /** One cell of the workbook; row and column count from 1. */

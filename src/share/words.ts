@@ -1,7 +1,8 @@
+import { cellAddress } from '../cells/address.ts';
 import { oneLine } from '../hosts/file/zip/refused.ts';
 import { shownFormula } from '../hosts/formats/storedFormula.ts';
 import type { LeftOut } from './leftOut.ts';
-import type { SharedCopy } from './types.ts';
+import type { SharedCopy, UnknownResult } from './types.ts';
 
 const things: Readonly<Record<string, string>> = {
   cfRule: 'A conditional format of',
@@ -12,8 +13,8 @@ const things: Readonly<Record<string, string>> = {
 };
 
 /** How many formulas were replaced. */
-export function countNote({ values, native }: SharedCopy['replaced']): string {
-  if (values + native === 0) return 'No cell has a formula with a Tripdrift function.';
+export function countNote({ values, native }: SharedCopy['replaced'], unknown = 0): string {
+  if (values + native + unknown === 0) return 'No cell has a formula with a Tripdrift function.';
   const parts = [
     ...(values > 0
       ? [
@@ -21,8 +22,24 @@ export function countNote({ values, native }: SharedCopy['replaced']): string {
         ]
       : []),
     ...(native > 0 ? [`${formulas(native)} became native ones`] : []),
+    ...(unknown > 0 ? [`${formulas(unknown)} could not be worked out`] : []),
   ];
   return `${parts.join('; ')}.`;
+}
+
+/** The cells that keep what the file had, those of one sheet with one reason in one sentence. */
+export function unknownNotes(unknown: readonly UnknownResult[]): readonly string[] {
+  const alike = new Map<string, UnknownResult[]>();
+  for (const one of unknown) {
+    const key = `${one.place.sheet}\n${one.why}`;
+    alike.set(key, [...(alike.get(key) ?? []), one]);
+  }
+  return [...alike.values()].map((cells) => {
+    const addresses = cells.map(({ place: { row, column } }) => cellAddress(row, column)).join(', ');
+    const [{ place, why } = { place: { sheet: '' }, why: '' }] = cells;
+    const many = cells.length > 1;
+    return `Sheet “${oneLine(place.sheet)}”, ${many ? 'cells' : 'cell'} ${addresses}: the result could not be worked out (${why}); the copy has what the file had. Open the workbook where Tripdrift is installed, let it calculate, save it, and make the copy again.`;
+  });
 }
 
 function formulas(count: number): string {

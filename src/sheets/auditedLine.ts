@@ -10,8 +10,20 @@ export function timeText(iso: string): string {
   return `${iso.slice(0, 10)} ${iso.slice(11, 16)} UTC`;
 }
 
-/** The file and the time that such a line names; `null` where a text is none. The minute is as fine as it goes. */
-export function readAuditedLine(text: string): { readonly input: string; readonly audited: string } | null {
-  const found = /^(.*) · audited (\d{4}-\d\d-\d\d) (\d\d:\d\d) UTC · /u.exec(text);
-  return found ? { input: found[1] ?? '', audited: `${found[2] ?? ''}T${found[3] ?? ''}:00.000Z` } : null;
+/** What such a line says. */
+export interface AuditedLine {
+  readonly input: string;
+  /** ISO 8601, to the minute. */
+  readonly audited: string;
+  /** Version of the rules; `null` where none is named. */
+  readonly rules: string | null;
+}
+
+/** The file, the time and the rules that such a line names; `null` where a text is none. The minute is as fine as it goes. */
+export function readAuditedLine(text: string): AuditedLine | null {
+  const found =
+    /^(.*) · audited (\d{4}-\d\d-\d\d) (\d\d:\d\d) UTC · (?:rules version (\d+\.\d+\.\d+))?/u.exec(text);
+  if (!found) return null;
+  const [, input = '', day = '', time = '', rules = null] = found;
+  return { input, audited: `${day}T${time}:00.000Z`, rules };
 }

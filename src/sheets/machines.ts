@@ -1,6 +1,6 @@
-import { groupsThatCannotTrip, summarise } from '../audit/advise/summary.ts';
+import { summarise } from '../audit/advise/summary.ts';
+import type { Attention, ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
-import type { ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
 
 /** What a report says of one machine. */
 export interface Machine {
@@ -8,48 +8,69 @@ export interface Machine {
   readonly name: string;
   /** Worst first, as in the report. */
   readonly channels: readonly ChannelResult[];
-  /** Voting groups that have one of its channels. */
   readonly groups: readonly GroupResult[];
+  /** What of it needs action, gravest first. */
+  readonly attention: readonly Attention[];
   readonly summary: Summary;
 }
 
 /** The name of a machine as its sheets show it. */
-export function machineName({ name }: Machine): string {
+export function machineName({ name }: Pick<Machine, 'name'>): string {
   return name === '' ? 'No machine named' : name;
 }
 
 /**
- * The machines of a report, worst first: those with a group that cannot trip, then by their worst channel. Names are
- * compared without regard to case and white space.
+ * The machines of a report, worst first: by the first thing that needs action, then by their worst channel. Names are compared without regard to case and white space.
  */
-export function machinesOf({ channels, groups }: Report): readonly Machine[] {
-  const byName = new Map<string, ChannelResult[]>();
-  const byTag = new Map<string, Set<string>>();
-  for (const channel of channels) {
-    const key = tagKey(channel.machine);
-    const own = byName.get(key);
-    if (own) own.push(channel);
-    else byName.set(key, [channel]);
-    const tag = tagKey(channel.tag);
-    byTag.set(tag, (byTag.get(tag) ?? new Set()).add(key));
-  }
-  const groupsOf = new Map<string, GroupResult[]>();
-  for (const group of groups) {
-    const keys = new Set(group.members.flatMap(({ tag }) => [...(byTag.get(tagKey(tag)) ?? [])]));
-    for (const key of keys) groupsOf.set(key, [...(groupsOf.get(key) ?? []), group]);
-  }
-  const machines = [...byName].map(([key, own]): Machine => {
-    const voting = groupsOf.get(key) ?? [];
+export function machinesOf(report: Report): readonly Machine[] {
+  const channels = byMachine(report.channels, ({ machine }) => machine);
+  const groups = byMachine(report.groups, ({ machine }) => machine);
+  const attention = byMachine(ownedIn(report), ({ subject }) => subject.machine);
+  const place = new Map(report.attention.map((entry, index) => [entry, index]));
+  const first = ({ attention: [gravest] }: Machine): number =>
+    gravest ? (place.get(gravest) ?? 0) : Infinity;
+  const machines = [...channels].map(([key, own]): Machine => {
+    const [voting, entries] = [groups.get(key) ?? [], attention.get(key) ?? []];
     return {
       name: own[0]?.machine.trim() ?? '',
       channels: own,
       groups: voting,
-      summary: summarise(own, voting),
+      attention: entries,
+      summary: summarise(own, voting, [], entries),
     };
   });
-  return machines.toSorted((one, other) => cannotTrip(other) - cannotTrip(one));
+  return machines.toSorted((one, other) => {
+    const [a, b] = [first(one), first(other)];
+    return a === b ? 0 : a - b;
+  });
 }
 
-function cannotTrip({ groups }: Machine): number {
-  return groupsThatCannotTrip(groups).length > 0 ? 1 : 0;
+/** What needs action and belongs to no channel or group of any machine: what was not read, faults of tables, settings without a channel. */
+export function attentionOfNoMachine(report: Report): readonly Attention[] {
+  const owned = new Set(ownedIn(report));
+  return report.attention.filter((entry) => !owned.has(entry));
+}
+
+/** Entries about a channel or a group that stands in the report. */
+function ownedIn({ attention, channels, groups }: Report): Attention[] {
+  const key = (machine: string, name: string): string => JSON.stringify([tagKey(machine), tagKey(name)]);
+  const tags = new Set(channels.map(({ machine, tag }) => key(machine, tag)));
+  const names = new Set(groups.map(({ machine, name }) => key(machine, name)));
+  const machines = new Set(channels.map(({ machine }) => tagKey(machine)));
+  return attention.filter(({ subject: { machine, tag, group } }) =>
+    group === null
+      ? tags.has(key(machine, tag))
+      : names.has(key(machine, group)) && machines.has(tagKey(machine)),
+  );
+}
+
+function byMachine<T>(all: readonly T[], machineIn: (one: T) => string): Map<string, T[]> {
+  const found = new Map<string, T[]>();
+  for (const one of all) {
+    const key = tagKey(machineIn(one));
+    const own = found.get(key);
+    if (own) own.push(one);
+    else found.set(key, [one]);
+  }
+  return found;
 }

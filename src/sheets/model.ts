@@ -53,6 +53,8 @@ export interface SheetModel {
   readonly formulas: readonly string[];
   readonly rowCount: number;
   rows(): Iterable<ModelRow>;
+  /** Its rows tell of the other sheets: a host that may choose the order in which it makes rows makes these last. */
+  readonly writtenLast?: boolean;
   readonly freeze?: { readonly rows: number; readonly columns: number };
   /** Header row included. */
   readonly filter?: Area;
@@ -73,6 +75,8 @@ export interface SheetModel {
      * with a percentage (from memory).
      */
     readonly scale?: number;
+    /** Shrunk until all of it stands on one page. */
+    readonly onePage?: true;
     /** Rows with which a new page begins, in rising order; hosts that know no page breaks pass over them. */
     readonly newPages?: readonly number[];
   };

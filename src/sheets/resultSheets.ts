@@ -1,10 +1,11 @@
-import { asPart, finish, type Steps } from '../audit/model/steps.ts';
 import type { Report } from '../audit/model/report.ts';
+import { asPart, type Steps } from '../audit/model/steps.ts';
 import { asLeftLines } from './asLeft/lines.ts';
 import { asLeftSheet } from './asLeft/asLeftSheet.ts';
 import { changesSheet } from './changes/changesSheet.ts';
 import { driftingChannels, driftSheet } from './drift/driftSheet.ts';
-import { modelFingerprint } from './evidence/resultsFingerprint.ts';
+import { modelFingerprint, type SheetFingerprints } from './evidence/resultsFingerprint.ts';
+import { watchedSheets } from './evidence/watchedSheets.ts';
 import { groupsSheet } from './groups/groupsSheet.ts';
 import type { SheetModel } from './model.ts';
 import { problemsSheet } from './problems/problemsSheet.ts';
@@ -16,20 +17,42 @@ import { titleIn } from './titles.ts';
 
 /**
  * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems, as found
- * and as left where a channel was judged twice, changes where an earlier audit was named, drift where it was worked out,
+ * and as left where a channel was measured again, changes where an earlier audit was named, drift where it was worked out,
  * and calibration records where a channel has one.
  * Numbers stand in full precision in the units that the report names and are rounded by their formats only; all text is
  * plain text. Cell A1 of each begins with `Tripdrift audit`, so that a later audit reads none of them as input.
+ * The summary carries the fingerprints of the others, which are taken while their rows are made: made last, it costs no row twice.
  */
 export function resultSheets(report: Report): readonly SheetModel[] {
-  return finish(resultSheetsInSteps(report));
+  const others = watchedSheets(otherSheets(report));
+  const fingerprints = (): SheetFingerprints => {
+    const own = summarySheet(report, () => ({}));
+    return { ...watchedSheets([own]).fingerprints(), ...others.fingerprints() };
+  };
+  return [summarySheet(report, fingerprints), ...others.models];
 }
 
-/** The same in steps, since the summary carries fingerprints of all of them: yields the part done, from 0 to 1. */
+/**
+ * The same for a host that makes the rows of the summary first, in steps, so that a screen stays alive while fingerprints
+ * are taken: yields the part done, from 0 to 1.
+ */
 export function* resultSheetsInSteps(report: Report): Steps<number, readonly SheetModel[]> {
+  const others = otherSheets(report);
+  const sheets: Record<string, string> = {};
+  const all = [summarySheet(report, () => ({})), ...others];
+  const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  let done = 0;
+  for (const model of all) {
+    sheets[titleIn(model)] = yield* asPart(modelFingerprint(model), (rows) => (done + rows) / total);
+    done += model.rowCount;
+  }
+  return [summarySheet(report, () => sheets), ...others];
+}
+
+function otherSheets(report: Report): readonly SheetModel[] {
   const lines = asLeftLines(report);
   const [records, drifting] = [shownRecords(report), driftingChannels(report)];
-  const others = [
+  return [
     resultsSheet(report),
     groupsSheet(report),
     problemsSheet(report),
@@ -38,13 +61,4 @@ export function* resultSheetsInSteps(report: Report): Steps<number, readonly She
     ...(drifting.length > 0 ? [driftSheet(report, drifting)] : []),
     ...(records.length > 0 ? [recordsSheet(report, records)] : []),
   ];
-  const sheets: Record<string, string> = {};
-  const all = [summarySheet(report, {}), ...others];
-  const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
-  let done = 0;
-  for (const model of all) {
-    sheets[titleIn(model)] = yield* asPart(modelFingerprint(model), (rows) => (done + rows) / total);
-    done += model.rowCount;
-  }
-  return [summarySheet(report, sheets), ...others];
 }

@@ -5,7 +5,19 @@ import { expect } from 'vitest';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { audit } from '../../src/audit/audit.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
-import type { AsLeftResult, AsLeftThreshold, ChannelResult, DriftResult, DynamicResult, Exposure, GroupResult, RecordResult, Report, Summary } from '../../src/audit/model/report.ts';
+import type {
+  AsFoundResult,
+  Attention,
+  ChannelResult,
+  DriftResult,
+  DynamicResult,
+  Exposure,
+  GroupResult,
+  NotRead,
+  RecordResult,
+  Report,
+  Summary,
+} from '../../src/audit/model/report.ts';
 
 /** Numbers and words of a threshold that a case knows; what it leaves out is not looked at. */
 export type ExpectedThreshold = Partial<ThresholdResult>;
@@ -18,7 +30,10 @@ export interface ExpectedChannel {
   /** Every finding, in any order, as `rule @ Sheet!F14`; none where left out. */
   readonly findings?: readonly string[];
   readonly is?: Partial<
-    Pick<ChannelResult, 'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'source'>
+    Pick<
+      ChannelResult,
+      'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'state' | 'inBypass' | 'source'
+    >
   >;
   readonly sensitivity?: Partial<ChannelResult['sensitivity']>;
   readonly inputs?: Partial<ChannelResult['inputs']>;
@@ -26,10 +41,14 @@ export interface ExpectedChannel {
   readonly record?: Partial<RecordResult> | null;
   readonly onCurve?: Readonly<Record<string, number | readonly [number]>>;
   readonly dynamic?: Partial<DynamicResult> | null;
-  /** As left: parts of it, and its thresholds like those as found. */
-  readonly asLeft?: Partial<Omit<AsLeftResult, 'thresholds' | 'sensitivity'>> | null;
-  readonly asLeftSensitivity?: Partial<ChannelResult['sensitivity']>;
-  readonly asLeftThresholds?: Readonly<Record<string, Partial<AsLeftThreshold>>>;
+  /** What was found where it was measured again: parts of it, and its thresholds like those of now. */
+  readonly asFound?:
+    | (Partial<Omit<AsFoundResult, 'thresholds' | 'sensitivity' | 'record'>> & {
+        readonly record?: Partial<RecordResult> | null;
+      })
+    | null;
+  readonly asFoundSensitivity?: Partial<ChannelResult['sensitivity']>;
+  readonly asFoundThresholds?: Readonly<Record<string, ExpectedThreshold>>;
   /** All of it, in order, where given. */
   readonly exposure?: readonly Exposure[];
   readonly drift?: Partial<DriftResult> | null;
@@ -53,6 +72,10 @@ export interface GoldenCase {
   /** Every problem, in any order, as `rule @ Sheet!F14`. */
   readonly problems?: readonly string[];
   readonly summary?: Partial<Summary>;
+  /** All that was not read, in any order, as `column full scale @ Sheet!F14`. */
+  readonly notRead?: readonly string[];
+  /** All that needs action, in its order, as `critical late V-1 danger`, where given. */
+  readonly attention?: readonly string[];
   /** Texts that must stand in some message of the report. */
   readonly says?: readonly RegExp[];
 }
@@ -67,6 +90,18 @@ export function auditCase({ book, policy = {}, map = {} }: GoldenCase): Report {
 /** A finding or problem as the cases write it. */
 export function at({ rule, sheet, row, column }: Place & { readonly rule: string }): string {
   return `${rule} @ ${sheet}!${column}${row}`;
+}
+
+/** Something that was not read, as the cases write it. */
+function unread({ what, looksLike, sheet, row, column }: NotRead): string {
+  return `${what} ${looksLike} @ ${sheet}!${column}${row}`;
+}
+
+/** An entry of what needs action, as the cases write it. */
+function entry({ severity, code, subject: { tag, group, threshold, multiplier }, rule }: Attention): string {
+  const times = multiplier === null || multiplier === 1 ? null : `×${multiplier}`;
+  const words = [severity, code, tag === '' ? null : tag, group, threshold, times, rule];
+  return words.filter((word) => word !== null).join(' ');
 }
 
 /** Checks a report against what a case knows. */
@@ -100,6 +135,8 @@ export function check(golden: GoldenCase): void {
   });
   expect(report.problems.map(at).toSorted()).toEqual(problems.toSorted());
   checkNumbers(report.summary, summary, 'summary');
+  expect(report.notRead.map(unread).toSorted()).toEqual((golden.notRead ?? []).toSorted());
+  if (golden.attention) expect(report.attention.map(entry)).toEqual(golden.attention);
   const messages = [
     ...report.channels.flatMap(({ findings }) => findings),
     ...report.groups.flatMap(({ findings }) => findings),
@@ -125,11 +162,11 @@ function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
     expect(acts.map(([name]) => name)).toEqual(Object.keys(expected.onCurve));
     checkNumbers(Object.fromEntries(acts) as object, expected.onCurve, `${tag} on its curve`);
   }
-  checkPart(channel.asLeft, expected.asLeft, `${tag} as left`);
-  checkPart(channel.asLeft?.sensitivity ?? null, expected.asLeftSensitivity, `${tag} sensitivity as left`);
+  checkPart(channel.asFound, expected.asFound, `${tag} as found`);
+  checkPart(channel.asFound?.sensitivity ?? null, expected.asFoundSensitivity, `${tag} sensitivity as found`);
   if (expected.exposure) expect(channel.exposure, `exposure of ${tag}`).toEqual(expected.exposure);
-  if (expected.asLeftThresholds)
-    checkThresholds(channel.asLeft?.thresholds ?? [], expected.asLeftThresholds, `${tag} as left`);
+  if (expected.asFoundThresholds)
+    checkThresholds(channel.asFound?.thresholds ?? [], expected.asFoundThresholds, `${tag} as found`);
   if (thresholds) checkThresholds(channel.thresholds, thresholds, tag);
 }
 

@@ -95,13 +95,15 @@ export function layOut({ channels, unitsIn, layout }: Plan): LaidOut {
     (unit: string) => ` [${unit}] `,
   ]);
   const beside = unitsIn === 'columns' && dice(2) === 0;
-  const setpointDetection = pick(['', 'p-p', '0-p', 'pk']);
+  // Of sensors that count otherwise than peak to peak a detection is taken as it is stated: none is here.
+  const counted = channels.every(({ kind }) => kind === 'radial' || kind === 'axial');
+  const setpointDetection = counted ? pick(['', 'p-p', '0-p', 'pk']) : '';
   const levels = new Map<string, number>();
   const sensitivities = new Map<string, number>();
   const detectionOf = (column: Column): string =>
     ['alert', 'danger'].includes(column.header)
       ? setpointDetection
-      : ['limit', 'present reading', 'full scale'].includes(column.header)
+      : counted && ['limit', 'present reading', 'full scale'].includes(column.header)
         ? pick(['', 'pk-pk', '0-pk'])
         : '';
 
@@ -140,8 +142,8 @@ export function layOut({ channels, unitsIn, layout }: Plan): LaidOut {
         header.push(beside ? 'Unit' : `${pick(respell)(column.header)} ${pick(['unit', 'Units', 'UoM'])}`);
       rows.forEach((channel, index) => {
         const unit = hasColumn ? unitOf(channel, measured) : inHeader;
-        const counted = measured === 'level' || measured === 'growth';
-        const halved = channel.kind === 'axial' || !counted ? 1 : detectionFactors[own]!;
+        const amplitude = measured === 'level' || measured === 'growth';
+        const halved = channel.kind === 'axial' || !amplitude ? 1 : detectionFactors[own]!;
         const base = column.value(channel);
         const value = typeof base === 'number' && measured ? base / unit.factor / halved : base;
         if (column.header === 'danger') levels.set(channel.tag, unit.factor * halved);

@@ -53,14 +53,15 @@ export interface Worked {
   readonly name: string;
   readonly multiplier: number;
   readonly setpoint: number;
-  readonly effective: number;
+  /** `null`: not known, for want of a zero. */
+  readonly effective: number | null;
   readonly low: number | null;
   readonly high: number | null;
-  readonly shift: number;
-  readonly shiftFraction: number;
-  readonly indicatedAtSetpoint: number;
-  /** Every setpoint that may be offered: two where the exact one falls on a step to within rounding. */
-  readonly interimSetpoint: readonly (number | null)[];
+  readonly shift: number | null;
+  readonly shiftFraction: number | null;
+  readonly indicatedAtSetpoint: number | null;
+  /** What stands for the setpoint on the panel before it is brought to a step; `null` where nothing does. */
+  readonly shown: number | null;
   readonly headroom: number | null;
   readonly levelAtTrip: number | null;
   readonly daysLate: number | null;
@@ -72,40 +73,29 @@ export interface Worked {
   readonly verdict: readonly string[];
 }
 
-/**
- * As left: the same formulas with the as-left sensitivity and its own uncertainty only. The gap voltage is the as-left one
- * where there is one; the zero stays, and no reading belongs to it. `undefined`: nothing to judge.
- */
-export function asLeftOf(c: PlannedChannel, policy: PlannedPolicy): Worked[] | undefined {
-  if (c.asLeft === null || c.measured === null) return undefined;
-  return thresholdsOf(leftBehind(c), policy);
+/** Whether a channel was measured again. */
+export function isLeft(c: PlannedChannel): boolean {
+  return c.asLeft !== null && c.measured !== null;
 }
 
-function leftBehind(c: PlannedChannel): PlannedChannel {
+/**
+ * As it is now: with the sensitivity as left where there is one, the uncertainty and the gap voltage as found where none was
+ * read with it, and no zero, since none was measured again.
+ */
+export function nowOf(c: PlannedChannel): PlannedChannel {
+  if (!isLeft(c)) return c;
   return {
     ...c,
     measured: c.asLeft,
-    uncertainty: c.asLeftUncertainty,
+    uncertainty: c.asLeftUncertainty ?? c.uncertainty,
     gapVoltage: c.asLeftGapVoltage ?? c.gapVoltage,
-    reading: null,
+    zeroMeasured: null,
   };
 }
 
-/** A group as left: the members with a reading of their own as left, the others as found; `undefined`: none has one. */
-export function groupAsLeftOf(
-  members: readonly PlannedChannel[],
-  policy: PlannedPolicy,
-  name: string,
-  m: number,
-): WorkedGroup | undefined {
-  const judged = (c: PlannedChannel) => c.asLeft !== null && c.measured !== null;
-  if (!members.some(judged)) return undefined;
-  return groupOf(
-    members.map((c) => (judged(c) ? leftBehind(c) : c)),
-    policy,
-    name,
-    m,
-  );
+/** The uncertainty at the coverage of the policy; one without a factor of its own is stated at k = 2. */
+export function broughtTo(c: PlannedChannel, policy: PlannedPolicy): number | null {
+  return c.uncertainty === null ? null : (c.uncertainty * policy.coverage) / (c.coverage ?? 2);
 }
 
 /** Values this close to a limit, in part of it, may fall on either side in floating point. */
@@ -134,11 +124,15 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
       : 0;
   const own = s < 0 ? -1 : 1;
   const meant = m * s;
+  const u = broughtTo(c, policy);
+  if (c.kind === 'axial' && (c.zeroConfigured === null || c.zeroMeasured === null))
+    return withoutZero(c, policy, name, s, m);
   const effective = (meant * kc + moved) / km;
-  const u = c.uncertainty;
   const ends = u === null ? [] : [effective / (1 + u), effective / (1 - u)];
   const real = c.reading === null ? null : (c.reading * kc + moved) / km;
   const shown = (s * km - moved) / kc;
+  const guard = policy.rule === 'guarded' ? (u ?? 0) : 0;
+  const least = Math.min((own * (s * km * (1 - guard) - moved)) / kc, c.fullScale ?? Infinity);
   const danger = name.includes('danger');
   return {
     name,
@@ -150,16 +144,12 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
     shift: own * (effective - meant),
     shiftFraction: (effective - meant) / meant,
     indicatedAtSetpoint: shown,
-    interimSetpoint: interim(shown, own, c.resolution),
+    shown: least > 0 ? own * least : null,
     headroom: real === null ? null : own * (effective - real),
     ...times(c, own * effective, own * meant, real === null ? null : own * real, danger, own),
     probabilityBeyondLimit:
       danger && c.limit !== null && u !== null
-        ? cdf(
-            (Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / (c.coverage ?? policy.coverage)),
-            0,
-            1,
-          )
+        ? cdf((Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / policy.coverage), 0, 1)
         : null,
     zone: zones(c, effective),
     intendedZone: zones(c, meant),
@@ -167,13 +157,51 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
   };
 }
 
-function interim(shown: number, own: number, resolution: number | null): (number | null)[] {
-  if (own * shown <= 0) return [null];
-  if (resolution === null) return [shown];
-  const steps = Math.abs(shown) / resolution;
-  return [Math.floor(steps * (1 - hair)), Math.floor(steps * (1 + hair))].map((whole) =>
-    whole === 0 ? null : own * whole * resolution,
+/** Without both zeros nothing is known of where a position acts, unless the ratio alone makes it late. */
+function withoutZero(c: PlannedChannel, policy: PlannedPolicy, name: string, s: number, m: number): Worked {
+  const meant = m * s;
+  const ratio = (meant * c.configured) / (c.measured ?? NaN);
+  const verdict = verdicts(c, policy, meant, ratio).map((one) =>
+    one === 'late' || one === 'unreachable' ? one : 'incomplete',
   );
+  const isLate = decision(c, policy, meant, ratio, 0) === 'late';
+  const u = broughtTo(c, policy);
+  const ends = u === null ? [] : [ratio / (1 + u), ratio / (1 - u)];
+  const only = <T>(value: T): T | null => (isLate ? value : null);
+  return {
+    name,
+    multiplier: m,
+    setpoint: s,
+    effective: only(ratio),
+    low: u === null ? null : only(Math.min(...ends)),
+    high: u === null ? null : only(Math.max(...ends)),
+    shift: only(Math.sign(s) * (ratio - meant)),
+    shiftFraction: only((ratio - meant) / meant),
+    indicatedAtSetpoint: null,
+    shown: null,
+    headroom: null,
+    daysLate: null,
+    daysToGo: null,
+    levelAtTrip: null,
+    probabilityBeyondLimit:
+      name.includes('danger') && c.limit !== null && u !== null
+        ? only(cdf((Math.abs(ratio) / c.limit - 1) / (u / policy.coverage), 0, 1))
+        : null,
+    zone: [null],
+    intendedZone: [null],
+    verdict,
+  };
+}
+
+/** A level on the panel, in a unit: down to the step or to two digits; two answers where it is on a step to within rounding. */
+export function panelsOf(shown: number | null, resolution: number | null, unit: number): (number | null)[] {
+  if (shown === null) return [null];
+  const level = Math.abs(shown) / unit;
+  return [level * (1 - hair), level * (1 + hair)].map((one) => {
+    const step = resolution === null ? 10 ** (Math.floor(Math.log10(one)) - 1) : resolution / unit;
+    const whole = Math.floor(one / step);
+    return whole === 0 ? null : Math.sign(shown) * whole * step;
+  });
 }
 
 function times(
@@ -231,19 +259,20 @@ function unreachable(
   }
   if (c.kind !== 'axial') return false;
   if (effective * meant <= 0) return true;
-  if (c.zeroMeasured === null || c.direction === null) return false;
-  const volts = c.zeroMeasured + ((c.direction === 'away' ? -1 : 1) * effective * (c.measured ?? NaN)) / 1000;
+  if (c.zeroConfigured === null || c.direction === null) return false;
+  const volts = c.zeroConfigured + ((c.direction === 'away' ? -1 : 1) * meant * c.configured) / 1000;
   return volts > policy.near + 10 * (near1 - 1) || volts < policy.far - 10 * (near1 - 1);
 }
 
 function decision(
   c: PlannedChannel,
-  { tolerance: t, rule }: PlannedPolicy,
+  policy: PlannedPolicy,
   meant: number,
   effective: number,
   off: number,
 ): string {
-  const u = rule === 'guarded' && c.uncertainty !== null ? c.uncertainty : 0;
+  const { tolerance: t, rule } = policy;
+  const u = rule === 'guarded' ? (broughtTo(c, policy) ?? 0) : 0;
   const [from, to] = [(Math.abs(meant) / (1 + t)) * (1 + off), (Math.abs(meant) / (1 - t)) * (1 - off)];
   const acts = Math.sign(meant) * effective;
   const [low, high] = [acts / (1 + u), acts / (1 - u)];
@@ -269,12 +298,12 @@ export function groupOf(
   const seats = members.map((member) => {
     const own = thresholdsOf(member, policy).find((one) => one.name === name && one.multiplier === 1);
     // On its limit to within rounding a threshold is not beyond it, and acts.
-    const reached = own?.verdict.some((verdict) => verdict !== 'unreachable');
+    const reached = own?.verdict.some((verdict) => verdict !== 'unreachable' && verdict !== 'incomplete');
     const acts = own && reached && member.measured !== null && !member.bypass;
     return {
       tag: member.tag,
       setpoint: own ? Math.abs(own.setpoint) : Infinity,
-      effective: acts ? Math.abs(own.effective) : Infinity,
+      effective: acts ? Math.abs(own.effective ?? Infinity) : Infinity,
     };
   });
   if (seats.every((seat) => seat.setpoint === Infinity)) return undefined;

@@ -24,8 +24,20 @@ it('what a policy says is used, and stands in the report', () => {
   expect(report.channels[0]!.findings.map(({ rule }) => rule)).toEqual(['danger-delay-long']);
 });
 
+it('takes a loose policy that still is one', () => {
+  const loose = {
+    tolerance: 0.49,
+    coverage: 4,
+    calibrationIntervalDays: 7305,
+    delays: { alert: 60, danger: 60 },
+    linearVolts: { near: 0, far: -60 },
+    recordTolerance: { deviation: { value: 0.5, unit: 'mm' } },
+  };
+  expect(parsePolicy(loose)).toMatchObject(loose);
+});
+
 const wrongPolicies: [json: unknown, says: RegExp][] = [
-  [{ tolerance: 5 }, /^AuditRefused: Policy, at tolerance: .*1/],
+  [{ tolerance: 5 }, /^AuditRefused: Policy, at tolerance: .*0\.5/],
   [{ tolerance: 0 }, /at tolerance/],
   [{ tolerance: '5 %' }, /at tolerance: .*number/],
   [{ rule: 'strict' }, /at rule: .*guarded.*simple/],
@@ -43,6 +55,25 @@ const wrongPolicies: [json: unknown, says: RegExp][] = [
   ],
   [{ calibrationIntervalDays: 0 }, /at calibrationIntervalDays/],
   [{ delays: { alert: -1 } }, /at delays\.alert/],
+  [{ tolerance: 0.5 }, /^AuditRefused: Policy, at tolerance: must be below 0\.5 \(50 %\)/],
+  [{ tolerance: 0.99 }, /at tolerance: must be below 0\.5/],
+  [{ tolerance: 1e308 }, /at tolerance/],
+  [{ ratedTolerance: 0.5 }, /at ratedTolerance/],
+  [{ curveDifference: 0.7 }, /at curveDifference/],
+  [{ recordTolerance: { incremental: 0.6 } }, /at recordTolerance\.incremental/],
+  [{ recordTolerance: { deviation: { value: 1e308, unit: 'mil' } } }, /at recordTolerance\.deviation\.value/],
+  [{ recordTolerance: { deviation: { value: 1, unit: 'cm' } } }, /at recordTolerance\.deviation\.value/],
+  [
+    { minimumLinearRange: { value: 1e-300, unit: 'mil' } },
+    /at minimumLinearRange\.value: must be from 10 mil/,
+  ],
+  [{ coverage: 1e-9 }, /at coverage: must be from 1 to 4/],
+  [{ coverage: 1e308 }, /at coverage/],
+  [{ calibrationIntervalDays: 1e308 }, /at calibrationIntervalDays: .*20 years/],
+  [{ linearVolts: { near: 1e308, far: -1e308 } }, /at linearVolts\.near: must be from −60 V to 0 V/],
+  [{ gapVoltageTolerance: 1e308 }, /at gapVoltageTolerance/],
+  [{ ratedSensitivity: { axial: { value: 1e308, unit: 'mV/mil' } } }, /at ratedSensitivity\.axial\.value/],
+  [{ delays: { danger: 1e308 } }, /at delays\.danger: must be from 0 s to 60 s/],
   [null, /Policy, at its top level/],
   [[], /Policy, at its top level/],
   ['guarded', /Policy, at its top level/],
@@ -63,8 +94,8 @@ for (const [json, says] of wrongPolicies) {
 const wrongMaps: [json: unknown, says: RegExp][] = [
   [{ channel: {} }, /Column map/],
   [
-    { channels: { columns: { danger: 'B' } } },
-    /channels: there is no column 'danger'\. The columns are: tag, machine/,
+    { channels: { columns: { hazard: 'B' } } },
+    /channels: there is no column 'hazard'\. The columns are: tag, machine/,
   ],
   [
     { channels: { columns: { speed: 'no such header' } } },

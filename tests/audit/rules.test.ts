@@ -8,17 +8,29 @@ import { goldenCases } from './goldenCases.ts';
 
 const root = fileURLToPath(new URL('../../src/audit/', import.meta.url));
 
-/** Texts of that form that are words for a detection, not names of rules. */
-const words = new Set(['p-p', 'pk-pk', 'peak-peak', 'full-scale']);
+/** Texts of that form that are words for a detection or a stage, or reasons to act, not names of rules. */
+const words = new Set([
+  'p-p',
+  'pk-pk',
+  'peak-peak',
+  'full-scale',
+  'start-up',
+  'past-danger',
+  'past-alert',
+  'not-read',
+]);
+/** What makes a fact of a rule. */
+const makers = new Set(['factOf', 'factOfThreshold']);
 const form = /^[a-z]+(?:-[a-z]+)+$/;
 
 /**
- * Names of rules, or the parts that make them up, in a source text: every string in their form, every argument of
- * `ruleName`, and the fixed parts of templates such as `${name}-delay-long`.
+ * Names of rules, or the parts that make them up, in a source text: every string in their form, every rule of a
+ * fact, and the fixed parts of templates such as `${name}-delay-long`.
  */
 function rulesIn(text: string): string[] {
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node)) return;
     if (ts.isStringLiteral(node) && form.test(node.text)) found.push(node.text);
     if (ts.isTemplateExpression(node)) {
       for (const { text: part } of [node.head, ...node.templateSpans.map((span) => span.literal)]) {
@@ -26,8 +38,9 @@ function rulesIn(text: string): string[] {
           found.push(part.replaceAll(/^-|-$/g, ''));
       }
     }
-    if (ts.isCallExpression(node) && node.expression.getText().endsWith('ruleName')) {
-      for (const argument of node.arguments) if (ts.isStringLiteral(argument)) found.push(argument.text);
+    if (ts.isCallExpression(node) && makers.has(node.expression.getText())) {
+      const [rule] = node.arguments;
+      if (rule && ts.isStringLiteral(rule) && !form.test(rule.text)) found.push(rule.text);
     }
     ts.forEachChild(node, visit);
   };
@@ -68,7 +81,7 @@ it('a rule in any form would be seen', () => {
     'fault-hidden',
     'cause-seen',
   ]);
-  expect(rulesIn("y = ruleName(name, 'late');")).toEqual(['late']);
+  expect(rulesIn("y = factOfThreshold('late', 'warning', threshold, values);")).toEqual(['late']);
   expect(rulesIn('z = `multiplied-${rules[reason]}`; w = `${name}-delay-long`;')).toEqual([
     'multiplied',
     'delay-long',

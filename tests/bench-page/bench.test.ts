@@ -66,7 +66,7 @@ describeWithChromium('the bench', () => {
   it('answers from the selected numbers and inserts the formula', async () => {
     await visit.select('Try it', 6, 2, 4);
     await pane.getByRole('button', { name: 'Take from selection' }).click();
-    await pane.getByText('Danger 5 mil acts at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
+    await pane.getByText('Danger 5 mil really trips at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
     await visit.select('Try it', 16, 2);
     await pane
       .getByRole('button', { name: /Insert/ })
@@ -116,7 +116,7 @@ describeWithChromium('the bench', () => {
     await visit.type('Try it', 16, 2, '0012x');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();
-    await expect.poll(async () => (await visit.read()).sheets.length).toBe(17);
+    await expect.poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 }).toBe(17);
     const bytes = await visit.saved();
     const copy = readWorkbook('copy.xlsx', bytes);
     const inGrid = (await visit.read()).sheets;

@@ -2,6 +2,7 @@
 import type { Frame, FrameLocator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
+import { verdictWords } from '../../src/audit/model/verdictWords.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
@@ -45,10 +46,10 @@ const two = (tags: readonly string[]): Uint8Array =>
 
 /** What a sheet of results says about each threshold. */
 function linesOf(rows: Sheet['rows']): Line[] {
-  const at = rows.findIndex((row) => row.includes('Acts at T'));
+  const at = rows.findIndex((row) => row.includes('Really acts at T'));
   const header = rows[at] ?? [];
-  const [tag, threshold, effective, verdict] = ['Tag', 'Threshold', 'Acts at T', 'Verdict'].map((name) =>
-    header.indexOf(name),
+  const [tag, threshold, effective, verdict] = ['Tag', 'Threshold', 'Really acts at T', 'Verdict'].map(
+    (name) => header.indexOf(name),
   );
   return rows
     .slice(at + 1)
@@ -63,7 +64,7 @@ function expected(report: Report): Line[] {
       tag,
       name,
       effective === null ? null : (expect.closeTo(effective, 12) as number),
-      verdict,
+      verdictWords[verdict],
     ]),
   );
 }
@@ -137,7 +138,10 @@ describeWithChromium('a user’s way through the bench', () => {
     await visit.audit();
 
     await pane.locator('.channel-line', { hasText: 'V-1' }).click();
-    await pane.locator('.channel-detail').getByText('Acts only at 6.25 mil instead of 5 mil').waitFor();
+    await pane
+      .locator('.channel-detail')
+      .getByText('Set 5, really trips at 6.25 mil.', { exact: true })
+      .waitFor();
     expect(await visit.selection()).toMatchObject({ sheet: 'Probes', area: { top: 3, bottom: 3 } });
     expect(await visit.violations()).toEqual([]);
     await writeSheets();
@@ -149,8 +153,8 @@ describeWithChromium('a user’s way through the bench', () => {
       ['V-1', 'danger', 6.25, 'late'],
       ['V-2', 'alert', 2.4, 'early'],
       ['V-2', 'danger', 4, 'early'],
-      ['V-3', 'alert', expect.closeTo(600 / 201, 12), 'within'],
-      ['V-3', 'danger', expect.closeTo(1000 / 201, 12), 'within'],
+      ['V-3', 'alert', expect.closeTo(600 / 201, 12), 'OK'],
+      ['V-3', 'danger', expect.closeTo(1000 / 201, 12), 'OK'],
     ]);
   });
 
@@ -158,15 +162,15 @@ describeWithChromium('a user’s way through the bench', () => {
     await visit.audit();
     await writeSheets();
     expect(await stale().count()).toBe(0);
-    // K101-2X, measured at 199 mV/mil of 200.
-    const row = (await visit.rows('Channels')).findIndex((cells) => cells.includes('K101-2X')) + 1;
+    // K102-1Y, measured at 198 mV/mil of 200 and not again since.
+    const row = (await visit.rows('Channels')).findIndex((cells) => cells.includes('K102-1Y')) + 1;
     await visit.type('Channels', row, 7, '125');
     await stale().waitFor();
     await press('Run audit again');
     await stale().waitFor({ state: 'detached' });
-    await pane.getByLabel('Search').fill('K101-2X');
-    // 200/125 − 1 = 60 %, by hand.
-    await pane.locator('.channel-line', { hasText: '+60 %' }).waitFor();
+    await pane.getByLabel('Search').fill('K102-1Y');
+    // 4·200/125 = 6.4 mil, by hand.
+    await pane.locator('.channel-line', { hasText: 'set 4, really trips at 6.4 mil' }).waitFor();
     await press('Write result sheets');
     await pane.getByText('because there is a sheet “Audit results” already').waitFor();
 
@@ -183,7 +187,7 @@ describeWithChromium('a user’s way through the bench', () => {
     const cell = async () => (await visit.rows('Try it'))[15]?.[1] ?? null;
     await visit.select('Try it', 6, 2, 4);
     await press('Take from selection');
-    await pane.getByText('Danger 5 mil acts at 6.25 mil').waitFor();
+    await pane.getByText('Danger 5 mil really trips at 6.25 mil').waitFor();
     await visit.select('Try it', 16, 2);
     await press('Insert formula');
     await expect.poll(cell).toBe(6.25);

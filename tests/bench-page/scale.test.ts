@@ -60,9 +60,9 @@ describeWithChromium('a workbook of 20,000 channels in the bench', () => {
       `${channels} All`,
       `${late} late`,
       `${early} early`,
-      `${undetermined} undetermined`,
-      `${unreachable} unreachable`,
-      `${within} within`,
+      `${undetermined} uncertain`,
+      `${unreachable} cannot act`,
+      `${within} OK`,
     ])
       expect(said).toContainEqual(expect.stringContaining(count));
   });

@@ -26,48 +26,58 @@ function oneLine(text: string): void {
 }
 
 describe('the audit command', () => {
-  test('tells the worst first, what to do next and the caution', () => {
+  test('tells what needs action worst first, what to do, the counts and the caution', () => {
     const { code, out, err } = runAudit(folder, demo);
     expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toMatch(/\d+ things need action, \d+ of them critical\./u);
     expect(out).toContain(
-      '45 channels: 4 unreachable, 5 late, 1 undetermined, 2 early, 8 incomplete, 25 within',
+      '59 channels: 5 cannot act, 6 late, 1 uncertain, 2 early, 30 OK; 14 not known, 1 in bypass.',
     );
-    expect(out.indexOf('unreachable  ')).toBeLessThan(out.indexOf('late         '));
-    expect(out).toContain('What to do next');
+    expect(out).toContain('6 channels were measured again after a correction: 2 corrected.');
+    expect(out.indexOf('T101 thrust (2oo2) cannot trip')).toBeLessThan(out.indexOf('Not read'));
+    expect(out).toContain('Restore the group before start-up.');
+    expect(out).toContain('--details lists them.');
     expect(out).toContain('Advisory only.');
+    expect(out).not.toContain('\u001b');
   });
 
-  // By hand: 4·200/161 = 4.969 and 4·200/161.5 = 4.954 mil; 191 ± 2 % of 200 straddles 0.95.
-  test('tells of the demo as it was left: how many, and what is late all the same', () => {
-    const { out } = runAudit(folder, demo);
-    const block = out
-      .slice(out.indexOf('\nAs left\n'), out.indexOf('\nVoting groups\n'))
-      .replaceAll(/\s+/gu, ' ');
-    expect(block).toContain(
-      '8 channels judged: 3 cured, 3 still late, unreachable or undetermined, 1 newly so.',
-    );
-    expect(block).toContain(
-      'late K101-1Y: danger 4 mil still late, at 4.969 mil; may have been so since 2024-09-14, and goes on.',
-    );
-    expect(block).toContain('late K101-2X: danger 4 mil now late, at 4.954 mil.');
-    expect(block).toContain('undetermined K101-2Y: danger 4 mil now undetermined, at 4.188 mil.');
-    expect(block).not.toContain('K101-1X');
-    expect(runAudit(folder, channels, monitor).out).not.toContain('As left');
+  // By hand: 4·200/161 = 4.969 and 4·200/161.5 = 4.954 mil.
+  test('--details lists all that needs action, each channel as it was found and each rule', () => {
+    const out = runAudit(folder, demo, '--details').out.replaceAll(/\s+/gu, ' ');
+    expect(out).toContain('critical K101-1Y danger is late: set 4, really trips at 4.97 mil.');
+    expect(out).toContain('critical K101-2X danger is late: set 4, really trips at 4.95 mil.');
+    expect(out).toContain('K101-A1 (K-101 Gas compressor, thrust collar, probe 1): OK; as found late');
+    expect(out).toMatch(/critical danger-late, Monitor settings!G\d+: /u);
+    expect(out).not.toContain('--details');
   });
 
-  test('--strict is 1 where a danger was found right and left late', () => {
-    const left = 'Tag,Measured sensitivity (mV/mil),As-left sensitivity (mV/mil)\nX-1,200,';
-    put('left-late.csv', `${left}160\n`);
-    put('left-right.csv', `${left}200\n`);
+  test('--strict goes by how a channel was left: 1 where it was found right and left late', () => {
+    const left = 'Tag,Measured sensitivity (mV/mil),As-left sensitivity (mV/mil)\nX-1,';
+    put('left-late.csv', `${left}200,160\n`);
+    put('left-right.csv', `${left}160,200\n`);
     expect(runAudit(folder, 'left-late.csv', monitor, '--strict').code).toBe(1);
     expect(runAudit(folder, 'left-right.csv', monitor, '--strict').code).toBe(0);
+  });
+
+  test('--strict is 1 for a danger in bypass, not known, and a column that was not read', () => {
+    const settings = 'Tag,Configured sensitivity (mV/mil),Alert (mil),Danger (mil)';
+    put('bypass.csv', `${settings},Bypass\nx-1,200,3,5,yes\n`);
+    put('unclear.csv', `${settings},Bypass\nx-1,200,3,5,see permit\n`);
+    put('slip.csv', `${settings},Full scael (mil)\nx-1,200,3,5,10\n`);
+    put('early.csv', 'Tag,Measured sensitivity (mV/mil)\nX-1,260\n');
+    for (const file of ['bypass.csv', 'unclear.csv', 'slip.csv']) {
+      expect([file, runAudit(folder, good, file, '--strict').code]).toEqual([file, 1]);
+    }
+    const early = runAudit(folder, 'early.csv', monitor, '--strict');
+    expect(early.code).toBe(0);
+    expect(early.out).toContain('X-1 danger is early');
   });
 
   test('prints the report, and nothing else, for --json -: the contract’s own example', () => {
     const { code, out } = runAudit(folder, channels, monitor, '--json', '-');
     expect(code).toBe(0);
     const report = JSON.parse(out) as Report;
-    expect(report.schema).toBe('tripdrift-report/1');
+    expect(report.schema).toBe('tripdrift-report/2');
     const [channel] = report.channels;
     expect(channel?.sensitivity).toMatchObject({
       configured: 200,
@@ -86,7 +96,13 @@ describe('the audit command', () => {
     });
     expect(danger?.low).toBeCloseTo(1000 / 164.8, 12);
     expect(danger?.high).toBeCloseTo(1000 / 155.2, 12);
-    expect(danger).toMatchObject({ verdict: 'late', indicatedAtSetpoint: 4, interimSetpoint: 4 });
+    // By hand: 25·160·0.97/(5·200) = 3.88, at two digits towards the early side: 3.8.
+    expect(danger).toMatchObject({
+      verdict: 'late',
+      indicatedAtSetpoint: 4,
+      panel: 3.8,
+      interimSetpoint: 3.8,
+    });
     expect(danger?.probabilityBeyondLimit).toBeNull();
   });
 
@@ -137,7 +153,7 @@ describe('the audit command', () => {
     expect(readFileSync(join(folder, 'in.xlsx')).equals(before)).toBe(true);
     const second = runAudit(folder, 'out.xlsx', '--out', 'out2.xlsx');
     expect(second.out).toContain("'Audit summary (2)' (there is a 'Audit summary' already)");
-    expect(second.out).toContain('45 channels: 4 unreachable');
+    expect(second.out).toContain('59 channels: 5 cannot act');
   });
 
   test('text tables become a workbook with their own sheets before the results', () => {
@@ -243,6 +259,7 @@ describe('the audit command', () => {
       '--map',
       '--force',
       '--strict',
+      '--details',
       '--verify OUT.xlsx',
       '2 no results in it',
       'Exit code',

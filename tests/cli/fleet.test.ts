@@ -115,7 +115,7 @@ describe('the audit of a folder', () => {
     const from = lines.findIndex((line) => line.startsWith('workbook '));
     expect(lines.slice(from + 1, from + 11).map((line) => line.split(/ {2,}/u).slice(0, 2))).toEqual([
       ['broken.xlsx', 'not audited'],
-      ['demo.xlsx', '45'],
+      ['demo.xlsx', '59'],
       ['empty.xlsx', 'not audited'],
       ['locked.xlsx', 'not audited'],
       ['none.xlsx', 'not audited'],
@@ -123,7 +123,7 @@ describe('the audit of a folder', () => {
       ['text.xlsx', 'not audited'],
       ['Unit 9.xlsx', '1'],
       ['Unit 10.xlsx', '3'],
-      ['all workbooks', '49'],
+      ['all workbooks', '63'],
     ]);
     const flat = out.replace(/\s+/gu, ' ');
     expect(flat).toContain('5 of 9 workbooks could not be audited');
@@ -151,9 +151,9 @@ describe('the audit of a folder', () => {
     expect(summary.sheets.map(({ name }) => name)).toEqual(['Fleet summary']);
     expect(summary.sheets[0]?.rows[0]?.[0]).toBe('Tripdrift audit – fleet');
     const row = summary.sheets[0]?.rows.find(([first]) => first === 'Unit 10.xlsx');
-    // Workbook, worst, channels, unreachable, late, undetermined, early, incomplete, within, groups, the worst of it.
-    expect(row?.slice(0, 10)).toEqual(['Unit 10.xlsx', 'late', 3, 0, 1, 0, 0, 0, 2, 0]);
-    expect(row?.[10]).toBe('L-1, danger: Acts only at 6.25 mil instead of 5 mil: 1.25 mil (25 %) late.');
+    // Workbook, worst, channels, cannot act, late, uncertain, early, not known, OK, in bypass, groups, not read, critical.
+    expect(row?.slice(0, 13)).toEqual(['Unit 10.xlsx', 'late', 3, 0, 1, 0, 0, 0, 2, 0, 0, 0, 1]);
+    expect(row?.[13]).toBe('L-1 danger is late: set 5, really trips at 6.25 mil.');
     expect(objectionsTo(join(results, 'Fleet summary.xlsx'))).toEqual([]);
     expect(unfinished(results)).toEqual([]);
   });

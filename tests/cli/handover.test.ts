@@ -22,8 +22,10 @@ describe('--handover', () => {
       'r.json',
     );
     expect(code).toBe(0);
-    expect(out).toMatch(/Written: h\.xlsx, with the sheets 'Hand-over list', 'T-101 Power turbine'/u);
-    expect(sheetsOf('h.xlsx')).toHaveLength(9);
+    expect(out).toMatch(
+      /Written: h\.xlsx, with the sheets 'Hand-over list', 'K-101 Gas compressor', 'K-101 Gas compressor annex'/u,
+    );
+    expect(sheetsOf('h.xlsx')).toHaveLength(21);
     expect(sheetsOf('o.xlsx')).toContain('Audit summary');
     expect(existsSync(join(folder, 'r.json'))).toBe(true);
     expect(readFileSync(join(folder, 'in.xlsx'))).toEqual(readFileSync(demo));

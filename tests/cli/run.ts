@@ -14,11 +14,7 @@ export interface Ran {
 
 /** Runs the audit command in a folder, as `npm run -s audit --` does. */
 export function runAudit(folder: string, ...args: string[]): Ran {
-  const program = [
-    '--import',
-    join(root, 'node_modules/tsx/dist/esm/index.mjs'),
-    join(root, 'src/cli/audit/main.ts'),
-  ];
+  const program = [join(root, 'src/run.mjs'), 'audit'];
   const env = { ...process.env };
   delete env['npm_lifecycle_event'];
   const done = spawnSync(process.execPath, [...program, ...args], {

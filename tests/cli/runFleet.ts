@@ -17,7 +17,7 @@ export function startAudit(
 ): ChildProcess {
   const env: NodeJS.ProcessEnv = { ...process.env, TMPDIR: temporary };
   delete env['npm_lifecycle_event'];
-  const program = [join(root, 'src/run.mjs'), 'src/cli/audit/main.ts'];
+  const program = [join(root, 'src/run.mjs'), 'audit'];
   return spawn(process.execPath, [...program, ...args], {
     cwd: folder,
     env,

@@ -5,6 +5,7 @@ import type { Job } from '../../src/cli/fleet/job.ts';
 import type { Limits } from '../../src/cli/fleet/limits.ts';
 import { openSeat } from '../../src/cli/fleet/seat.ts';
 import { answersTo } from '../../src/cli/fleet/seats.ts';
+import { newToken } from '../../src/cli/staging.ts';
 import { temporaryFolder } from './run.ts';
 
 const folder = temporaryFolder();
@@ -14,9 +15,9 @@ const module = join(folder, 'program.mjs');
 writeFileSync(
   module,
   `import { appendFileSync, writeFileSync } from 'node:fs';
-process.on('message', ({ file, copy }) => {
+process.on('message', ({ file, copy, token }) => {
   appendFileSync(${JSON.stringify(join(folder, 'pids'))}, process.pid + ' ' + file + '\\n');
-  writeFileSync(copy + '.' + process.pid + '.part', 'half');
+  writeFileSync(copy + '.tripdrift-' + token + '.part', 'half');
   if (file.startsWith('hang')) for (;;);
   if (file.startsWith('die')) process.exit(7);
   if (file.startsWith('kill')) process.kill(process.pid, 'SIGKILL');
@@ -31,7 +32,7 @@ const limits: Limits = { processes: 2, memory: 64, time: 60_000 };
 const never = new AbortController().signal;
 
 function jobOf(file: string): Job {
-  return { file, path: file, options: {}, copy: join(folder, file), report: undefined };
+  return { file, path: file, options: {}, copy: join(folder, file), report: undefined, token: newToken() };
 }
 
 async function refusalsOf(names: readonly string[], own: Partial<Limits> = {}, signal = never) {
@@ -109,7 +110,9 @@ describe('processes that audit', () => {
   });
 
   test('a program that can’t be started is said', async () => {
-    const jobs: Job[] = [{ file: 'x', path: 'x', options: {}, copy: undefined, report: undefined }];
+    const jobs: Job[] = [
+      { file: 'x', path: 'x', options: {}, copy: undefined, report: undefined, token: newToken() },
+    ];
     const nowhere = { module: join(folder, 'missing.mjs'), args: [] };
     const [answer] = await answersTo(jobs, nowhere, limits, never, () => undefined);
     expect(answer?.refused).toContain('ended before it was done (exit code 1)');

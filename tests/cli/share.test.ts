@@ -32,7 +32,7 @@ describe('--share', () => {
   test('goes with an audit', () => {
     const { code, out } = runAudit(folder, demo, '--share', 'demo.xlsx', '--json', 'demo.json');
     expect(code).toBe(0);
-    expect(out).toContain('45 channels');
+    expect(out).toContain('59 channels');
     expect(out).toContain('Written: demo.xlsx, a copy to share.');
   });
 

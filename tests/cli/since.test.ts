@@ -20,16 +20,16 @@ describe('--since', () => {
     const { code, out } = runAudit(folder, after, '--since', before, '--out', 'after.xlsx');
     expect(code).toBe(0);
     expect(out).toContain(
-      'Since before.csv\n  2 newly late, 1 changed setting, 2 changed sensitivity, 2 cured.',
+      'Since before.csv\n  2 now late, 1 changed setting, 2 changed sensitivity, 2 corrected.',
     );
     // By hand: 5·200/160 = 6.25 and 5·200/200 = 5.
     expect(out.replace(/\s+/gu, ' ')).toContain(
-      'newly late X-1: Danger acts late at 6.25 mil; it acted within tolerance at 5 mil before.',
+      'now late X-1: Danger is late: really trips at 6.25 mil; it was OK at 5 mil before.',
     );
     expect(out).toContain("'Audit changes'");
     const book = readWorkbook('after.xlsx', readFileSync(join(folder, 'after.xlsx')));
     const sheet = book.sheets.find(({ name }) => name === 'Audit changes');
-    expect(sheet?.rows[4]?.slice(0, 2)).toEqual(['newly late', 'X-1']);
+    expect(sheet?.rows[4]?.slice(0, 2)).toEqual(['now late', 'X-1']);
   });
 
   test('is null in the report without it', () => {
@@ -65,8 +65,8 @@ describe('--since', () => {
     writeFileSync(join(folder, 'alone.xlsx'), newWorkbook([alone]));
     const { code, out } = runAudit(folder, after, '--since', 'alone.xlsx');
     expect(code).toBe(0);
-    expect(out).toMatch(/Since before\.csv \(sheet 'Results kept', \d{4}-\d\d-\d\d\)\n {2}2 newly late/u);
-    expect(out).toContain('do not show bypass');
+    expect(out).toMatch(/Since before\.csv \(sheet 'Results kept', \d{4}-\d\d-\d\d\)\n {2}2 now late/u);
+    expect(out).toContain('do not show voting');
   });
 
   test('is refused in one line, and nothing written, where there is nothing to compare with', () => {

@@ -5,16 +5,17 @@ import ts from 'typescript';
 import type { Report } from '../../src/audit/model/report.ts';
 
 const root = fileURLToPath(new URL('../../src/audit/', import.meta.url));
-/** Files with words for headers and cells, some of which look like names of rules. */
-const vocabulary = /(^|[\\/])(tables[\\/]|rows[\\/]words\.ts)/;
+/** Files with words for headers, cells and codes of what needs action, some of which look like names of rules. */
+const vocabulary = /(^|[\\/])(tables[\\/]|rows[\\/]words\.ts|attention\.ts|sentences\.ts|evaluateGroup\.ts)/;
+/** What makes a fact of a rule. */
+const makers: ReadonlySet<string> = new Set(['factOf', 'factOfThreshold']);
 const kebab = /^[a-z]+(-[a-z]+)+$/;
 /** What a name made from a threshold's begins with; not `alert` of `alert-not-below-danger`, which is whole. */
 const ofThreshold = /^(counter-)?(alert|danger)-(?!not-)/;
 
 /**
- * Every name of a rule in the source of the audit, found by its form: a string of several words with hyphens, an
- * argument of `ruleName`, or a template that puts such words behind a threshold's name. The part that names the
- * threshold is left out: `late` stands for `danger-late` and `alert-late`.
+ * Every name of a rule in the source of the audit, found by its form: a string of several words with hyphens, or
+ * the rule of a fact. The part that names the threshold is left out: `late` stands for `danger-late` and `alert-late`.
  */
 export function ruleNames(): ReadonlySet<string> {
   const names = new Set<string>();
@@ -30,13 +31,9 @@ export function ruleNames(): ReadonlySet<string> {
 function collect(node: ts.Node, names: Set<string>): void {
   if (ts.isImportDeclaration(node)) return;
   if (ts.isStringLiteral(node) && kebab.test(node.text)) names.add(node.text);
-  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && node.expression.text === 'ruleName') {
-    const what = node.arguments[1];
-    if (what && ts.isStringLiteral(what)) names.add(what.text);
-  }
-  if (ts.isTemplateExpression(node) && node.head.text === '') {
-    const behind = node.templateSpans[0]?.literal.text ?? '';
-    if (/^(-[a-z]+)+$/.test(behind)) names.add(behind.slice(1));
+  if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && makers.has(node.expression.text)) {
+    const [rule] = node.arguments;
+    if (rule && ts.isStringLiteral(rule)) names.add(rule.text);
   }
   ts.forEachChild(node, (inner) => {
     collect(inner, names);

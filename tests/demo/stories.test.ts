@@ -14,7 +14,6 @@ const leftOut: Readonly<Record<string, string>> = {
     [
       'gap-outside-record',
       'record-as-left-of-another-day',
-      'record-disagrees-with-list',
       'record-not-falling',
       'record-of-another-kind',
       'record-point-left-out',
@@ -27,6 +26,13 @@ const leftOut: Readonly<Record<string, string>> = {
       'sensitivity-from-record',
     ].map((rule) => [rule, 'one slip of a record is enough for a demo; golden cases show the others']),
   ),
+  'as-left-zero-not-measured':
+    'the demo shows a position channel whose zero was measured again; golden cases show the other',
+  'detection-not-said': 'every set point of the demo says its detection; a golden case shows the other',
+  'multiplied-outside-fault-limits':
+    'the demo shows it at the plain set point; a golden case shows the other',
+  'tables-contradict':
+    'one value in the other table is enough for a demo; a golden case shows two that differ',
   'history-has-newer-reading':
     'a demo judged by old readings would tell its other stories wrongly; a golden case shows it',
   'history-without-channel': 'one slip in a history is enough for a demo; a golden case shows the other',
@@ -91,7 +97,8 @@ describe('the demo station', () => {
       );
     const before = new Set(findings(report));
     const after = new Set(findings(later));
-    expect(later.summary).toEqual(report.summary);
+    // An overdue calibration needs action, and is counted there.
+    expect({ ...later.summary, warnings: 0 }).toEqual({ ...report.summary, warnings: 0 });
     expect([...before].filter((finding) => !after.has(finding))).toEqual([]);
     const added = [...after].filter((finding) => !before.has(finding));
     expect(added.filter((finding) => !finding.includes('calibration-overdue'))).toEqual([]);
@@ -140,5 +147,50 @@ describe('numbers of the demo station', () => {
   it('a metric machine in its own units, a decimal comma included', () => {
     expect(channel('K201-2Y')).toMatchObject({ unit: 'µm', verdict: 'within' });
     expect(threshold('K201-2Y', 'danger').effective).toBeCloseTo((100 * 7.874) / 7.88, 12);
+  });
+
+  it('a record newer than the list: its lower sensitivity puts danger later, and it governs', () => {
+    const danger = threshold('G101-LX', 'danger');
+    expect(danger).toMatchObject({ verdict: 'late', governedBy: 'calibration record' });
+    const [listed] = danger.lines.filter(({ by }) => by === 'listed sensitivity');
+    expect(listed).toMatchObject({ effective: 4.5, verdict: 'within' });
+    // 4.5·200/186 = 4.84 mil on a straight line; the record scatters by some millivolts.
+    expect(danger.effective).toBeCloseTo((4.5 * 200) / 186, 1);
+  });
+
+  it('a reading that is past the alert meant: 2.4·200/161 = 2.98 of 2.8 mil', () => {
+    expect(threshold('K101-1Y', 'alert').alreadyThere).toBe(true);
+    expect(channel('K101-1Y').inputs.realReading).toBeCloseTo((2.4 * 200) / 161, 12);
+    expect(report.attention[0]).toMatchObject({ code: 'past-alert', subject: { tag: 'K101-1Y' } });
+  });
+
+  it('a thrust bracket that had moved by 1.2 V, set back and its zero measured again', () => {
+    const { state, verdict, asFound } = channel('K101-A1');
+    expect({ state, verdict, was: asFound?.verdict }).toEqual({
+      state: 'as left',
+      verdict: 'within',
+      was: 'late',
+    });
+    const found = asFound?.thresholds.find(({ name }) => name === 'danger');
+    // 20 + (−10 + 11.2) V · 1000/200 mV/mil = 26 mil as found; 20·200/200.5 as left.
+    expect(found?.effective).toBeCloseTo(26, 9);
+    expect(threshold('K101-A1', 'danger').effective).toBeCloseTo((20 * 200) / 200.5, 9);
+    expect(threshold('K101-A1', 'danger').change).toBe('corrected');
+  });
+
+  it('a channel made worse by its correction', () => {
+    expect(channel('K101-2X')).toMatchObject({ verdict: 'late', asFound: { verdict: 'within' } });
+    expect(threshold('K101-2X', 'danger').change).toBe('now late');
+    expect(channel('K101-2X').findings.map(({ rule }) => rule)).toContain('danger-as-left-worse');
+  });
+
+  it('a limit that stands in the other table is used', () => {
+    expect(channel('P303-1X').inputs.limit).toBe(8);
+  });
+
+  it('the sensitivities of an old year are not read, and that needs action', () => {
+    expect(report.notRead).toContainEqual(
+      expect.objectContaining({ what: 'column', text: 'Sensitivity 2019 (mV/mil)', severity: 'critical' }),
+    );
   });
 });

@@ -46,7 +46,6 @@ describe('the station with its results', () => {
       sheets: written.sheets.map((sheet) => ({
         ...sheet,
         name: sheet.name.replace('Audit', 'Audited'),
-        hidden: !sheet.hidden,
         hiddenRows: new Set([5, 6, 7]),
       })),
     };
@@ -74,12 +73,12 @@ describe('the station with its results', () => {
     const { book } = typed(written, 'Channels', day, new DateCell(20_000));
     const { inputs } = verify(book);
     expect(inputs.state).toBe('edited');
-    expect(inputs.said.join(' ')).toContain('No input that the result sheets show differs');
+    expect(inputs.said.join(' ')).toContain('No input on the results sheet differs');
   });
 
   it.each<[string, string, (cell: Cell, cells: readonly Cell[]) => boolean, (cell: Cell) => Cell]>([
     ['a result', 'Audit results', isResult, (cell) => Number(cell) * 1.000_000_01],
-    ['a verdict', 'Audit results', (cell) => cell === 'late', () => 'within'],
+    ['a verdict', 'Audit results', (cell) => cell === 'late', () => 'OK'],
     ['an input on the results sheet', 'Audit results', (cell) => cell === 160, () => 200],
     [
       'the tolerance on the results sheet',

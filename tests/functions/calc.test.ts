@@ -112,3 +112,28 @@ describe('npm run -s calc', () => {
     expect(run('--help').stdout).toContain("npm run -s calc -- '=TRIPDRIFT.EFFECTIVE(5,200,160)'");
   });
 });
+
+describe('formulas that no person typed', () => {
+  it('are answered or refused in one line', () => {
+    // 4,000 ones
+    expect(calcCommand([`=${'1+'.repeat(3999)}1`]).out).toBe('4000\n');
+    for (const formula of ['=LAMBDA(x,x)(5)', '=SUM(1)(2)', '=(TRIPDRIFT.EFFECTIVE)(5,200,160)']) {
+      expect(calcCommand([formula]).error).toBe('#VALUE! A call needs the name of a function before it.\n');
+    }
+    const refused = (formula: string): string => {
+      try {
+        return calcCommand([formula]).error;
+      } catch (error) {
+        if (error instanceof UsageRefused) return error.message;
+        throw error;
+      }
+    };
+    expect(refused(`=${'-'.repeat(4000)}1`)).toBe('The formula is nested more than 200 levels deep.');
+    expect(refused(`=1${'%'.repeat(4000)}`)).toBe('The formula is nested more than 200 levels deep.');
+    expect(refused(`=${'f('.repeat(1000)}1${')'.repeat(1000)}`)).toContain('nested more than 200 levels');
+    expect(refused(`=${'1+'.repeat(8000)}1`)).toBe('The formula is longer than 8,192 characters.');
+    for (const part of ['(', '{', 'LAMBDA(x,', 'LET(x,1,', "'", '[', '@', '#', '1 ', 'A1:', ',', '!']) {
+      expect(refused(`=${part.repeat(8000 / part.length)}`)).toMatch(/^[^\n]{10,200}\n?$/);
+    }
+  });
+});

@@ -1,31 +1,15 @@
 // Whatever bytes come in, reading ends with a table or with one plain line saying why not.
 import fc from 'fast-check';
-import { strToU8, type Zippable, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readCsv } from '../../src/hosts/file/read/csv.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { FileRefused } from '../../src/hosts/file/zip/refused.ts';
-import { bookParts, stylesOf, zip } from '../hosts/file/read/book.ts';
+import { zip } from '../hosts/file/read/book.ts';
 import { damage, inflict, overwriting } from './damage.ts';
+import { damagedIn, wholeParts, wholeTable } from './damagedFiles.ts';
 
-const parts = bookParts({
-  sheets: [
-    {
-      name: 'Channels',
-      data:
-        '<row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" t="inlineStr"><is><r><t>Da</t></r><r><t>te</t></r></is></c></row>' +
-        '<row r="2" hidden="1"><c r="A2" t="str"><f>"VT"&amp;1</f><v>VT1</v></c><c r="B2" s="1"><v>0.07</v></c><c r="C2" s="0"><v>46082.5</v></c></row>' +
-        '<row r="3"><c r="A3"/><c r="B3" t="b"><v>1</v></c><c r="C3" t="e"><v>#N/A</v></c><c t="d"><v>2026-03-01</v></c></row>' +
-        '<row><c><v>-1.5E-3</v></c></row>',
-      after: '<mergeCells count="1"><mergeCell ref="A2:A3"/></mergeCells>',
-      tables: ['<table id="1" name="t" displayName="Channels" ref="A1:C3" totalsRowCount="0"/>'],
-    },
-    { name: 'Monitor', data: '<row r="5"><c r="E5"><v>5</v></c></row>', state: 'hidden' },
-  ],
-  strings: '<si><t>Tag</t></si><si><r><t>Sens</t></r><rPh sb="0" eb="1"><t>x</t></rPh></si>',
-  styles: stylesOf(['yyyy\\-mm\\-dd', '0.0%']),
-});
+const parts = wholeParts;
 const names = Object.keys(parts);
 
 /** `read`, or the message of the refusal; anything else thrown fails the test. */
@@ -67,12 +51,7 @@ describe('damaged workbooks', () => {
   it('in the XML of one part', () => {
     const cases = fc.record({ name: fc.constantFrom(...names), list: harms });
     const counts = tally(cases, 12_000, ({ name, list }) => {
-      const entries: Zippable = {};
-      for (const each of names) {
-        const part = strToU8(String(parts[each]));
-        entries[each] = [each === name ? list.reduce(inflict, part) : part, { level: 0 }];
-      }
-      return readBook(zipSync(entries));
+      return readBook(damagedIn(name, list));
     });
     expect(counts.get('read')).toBeGreaterThan(100);
     expect(counts.size).toBeGreaterThan(100);
@@ -88,7 +67,7 @@ describe('damaged workbooks', () => {
 
 describe('damaged tables of plain text', () => {
   it('in any encoding', () => {
-    const text = strToU8('\ufeffTag;"Sens; ""x""";µm\r\nVT-1;7,87;"a\nb"\n\n007;0,5;\n');
+    const text = wholeTable;
     const inPlace = fc.array(overwriting, { minLength: 1, maxLength: 3 });
     const counts = tally(fc.oneof(harms, inPlace), 12_000, (list) =>
       outcome(() => [readCsv('f.csv', list.reduce(inflict, text))]),

@@ -1,17 +1,22 @@
 import { parseColumnMap, type ColumnMap } from '../../src/audit/model/columnMap.ts';
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
+import type { Attention } from '../../src/audit/model/report.ts';
 import { defaultPolicy, parsePolicy } from '../../src/audit/model/policy.ts';
 import { findTables } from '../../src/audit/read/tables/findTables.ts';
 import { auditReducer, firstAuditState, type AuditAction } from '../../src/pane/audit/auditState.ts';
 import { everything, filterChannels } from '../../src/pane/audit/channels/channelFilter.ts';
-import { interimLine } from '../../src/pane/audit/channels/interimLine.ts';
-import { nextCheck } from '../../src/pane/audit/channels/nextCheck.ts';
-import { withMeaning, withPlace, withUnit } from '../../src/pane/audit/columns/corrections.ts';
+import {
+  withMeaning,
+  withoutCorrections,
+  withPlace,
+  withUnit,
+} from '../../src/pane/audit/columns/corrections.ts';
 import { understand, type TableUnderstood } from '../../src/pane/audit/columns/understood.ts';
 import { readKept } from '../../src/pane/audit/kept.ts';
 import { policyTexts, readPolicy } from '../../src/pane/audit/policy/policyForm.ts';
 import { policyParts } from '../../src/pane/audit/policy/policyFields.ts';
+import { bySubject } from '../../src/pane/audit/results/bySubject.ts';
 import { auditRun } from '../../src/pane/audit/run/auditRun.ts';
 import { exampleWorkbook } from '../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort } from '../../src/pane/example/memoryPort.ts';
@@ -156,6 +161,28 @@ describe('columns as understood', () => {
     expect(understand(clashing, map).refusal).toBeNull();
   });
 
+  it('columns of the other table that are read stand where they were found, and can be left alone', () => {
+    const mixed = oneChannel({
+      channel: { 'Full scale (mil)': 10, 'Danger (mil)': 5 },
+      settings: { 'Limit (mil)': 6 },
+    });
+    const { channels, settings } = understand(mixed, {});
+    const read = channels!.columns.find(({ header }) => header === 'Full scale (mil)')!;
+    expect(read).toMatchObject({ meaning: 'full scale', unit: 'mil', takesUnit: true });
+    expect(settings!.columns.find(({ header }) => header === 'Limit (mil)')?.meaning).toBe('limit');
+    const map = withMeaning({}, channels!, read, null);
+    const after = understand(mixed, map).channels!.columns.find(({ letters }) => letters === read.letters);
+    expect(after?.meaning).toBeNull();
+    expect(audit(mixed, { map }).channels[0]!.inputs.fullScale).toBeNull();
+    expect(audit(mixed).channels[0]!.inputs.fullScale).toBe(10);
+  });
+
+  it('forgetting corrections keeps what was settled otherwise', () => {
+    const notOfAudit = [{ sheet: 'Channels', column: 'Notes' }];
+    const map = { ...withPlace({}, 'channels', 'Channels', 3), notOfAudit };
+    expect(withoutCorrections(map)).toEqual({ notOfAudit });
+  });
+
   it('a sheet and row can be said and taken back', () => {
     const map = withPlace({}, 'channels', 'Channels', 3);
     expect(map).toEqual({ channels: { sheet: 'Channels', headerRow: 3 } });
@@ -225,43 +252,52 @@ describe('policy form', () => {
 describe('channels of the list', () => {
   it('are filtered by verdict and by every word of the search, in their order', () => {
     expect(filterChannels(report.channels, everything)).toBe(report.channels);
-    const late = filterChannels(report.channels, { verdict: 'late', search: '' });
+    const late = filterChannels(report.channels, { standing: 'late', search: '' });
     expect(late.length).toBe(report.summary.late);
-    const found = filterChannels(report.channels, { verdict: null, search: ' compressor  THRUST a' });
+    const found = filterChannels(report.channels, { standing: null, search: ' compressor  THRUST a' });
     expect(found.map(({ tag }) => tag)).toEqual(['K1-TA']);
-    expect(filterChannels(report.channels, { verdict: 'within', search: 'K1-1X' })).toEqual([]);
+    expect(filterChannels(report.channels, { standing: 'within', search: 'K1-1X' })).toEqual([]);
   });
 
-  it('each have a next thing to check', () => {
-    for (const channel of report.channels) expect(nextCheck(channel)).not.toBe('');
-    const slip = audit(oneChannel({ measured: 0.2 })).channels[0]!;
-    expect(nextCheck(slip)).toContain('slip of units');
-    const low = audit(
-      oneChannel({ measured: 160, channel: { 'Gap voltage (V)': -8, 'Reference gap voltage (V)': -10 } }),
-    );
-    expect(nextCheck(low.channels[0]!)).toContain('Check the extension cable length next');
-    const above = audit(oneChannel({ settings: { 'Full scale (mil)': 4 } })).channels[0]!;
-    expect(nextCheck(above)).toContain('full scale');
+  it('in bypass are listed apart, never among those that are OK', () => {
+    const bypassed = audit(oneChannel({ settings: { Bypass: 'yes' } }));
+    expect(bypassed.summary).toMatchObject({ within: 0, inBypass: 1 });
+    expect(filterChannels(bypassed.channels, { standing: 'within', search: '' })).toEqual([]);
+    expect(filterChannels(bypassed.channels, { standing: 'in bypass', search: '' })).toHaveLength(1);
+  });
+});
+
+describe('what needs action, by what it is about', () => {
+  it('is found with each channel and group in the order of the whole list, none left over', () => {
+    const { attention, channels, groups } = report;
+    const subjects = bySubject(attention);
+    const found = [
+      ...channels.flatMap((channel) => subjects.ofChannel(channel)),
+      ...groups.flatMap((group) => subjects.ofGroup(group)),
+    ];
+    const ofNone = attention.filter(({ subject }) => subject.tag === '' && subject.group === null);
+    expect(found.length + ofNone.length).toBe(attention.length);
+    expect(new Set([...found, ...ofNone]).size).toBe(attention.length);
+    const [first] = attention;
+    const worst = channels.find(({ tag }) => tag === first!.subject.tag)!;
+    expect(subjects.ofChannel(worst)[0]).toBe(first);
   });
 
-  it('offer an interim setpoint only with its step, its headroom and the procedure', () => {
-    const channel = audit(
-      oneChannel({
-        measured: 160,
-        channel: { 'Present reading (mil)': 3.9 },
-        settings: { 'Resolution (mil)': 0.1 },
-      }),
-    ).channels[0]!;
-    const line = (name: string) =>
-      interimLine(
-        channel,
-        channel.thresholds.find((one) => one.name === name)!,
-      );
-    // By hand: 5·160/200 = 4 mil, 0.1 above the reading of 3.9; 3·160/200 = 2.4 mil lies below it.
-    expect(line('danger')).toMatch(/^Interim setpoint 4 mil \(rounded to steps of 0\.1 mil; 0\.1 mil above/u);
-    expect(line('danger')).toContain('management of change');
-    expect(line('alert')).toContain('it would act on entry');
-    const early = audit(oneChannel({ measured: 240 })).channels[0]!;
-    expect(interimLine(early, early.thresholds[0]!)).toBeNull();
+  it('keeps groups of the same name on two machines apart', () => {
+    const entry = (machine: string): Attention => ({
+      ...report.attention[0]!,
+      subject: { machine, tag: '', group: 'A', threshold: 'danger', multiplier: 1 },
+    });
+    const subjects = bySubject([entry('M-1'), entry('M-2')]);
+    const group = {
+      ...report.groups[0]!,
+      machine: 'M-2',
+      name: 'A',
+      threshold: 'danger',
+      multiplier: 1,
+    } as const;
+    expect(subjects.ofGroup(group)).toHaveLength(1);
+    expect(subjects.placeOfGroup(group)).toBe(1);
+    expect(subjects.ofGroup({ ...group, multiplier: 3 })).toEqual([]);
   });
 });

@@ -85,10 +85,10 @@ describeWithChromium('task pane', () => {
     await page.getByText('nothing you do here is saved').waitFor();
     await press('Take from selection');
     // 5·200/160 = 6.25 mil, 25 % late: by hand.
-    await page.getByText('Danger 5 mil acts at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
+    await page.getByText('Danger 5 mil really trips at 6.25 mil: 1.25 mil (25 %) late.').waitFor();
     expect(await page.getByRole('img').getAttribute('aria-labelledby')).not.toBeNull();
     await page.getByRole('tab', { name: 'Care' }).click();
-    await page.getByText('can’t be told').waitFor();
+    await page.getByText('is not known').waitFor();
   });
 
   it.each(Object.entries(themes))(
@@ -249,7 +249,7 @@ describeWithChromium('task pane', () => {
     await page.getByLabel('Unit of column C').first().fill('mV/mil');
     await page.getByLabel('Unit of column C').first().blur();
     await press('Run audit');
-    await page.getByText('Danger 5 mil acts at 6.25 mil').first().waitFor();
+    await page.getByText('Danger set 5, really trips at 6.25 mil').first().waitFor();
     expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({
       channels: {
         columns: { 'measured sensitivity': 'Column7' },
@@ -310,12 +310,13 @@ describeWithChromium('task pane', () => {
     await press('Make hand-over sheets');
     await page.getByText('Written:').waitFor();
     const written = await page.locator('.inline-list .cell-link').allTextContents();
-    expect(written).toEqual(['Hand-over list', ...machines]);
+    const sheetsOf = (name: string, end = ''): string[] => [`${name}${end}`, `${name} annex${end}`];
+    expect(written).toEqual(['Hand-over list', ...machines.flatMap((name) => sheetsOf(name))]);
     const last = machines.at(-1) ?? '';
     await choice.selectOption(last);
     await press('Make hand-over sheets');
     await page.getByText(`because there is a sheet “${last}” already`).waitFor();
-    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual([`${last} (2)`]);
+    expect(await page.locator('.inline-list .cell-link').allTextContents()).toEqual(sheetsOf(last, ' (2)'));
     expect(await page.getByText('changed since this audit').count()).toBe(0);
   });
 

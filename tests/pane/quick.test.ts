@@ -25,7 +25,7 @@ describe('quick answer', () => {
   it('says where a danger acts and how late', () => {
     // By hand: 5·200/160 = 6.25; 6.25 − 5 = 1.25; 200/160 − 1 = 25 %.
     const { answer } = readQuick(typed(usual));
-    expect(answer?.sentence).toBe('Danger 5.0 mil acts at 6.25 mil: 1.25 mil (25 %) late.');
+    expect(answer?.sentence).toBe('Danger 5.0 mil really trips at 6.25 mil: 1.25 mil (25 %) late.');
     expect(answer?.effective).toBe(6.25);
     expect(answer?.verdict).toBe('late');
     expect(answer?.details[0]).toContain('the monitor shows 4 mil');
@@ -37,12 +37,14 @@ describe('quick answer', () => {
       { setpoint: '3', configured: '200', measured: '240' },
       { type: 'kind', kind: 'alert' },
     );
-    expect(readQuick(early).answer?.sentence).toBe('Alert 3 mil acts at 2.5 mil: 0.5 mil (16.7 %) early.');
+    expect(readQuick(early).answer?.sentence).toBe(
+      'Alert 3 mil really alarms at 2.5 mil: 0.5 mil (16.7 %) early.',
+    );
     const right = typed(
       { setpoint: '125', configured: '7.87', measured: '7.87' },
       { type: 'unit', unit: 'µm' },
     );
-    expect(readQuick(right).answer?.sentence).toBe('Danger 125 µm acts at 125 µm, as intended.');
+    expect(readQuick(right).answer?.sentence).toBe('Danger 125 µm really trips at 125 µm, as intended.');
   });
 
   it('gives the band where an uncertainty is given', () => {

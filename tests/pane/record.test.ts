@@ -31,14 +31,14 @@ describeWithChromium('calibration record in the task pane', () => {
   const drawing = () => page.getByRole('img', { name: 'Calibration record' });
   const described = async (): Promise<string> => (await drawing().locator('desc').textContent()) ?? '';
 
-  // By hand: straight at 0.16 V/mil about the gap of 8/0.16 = 50 mil; danger acts at 5·200/160 = 6.25 mil, that is
-  // from 50 − 3.125 to 50 + 3.125 mil.
+  // By hand: as left it is straight at 0.2 V/mil about the gap of 8/0.2 = 40 mil; danger acts at 5·200/200 = 5 mil, that
+  // is from 40 − 2.5 to 40 + 2.5 mil.
   it('draws volts, deviation and steps, the gap in service and the swing at danger', async () => {
     await chosen('V-1');
     const words = await described();
-    expect(words).toContain('17 points from 10 to 90 mil, average sensitivity 160 mV/mil');
-    expect(words).toContain('In service at a gap of 50 mil');
-    expect(words).toMatch(/When danger acts the gap swings from 46\.8[78] to 53\.1[23] mil/);
+    expect(words).toContain('17 points from 10 to 90 mil, average sensitivity 200 mV/mil');
+    expect(words).toContain('In service at a gap of 40 mil');
+    expect(words).toMatch(/When danger acts the gap swings from 37\.5 to 42\.5 mil/);
     expect(await drawing().locator('.panel').count()).toBe(3);
     expect(await drawing().locator('.record-point').count()).toBe(17 + 17 + 16);
     const width = await drawing()
@@ -49,24 +49,28 @@ describeWithChromium('calibration record in the task pane', () => {
       .first()
       .locator('.record-point')
       .evaluateAll((marks) => [marks[0], marks.at(-1)].map((mark) => Number(mark?.getAttribute('cx'))));
-    expect(width / (most! - least!)).toBeCloseTo(6.25 / 80, 6);
-    await page.getByText(/Other record, as left: average/).waitFor();
+    expect(width / (most! - least!)).toBeCloseTo(5 / 80, 6);
+    await page.getByText(/Other record, as found: average/).waitFor();
   });
 
   // By hand: the record as left is straight at 0.2 V/mil about 8/0.2 = 40 mil, so that 5·200/200 = 5 mil.
-  it('tells what was read as left and what became of each threshold, below what was found', async () => {
+  it('shows the channel as it is now, and below each threshold what was found of it', async () => {
     await chosen('V-1');
     const article = page.getByRole('article');
-    await article.getByText('Sensitivity 200 mV/mil, from its calibration record, 0 % off').waitFor();
+    await article.getByText('Sensitivity 200 mV/mil by the calibration record, 0 % off').waitFor();
     const danger = await article
       .getByRole('listitem')
       .filter({ hasText: /^Danger/u })
       .first()
       .innerText();
-    expect(danger).toMatch(/Acts only at 6\.25 mil.*\n.*As left, cured: Acts at 5 mil, set for 5 mil\./su);
-    expect(await article.innerText()).toContain('As left every threshold acts within the tolerance');
+    expect(danger).toMatch(
+      /^Danger ✓ OK\nSet 5, really trips at 5 mil\..*\nAs found: set 5, really trips at 6\.25 mil; corrected\./su,
+    );
+    expect(danger).toContain('By the calibration record: 5 mil, OK.');
+    await article.getByText('As it was found').waitFor();
+    expect(await article.innerText()).toContain('Sensitivity 160 mV/mil, −20 % off the configured 200');
     await chosen('V-4');
-    expect(await page.getByRole('article').innerText()).not.toMatch(/as left/iu);
+    expect(await page.getByRole('article').innerText()).not.toMatch(/as left|as it was found/iu);
   });
 
   // By hand: 2.2 V at 0.2 V/mil is a gap of 11 mil, 1 mil from the first; the record supports 2 mil of swing.
@@ -81,7 +85,7 @@ describeWithChromium('calibration record in the task pane', () => {
     await page.locator('summary', { hasText: 'The points as a table' }).click();
     const table = page.getByRole('table', { name: 'Calibration record' });
     expect(await table.getByRole('row').count()).toBe(18);
-    expect(await table.getByRole('row').nth(2).innerText()).toMatch(/^15\s+−2\.4\s+160/);
+    expect(await table.getByRole('row').nth(2).innerText()).toMatch(/^15\s+−3\s+200/);
   });
 
   it('shows nothing of it for a channel without a record', async () => {

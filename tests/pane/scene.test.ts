@@ -5,7 +5,15 @@ import { sceneInWords } from '../../src/pane/drawing/drawingWords.ts';
 import { positionOf, sceneOf, type Lane, type SceneInput } from '../../src/pane/drawing/scene.ts';
 import { oneChannel } from '../audit/book.ts';
 
-const lane: Lane = { name: 'danger', intended: 5, effective: 6.25, low: null, high: null, verdict: 'late' };
+const lane: Lane = {
+  name: 'danger',
+  acts: 'trips',
+  intended: 5,
+  effective: 6.25,
+  low: null,
+  high: null,
+  verdict: 'late',
+};
 const bare: SceneInput = { unit: 'mil', lanes: [lane], limit: null, reach: null, reading: null };
 
 describe('scale of a drawing', () => {
@@ -86,7 +94,7 @@ describe('drawing of a channel', () => {
 
   it('says in words what it draws', () => {
     const words = sceneInWords(scene);
-    expect(words).toContain('Danger: set 5, acts at 6.25 mil (6.068 mil to 6.443 mil), late');
+    expect(words).toContain('Danger: set 5, really trips at 6.25 mil (6.068 mil to 6.443 mil), late');
     expect(words).toContain('Limit 6 mil');
     expect(words).toContain('Present real reading 2.5 mil');
     expect(words).toContain('Linear reach 100 mil');
@@ -97,5 +105,18 @@ describe('drawing of a channel', () => {
     const names = channelScene(started)!.lanes.map(({ name, intended }) => [name, intended]);
     expect(names).toContainEqual(['danger × 3', 15]);
     expect(names).toContainEqual(['danger', 5]);
+  });
+
+  it('is of now where it was measured again', () => {
+    const left = audit(oneChannel({ measured: 160, channel: { 'As-left sensitivity (mV/mil)': 200 } }));
+    const [lane] = channelScene(left.channels[0]!)!.lanes.filter(({ name }) => name === 'danger');
+    // By hand: 5·200/200 = 5 mil as left, 6.25 mil as found.
+    expect(lane).toMatchObject({ intended: 5, effective: 5, verdict: 'within' });
+  });
+
+  it('draws no place for a threshold that cannot act, and says so', () => {
+    const above = channelScene(audit(oneChannel({ settings: { 'Full scale (mil)': 4 } })).channels[0]!)!;
+    expect(above.lanes.find(({ name }) => name === 'danger')).toMatchObject({ intended: 5, effective: null });
+    expect(sceneInWords(above)).toContain('Danger: set 5 mil, cannot act');
   });
 });

@@ -59,14 +59,14 @@ describeWithChromium('comparison with earlier results in the task pane', () => {
   it('lists the sheets by name and time, and shows what changed, worst first', async () => {
     await audited('since', { locale: 'en-GB', timezoneId: 'UTC', bypassCSP: true });
     await choose('Results 2');
-    await page.getByText('2 newly late, 1 gone').waitFor();
+    await page.getByText('2 now late, 1 gone').waitFor();
     const options = await page.getByLabel('Earlier results').locator('option').allTextContents();
     expect(options).toHaveLength(3);
     expect(options[1]).toMatch(/Results .* · 14 Mar 2025, 08:05/);
     const lines = await page.locator('.part .findings > li').allTextContents();
     // By hand: 5·200/160 = 6.25 mil.
-    expect(lines[0]).toContain(`newly late ${hostileTag}`);
-    expect(lines[0]).toContain('Danger acts late at 6.25 mil; it acted within tolerance at 5 mil before.');
+    expect(lines[0]).toContain(`now late ${hostileTag}`);
+    expect(lines[0]).toContain('Danger is late: really trips at 6.25 mil; it was OK at 5 mil before.');
     expect(await page.title()).not.toBe('1');
     const { violations } = await page.evaluate(async (script) => {
       (0, eval)(script);
@@ -83,11 +83,11 @@ describeWithChromium('comparison with earlier results in the task pane', () => {
   it('writes the sheet of changes with the others, and none once the choice is taken back', async () => {
     await audited('since');
     await choose('Results 2');
-    await page.getByText('2 newly late, 1 gone').waitFor();
+    await page.getByText('2 now late, 1 gone').waitFor();
     await page.getByRole('button', { name: 'Write result sheets' }).click();
     await page.getByRole('button', { name: 'Audit changes' }).waitFor();
     await page.getByLabel('Earlier results').selectOption('');
-    await page.getByText('2 newly late, 1 gone').waitFor({ state: 'detached' });
+    await page.getByText('2 now late, 1 gone').waitFor({ state: 'detached' });
   });
 
   it('is not offered where the workbook holds no earlier results', async () => {

@@ -38,8 +38,9 @@ const original = readFileSync(join(workbooks, name));
 const report = audit(readWorkbook(name, original), { now });
 const summary = (): Uint8Array =>
   printedPage(addSheets(original, resultSheets(report)).bytes, 'Tripdrift audit – summary');
-/** The first page of the sheet of the machine with this channel. */
-const handOver = (tag: string): Uint8Array => printedPage(newWorkbook(handoverSheets(report)), tag);
+/** The control-room page of the machine that stands worst. */
+const handOver = (): Uint8Array =>
+  printedPage(newWorkbook(handoverSheets(report)), 'What to treat as danger');
 
 try {
   mkdirSync(folder, { recursive: true });
@@ -47,7 +48,7 @@ try {
     'bench.webp': await screen({ width: 1200, height: 760 }, auditedScreen),
     'quick-answer.webp': await screen({ width: 1200, height: 1000 }, quickScreen),
     'summary-on-paper.webp': summary(),
-    'hand-over-on-paper.webp': handOver('K101-1Y'),
+    'hand-over-on-paper.webp': handOver(),
   };
   for (const [name, png] of Object.entries(pictures)) {
     const webp = await packed(browser, png);

@@ -24,7 +24,7 @@ export async function quickScreen(visit: BenchVisit): Promise<Uint8Array> {
   const uncertainty = pane.getByLabel(/Uncertainty/);
   await uncertainty.fill('3');
   await uncertainty.blur();
-  await pane.getByText('Danger 5 mil acts at 6.25 mil').waitFor();
+  await pane.getByText('Danger 5 mil really trips at 6.25 mil').waitFor();
   await settled(visit);
   return page.locator('#side').screenshot();
 }

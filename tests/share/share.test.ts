@@ -6,10 +6,10 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/cells/address.ts';
 import { callsOurs } from '../../src/hosts/formats/ourFormula.ts';
 import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
-import { FileRefused } from '../../src/hosts/file/zip/refused.ts';
 import { shareWorkbook } from '../../src/share/shareWorkbook.ts';
 import type { ShareFormulas } from '../../src/share/types.ts';
 import { convert, describeWithLibreOffice } from '../libreoffice.ts';
+import { cellsOf } from '../hosts/file/patch/patched.ts';
 import { objections } from '../hosts/file/write/validator.ts';
 import { sharedBook, workedOut } from './sharedBook.ts';
 
@@ -179,21 +179,57 @@ describe('native formulas of a copy to share', () => {
   });
 });
 
-describe('a copy to share is refused', () => {
-  it('where a result is neither in the file nor can be worked out', () => {
-    const rows =
-      '<row r="5"><c r="B5" t="e"><f>_xldudf_TRIPDRIFT_EFFECTIVE(SUM(A1:A2),200,160)</f><v>#NAME?</v></c></row>';
-    expect(() => share(sharedBook({ rows }), 'values')).toThrow(FileRefused);
-    expect(() => share(sharedBook({ rows }), 'values')).toThrow(
-      /Sheet “Channels”, cell B5: .*SUM is none of the functions.* Open the workbook where Tripdrift is installed/,
+describe('a cell that can’t be worked out keeps what the file has, and is told by sheet and address', () => {
+  const our = (at: string, inside: string, attributes = '', value = ''): string =>
+    `<c r="${at}"${attributes}><f>_xldudf_TRIPDRIFT_EFFECTIVE(${inside},200,160)</f>${value}</c>`;
+  const shared = (cells: string) => {
+    const { bytes, unknown, notes } = share(sharedBook({ rows: `<row r="5">${cells}</row>` }), 'values');
+    return { cells: cellsOf(bytes), unknown, notes: notes.join('\n') };
+  };
+
+  it('and the others have their results', () => {
+    const { cells, unknown, notes } = shared(
+      our('A5', '10') + our('B5', 'SUM(A1:A2)', ' t="e"', '<v>#NAME?</v>') + our('C5', '20'),
     );
+    expect(cells['B5']).toMatchObject({ value: '#NAME?', error: true });
+    expect(cells['B5']?.formula).toBeUndefined();
+    // 10·200/160 and 20·200/160
+    expect([cells['A5']?.value, cells['C5']?.value]).toEqual([12.5, 25]);
+    expect(unknown.map(({ place }) => place)).toEqual([{ sheet: 'Channels', row: 5, column: 2 }]);
+    expect(notes).toMatch(/Sheet “Channels”, cell B5: .*SUM is none of the functions/);
+    expect(notes).toContain('1 formula could not be worked out');
+  });
+
+  it('and one without a value shows #N/A, which no sum takes for 0', () => {
+    expect(shared(our('B5', 'SUM(A1:A2)')).cells['B5']).toMatchObject({ value: '#N/A', error: true });
   });
 
   it('where formulas rest on one another in a ring', () => {
-    const cell = (at: string, from: string): string =>
-      `<c r="${at}"><f>_xldudf_TRIPDRIFT_EFFECTIVE(${from},200,160)</f></c>`;
-    const rows = `<row r="5">${cell('A5', 'B5')}${cell('B5', 'A5')}</row>`;
-    expect(() => share(sharedBook({ rows }), 'values')).toThrow(/rests on itself/);
+    const { unknown, notes } = shared(our('A5', 'B5') + our('B5', 'A5') + our('C5', '10'));
+    expect(unknown).toHaveLength(2);
+    expect(notes).toMatch(/cells A5, B5: .*rests on itself/);
+  });
+
+  it.each([
+    ['a call of what another formula gives', 'LAMBDA(x,x)(5)'],
+    ['a call of a call', 'SUM(1)(2)'],
+    ['calls nested deep', `${'ABS('.repeat(900)}5${')'.repeat(900)}`],
+    ['signs without end', `${'-'.repeat(5000)}5`],
+    ['a formula longer than any cell holds', `5${'+0'.repeat(6000)}`],
+    ['quotes without end', "'".repeat(4000)],
+  ])('with %s', (_, inside) => {
+    for (const formulas of ['values', 'native'] as const) {
+      const rows = `<row r="5">${our('B5', inside, '', '<v>7</v>')}${our('C5', inside)}${our('D5', '10')}</row>`;
+      const { bytes, unknown } = share(sharedBook({ rows }), formulas);
+      const cells = cellsOf(bytes);
+      expect([cells['B5']?.value, cells['C5']?.value, cells['D5']?.value]).toEqual([7, '#N/A', 12.5]);
+      expect(unknown.map(({ place: { column } }) => column)).toEqual([3]);
+    }
+  });
+
+  it('but a sum of thousands of terms is worked out', () => {
+    const { cells, unknown } = shared(our('B5', `5${'+0'.repeat(3000)}`));
+    expect([cells['B5']?.value, unknown]).toEqual([6.25, []]);
   });
 });
 

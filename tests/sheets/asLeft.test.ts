@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
+import { verdictWords } from '../../src/audit/model/verdictWords.ts';
 import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
@@ -38,20 +39,22 @@ it('is known again as no input, and satisfies the validator', () => {
 
 it('has each threshold that was judged twice once, with what the report says of it', () => {
   const rows = table(sheetsOf(plantAsLeft));
-  const wanted = report.channels.flatMap(({ tag, thresholds, asLeft }) =>
-    (asLeft?.thresholds ?? []).flatMap((left, index) => {
-      const found = thresholds[index]!;
+  const wanted = report.channels.flatMap(({ tag, thresholds, asFound }) =>
+    (asFound?.thresholds ?? []).flatMap((found, index) => {
+      const left = thresholds[index]!;
       const times = left.multiplier === 1 ? left.name : `${left.name} × ${left.multiplier}`;
-      const words = [tag, times, found.effective, found.verdict, left.effective, left.verdict, left.change];
+      const change = left.change!.replace('undetermined', 'uncertain').replace('unreachable', 'cannot act');
+      const [was, is] = [verdictWords[found.verdict], verdictWords[left.verdict]];
+      const words = [tag, times, found.effective, was, left.effective, is, change];
       return left.setpoint === null ? [] : [words.join(' | ')];
     }),
   );
   const columns = [
     'Tag',
     'Threshold',
-    'Acted at, as found',
+    'Really acted at, as found',
     'Verdict as found',
-    'Acts at, as left',
+    'Really acts at, as left',
     'Verdict as left',
     'What changed',
   ];
@@ -64,7 +67,7 @@ it('has each threshold that was judged twice once, with what the report says of 
 it('begins with what is late, unreachable or undetermined as left, what trips before what warns', () => {
   const rows = table(sheetsOf(plantAsLeft));
   const late = rows.map((row) =>
-    ['late', 'unreachable', 'undetermined'].includes(String(row['Verdict as left'])),
+    ['late', 'cannot act', 'uncertain'].includes(String(row['Verdict as left'])),
   );
   const count = late.filter(Boolean).length;
   expect(count).toBeGreaterThan(3);
@@ -78,12 +81,13 @@ it('says how long what was found late may have been so, and what is not known', 
   const rows = table(sheetsOf(plantAsLeft));
   const exposed = (tag: string) => {
     const row = rows.find((one) => one['Tag'] === tag && one['Threshold'] === 'danger')!;
-    return ['May have been late from', 'Until it was found on', 'Days', 'Goes on as left'].map(
+    return ['May have been late from', 'Until it was found on', 'Days', 'Still so today'].map(
       (one) => row[one],
     );
   };
   expect(exposed('31-VT-4101X')).toEqual(['2023-05-01', '2024-05-01', 366, 'no']);
   expect(exposed('31-VT-4102Z')).toEqual(['2024-01-01', '2024-02-29', 59, 'yes']);
-  expect(exposed('31-ZT-4111')).toEqual(['not known', 'not known', null, 'yes']);
+  // Its zero was not measured again, so that nothing is known of it as left.
+  expect(exposed('31-ZT-4111')).toEqual(['not known', 'not known', null, 'not known']);
   expect(exposed('31-VT-4130X')).toEqual([null, null, null, null]);
 });

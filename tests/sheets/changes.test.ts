@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
-import type { Change } from '../../src/audit/model/since.ts';
+import { changeWords, type Change } from '../../src/audit/model/since.ts';
 import type { Snapshot } from '../../src/audit/model/snapshot.ts';
 import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
@@ -13,7 +13,7 @@ import { earlierSnapshot } from '../../src/sheets/earlier/earlierSnapshot.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { objections } from '../hosts/file/write/validator.ts';
 import { hostile, plant } from './plant.ts';
-import { workbookOf, type Listed } from './tables.ts';
+import { sheetOf, workbookOf, type Listed } from './tables.ts';
 
 const march = new Date('2025-03-14T08:05:00Z');
 const april = new Date('2025-04-01T10:30:00Z');
@@ -58,9 +58,39 @@ describe('results of an earlier audit on a sheet', () => {
         .map((change) => ({ ...change }));
     expect(told(read)).toEqual(told(snapshotOf(earlier)));
     expect(told(read)?.length).toBeGreaterThan(15);
-    expect(read.unknown).toEqual(['bypass', 'voting', 'voting group', 'danger delay', 'alert delay']);
+    expect(read.unknown).toEqual(['voting', 'voting group', 'danger delay', 'alert delay']);
     const said = reportOf(later, april, read).since?.remarks.map(({ message }) => message);
-    expect(said).toEqual([expect.stringContaining('do not show bypass, voting')]);
+    expect(said).toEqual([expect.stringContaining('do not show voting')]);
+  });
+
+  it('of earlier rules, with other headers and the names of verdicts, are read too', () => {
+    // By hand, as rules version 0.3 wrote them: 5 · 200/160 = 6.25 mil is late, 3 · 200/200 = 3 mil within.
+    const older = sheetOf('Audit results', [
+      [
+        'Tripdrift audit – results · 0123-4567',
+        null,
+        null,
+        'old.xlsx · audited 2024-05-06 07:08 UTC · rules version 0.3.0',
+      ],
+      [],
+      [null, null, null, 'Tolerance', 'Rule'],
+      [null, null, null, 0.05, 'guarded'],
+      [],
+      ['Tag', 'Threshold', 'Verdict', 'Unit', 'Setpoint S', 'Multiplier m', 'Acts at T'],
+      ['V-1', 'danger', 'late', 'mil', 5, 1, 6.25],
+      ['V-1', 'alert', 'within', 'mil', 3, 1, 3],
+      ['V-2', 'danger', 'unreachable', 'mil', 12, 1, 12],
+      ['V-3', 'danger', 'undetermined', 'mil', 5, 1, 5.2],
+    ]);
+    const snapshot = fromSheet({ name: 'old.xlsx', sheets: [older] });
+    expect(snapshot).toMatchObject({ audited: '2024-05-06T07:08:00.000Z', tolerance: 0.05, remarks: [] });
+    expect(snapshot.channels.map(({ tag, verdict }) => [tag, verdict])).toEqual([
+      ['V-1', 'late'],
+      ['V-2', 'unreachable'],
+      ['V-3', 'undetermined'],
+    ]);
+    expect(snapshot.channels[0]?.thresholds.map(({ effective }) => effective)).toEqual([6.25, 3]);
+    expect(snapshot.unknown).toContain('bypass');
   });
 
   it('stand the latest first', () => {
@@ -82,10 +112,10 @@ describe('results of an earlier audit on a sheet', () => {
       );
       return fromSheet({ ...book, sheets: [{ ...sheet, rows }] });
     };
-    const bad = spoilt({ Verdict: 'fine', 'Acts at T': 'n/a' });
+    const bad = spoilt({ Verdict: 'fine', 'Really acts at T': 'n/a' });
     expect(bad.remarks.map(({ row, message }) => [row, message])).toEqual([
-      [7, expect.stringMatching(/^'fine' in row 7 is none of unreachable, late/)],
-      [7, expect.stringMatching(/^'Acts at T': 'n\/a' is not a number/)],
+      [7, expect.stringMatching(/^'fine' in row 7 is none of cannot act, late/)],
+      [7, expect.stringMatching(/^'Really acts at T': 'n\/a' is not a number/)],
     ]);
     expect(bad.channels).toHaveLength(earlier.channels.length);
     const headless = fromSheet({
@@ -114,7 +144,7 @@ describe('sheet of changes', () => {
   it('has a line for every change, worst first, and keeps its word on rows and styles', () => {
     const { changes } = report.since!;
     expect(rows.slice(4, 4 + changes.length).map((row) => [row[0], row[1], row[5], row[6], row[8]])).toEqual(
-      changes.map(({ kind, tag, before, now, message }) => [kind, tag, before, now, message]),
+      changes.map(({ kind, tag, before, now, message }) => [changeWords[kind], tag, before, now, message]),
     );
     expect(rows).toHaveLength(model.rowCount);
     for (const { cells } of model.rows()) {

@@ -15,7 +15,7 @@ function agree(found: number, wanted: number, largest: number, digits: number): 
   return Math.abs(found - wanted) <= Math.max(digits * Math.abs(wanted), 1e-14 * largest);
 }
 
-/** Differences between what every formula cell gives in LibreOffice and what the audit stored beside it; counts them. */
+/** Differences between what every formula cell gives in another program and what the audit stored beside it; counts them. */
 export function compare(
   models: readonly SheetModel[],
   book: Workbook,

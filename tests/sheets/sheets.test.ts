@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { defaultPolicy } from '../../src/audit/model/policy.ts';
+import { verdictWords } from '../../src/audit/model/verdictWords.ts';
 import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import type { ModelCell, ModelValue, SheetModel } from '../../src/sheets/model.ts';
+import { finish } from '../../src/audit/model/steps.ts';
+import { modelFingerprint } from '../../src/sheets/evidence/resultsFingerprint.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { hostile, plant } from './plant.ts';
 import { sheetOf, workbookOf, type Listed } from './tables.ts';
@@ -91,12 +94,21 @@ describe('the four result sheets', () => {
     const header = valuesOf(rows)[5]!;
     const at = (name: string) => header.indexOf(name);
     const wanted = report.channels.flatMap(({ tag, thresholds }) =>
-      thresholds.map(({ name, effective, verdict, setpoint }) => [tag, name, verdict, setpoint, effective]),
+      thresholds.map(({ name, effective, verdict, setpoint, panel }) => [
+        tag,
+        name,
+        verdictWords[verdict],
+        setpoint,
+        effective,
+        panel,
+      ]),
     );
     const found = valuesOf(rows)
       .slice(6)
       .map((row) =>
-        ['Tag', 'Threshold', 'Verdict', 'Setpoint S', 'Acts at T'].map((name) => row[at(name)] ?? null),
+        ['Tag', 'Threshold', 'Verdict', 'Setpoint S', 'Really acts at T', 'Panel reading to treat as S'].map(
+          (name) => row[at(name)] ?? null,
+        ),
       );
     expect(found).toEqual(wanted);
     expect(new Set(header).size).toBe(header.length - 1); // “Row” of either table
@@ -104,7 +116,9 @@ describe('the four result sheets', () => {
 
   it('have no formula in a row that could not be worked out, only the word', () => {
     const { rows } = sheet(report, 'Audit results');
-    const incomplete = rows.filter((row) => row.some((cell) => cell?.value === 'incomplete'));
+    const incomplete = rows.filter((row) =>
+      row.some((cell) => cell?.value === 'not known' && cell.style === 'verdict'),
+    );
     expect(incomplete).toHaveLength(
       report.channels
         .flatMap((channel) => channel.thresholds)
@@ -116,6 +130,7 @@ describe('the four result sheets', () => {
 
   it('lose no finding and no problem', () => {
     const rows = valuesOf(sheet(report, 'Audit problems').rows).slice(3);
+    expect(report.notRead).toEqual([]);
     const wanted = [...report.channels.flatMap((channel) => channel.findings), ...report.problems];
     expect(rows.map((row) => row[2]).sort()).toEqual(wanted.map((finding) => finding.message).sort());
     const order = ['critical', 'warning', 'note'];
@@ -131,66 +146,97 @@ describe('the four result sheets', () => {
     const findings = header!.findIndex((text) => String(text).startsWith('Findings'));
     const own = lines.filter((row) => row[0] === '31-VT-4101X');
     expect(own).toHaveLength(4);
+    // What is found of its group stands with the plain danger, whatever the setpoint.
     for (const row of own)
-      expect(String(row[findings]).includes('at start-up')).toBe(row[header!.indexOf('Multiplier m')] === 3);
+      expect(/(?:Alert|Danger) [\d.]+ mil × 3 at start-up/u.test(String(row[findings]))).toBe(
+        row[header!.indexOf('Multiplier m')] === 3,
+      );
   });
 });
 
 describe('the summary', () => {
-  it('says how things stand, what to act on, what was left out and why', () => {
+  it('says how things stand, what to act on, and how the columns were understood', () => {
     const text = textOf(reportOf(plant), 'Audit summary');
     expect(text).toContain(
-      'Of 15 channels, 4 can’t be relied on to act, 3 act late, 2 can’t be told, 1 acts early and 3 could not be audited. 2 voting groups cannot trip.',
+      '15 channels: 4 cannot act, 3 late, 2 uncertain, 3 not known, 2 in bypass, 1 OK. 3 voting groups cannot trip.',
     );
+    // By hand: 5 · 200/160 = 6.25; 5 · 160 · 0.97/200 = 3.88, in steps of 0.1 to the early side 3.8.
     expect(text).toContain(
-      'Acts only at 6.25 mil instead of 5 mil: 1.25 mil (25 %) late. Beyond the machine’s limit of 6 mil.',
+      '31-VT-4101X | Feed pump A | danger | critical | 5 | 6.25 | 3.8 | mil | 31-VT-4101X danger is late: set 5, really trips at 6.25 mil. | Correct the chain and measure again. Until then treat 3.8 mil on the panel as danger. | Channels, row 2',
     );
-    expect(text).toContain('15 mil is above the full scale of 10 mil');
-    expect(text).toContain('31-VT-4131X | Fan E | Non-drive end, X | ');
-    expect(text).toMatch(/31-VT-4132X.*measured sensitivity is missing.*Channels, row 15/);
-    expect(text).toContain('channel list | Channels | 1 | G | Uncertainty (%) | % | uncertainty');
+    expect(text).toContain('31-VT-4101X danger acts at 6.25 mil, beyond the machine limit of 6 mil.');
+    expect(text).toContain('31-VT-4101Y is in bypass: it trips nothing.');
+    expect(text).toMatch(
+      /31-VT-4132X danger is not known: .*measured sensitivity is missing.*Channels, row 15/,
+    );
+    expect(text).toContain('channel list | Channels | 1 | G | Uncertainty (%) | uncertainty | %');
     expect(text).toContain('2025-03-14 08:05 UTC');
-    const verdicts = text
+    const counts = text
       .split('\n')
-      .filter((line) => /^(unreachable|late|undetermined|early|incomplete|within) /.test(line));
-    expect(verdicts.map((line) => line.split(' | ')[1])).toEqual(['4', '3', '2', '1', '3', '2']);
+      .map((line) => line.split(' | '))
+      .filter(([first = '', count = '']) => first in shown && /^\d+$/u.test(count));
+    expect(counts.map(([, count]) => Number(count))).toEqual([4, 3, 2, 0, 3, 1, 2, 15, 3, 0]);
   });
+
+  const shown: Readonly<Record<string, true>> = Object.fromEntries(
+    [...Object.values(verdictWords), 'in bypass', 'channels in all', 'cannot trip', 'not read'].map(
+      (word) => [word, true],
+    ),
+  );
 
   it('lists a danger beyond its limit though it is within the tolerance', () => {
+    // By hand: 5 · 200/195 = 5.128; 5 · 195/200 = 4.875, in two digits to the early side 4.8.
     const text = textOf(reportOf([{ ...healthy, measured: 195, limit: 5.05 }]), 'Audit summary');
     expect(text).toMatch(
-      /V-1 \| danger \| within \| 5 \| 5\.128205\d* \| mil \| Acts at 5\.128 mil, set for 5 mil\. Beyond the machine’s limit of 5\.05 mil\./,
+      /V-1 \| danger \| critical \| 5 \| 5\.128205\d* \| 4\.8 \| mil \| V-1 danger acts at 5\.13 mil, beyond the machine limit of 5\.05 mil\./,
     );
-    expect(textOf(reportOf([{ ...healthy, limit: 5.2 }]), 'Audit summary')).toContain(
-      'Nothing, as far as could be audited.',
-    );
+    const clean = textOf(reportOf([{ ...healthy, limit: 5.2 }]), 'Audit summary');
+    expect(clean).toContain('The one channel is OK.');
+    expect(clean).toContain('Nothing needs action.');
   });
 
-  it('does not say “nothing” of what is late as left alone, and names the sheet that shows it', () => {
-    const text = textOf(reportOf([{ ...healthy, asLeft: 160 }]), 'Audit summary');
-    expect(text).toContain('Nothing as found, as far as could be audited.');
-    expect(text).toContain(
-      'As left, 1 channel is late, unreachable or undetermined: see the sheet “As found and as left”.',
-    );
-    const still = textOf(reportOf([{ ...healthy, measured: 160, asLeft: 160 }]), 'Audit summary');
-    expect(still).toContain('As left, 1 channel is late');
-    expect(textOf(reportOf([{ ...healthy, asLeft: 200 }]), 'Audit summary')).not.toContain('As left, ');
+  it('goes by what was left: late now is late, corrected is OK', () => {
+    const late = textOf(reportOf([{ ...healthy, asLeft: 160 }]), 'Audit summary');
+    expect(late).toContain('1 channel: 1 late.');
+    expect(late).toContain('V-1 danger is late: set 5, really trips at 6.25 mil.');
+    const corrected = textOf(reportOf([{ ...healthy, measured: 160, asLeft: 200 }]), 'Audit summary');
+    expect(corrected).not.toContain('is late');
+    expect(corrected).toContain('corrected | 1 | ');
   });
 
-  it('shows at most 25 things to act on and says how many more there are', () => {
+  it('has what was not read in a part of its own, and calls nothing OK then', () => {
+    const { name, sheets } = workbookOf([{ ...healthy, fullScale: 10 }]);
+    const [channels, monitor] = sheets;
+    const misspelled = {
+      ...monitor!,
+      rows: monitor!.rows.map((row) => row.map((cell) => (cell === 'Full scale' ? 'Full scael' : cell))),
+    };
+    const report = audit({ name, sheets: [channels!, misspelled] }, { now });
+    expect(report.notRead).toHaveLength(1);
+    const text = textOf(report, 'Audit summary');
+    expect(text).toContain('column | full scale | critical | Full scael | Monitor, G1');
+    expect(text).toContain('1 channel: 1 OK. 1 thing was not read.');
+    expect(text).not.toContain('Nothing needs action');
+    expect(textOf(report, 'Audit problems')).toContain('Full scael');
+  });
+
+  it('shows all that is critical and at most 25 things in all beyond that, and says how many more there are', () => {
     const many = Array.from({ length: 20 }, (_, index): Listed => ({
       ...healthy,
       tag: `V-${index}`,
       measured: 150,
     }));
-    const text = textOf(reportOf(many), 'Audit summary');
-    expect(text.split('\n').filter((line) => line.includes('Acts only at'))).toHaveLength(25);
-    expect(text).toContain('And 15 more');
-    const order = text
-      .split('\n')
-      .filter((line) => line.includes('Acts only at'))
-      .map((line) => line.split(' | ')[1]);
-    expect(order).toEqual([...Array<string>(20).fill('danger'), ...Array<string>(5).fill('alert')]);
+    const actions = (listed: readonly Listed[]) =>
+      textOf(reportOf(listed), 'Audit summary')
+        .split('\n')
+        .filter((line) => line.includes('is late: '));
+    expect(actions(many).map((line) => line.split(' | ')[1])).toEqual([
+      ...Array<string>(20).fill('danger'),
+      ...Array<string>(5).fill('alert'),
+    ]);
+    expect(textOf(reportOf(many), 'Audit summary')).toContain('And 15 more');
+    const more = many.flatMap((one) => [one, { ...one, tag: `${one.tag}B` }]);
+    expect(actions(more)).toHaveLength(40);
   });
 
   it('states every part of the policy', () => {
@@ -259,9 +305,23 @@ describe('text from cells', () => {
 describe('groups', () => {
   it('show each member with where it acts, or why it cannot', () => {
     const values = valuesOf(sheet(reportOf(plant), 'Audit groups').rows);
-    const row = values.find((entry) => entry[0] === 'Compressor B NDE' && entry[3] === 'danger');
-    expect(row?.slice(1, 10)).toEqual(['2oo3', 2, 'danger', 'mil', 4, null, 'cannot trip', null, 4.1]);
-    expect(row?.slice(12)).toEqual([
+    const row = values.find((entry) => entry[0] === 'Compressor B NDE' && entry[4] === 'danger');
+    expect(row?.slice(1, 13)).toEqual([
+      'Compressor B',
+      '2oo3',
+      2,
+      'danger',
+      'mil',
+      4,
+      null,
+      'cannot trip',
+      'no',
+      null,
+      4.1,
+      'no',
+    ]);
+    expect(row?.[13]).toContain('Compressor B NDE (2oo3) cannot trip');
+    expect(row?.slice(19)).toEqual([
       '31-VT-4102X',
       800 / 190,
       '31-VT-4102Y',
@@ -274,6 +334,38 @@ describe('groups', () => {
     ]);
   });
 
+  it('stand for the start-up multiplier too, worst first, with what was found beside', () => {
+    const listed: readonly Listed[] = [
+      { ...healthy, tag: 'A-1', machine: 'M', group: 'Good', voting: '1oo1' },
+      {
+        ...healthy,
+        tag: 'B-1',
+        machine: 'M',
+        measured: 160,
+        asLeft: 200,
+        multiplier: 3,
+        fullScale: 10,
+        group: 'Multiplied',
+        voting: '1oo1',
+      },
+    ];
+    const rows = valuesOf(sheet(reportOf(listed), 'Audit groups').rows).slice(4);
+    // 3 · 5 = 15 mil lies above 10; 5 mil acted at 6.25 as found and acts at 5 as left.
+    expect(rows[0]?.slice(0, 9)).toEqual([
+      'Multiplied',
+      'M',
+      '1oo1',
+      1,
+      'danger × 3',
+      'mil',
+      15,
+      null,
+      'cannot trip',
+    ]);
+    const plain = rows.find((row) => row[0] === 'Multiplied' && row[4] === 'danger');
+    expect([plain?.[7], plain?.[15], plain?.[16], plain?.[17]]).toEqual([5, 6.25, 'yes', 'B-1']);
+  });
+
   it('of more members than columns are shown as worked out, without formulas', () => {
     const many = Array.from({ length: 30 }, (_, index): Listed => ({
       ...healthy,
@@ -284,8 +376,9 @@ describe('groups', () => {
     const { model, rows } = sheet(reportOf(many), 'Audit groups');
     const danger = rows[4]!;
     expect(danger.filter((cell) => cell?.formula !== undefined)).toEqual([]);
-    expect(danger.slice(0, 12).map((cell) => cell?.value ?? null)).toEqual([
+    expect(danger.slice(0, 19).map((cell) => cell?.value ?? null)).toEqual([
       'All',
+      null,
       '2oo30',
       2,
       'danger',
@@ -293,16 +386,39 @@ describe('groups', () => {
       5,
       5,
       'yes',
+      'no',
       many.map((one) => one.tag).join(', '),
-      null,
-      null,
+      ...Array<null>(7).fill(null),
       6,
     ]);
-    expect(model.widths).toHaveLength(12 + 3 * 24);
+    expect(model.widths).toHaveLength(19 + 3 * 24);
   });
 
   it('are said to be none where none is named', () => {
     expect(textOf(reportOf([healthy]), 'Audit groups')).toContain('No voting group is named');
+  });
+});
+
+describe('the rows of the results', () => {
+  it('are made once in a file, though the summary before them carries their fingerprints', () => {
+    const report = reportOf([healthy]);
+    let asked = 0;
+    const watched = report.channels.map((channel) =>
+      Object.defineProperty({ ...channel }, 'location', {
+        get: () => {
+          asked++;
+          return channel.location;
+        },
+      }),
+    );
+    const models = resultSheets({ ...report, channels: watched });
+    asked = 0;
+    const bytes = newWorkbook(models);
+    expect(asked).toBe(2);
+    const summary = readWorkbook('once.xlsx', bytes).sheets[0]!;
+    const printed = summary.rows.find(([first]) => first === 'Fingerprints of sheets')?.[2];
+    const [results] = resultSheets(report).slice(1);
+    expect(printed).toContain(finish(modelFingerprint(results!)));
   });
 });
 

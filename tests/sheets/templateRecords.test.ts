@@ -43,9 +43,12 @@ it('the template’s table of records, filled in, is read as calibration records
   });
   const { channels, problems } = audit({ ...book, sheets });
   expect(problems.filter(({ severity }) => severity !== 'note')).toEqual([]);
-  const record = channels[0]?.record;
-  // By hand: 0.2 V/mil throughout; −10 V stands at 50 mil.
-  expect(record?.average).toBeCloseTo(200, 9);
-  expect(record?.operatingGap).toBeCloseTo(50, 9);
-  expect(record).toMatchObject({ series: 'as found', gapUnit: 'mil', others: [{ series: 'as left' }] });
+  // By hand: as left 0.19 V/mil throughout, so that −10 V stands at 10/0.19 mil; as found 0.2 V/mil and 50 mil.
+  const [channel] = channels;
+  const [now, found] = [channel?.record, channel?.asFound?.record];
+  expect(now?.average).toBeCloseTo(190, 9);
+  expect(now?.operatingGap).toBeCloseTo(10 / 0.19, 9);
+  expect(found?.average).toBeCloseTo(200, 9);
+  expect(found?.operatingGap).toBeCloseTo(50, 9);
+  expect(now).toMatchObject({ series: 'as left', gapUnit: 'mil', others: [{ series: 'as found' }] });
 });

@@ -8,16 +8,25 @@ import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';
 import { convert } from '../libreoffice.ts';
 
+/** Has another program calculate a workbook and save it into a folder; the path of what it saved. */
+type Calculator = (path: string, folder: string) => string;
+
+const libreOffice: Calculator = (path, folder) => convert(path, 'xlsx', folder);
+
 /**
- * The sheets as LibreOffice calculates them: the results stored beside formulas are taken out of the file first, so that
- * whatever comes back was worked out there.
+ * The sheets as another program calculates them, LibreOffice where none is named: the results stored beside formulas are
+ * taken out of the file first, so that whatever comes back was worked out there.
  */
-export function recalculated(models: readonly SheetModel[], folder: string): Workbook {
+export function recalculated(
+  models: readonly SheetModel[],
+  folder: string,
+  calculator: Calculator = libreOffice,
+): Workbook {
   const out = mkdtempSync(join(folder, 'out-'));
   const path = join(out, 'sheets.xlsx');
   writeFileSync(path, withoutResults(newWorkbook(models.map(withoutPercentages))));
   const back = mkdtempSync(join(folder, 'back-'));
-  return readWorkbook('sheets.xlsx', readFileSync(convert(path, 'xlsx', back)));
+  return readWorkbook('sheets.xlsx', readFileSync(calculator(path, back)));
 }
 
 /** A workbook without the results that are stored beside formulas. */

@@ -20,7 +20,7 @@ export async function buildAddin(folder: string, options: BuildOptions): Promise
   copyIcons(folder);
   writeHelp(folder, options);
   if (!cdn) copyOfficeFiles(folder);
-  writeFileSync(join(folder, NOTICES_FILE), notices(packages, cdn));
+  writeFileSync(join(folder, NOTICES_FILE), notices(packages, !cdn));
   writeFileSync(join(folder, 'manifest.xml'), currentManifest(address));
 }
 

@@ -15,10 +15,10 @@ export function basisOf(
   const read = [...records.byTag.values(), ...history.byTag.values()].flat().map(({ sheet }) => sheet);
   const used = new Set([channels.sheet.name, settings.sheet.name, ...read]);
   const sheets = workbook.sheets.filter(({ name }) => used.has(name));
-  const hiddenRows: Record<string, string> = {};
+  const hiddenRows = new Map<string, string>();
   for (const { sheet, headerRow, lastRow } of [channels, settings]) {
     const rows = [...sheet.hiddenRows].filter((row) => row >= headerRow && row <= lastRow);
-    if (rows.length > 0) hiddenRows[sheet.name] = spans(rows);
+    if (rows.length > 0) hiddenRows.set(sheet.name, spans(rows));
   }
   return {
     map,
@@ -26,7 +26,7 @@ export function basisOf(
       plainText ? [{ sheet: name, decimal: plainText.decimal }] : [],
     ),
     hiddenSheets: sheets.filter(({ hidden }) => hidden).map(({ name }) => name),
-    hiddenRows,
+    hiddenRows: Object.fromEntries(hiddenRows),
     earlierResults: workbook.sheets.filter(isResultSheet).map(({ name }) => name),
     comparedWith: before?.input ?? null,
   };

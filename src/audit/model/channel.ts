@@ -1,6 +1,13 @@
 import type { Kind } from './kind.ts';
+import type { NotJudged } from './threshold.ts';
 import type { Direction } from '../../method/axial/direction.ts';
 import type { Detection, Unit } from '../../units/parse.ts';
+
+/** Circuit-fault limits, V; `null`: none on that side. */
+export interface FaultLimits {
+  readonly far: number | null;
+  readonly near: number | null;
+}
 
 /**
  * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and
@@ -16,9 +23,8 @@ export interface Channel {
   readonly measured: number;
   /** Units of displacement per volt, at a sensitivity of 1 `sensitivityUnit`: 1000 for mV/mil and mil. */
   readonly unitsPerVolt: number;
-  /** Expanded, as a fraction of `measured`. */
+  /** Expanded at the policy's coverage factor, as a fraction of `measured`. */
   readonly uncertainty: number | null;
-  readonly coverage: number;
   readonly alert: number | null;
   readonly danger: number | null;
   /** Negative, as positions are counted. */
@@ -43,7 +49,7 @@ export interface Channel {
   readonly zeroMeasured: number | null;
   readonly direction: Direction | null;
   /** The more and the less negative of the two fault limits, V. */
-  readonly faultLimits: { readonly far: number; readonly near: number } | null;
+  readonly faultLimits: FaultLimits | null;
   readonly calibratedOn: number | null;
   readonly lastGoodOn: number | null;
   readonly group: string;
@@ -52,4 +58,6 @@ export interface Channel {
   readonly recordReach: number | null;
   /** `null`: it can't be told. */
   readonly bypass: boolean | null;
+  /** Levels that are given but can't be compared with the setpoints. */
+  readonly notCompared: readonly NotJudged[];
 }

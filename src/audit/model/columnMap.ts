@@ -47,6 +47,12 @@ const tableSaid = z.strictObject({
   evidence: z.array(z.string()).optional(),
 });
 
+const notOfAudit = z.strictObject({
+  sheet: z.string(),
+  column: z.string().optional(),
+  row: z.int().min(1).max(1_048_576).optional(),
+});
+
 /** What the user said about the tables: overrides what the headers would mean by themselves. */
 export const columnMapSchema = z.strictObject({
   channels: tableMap.optional(),
@@ -56,11 +62,17 @@ export const columnMapSchema = z.strictObject({
   names: z.record(z.string(), z.string()).optional(),
   /** Numbers of cells that do not hold a plain one, by sheet and address: `Probes!C7`. */
   cells: z.record(z.string(), z.number()).optional(),
+  /**
+   * What looks like a part of the audit and is none: a column by its letters or its header, what begins in a row, or without
+   * either a whole sheet.
+   */
+  notOfAudit: z.array(notOfAudit).optional(),
 });
 export type ColumnMap = z.infer<typeof columnMapSchema>;
 export type TableMap = z.infer<typeof tableMap>;
 export type TableSaid = z.infer<typeof tableSaid>;
 export type FieldSaid = z.infer<typeof fieldSaid>;
+export type NotOfAudit = z.infer<typeof notOfAudit>;
 
 /**
  * A column map from parsed JSON.

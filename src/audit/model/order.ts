@@ -25,24 +25,23 @@ function compareThresholds(a: Judged, b: Judged): number {
   );
 }
 
-/**
- * The verdict of a channel: the worst of its thresholds. Danger counts before alert: a danger that can't be worked out
- * leaves the channel incomplete, however its alert acts.
- */
-export function channelVerdict(thresholds: readonly Judged[]): ThresholdVerdict {
+/** The verdict of a channel: the worst of its thresholds; without a danger it is incomplete, however its alert acts. */
+export function channelVerdict(
+  thresholds: readonly (Judged & Pick<ThresholdResult, 'setpoint'>)[],
+): ThresholdVerdict {
   const danger = thresholds.find((threshold) => threshold.name === 'danger');
-  if (!danger || danger.verdict === 'incomplete') return 'incomplete';
+  if (!danger || danger.setpoint === null) return 'incomplete';
   return worstThreshold(thresholds)?.verdict ?? 'incomplete';
 }
 
-/** Channels worst first; of equals those whose danger is concerned, then the larger shift, then as they were listed. */
+/** Channels worst first, those in bypass with those that can't act; of equals those whose danger is concerned, then the larger shift, then as they were listed. */
 export function worstFirst(channels: readonly ChannelResult[]): ChannelResult[] {
   const keyed = channels.map((channel, index) => {
     const worst = worstThreshold(channel.thresholds);
     return {
       channel,
       index,
-      verdict: rank(channel.verdict),
+      verdict: channel.inBypass === true ? bypassed : rank(channel.verdict),
       name: worst ? thresholdNames.indexOf(worst.name) : thresholdNames.length,
       shift: Math.abs(worst?.shiftFraction ?? 0),
     };
@@ -50,3 +49,6 @@ export function worstFirst(channels: readonly ChannelResult[]): ChannelResult[] 
   keyed.sort((a, b) => a.verdict - b.verdict || a.name - b.name || b.shift - a.shift || a.index - b.index);
   return keyed.map((entry) => entry.channel);
 }
+
+/** Place of a channel in bypass, which protects nothing: with those that can't act. */
+const bypassed = 0;

@@ -2,29 +2,57 @@ import * as z from 'zod';
 import { parseUnit } from '../../units/parse.ts';
 import { AuditRefused } from './refused.ts';
 
+/** A number from `least` to `most`: what lies beyond would switch a part of the audit off. */
+function within(least: number, most: number, says: string) {
+  return z
+    .number()
+    .min(least, { error: `must be ${says}` })
+    .max(most, { error: `must be ${says}` });
+}
+
+/** A fraction above 0 and below a half; twice as much or half as little can be no tolerance. */
+const belowHalf = z.number().gt(0, { error: 'must be above 0' }).lt(0.5, {
+  error: 'must be below 0.5 (50 %): a tolerance as wide as that passes a chain that protects nothing',
+});
+
 const sensitivity = z.strictObject({
-  value: z.number().positive(),
+  value: within(1e-6, 1e6, 'from 0.000001 to 1,000,000'),
   unit: z.string().refine((text) => /^(voltage|current)\//u.test(parseUnit(text)?.dimension ?? ''), {
     error: 'is no unit of sensitivity, such as mV/mil, mV/µm or mV/g',
   }),
 });
-const displacement = z.strictObject({
-  value: z.number().positive(),
-  unit: z.string().refine((text) => parseUnit(text)?.dimension === 'displacement', {
-    error: 'is no unit of displacement, such as mil or µm',
-  }),
-});
+/** A displacement between two of these, in µm. */
+function displacement(least: number, most: number, says: string) {
+  return z
+    .strictObject({
+      value: z.number(),
+      unit: z.string().refine((text) => parseUnit(text)?.dimension === 'displacement', {
+        error: 'is no unit of displacement, such as mil or µm',
+      }),
+    })
+    .refine(
+      ({ value, unit }) => {
+        const size = value * (parseUnit(unit)?.factor ?? 1);
+        return size >= least && size <= most;
+      },
+      { path: ['value'], error: `must be ${says}` },
+    );
+}
+
+/** Gap voltages on any supply in use (common practice, no source). */
+const volts = within(-60, 0, 'from −60 V to 0 V');
+const seconds = within(0, 60, 'from 0 s to 60 s');
 
 /** What the site accepts. Every part has a default; what is used stands in every report. */
 export const policySchema = z.strictObject({
   /** Accepted departure of the measured from the configured sensitivity. API 670 incremental scale factor, from memory: 5 %. */
-  tolerance: z.number().gt(0).lt(1).default(0.05),
+  tolerance: belowHalf.default(0.05),
   /** `guarded`: the whole uncertainty interval decides where an uncertainty is given; `simple`: the value alone (ILAC-G8:09/2019). */
   rule: z.enum(['guarded', 'simple']).default('guarded'),
   /** Coverage factor of an uncertainty where no column names one. */
-  coverage: z.number().gt(0).max(10).default(2),
+  coverage: within(1, 4, 'from 1 to 4').default(2),
   /** Days after which a calibration is old. Site practice; common practice, no source. */
-  calibrationIntervalDays: z.number().gt(0).default(730),
+  calibrationIntervalDays: within(1, 7305, 'from 1 to 7,305 days, which are 20 years').default(730),
   /** Rated sensitivity by kind of channel; common practice, no source; `null` where there is none. */
   ratedSensitivity: z
     .strictObject({
@@ -36,33 +64,37 @@ export const policySchema = z.strictObject({
     })
     .prefault({}),
   /** Accepted departure of the configured from the rated sensitivity. */
-  ratedTolerance: z.number().gt(0).lt(1).default(0.1),
+  ratedTolerance: belowHalf.default(0.1),
   /** Least linear range that a displacement chain should have; 80 mil is common practice, no source. */
-  minimumLinearRange: displacement.default({ value: 80, unit: 'mil' }),
+  minimumLinearRange: displacement(254, 254_000, 'from 10 mil to 10,000 mil (254 mm)').default({
+    value: 80,
+    unit: 'mil',
+  }),
   /** Gap voltages between which a chain on a −24 V supply is taken as linear; common practice, no source. */
   linearVolts: z
-    .strictObject({ near: z.number().default(-2), far: z.number().default(-18) })
+    .strictObject({ near: volts.default(-2), far: volts.default(-18) })
     .refine((span) => span.far < span.near, { error: 'far must be more negative than near' })
     .prefault({}),
   /** Gap voltages closer than this count as the same when the readings are looked at for a cause. */
-  gapVoltageTolerance: z.number().gt(0).default(0.5),
+  gapVoltageTolerance: within(0.01, 5, 'from 0.01 V to 5 V').default(0.5),
   /** What a calibration record may depart by. API 670, ±5 % and ±1 mil, from memory. */
   recordTolerance: z
     .strictObject({
       /** Of an incremental from the rated sensitivity. */
-      incremental: z.number().gt(0).lt(1).default(0.05),
+      incremental: belowHalf.default(0.05),
       /** From the line of rated slope. */
-      deviation: displacement.default({ value: 1, unit: 'mil' }),
+      deviation: displacement(0.0254, 508, 'from 0.001 mil to 20 mil (508 µm)').default({
+        value: 1,
+        unit: 'mil',
+      }),
     })
     .prefault({}),
   /** How the points of a record are joined. */
   curve: z.enum(['monotone', 'linear']).default('monotone'),
   /** Departure of a threshold on the record's curve from the one by its single sensitivity, above which it is reported. */
-  curveDifference: z.number().gt(0).lt(1).default(0.05),
+  curveDifference: belowHalf.default(0.05),
   /** Longest alarm delays that are accepted, s; 1 to 3 s is common practice, no source. */
-  delays: z
-    .strictObject({ alert: z.number().gte(0).default(3), danger: z.number().gte(0).default(3) })
-    .prefault({}),
+  delays: z.strictObject({ alert: seconds.default(3), danger: seconds.default(3) }).prefault({}),
 });
 
 export type Policy = z.infer<typeof policySchema>;

@@ -1,14 +1,17 @@
+import type { AsFoundResult, Exposure } from './asFound.ts';
+import type { Attention, NotRead } from './attention.ts';
+import type { AuditBasis, Fingerprint } from './basis.ts';
+import type { FaultLimits } from './channel.ts';
+import type { DriftResult } from './drift.ts';
 import type { Finding, Problem, RowPlace } from './findings.ts';
-import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
-import type { Fingerprint, AuditBasis } from './basis.ts';
 import type { Kind } from './kind.ts';
 import type { Policy } from './policy.ts';
-import type { AsLeftCounts, AsLeftResult, Exposure } from './asLeft.ts';
-import type { SinceResult } from './since.ts';
-import type { DriftResult } from './drift.ts';
 import type { DynamicResult, RecordResult } from './records.ts';
+import type { SinceResult } from './since.ts';
+import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
-export type * from './asLeft.ts';
+export type * from './asFound.ts';
+export * from './attention.ts';
 export type * from './drift.ts';
 export type * from './records.ts';
 
@@ -26,6 +29,7 @@ export interface ChannelInputs {
   readonly direction: string | null;
   /** Setpoint units per volt at one unit of sensitivity: turns a zero shift in volts into displacement. */
   readonly unitsPerVolt: number | null;
+  readonly faultLimits: FaultLimits | null;
   readonly speed: number | null;
   readonly growthPerDay: number | null;
   readonly doublingDays: number | null;
@@ -39,6 +43,10 @@ export interface ChannelInputs {
   readonly calibratedOn: string | null;
 }
 
+/** Whether a channel is judged as it was found, or as it was left where it was measured again after a correction. */
+export type ChannelState = 'as found' | 'as left';
+
+/** A channel as it stands now. */
 export interface ChannelResult {
   readonly tag: string;
   readonly machine: string;
@@ -46,16 +54,19 @@ export interface ChannelResult {
   readonly kind: Kind | null;
   readonly unit: string | null;
   readonly detection: string | null;
+  readonly state: ChannelState;
+  /** `null`: what stands there is not understood. */
+  readonly inBypass: boolean | null;
   readonly sensitivity: SensitivityResult;
   readonly inputs: ChannelInputs;
   readonly thresholds: readonly ThresholdResult[];
   readonly verdict: ThresholdVerdict;
-  /** Its calibration record; `null` where there is none, or none that can be used. */
+  /** The calibration record that is a line of evidence now; `null` where there is none, or none that can be used. */
   readonly record: RecordResult | null;
-  /** Its check with a known vibration. */
+  /** The check with a known vibration that is a line of evidence now. */
   readonly dynamic: DynamicResult | null;
-  /** As it was left; `null` where it has no as-left readings, or none that can be judged. */
-  readonly asLeft: AsLeftResult | null;
+  /** What was found, where it was measured again since; else `null`. */
+  readonly asFound: AsFoundResult | null;
   /** One for each threshold that was found late or unreachable. */
   readonly exposure: readonly Exposure[];
   /** How its sensitivity drifts; `null` where fewer than three readings on three days count. */
@@ -72,16 +83,24 @@ export interface GroupVote {
   readonly decidedBy: readonly string[];
 }
 
+/** One threshold of a voting group as it acts now. */
 export interface GroupResult extends GroupVote {
+  readonly machine: string;
   readonly name: string;
   readonly voting: string;
   readonly threshold: ThresholdName;
+  /** Above 1: while the start-up multiplier of its members is on. */
+  readonly multiplier: number;
   readonly unit: string | null;
+  /** Where it was meant to act, multiplier included. */
   readonly intended: number | null;
   readonly limit: number | null;
+  /** Whether it acts later than the tolerance allows, or beyond its limit. */
+  readonly late: boolean;
+  readonly beyondLimit: boolean;
   readonly members: readonly GroupMember[];
-  /** With the members as left that were judged so, the others as found; `null` where none was. */
-  readonly asLeft: GroupVote | null;
+  /** With the members as they were found, where one was measured again since; else `null`. */
+  readonly asFound: GroupVote | null;
   readonly findings: readonly Finding[];
 }
 
@@ -90,11 +109,26 @@ export interface GroupMember {
   readonly setpoint: number | null;
   /** `null`: this member cannot act. */
   readonly effective: number | null;
-  readonly why: string | null;
+  readonly why: MemberReason | null;
 }
 
-/** Channels by their own verdict, and voting groups that cannot trip. */
-export interface VerdictCounts {
+/** Why a member of a group can't be counted on. */
+export type MemberReason =
+  | 'in bypass'
+  | 'its bypass mark is not understood'
+  | 'its row can’t be used'
+  | 'its tag is not unique'
+  | 'it is not in the channel list'
+  | 'no such setpoint'
+  | 'above full scale'
+  | 'out of the linear reach'
+  | 'on the other side of zero'
+  | 'outside the fault limits'
+  | 'not known'
+  | 'its unit does not fit the group';
+
+/** Channels by their verdict now, those in bypass counted apart; voting groups that cannot trip; what was not read. */
+export interface Summary {
   readonly channels: number;
   readonly late: number;
   readonly early: number;
@@ -102,12 +136,30 @@ export interface VerdictCounts {
   readonly undetermined: number;
   readonly unreachable: number;
   readonly incomplete: number;
+  readonly inBypass: number;
   readonly groupsThatCannotTrip: number;
+  readonly notRead: number;
+  /** Entries of `attention` by severity. */
+  readonly critical: number;
+  readonly warnings: number;
+  /** Channels that were measured again, and those of them that are within now and were not when found. */
+  readonly asLeft: number;
+  readonly corrected: number;
 }
 
-export interface Summary extends VerdictCounts {
-  readonly asLeft: AsLeftCounts;
-}
+/** The counts of channels and groups alone. */
+export type VerdictCounts = Pick<
+  Summary,
+  | 'channels'
+  | 'late'
+  | 'early'
+  | 'within'
+  | 'undetermined'
+  | 'unreachable'
+  | 'incomplete'
+  | 'inBypass'
+  | 'groupsThatCannotTrip'
+>;
 
 /** How a column was understood. */
 export interface ColumnReading {
@@ -121,7 +173,7 @@ export interface ColumnReading {
 }
 
 export interface Report {
-  readonly schema: 'tripdrift-report/1';
+  readonly schema: 'tripdrift-report/2';
   readonly version: string;
   readonly input: string;
   readonly generated: string;
@@ -130,8 +182,12 @@ export interface Report {
   /** With the policy and the time all it takes to repeat the audit. */
   readonly basis: AuditBasis;
   readonly summary: Summary;
+  /** What needs action, gravest first; nothing else decides what is said first, what is critical or how a run ends. */
+  readonly attention: readonly Attention[];
+  /** Worst first. */
   readonly channels: readonly ChannelResult[];
   readonly groups: readonly GroupResult[];
+  readonly notRead: readonly NotRead[];
   readonly problems: readonly Problem[];
   readonly columns: readonly ColumnReading[];
   /** What changed since an earlier audit; `null` where none was named. */

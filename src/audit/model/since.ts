@@ -1,7 +1,7 @@
 import type { ThresholdName, ThresholdVerdict } from './threshold.ts';
 import type { RowPlace } from './findings.ts';
 import type { Quantity } from './quantities.ts';
-import type { EarlierRemark } from './snapshot.ts';
+import type { EarlierRemark, SnapshotSource } from './snapshot.ts';
 
 /** What a line of the comparison says, worst first. */
 export const changeKinds = [
@@ -31,6 +31,28 @@ export const changeKinds = [
  */
 export type ChangeKind = (typeof changeKinds)[number];
 
+/** The kinds of change as people see them; their names in the report are an interface and stay. */
+export const changeWords: Readonly<Record<ChangeKind, string>> = {
+  'newly unreachable': 'now cannot act',
+  'newly late': 'now late',
+  'newly undetermined': 'now uncertain',
+  'newly incomplete': 'now not known',
+  gone: 'gone',
+  'not compared': 'not compared',
+  'still unreachable': 'still cannot act',
+  'still late': 'still late',
+  'still undetermined': 'still uncertain',
+  'still incomplete': 'still not known',
+  'newly early': 'now early',
+  'changed setting': 'changed setting',
+  'changed sensitivity': 'changed sensitivity',
+  'changed zero': 'changed zero',
+  new: 'new',
+  'still early': 'still early',
+  cured: 'corrected',
+  completed: 'now known',
+};
+
 /** One thing that differs, or is still as bad as it was. */
 export interface Change {
   readonly kind: ChangeKind;
@@ -56,7 +78,7 @@ export interface Change {
 export interface SinceResult {
   readonly before: {
     readonly input: string;
-    readonly from: 'tables' | 'result sheet';
+    readonly from: SnapshotSource;
     readonly sheet: string | null;
     /** ISO 8601; `null` where it is not known. */
     readonly audited: string | null;

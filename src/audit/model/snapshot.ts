@@ -6,12 +6,14 @@ import type { Quantity } from './quantities.ts';
 export interface Snapshot {
   /** File or workbook of that audit. */
   readonly input: string;
-  /** Audited anew from its own tables, or read from the result sheet of an audit made then. */
-  readonly from: 'tables' | 'result sheet';
-  /** The result sheet; `null` where the tables were audited. */
+  /** Audited anew from its own tables, or read from the result sheet or the report of an audit made then. */
+  readonly from: SnapshotSource;
+  /** The result sheet; `null` where there is none. */
   readonly sheet: string | null;
   /** When the audit was made, ISO 8601; `null` where the result sheet does not say. */
   readonly audited: string | null;
+  /** Version of the rules by which it judged; `null` where the result sheet does not say. */
+  readonly rules: string | null;
   readonly tolerance: number | null;
   readonly rule: string | null;
   readonly channels: readonly SnapshotChannel[];
@@ -20,6 +22,8 @@ export interface Snapshot {
   /** What of the source could not be read. */
   readonly remarks: readonly EarlierRemark[];
 }
+
+export type SnapshotSource = 'tables' | 'result sheet' | 'report';
 
 /** Something in the earlier source that could not be read or compared, and where it stands. */
 export interface EarlierRemark extends Place {

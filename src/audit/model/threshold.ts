@@ -1,17 +1,74 @@
+/** Worst first. */
 export const verdicts = ['unreachable', 'late', 'undetermined', 'early', 'incomplete', 'within'] as const;
-/** Worst first, as `verdicts` lists them. */
 export type ThresholdVerdict = (typeof verdicts)[number];
 
 export const thresholdNames = ['danger', 'alert', 'counter danger', 'counter alert'] as const;
 export type ThresholdName = (typeof thresholdNames)[number];
 
-export type UnreachableReason = 'above full scale' | 'out of the linear reach' | 'on the other side of zero';
+export type UnreachableReason =
+  'above full scale' | 'out of the linear reach' | 'on the other side of zero' | 'outside the fault limits';
+
+/** What an effective threshold can be worked out from. */
+export const evidenceNames = ['listed sensitivity', 'calibration record', 'known vibration'] as const;
+export type EvidenceName = (typeof evidenceNames)[number];
+
+/** Why a line of evidence gives no threshold, or none that can be relied on. */
+export type LineReason =
+  | UnreachableReason
+  | 'the record does not reach that far'
+  | 'the gap voltage lies outside the record'
+  | 'the measured zero lies outside the record'
+  | 'its uncertainty is 100 % or more';
+
+/** What one piece of evidence says of a threshold, in the channel's unit and detection. */
+export interface LineOfEvidence {
+  readonly by: EvidenceName;
+  /** `null`: by this evidence it can't be shown to act. */
+  readonly effective: number | null;
+  readonly low: number | null;
+  /** `null` without an uncertainty, and where the upper end can't be shown to act. */
+  readonly high: number | null;
+  readonly verdict: ThresholdVerdict;
+  readonly why: LineReason | null;
+  /** What the monitor shows when the shaft really moves as far as the plain setpoint, uncertainty counted; not rounded. */
+  readonly panel: number | null;
+}
+
+/** Optional evidence for want of which something was not judged. */
+export type NotJudged = 'reach' | 'uncertainty' | 'curve' | 'limit' | 'full scale';
+
+/** Evidence that is there or needed and can't be used, so that a threshold can't be better than incomplete. */
+export type Obstacle =
+  | 'a value that can’t be used'
+  | 'the record can’t be used'
+  | 'the zero voltage was not measured'
+  | 'the zero voltage was not measured again'
+  | 'the configured zero voltage is missing'
+  | 'the direction is missing'
+  | 'the kind is not known'
+  | 'two values contradict each other'
+  | 'the bypass mark is not understood'
+  | 'the detection is not known'
+  | 'a sensitivity is missing'
+  | 'a setpoint is missing';
+
+/** Whether a danger acts beyond the machine's limit: `may` where the upper end of its interval does. */
+export type BeyondLimit = 'no' | 'may' | 'yes';
+
+/** What became of a threshold between as found and as left. */
+export type ThresholdChange =
+  | 'corrected'
+  | 'unchanged'
+  | `still ${Exclude<ThresholdVerdict, 'within' | 'incomplete'>}`
+  | `now ${Exclude<ThresholdVerdict, 'within' | 'incomplete'>}`
+  | 'not judged';
 
 export interface ThresholdResult {
   readonly name: ThresholdName;
   /** In the channel's unit and detection; counter-direction setpoints of an axial channel are negative. */
   readonly setpoint: number | null;
   readonly multiplier: number;
+  /** By the line of evidence that governs, as are all numbers below; `null`: it can't be shown to act. */
   readonly effective: number | null;
   readonly low: number | null;
   readonly high: number | null;
@@ -19,10 +76,27 @@ export interface ThresholdResult {
   readonly shift: number | null;
   readonly shiftFraction: number | null;
   readonly verdict: ThresholdVerdict;
+  readonly governedBy: EvidenceName | null;
+  readonly lines: readonly LineOfEvidence[];
   readonly unreachable: readonly UnreachableReason[];
+  /** Why it can't be better than incomplete. */
+  readonly obstacles: readonly Obstacle[];
+  readonly notJudged: readonly NotJudged[];
+  /** What became of it since it was found; `null` where it was not measured again. */
+  readonly change: ThresholdChange | null;
+  /** S·Km/Kc by the listed sensitivity: of the plain setpoint, whatever the multiplier. */
   readonly indicatedAtSetpoint: number | null;
+  /** Panel reading to treat as the plain setpoint meant, whatever the multiplier: to the early side, uncertainty counted, the least of all lines. */
+  readonly panel: number | null;
+  /** Setpoint to enter in the meantime; `null` where none can be offered. */
   readonly interimSetpoint: number | null;
+  /** Of a danger, where a limit is given; else `null`. */
+  readonly beyondLimit: BeyondLimit | null;
   readonly probabilityBeyondLimit: number | null;
+  /** What the shaft really does at the present reading, by the line that puts it farthest; `null` without a reading. */
+  readonly real: number | null;
+  /** The real value has reached the setpoint meant and the monitor is silent; `null` without a present reading. */
+  readonly alreadyThere: boolean | null;
   readonly zone: string | null;
   readonly intendedZone: string | null;
   /** Days by which it acts later at the present growth; negative: earlier. */
@@ -41,9 +115,11 @@ export interface SensitivityResult {
   readonly unit: string | null;
   /** Km/Kc − 1. */
   readonly error: number | null;
-  /** Expanded, as a fraction of the measured sensitivity. */
+  /** Expanded at the policy's coverage factor, as a fraction of the measured sensitivity. */
   readonly uncertainty: number | null;
+  /** Coverage factor of that uncertainty. */
   readonly coverage: number | null;
+  readonly from: 'channel list' | 'calibration record' | 'known vibration' | null;
 }
 
 /** Whether a threshold trips the machine rather than warns. */

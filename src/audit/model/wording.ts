@@ -21,3 +21,23 @@ export function percent(fraction: number): string {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/**
+ * A level at the step of its instrument or one digit finer, for people; three significant digits where no step is known:
+ * 6.2500 in steps of 0.1 → `6.25`, 158.74 without → `159`.
+ */
+export function level(value: number, resolution: number | null): string {
+  if (!Number.isFinite(value)) return '∞';
+  const digits =
+    resolution === null
+      ? Math.max(0, 2 - Math.floor(Math.log10(Math.abs(value) || 1)))
+      : Math.max(0, Math.ceil(-Math.log10(resolution) - 1e-9) + 1);
+  const shown = Number(value.toFixed(Math.min(20, digits)));
+  return String(shown === 0 ? 0 : shown).replace('-', '−');
+}
+
+/** Names in a row, for people: `1X`, `1X and 1Y`, `1X, 1Y and 2X`. */
+export function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}

@@ -4,6 +4,7 @@ import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../
 import type { Snapshot, SnapshotChannel } from '../model/snapshot.ts';
 import { valueChanges } from './valueChanges.ts';
 import { verdictChanges } from './verdictChanges.ts';
+import { verdictClauses } from './verdictClauses.ts';
 import { trips } from '../model/threshold.ts';
 
 /** Channels that are compared in one step. */
@@ -62,8 +63,8 @@ function countsOf(changes: readonly Change[]): Record<ChangeKind, number> {
 function lone(channel: SnapshotChannel, kind: 'gone' | 'new'): Change {
   const message =
     kind === 'gone'
-      ? `The channel is no longer in the channel list; its verdict was ${channel.verdict}. Find out whether it was taken out of service or renamed.`
-      : `The channel was not in the earlier audit; its verdict is ${channel.verdict}.`;
+      ? `The channel is no longer in the channel list; it ${verdictClauses[channel.verdict].before}. Find out whether it was taken out of service or renamed.`
+      : `The channel was not in the earlier audit; it ${verdictClauses[channel.verdict].now}.`;
   return {
     ...about(channel, kind, message),
     verdictBefore: kind === 'gone' ? channel.verdict : null,

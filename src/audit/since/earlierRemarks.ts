@@ -12,7 +12,7 @@ export function earlierRemarks(before: Snapshot, now: Snapshot): EarlierRemark[]
   if (reversed !== null) {
     remarks.push(
       remark(
-        `What was named as the earlier audit looks like the later one: ${reversed}. What is said to be cured may then be newly late. Check which workbook is which.`,
+        `What was named as the earlier audit looks like the later one: ${reversed}. What is called corrected may then be what went wrong. Check which workbook is which.`,
       ),
     );
   }
@@ -21,6 +21,8 @@ export function earlierRemarks(before: Snapshot, now: Snapshot): EarlierRemark[]
       remark(`The earlier results do not show ${before.unknown.join(', ')}, so these were not compared.`),
     );
   }
+  const older = olderRules(before, now);
+  if (older !== null) remarks.push(remark(older));
   const { tolerance, rule } = before;
   const known = tolerance !== null && rule !== null;
   if (known && (tolerance !== now.tolerance || rule !== now.rule)) {
@@ -34,10 +36,27 @@ export function earlierRemarks(before: Snapshot, now: Snapshot): EarlierRemark[]
   return remarks;
 }
 
+/** First version of the rules that judges a channel as it stands now; those before judged it as it was found. */
+const judgesNow = [0, 4, 0] as const;
+
+/** What to know of an earlier audit by other rules; `null` where it was by the same, or does not say. */
+function olderRules(before: Snapshot, now: Snapshot): string | null {
+  if (before.rules === null || before.rules === now.rules) return null;
+  const changed = `The earlier audit was made by rules version ${before.rules.slice(0, 20)}, this one by ${now.rules ?? ''}: verdicts may differ for that alone.`;
+  if (before.from !== 'result sheet' || !isBefore(before.rules, judgesNow)) return changed;
+  return `${changed} Its results show each channel as it was found then; what it was left at is not compared. Audit the earlier workbook anew to compare that too.`;
+}
+
+function isBefore(rules: string, version: readonly number[]): boolean {
+  const parts = rules.split('.').map(Number);
+  const at = version.findIndex((part, index) => parts[index] !== part);
+  return at >= 0 && (parts[at] ?? NaN) < (version[at] ?? NaN);
+}
+
 /** What shows that an audit named as the earlier one is the later; `null` where nothing does. */
 function whyReversed(before: Snapshot, now: Snapshot): string | null {
   const [then, today] = [before.audited, now.audited];
-  if (before.from === 'result sheet' && then !== null && today !== null && then > today) {
+  if (before.from !== 'tables' && then !== null && today !== null && then > today) {
     return `it was made on ${then.slice(0, 10)}, this one on ${today.slice(0, 10)}`;
   }
   const earlier = byTag(before);

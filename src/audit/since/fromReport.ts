@@ -1,7 +1,7 @@
 import { thresholdNames, type ThresholdName } from '../model/threshold.ts';
-import { type ChannelResult, type Report } from '../model/report.ts';
+import type { ChannelInputs, ChannelResult, Report } from '../model/report.ts';
 import type { Quantity } from '../model/quantities.ts';
-import type { Snapshot, SnapshotChannel, Value } from '../model/snapshot.ts';
+import type { Snapshot, SnapshotChannel, SnapshotThreshold, Value } from '../model/snapshot.ts';
 
 /** What a report says of every channel, kept to compare another audit with it. */
 export function snapshotOf(report: Report): Snapshot {
@@ -10,15 +10,41 @@ export function snapshotOf(report: Report): Snapshot {
     from: 'tables',
     sheet: null,
     audited: report.generated,
+    rules: report.version,
     tolerance: report.policy.tolerance,
     rule: report.policy.rule,
-    channels: report.channels.map(channelOf),
+    channels: report.channels.map(keptOf),
     unknown: [],
     remarks: [],
   };
 }
 
-function channelOf(channel: ChannelResult): SnapshotChannel {
+/** What is kept of a channel. */
+export interface Kept extends Pick<
+  ChannelResult,
+  'tag' | 'machine' | 'location' | 'kind' | 'unit' | 'detection' | 'verdict' | 'source'
+> {
+  readonly sensitivity: Pick<ChannelResult['sensitivity'], 'configured' | 'measured' | 'unit'>;
+  readonly thresholds: readonly SnapshotThreshold[];
+  readonly inputs: Pick<ChannelInputs, KeptInput>;
+}
+
+type KeptInput =
+  | 'limit'
+  | 'fullScale'
+  | 'resolution'
+  | 'zeroConfigured'
+  | 'zeroMeasured'
+  | 'direction'
+  | 'alertDelay'
+  | 'dangerDelay'
+  | 'group'
+  | 'voting'
+  | 'bypass'
+  | 'calibratedOn';
+
+/** A channel as it is kept to be compared. */
+export function keptOf(channel: Kept): SnapshotChannel {
   const { tag, machine, location, unit, detection, verdict, thresholds, inputs, source } = channel;
   return {
     tag,
@@ -40,7 +66,7 @@ function channelOf(channel: ChannelResult): SnapshotChannel {
   };
 }
 
-function valuesOf(channel: ChannelResult): Partial<Record<Quantity, Value | null>> {
+function valuesOf(channel: Kept): Partial<Record<Quantity, Value | null>> {
   const { kind, unit, detection, sensitivity, inputs, thresholds, verdict, source } = channel;
   const level = (amount: number | null) => amountIn(amount, unit, detection);
   const setpoint = (name: ThresholdName) =>

@@ -1,9 +1,10 @@
-import { amount, capital } from '../model/wording.ts';
+import { capital, level } from '../model/wording.ts';
 import { isSameNumber } from '../model/sameValue.ts';
 import type { Quantity } from '../model/quantities.ts';
 import type { Change } from '../model/since.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';
-import { timesAtStartUp, type ThresholdVerdict } from '../model/threshold.ts';
+import { timesAtStartUp, trips, type ThresholdVerdict } from '../model/threshold.ts';
+import { verdictClauses } from './verdictClauses.ts';
 
 interface Compared {
   readonly before: SnapshotChannel | undefined;
@@ -15,48 +16,45 @@ interface Compared {
   readonly causes: readonly Change[];
 }
 
-const actsNow: Readonly<Record<ThresholdVerdict, string>> = {
-  unreachable: 'can’t be relied on to act',
-  late: 'acts late',
-  undetermined: 'can’t be told from the tolerance',
-  early: 'acts early',
-  incomplete: 'could not be audited',
-  within: 'acts within tolerance',
-};
-const actedBefore: Readonly<Record<ThresholdVerdict, string>> = {
-  unreachable: 'could not be relied on to act',
-  late: 'acted late',
-  undetermined: 'could not be told from the tolerance',
-  early: 'acted early',
-  incomplete: 'could not be audited',
-  within: 'acted within tolerance',
-};
-
 /** How a threshold acts now, how it acted before, and what changed of its channel meanwhile, for people. */
 export function thresholdMessage({ before, earlier, was, now, threshold, causes }: Compared): string {
   const { name, multiplier, verdict, effective } = threshold;
+  const acts = trips(name) ? 'trips' : 'alarms';
+  const step = stepOf(now);
   const subject = `${capital(name)}${timesAtStartUp(multiplier)}`;
-  const unit = now.unit ?? '';
-  const is = `${subject} ${actsNow[verdict]}${at(effective, unit, verdict)}`;
+  const where = at(effective, now.unit, step, verdict);
+  const is = `${subject} ${verdictClauses[verdict].now}${where === '' ? '' : `: really ${acts}${where}`}`;
   if (!before) return `${is}; the channel is new.`;
   if (!earlier) {
-    const why = before.verdict === 'incomplete' ? 'could not be told' : 'was not set';
+    const why = before.verdict === 'incomplete' ? 'was not known' : 'was not set';
     return `${is}; it ${why} before.`;
   }
   const then =
     was === null && earlier.effective !== null
-      ? at(earlier.effective, before.unit ?? '', earlier.verdict)
-      : at(was, unit, earlier.verdict);
+      ? at(earlier.effective, before.unit, null, earlier.verdict)
+      : at(was, now.unit, step, earlier.verdict);
   const still = earlier.verdict === verdict;
   const same = was !== null && effective !== null && isSameNumber(was, effective);
   const ago = still
     ? `, as before${same || then === '' ? '' : ` (then${then})`}`
-    : `; it ${actedBefore[earlier.verdict]}${then} before`;
+    : `; it ${verdictClauses[earlier.verdict].before}${then} before`;
   return `${is}${ago}.${meanwhile(causes.filter((cause) => concerns(cause, threshold)))}`;
 }
 
-function at(effective: number | null, unit: string, verdict: ThresholdVerdict): string {
-  return effective === null || verdict === 'unreachable' ? '' : ` at ${amount(effective, unit)}`;
+/** Where a threshold acts, at the step of its instrument; nothing where it is not known to. */
+function at(
+  effective: number | null,
+  unit: string | null,
+  step: number | null,
+  verdict: ThresholdVerdict,
+): string {
+  if (effective === null || verdict === 'unreachable' || verdict === 'incomplete') return '';
+  return ` at ${level(effective, step)}${unit === null ? '' : ` ${unit}`}`;
+}
+
+function stepOf({ values }: SnapshotChannel): number | null {
+  const step = values.resolution ?? null;
+  return step !== null && 'amount' in step && step.amount > 0 ? step.amount : null;
 }
 
 /** Settings and readings on which every threshold of a channel depends, beside its own setpoint. */

@@ -1,26 +1,22 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, type Plugin, mergeConfig } from 'vite';
-import { contentPolicy } from '../../addin/build/contentPolicy.ts';
+import { notices } from '../../addin/build/notices.ts';
+import { packageList } from '../../addin/build/packageList.ts';
 import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
+import { NOTICES_FILE } from '../../addin/files.ts';
+import { benchPolicy } from '../policy.ts';
 
-/**
- * The policy of the add-in's own pages, but for styles that the grid sets on elements as it draws, and for the worker that
- * reads and writes files.
- */
-export const benchPolicy = contentPolicy(false)
-  .replace("style-src 'self'", "style-src 'self' 'unsafe-inline'")
-  .concat("; worker-src 'self'");
-
-/** Builds the bench into a folder that any static host can serve. */
+/** Builds the bench into a folder that any static host can serve, the licences of what is in it beside it. */
 export async function buildBench(folder: string): Promise<void> {
+  const packages = packageList();
   await build(
     mergeConfig(PAGE_BUNDLE, {
       root: join(SOURCE, 'bench'),
       // The grid's own packages carry directives for another kind of build, one warning each; errors still show.
       logLevel: 'error',
-      worker: { format: 'es' },
-      plugins: [policyInHead, demoBesidePage],
+      worker: { format: 'es', plugins: () => [packages.plugin()] },
+      plugins: [policyInHead, demoBesidePage, packages.plugin()],
       build: {
         outDir: folder,
         emptyOutDir: true,
@@ -29,6 +25,7 @@ export async function buildBench(folder: string): Promise<void> {
       },
     }),
   );
+  writeFileSync(join(folder, NOTICES_FILE), notices([...packages.names], false));
 }
 
 const policyInHead: Plugin = {

@@ -35,7 +35,7 @@ export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
 
   const chooser = make('input', '');
   chooser.type = 'file';
-  chooser.accept = '.xlsx,.xlsm,.csv';
+  chooser.accept = '.xlsx,.xlsm,.xltx,.xltm,.csv';
   chooser.hidden = true;
   chooser.addEventListener('change', () => {
     const [chosen] = chooser.files ?? [];

@@ -7,6 +7,7 @@ import {
 } from '@univerjs/core';
 import type { Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
+import { lastColumn as endColumn, lastRow as endRow } from '../../hosts/file/read/area.ts';
 import { markOfText } from '../../hosts/grid/storedText.ts';
 import { frozenAt, mergedRanges } from '../../hosts/grid/frame.ts';
 import { plainNumber } from '../grid/plainNumber.ts';
@@ -78,8 +79,8 @@ export function gridSheet(
     id,
     name: view.name,
     hidden: view.hidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    rowCount: Math.max(least.rows, lastRow + spare.rows, rows + 1),
-    columnCount: Math.max(least.columns, lastColumn + spare.columns, columns + 1),
+    rowCount: Math.min(endRow, Math.max(least.rows, lastRow + spare.rows, rows + 1)),
+    columnCount: Math.min(endColumn, Math.max(least.columns, lastColumn + spare.columns, columns + 1)),
     cellData,
     rowData,
     columnData: Object.fromEntries(view.columns.flatMap(columnEntries)),

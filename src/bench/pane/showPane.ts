@@ -7,9 +7,9 @@ const page =
 
 /**
  * Shows the task pane in a frame of its own, as a spreadsheet program does, so that neither the grid nor the pane reaches
- * into the other's styles, keys or focus. A pane that was shown before goes.
+ * into the other's styles, keys or focus. The returned function takes it away.
  */
-export async function showPane(side: HTMLElement, port: WorkbookPort): Promise<void> {
+export async function showPane(side: HTMLElement, port: WorkbookPort): Promise<() => void> {
   const frame = document.createElement('iframe');
   frame.title = 'Tripdrift task pane';
   frame.srcdoc = page;
@@ -24,5 +24,9 @@ export async function showPane(side: HTMLElement, port: WorkbookPort): Promise<v
   const style = inner.createElement('style');
   style.textContent = paneStyle;
   inner.head.append(style);
-  mountPane(root, port);
+  const unmount = mountPane(root, port);
+  return () => {
+    unmount();
+    frame.remove();
+  };
 }

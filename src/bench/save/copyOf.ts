@@ -37,7 +37,9 @@ export async function copyOf(
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
   const order = { original: file.original, edits, added: newSheets(bench), ...(share && { share }) };
   const { bytes, notes } = await patched(order);
-  const own = file.original ? file.view.name : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx');
+  const own = file.original
+    ? file.view.name.replace(/\.xlt([xm])$/i, '.xls$1')
+    : file.view.name.replace(/(\.[^.]*)?$/, '.xlsx');
   const all = [...notes, ...(file.original ? reordered : []), ...unmoved, ...unsaved, ...deleted(bench)];
   return {
     name: share ? sharedName(own) : own,
@@ -48,7 +50,8 @@ export async function copyOf(
 
 /** A name of its own, so that nobody takes the copy for the workbook. */
 function sharedName(name: string): string {
-  return name.replace(/(?=\.[^.]*$)/, ' (to share)');
+  const dot = name.lastIndexOf('.');
+  return dot < 0 ? name : `${name.slice(0, dot)} (to share)${name.slice(dot)}`;
 }
 
 function ownSheets({ file }: Bench): { readonly name: string; readonly id: string }[] {

@@ -6,10 +6,9 @@ export interface ServeOptions {
   readonly open: boolean;
 }
 
-const usage = 'Usage: npm start -- [--port N] [--no-open]';
-
-/** Reads the options of `npm start`; throws an Error of one line for others. */
-export function serveOptions(args: readonly string[]): ServeOptions {
+/** Reads the options of `npm start` or of another `command` that serves; throws an Error of one line for others. */
+export function serveOptions(args: readonly string[], command: string): ServeOptions {
+  const usage = `Usage: ${command} [--port N] [--no-open]`;
   let values;
   try {
     ({ values } = parseArgs({

@@ -9,6 +9,7 @@ const types: Readonly<Record<string, string>> = {
   '.xlsx': 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.txt': 'text/plain; charset=utf-8',
   '.woff2': 'font/woff2',
 };
 

@@ -10,11 +10,18 @@ export function copyInWorker(order: CopyOrder): Promise<Copied> {
 }
 
 function* messages({ original, edits, added, share }: CopyOrder): Generator<ToWorker, void> {
-  for (const [index, { model }] of added.entries()) yield* rowPieces(index, model.rows());
+  let pieces = 0;
+  for (const [index, { model }] of added.entries()) {
+    for (const piece of rowPieces(index, model.rows())) {
+      yield piece;
+      pieces++;
+    }
+  }
   yield {
     kind: 'copy',
     original,
     edits,
+    pieces,
     ...(share && { share }),
     added: added.map(({ model, beyondModel }) => ({ head: headOf(model), beyondModel })),
   };

@@ -38,8 +38,13 @@ export interface OpenedHead extends Omit<OpenedFile, 'view' | 'original'> {
   readonly isWorkbook: boolean;
 }
 
+/** How many pieces of rows went ahead of the message that needs them: one that was lost must not go unnoticed. */
+export interface AfterPieces {
+  readonly pieces: number;
+}
+
 /** What the page sends to the worker. */
-export type ToWorker = RowPiece<ModelRow> | OpenAsked | CopyAsked;
+export type ToWorker = RowPiece<ModelRow> | OpenAsked | (CopyAsked & AfterPieces);
 
 /** What comes of work that succeeds. */
 export interface Results {
@@ -50,6 +55,6 @@ export interface Results {
 /** What the worker sends to the page: results, after their rows, or why there are none. */
 export type FromWorker =
   | RowPiece<ViewRow>
-  | { readonly kind: 'done'; readonly results: Partial<Results> }
+  | ({ readonly kind: 'done'; readonly results: Partial<Results> } & AfterPieces)
   | { readonly kind: 'refused'; readonly message: string }
   | { readonly kind: 'failed'; readonly message: string };

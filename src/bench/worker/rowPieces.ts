@@ -28,6 +28,8 @@ export function* rowPieces<Row extends { readonly cells: readonly unknown[] }>(
 
 export interface GatheredRows<Row> {
   readonly take: (piece: RowPiece<Row>) => void;
+  /** How many pieces came. */
+  readonly count: () => number;
   /** All rows of a sheet that came, in their order. */
   readonly of: (sheet: number) => readonly Row[];
 }
@@ -35,8 +37,11 @@ export interface GatheredRows<Row> {
 /** Puts the rows of several sheets together again. */
 export function gatheredRows<Row>(): GatheredRows<Row> {
   const sheets = new Map<number, Row[]>();
+  let pieces = 0;
   return {
+    count: () => pieces,
     take: ({ sheet, rows }) => {
+      pieces++;
       const known = sheets.get(sheet);
       if (known) for (const row of rows) known.push(row);
       else sheets.set(sheet, [...rows]);

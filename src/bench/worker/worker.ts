@@ -2,7 +2,8 @@
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import type { ModelRow } from '../../sheets/model.ts';
 import { openFile } from '../open/openFile.ts';
-import type { CopyAsked, FromWorker, OpenAsked, ToWorker } from './messages.ts';
+import { lost } from './lost.ts';
+import type { AfterPieces, CopyAsked, FromWorker, OpenAsked, ToWorker } from './messages.ts';
 import { patchedCopy } from './patchedCopy.ts';
 import { gatheredRows, rowPieces } from './rowPieces.ts';
 
@@ -14,15 +15,20 @@ function answer(message: FromWorker, handedOver: Transferable[] = []): void {
 
 function open({ name, bytes }: OpenAsked): void {
   const { view, original, ...rest } = openFile(name, bytes);
+  let pieces = 0;
   const sheets = view.sheets.map(({ rows: all, ...sheet }, index) => {
-    for (const piece of rowPieces(index, all)) answer(piece);
+    for (const piece of rowPieces(index, all)) {
+      answer(piece);
+      pieces++;
+    }
     return sheet;
   });
   const opened = { ...rest, view: { ...view, sheets }, isWorkbook: original !== null };
-  answer({ kind: 'done', results: { opened } });
+  answer({ kind: 'done', results: { opened }, pieces });
 }
 
-function copy({ original, edits, added, share }: CopyAsked): void {
+function copy({ original, edits, added, share, pieces }: CopyAsked & AfterPieces): void {
+  if (rows.count() !== pieces) throw new Error(lost);
   const copied = patchedCopy({
     original,
     edits,
@@ -32,7 +38,7 @@ function copy({ original, edits, added, share }: CopyAsked): void {
       beyondModel,
     })),
   });
-  answer({ kind: 'done', results: { copied } }, [copied.bytes.buffer]);
+  answer({ kind: 'done', results: { copied }, pieces: 0 }, [copied.bytes.buffer]);
 }
 
 globalThis.addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {

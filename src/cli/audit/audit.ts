@@ -1,13 +1,15 @@
-import { needsAction } from '../../audit/advise/summary.ts';
+import { isCritical } from '../../audit/advise/summary.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
+import { styleFor } from '../style.ts';
+import { unlessStopped } from '../stop.ts';
 import { progressOn } from '../terminal.ts';
 import { auditInput, auditOptions } from './auditInput.ts';
 import { earlierAudit } from './earlier.ts';
 import { help } from './help.ts';
 import { parseOptions, type Options } from './options.ts';
-import { checkOutputs, writeOutputs } from './outputs/outputs.ts';
+import { checkOutputs, leftBehindThere, writeOutputs } from './outputs/outputs.ts';
 import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
@@ -36,10 +38,13 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
 }
 
 /** Audits what the command line names, writes what it asks for, and says how things stand. */
-function auditFiles(options: Options): number {
+async function auditFiles(options: Options): Promise<number> {
   checkOutputs(options);
+  const left = leftBehindThere(options);
+  if (left !== undefined) process.stderr.write(`${left}\n`);
   if (isShareAlone(options)) {
-    process.stdout.write(`${shareAlone(options).join('\n')}\n`);
+    const said = await unlessStopped((signal) => shareAlone(options, signal));
+    process.stdout.write(`${said.join('\n')}\n`);
     return 0;
   }
   const settings = auditOptions(options);
@@ -48,14 +53,18 @@ function auditFiles(options: Options): number {
     const before = options.since === undefined ? undefined : earlierAudit(options.since, settings, progress);
     const audited = auditInput(options.inputs, before ? { ...settings, before } : settings, progress);
     const { report } = audited;
-    const said = writeOutputs(options, audited, progress);
+    const said = await unlessStopped((signal) => writeOutputs(options, audited, progress, signal));
     progress.clear();
     if (options.json === '-') {
       for (const piece of reportJson(report)) process.stdout.write(piece);
     } else {
-      process.stdout.write(`${summaryText(report)}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
+      const text = summaryText(report, {
+        details: options.details,
+        style: styleFor(process.stdout, process.env),
+      });
+      process.stdout.write(`${text}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
     }
-    return options.strict && needsAction(report.channels, report.groups) ? 1 : 0;
+    return options.strict && isCritical(report) ? 1 : 0;
   } finally {
     progress.clear();
   }

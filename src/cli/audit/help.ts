@@ -1,4 +1,5 @@
 import { wrapped } from '../terminal.ts';
+import { typedAs } from '../typedAs.ts';
 import { optionList, type Option } from './optionList.ts';
 
 const width = 120;
@@ -10,13 +11,15 @@ const optionLines = Object.entries<Option>(optionList).map(([name, { value, word
   return wrapped(shown + words, width, ' '.repeat(indent));
 });
 
+const typed = typedAs('audit');
+
 /** What `--help` prints. */
 export const help = `Tripdrift audits machinery protection: where does each alert and danger setpoint really act?
 
-  npm run -s audit -- IN.xlsx [options]
-  npm run -s audit -- CHANNELS.csv MONITOR.csv [options]
-  npm run -s audit -- FOLDER [options]
-  npm run -s audit -- --verify OUT.xlsx
+  ${typed} IN.xlsx [options]
+  ${typed} CHANNELS.csv MONITOR.csv [options]
+  ${typed} FOLDER [options]
+  ${typed} --verify OUT.xlsx
 
 IN.xlsx holds a channel list with measured sensitivities and the monitor settings, on any sheets; both are found by their
 headers. It is never changed. A FOLDER stands for every .xlsx and .xlsm directly in it, several at once; one that can't be

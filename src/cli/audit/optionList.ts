@@ -48,12 +48,17 @@ export const optionList = {
     type: 'string',
     value: 'EARLIER.xlsx',
     words:
-      'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results',
+      'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results; or the JSON of an earlier audit',
   },
   force: { type: 'boolean', words: 'replace files that exist' },
+  details: {
+    type: 'boolean',
+    words: 'list all that needs action, and every channel, group and finding with the name of its rule',
+  },
   strict: {
     type: 'boolean',
-    words: 'exit 1 when a danger is late, unreachable or undetermined, or a group cannot trip',
+    words:
+      'exit 1 when something critical needs action: a danger is late, uncertain, not known, in bypass or cannot act, a group cannot trip or is late, something that looks protective was not read',
   },
   verify: {
     type: 'boolean',

@@ -1,4 +1,4 @@
-import { changeKinds, type Change, type SinceResult } from '../../audit/model/since.ts';
+import { changeKinds, changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
 import { plain, wrapped } from '../terminal.ts';
 
 /** Characters before a change's words. */
@@ -11,8 +11,14 @@ export function sinceLines(
   most: number,
 ): string[] {
   const when = before.audited === null ? '' : `, ${before.audited.slice(0, 10)}`;
-  const source = before.from === 'tables' ? '' : ` (sheet '${plain(before.sheet ?? '', 31)}'${when})`;
-  const told = changeKinds.filter((kind) => counts[kind] > 0).map((kind) => `${counts[kind]} ${kind}`);
+  const source = {
+    tables: '',
+    report: ` (report${when})`,
+    'result sheet': ` (sheet '${plain(before.sheet ?? '', 31)}'${when})`,
+  }[before.from];
+  const told = changeKinds
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => `${counts[kind]} ${changeWords[kind]}`);
   return [
     '',
     `Since ${plain(before.input)}${source}`,
@@ -35,5 +41,9 @@ export function sinceLines(
 function changeLine({ kind, tag, machine, location, message }: Change, width: number): string {
   const where = [machine, location].filter((text) => text !== '').map((text) => plain(text, 40));
   const of = `${plain(tag, 40)}${where.length > 0 ? ` (${where.join(', ')})` : ''}`;
-  return wrapped(`  ${kind.padEnd(indent - 3)} ${of}: ${plain(message)}`, width, ' '.repeat(indent));
+  return wrapped(
+    `  ${changeWords[kind].padEnd(indent - 3)} ${of}: ${plain(message)}`,
+    width,
+    ' '.repeat(indent),
+  );
 }

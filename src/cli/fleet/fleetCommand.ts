@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import process from 'node:process';
 import { defaultPolicy } from '../../audit/model/policy.ts';
 import { caution } from '../../audit/model/caution.ts';
@@ -7,6 +7,9 @@ import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
 import { auditOptions } from '../audit/auditInput.ts';
 import type { Options } from '../audit/options.ts';
 import { pathOf } from '../files.ts';
+import { styleFor } from '../style.ts';
+import { leftBehind, newToken } from '../staging.ts';
+import { Stopped, watchStop } from '../stop.ts';
 import { progressOn } from '../terminal.ts';
 import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
@@ -19,7 +22,6 @@ import { memberMark } from './member.ts';
 import { printPieces } from './printPieces.ts';
 import { openReports } from './reports.ts';
 import { answersTo } from './seats.ts';
-import { Stopped, watchStop } from './stop.ts';
 import { prepareTargets, type Targets } from './targets.ts';
 
 /**
@@ -32,7 +34,9 @@ export async function fleetCommand(options: Options): Promise<number> {
   const { out, json, force } = options;
   const { workbooks, leftOut } = listFolder(folder, out === undefined ? undefined : pathOf(out));
   const settings = { ...auditOptions(options), now: new Date() };
-  const targets = prepareTargets({ folder, workbooks, out, json, force });
+  const alsoRead = [options.policy, options.map].filter((given) => given !== undefined);
+  const targets = prepareTargets({ folder, workbooks, alsoRead, out, json, force });
+  sayLeftBehind(targets, json);
   const reports = json === undefined ? undefined : openReports();
   const jobs = workbooks.map((file, index): Job => ({
     file,
@@ -40,6 +44,7 @@ export async function fleetCommand(options: Options): Promise<number> {
     options: settings,
     copy: targets && join(pathOf(targets.folder), file),
     report: reports?.of(index),
+    token: newToken(),
   }));
   const stop = watchStop();
   let done = 0;
@@ -55,11 +60,16 @@ export async function fleetCommand(options: Options): Promise<number> {
       leftOut,
     };
     const pieces = reports && fleetJson(fleet, reports.of);
-    const written = writeFleet(fleet, targets, json === '-' ? undefined : json, pieces);
+    const file = json === '-' ? undefined : json;
+    const written = await writeFleet(fleet, targets, file, pieces, stop.signal);
     if (json === '-' && pieces) await printPieces(pieces, stop.signal);
-    else
-      process.stdout.write([fleetText(fleet), ...copyNotes(workbooks, answers), ...written, ''].join('\n'));
-    return exitCode(fleet.files, options.strict);
+    else {
+      const style = styleFor(process.stdout, process.env);
+      process.stdout.write(
+        [fleetText(fleet, answers, style), ...copyNotes(workbooks, answers), ...written, ''].join('\n'),
+      );
+    }
+    return exitCode(answers, options.strict);
   } catch (error) {
     if (!(error instanceof Stopped)) throw error;
     process.stderr.write(`${stoppedAfter(done, jobs.length, targets)}\n`);
@@ -70,6 +80,14 @@ export async function fleetCommand(options: Options): Promise<number> {
   }
 }
 
+function sayLeftBehind(targets: Targets | undefined, json: string | undefined): void {
+  const left = leftBehind([
+    ...(targets ? [pathOf(targets.folder)] : []),
+    ...(json === undefined || json === '-' ? [] : [dirname(pathOf(json))]),
+  ]);
+  if (left !== undefined) process.stderr.write(`${left}\n`);
+}
+
 /** The answers to all jobs, each by this very program in another process, with progress on a terminal. */
 async function audited(
   jobs: readonly Job[],
@@ -77,7 +95,7 @@ async function audited(
   signal: AbortSignal,
   count: () => number,
 ): Promise<readonly Answer[]> {
-  const program = { module: process.argv[1] ?? '', args: [memberMark] };
+  const program = { module: process.argv[1] ?? '', args: ['audit', memberMark] };
   const progress = progressOn(process.stderr);
   try {
     return await answersTo(jobs, program, limitsFor(jobs.length, minutes), signal, () => {
@@ -92,9 +110,9 @@ function fileOf(file: string, { found, refused }: Answer): FleetFile {
   return refused === null ? { file, found, refused } : { file, found: null, refused };
 }
 
-function exitCode(files: readonly FleetFile[], strict: boolean): number {
-  if (files.some(({ refused }) => refused !== null)) return 2;
-  return strict && files.some(({ found }) => found?.strict) ? 1 : 0;
+function exitCode(answers: readonly Answer[], strict: boolean): number {
+  if (answers.some(({ refused }) => refused !== null)) return 2;
+  return strict && answers.some((answer) => answer.refused === null && answer.critical) ? 1 : 0;
 }
 
 function stoppedAfter(done: number, all: number, targets: Targets | undefined): string {

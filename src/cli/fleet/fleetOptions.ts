@@ -40,7 +40,7 @@ export function fleetOptions(options: Options): { readonly folder: string; reado
 
 function minutesOf(given: string | undefined): number {
   if (given === undefined) return usualMinutes;
-  const minutes = /^\d*\.?\d+$/u.test(given.trim()) ? Number(given) : NaN;
+  const minutes = /^(?:\d+|\d*\.\d+)$/u.test(given.trim()) ? Number(given) : NaN;
   if (minutes > 0 && minutes <= mostMinutes) return minutes;
   throw new UsageRefused(
     `--timeout ${given}: give minutes above 0 and up to ${mostMinutes}, as in --timeout 30.`,

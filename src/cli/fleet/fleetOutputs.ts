@@ -5,19 +5,21 @@ import { nodeDeflater } from '../../hosts/file/zip/nodeDeflater.ts';
 import { fleetSheet } from '../../sheets/fleet/fleetSheet.ts';
 import type { Fleet } from '../../sheets/fleet/types.ts';
 import { sheetNames } from '../../sheets/titles.ts';
-import { inPieces, writeAll, type Output } from '../files.ts';
+import { inPieces, writeAll, type Output } from '../writeAll.ts';
 import type { Targets } from './targets.ts';
 
 /**
  * Writes the workbook over all others, and the JSON where `json` names a file for it, all or none; what to tell the user.
+ * Rejects with the reason of `signal` once that is aborted.
  * @throws UsageRefused where one can't be written.
  */
-export function writeFleet(
+export async function writeFleet(
   fleet: Fleet,
   targets: Targets | undefined,
   json: string | undefined,
   pieces: Iterable<string | Uint8Array> | undefined,
-): readonly string[] {
+  signal: AbortSignal,
+): Promise<readonly string[]> {
   const outputs: Output[] = [];
   const said: string[] = [];
   if (targets) {
@@ -41,6 +43,6 @@ export function writeFleet(
     outputs.push(inPieces(json, pieces));
     said.push(`Written: ${json}.`);
   }
-  writeAll(outputs);
+  await writeAll(outputs, { signal });
   return said;
 }

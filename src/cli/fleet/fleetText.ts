@@ -1,25 +1,30 @@
+import { gravestFirst } from '../../audit/advise/attention.ts';
+import type { Attention, Summary } from '../../audit/model/report.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
-import { type VerdictCounts } from '../../audit/model/report.ts';
-import { actionsOfAll, type ListedAction } from '../../sheets/fleet/actions.ts';
-import { fleetHeadline, totalOf } from '../../sheets/fleet/total.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
-import type { Answer } from './job.ts';
+import { attentionLine, howMany, moreOf } from '../audit/attentionLines.ts';
+import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
+import { mostWorst, type Answer } from './job.ts';
 
 const width = 110;
 const shownAtMost = 20;
 const longestName = 40;
 
-/** A fleet for someone at a terminal: a line a workbook, why some were not audited, the worst of all, the caution. */
-export function fleetText(fleet: Fleet): string {
+/**
+ * A fleet for someone at a terminal: how many things need action, a line a workbook, why some were not audited, the worst of
+ * all with what to do, the caution. `answers` in the order of the fleet's files.
+ */
+export function fleetText(fleet: Fleet, answers: readonly Answer[], style: Style = plainStyle): string {
   const lines = [
-    `Tripdrift audit of the folder ${plain(fleet.folder)}, ${fleet.generated.slice(0, 10)}`,
+    style.strong(`Tripdrift audit of the folder ${plain(fleet.folder)}, ${fleet.generated.slice(0, 10)}`),
     '',
-    wrapped(fleetHeadline(fleet.files), width, ''),
+    ...headline(fleet.files, style),
     '',
     ...table(fleet.files),
     ...section('Not audited', refusals(fleet.files), Infinity),
-    ...worst(fleet.files),
+    ...worst(fleet.files, answers, style),
     ...section('Left out', fleet.leftOut, Infinity),
     '',
     wrapped(fleet.caution, width, ''),
@@ -41,35 +46,71 @@ export function copyNotes(names: readonly string[], answers: readonly Answer[]):
 function section(title: string, lines: readonly string[], most: number = shownAtMost): readonly string[] {
   if (lines.length === 0) return [];
   const shown = lines.slice(0, most).map((line) => wrapped(`  ${line}`, width, '    '));
-  return ['', title, ...shown, ...andMore(lines.length - shown.length)];
+  const more = lines.length - shown.length;
+  return ['', title, ...shown, ...(more > 0 ? [`  and ${more} more.`] : [])];
 }
 
-function andMore(count: number): readonly string[] {
-  return count > 0 ? [`  and ${count} more.`] : [];
+/** The counts of one workbook, in the order of its line. */
+const columns: readonly (readonly [string, (summary: Summary) => number])[] = [
+  ['channels', ({ channels }) => channels],
+  ['critical', ({ critical }) => critical],
+  ...verdicts.map((verdict) => [verdictWords[verdict], (summary: Summary) => summary[verdict]] as const),
+  ['in bypass', ({ inBypass }) => inBypass],
+  ['cannot trip', ({ groupsThatCannotTrip }) => groupsThatCannotTrip],
+  ['not read', ({ notRead }) => notRead],
+];
+
+function headline(files: readonly FleetFile[], style: Style): readonly string[] {
+  const refused = files.filter((file) => file.refused !== null).length;
+  const workbooks = files.length === 1 ? '1 workbook' : `${files.length} workbooks`;
+  const audited =
+    refused === 0 ? `${workbooks} audited.` : `${refused} of ${workbooks} could not be audited: see below.`;
+  const [all, critical] = [thingsIn(files), criticalIn(files)];
+  if (all > 0) {
+    const said = howMany(all, critical);
+    return [audited, critical > 0 ? style.critical(said) : style.warning(said)];
+  }
+  if (refused > 0 || summariesOf(files).some(({ channels }) => channels === 0)) return [audited];
+  return [audited, style.good(`${style.signs.good}Nothing needs action.`)];
 }
 
-const headers = ['channels', ...verdicts, 'cannot trip'];
+function summariesOf(files: readonly FleetFile[]): readonly Summary[] {
+  return files.flatMap(({ found }) => (found ? [found.summary] : []));
+}
+
+function thingsIn(files: readonly FleetFile[]): number {
+  return summariesOf(files).reduce((sum, { critical, warnings }) => sum + critical + warnings, 0);
+}
+
+function criticalIn(files: readonly FleetFile[]): number {
+  return summariesOf(files).reduce((sum, { critical }) => sum + critical, 0);
+}
 
 function table(files: readonly FleetFile[]): readonly string[] {
   const all = 'all workbooks';
   const names = files.map(({ file }) => plain(file, longestName));
   const first = Math.max(all.length, ...names.map((name) => name.length));
   const line = (name: string, cells: readonly string[]): string =>
-    [name.padEnd(first), ...cells.map((cell, index) => cell.padStart(headers[index]?.length ?? 0))].join(
-      '  ',
-    );
+    [name.padEnd(first), ...cells.map((cell, index) => cell.padStart(widthOf(index)))].join('  ');
+  const summaries = summariesOf(files);
+  const total = columns.map(([, count]) => summaries.reduce((sum, summary) => sum + count(summary), 0));
   return [
-    line('workbook', headers),
-    ...files.map(({ found }, index) =>
-      line(names[index] ?? '', found ? counts(found.summary) : ['not audited']),
+    line(
+      'workbook',
+      columns.map(([header]) => header),
     ),
-    line(all, counts(totalOf(files))),
+    ...files.map(({ found }, index) =>
+      line(
+        names[index] ?? '',
+        found ? columns.map(([, count]) => String(count(found.summary))) : ['not audited'],
+      ),
+    ),
+    line(all, total.map(String)),
   ];
 }
 
-function counts(summary: VerdictCounts): readonly string[] {
-  const shown = [summary.channels, ...verdicts.map((verdict) => summary[verdict])];
-  return [...shown, summary.groupsThatCannotTrip].map(String);
+function widthOf(column: number): number {
+  return Math.max(4, columns[column]?.[0].length ?? 0);
 }
 
 function refusals(files: readonly FleetFile[]): readonly string[] {
@@ -78,15 +119,24 @@ function refusals(files: readonly FleetFile[]): readonly string[] {
   );
 }
 
-function worst(files: readonly FleetFile[]): readonly string[] {
-  const { actions, total } = actionsOfAll(files);
-  if (total === 0) return [];
-  const shown = actions.slice(0, shownAtMost).map(actionLine);
-  return ['', 'Worst first', ...shown, ...andMore(total - shown.length)];
-}
-
-function actionLine({ file, verdict, name, machine, threshold, sentence }: ListedAction): string {
-  const where = [file, machine].filter((text) => text !== '').map((text) => plain(text, longestName));
-  const head = `  ${verdict.padEnd(12)} ${plain(name, longestName)} ${threshold} (${where.join(', ')}): `;
-  return wrapped(head + plain(sentence), width, ' '.repeat(15));
+function worst(files: readonly FleetFile[], answers: readonly Answer[], style: Style): readonly string[] {
+  const listed = answers
+    .flatMap((answer, index) =>
+      answer.refused === null ? answer.worst.map((entry) => ({ entry, file: files[index]?.file ?? '' })) : [],
+    )
+    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
+    .slice(0, mostWorst);
+  if (listed.length === 0) return [];
+  const shown: readonly Attention[] = listed.map(({ entry }) => entry);
+  const critical = shown.filter(({ severity }) => severity === 'critical').length;
+  return [
+    '',
+    style.strong('Worst first, and what to do'),
+    ...listed.map(({ entry, file }) => attentionLine(entry, width, style, `${plain(file, longestName)}: `)),
+    ...moreOf(
+      thingsIn(files) - shown.length,
+      criticalIn(files) - critical,
+      'audit the workbooks one by one.',
+    ),
+  ];
 }

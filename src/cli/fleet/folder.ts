@@ -1,9 +1,11 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isTextTable } from '../audit/input.ts';
+import { identityOf } from '../fileIdentity.ts';
 import { pathOf } from '../files.ts';
 import { UsageRefused } from '../refused.ts';
 import { plain } from '../terminal.ts';
+import { typedAs } from '../typedAs.ts';
 
 /** What stands directly in a folder. */
 export interface Listing {
@@ -15,8 +17,7 @@ export interface Listing {
 
 const kinds = {
   folder: 'Folders inside are not looked into; audit each by a call of its own',
-  table:
-    'Text tables are audited in pairs by a call of their own (npm run -s audit -- CHANNELS.csv MONITOR.csv)',
+  table: `Text tables are audited in pairs by a call of their own (${typedAs('audit')} CHANNELS.csv MONITOR.csv)`,
   foreign: 'Workbooks of a kind that is not read; save them as .xlsx',
   open: 'Open in a spreadsheet program, it seems: what is not saved there is not audited',
   other: 'Other files',
@@ -46,7 +47,7 @@ export function listFolder(given: string, own: string | undefined): Listing {
   const folder = pathOf(given);
   const byKind = new Map<Kind, string[]>();
   for (const name of namesIn(given).sort(byName)) {
-    if (join(folder, name) === own) continue;
+    if (own !== undefined && isSameFolder(join(folder, name), own)) continue;
     const kind = kindOf(folder, name);
     byKind.set(kind, [...(byKind.get(kind) ?? []), lockedBy(name) ?? name]);
   }
@@ -59,6 +60,16 @@ export function listFolder(given: string, own: string | undefined): Listing {
     throw new UsageRefused([`${given}: there is no .xlsx or .xlsm in this folder.`, ...leftOut].join(' '));
   }
   return { workbooks, leftOut };
+}
+
+/** What can't be looked at is another one. */
+function isSameFolder(one: string, other: string): boolean {
+  try {
+    const identity = identityOf(one);
+    return identity !== undefined && identity === identityOf(other);
+  } catch {
+    return false;
+  }
 }
 
 function namesIn(given: string): string[] {

@@ -1,4 +1,5 @@
 import type { AuditOptions } from '../../audit/audit.ts';
+import type { Attention } from '../../audit/model/report.ts';
 import type { Found } from '../../sheets/fleet/types.ts';
 
 /** What a process of its own is to do: audit one workbook. Paths are whole. */
@@ -9,11 +10,24 @@ export interface Job {
   readonly options: AuditOptions;
   /** Where the copy with result sheets goes. */
   readonly copy: string | undefined;
+  /** Names its unfinished files, so that they can be cleared away where its process can't. */
+  readonly token: string;
   /** Where the report goes, as JSON. */
   readonly report: string | undefined;
 }
 
-/** What came of it. */
-export type Answer =
-  | { readonly found: Found; readonly notes: readonly string[]; readonly refused: null }
-  | { readonly found: null; readonly refused: string };
+/** What came of it: what the fleet keeps of the report, and the worst that needs action. */
+export type Answer = Audited | { readonly found: null; readonly refused: string };
+
+export interface Audited {
+  readonly found: Found;
+  /** The first of what needs action, at most `mostWorst`. */
+  readonly worst: readonly Attention[];
+  /** Something critical needs action. */
+  readonly critical: boolean;
+  readonly notes: readonly string[];
+  readonly refused: null;
+}
+
+/** Entries of what needs action that are shown of one workbook, or of all. */
+export const mostWorst = 10;

@@ -1,13 +1,14 @@
 import process from 'node:process';
+import { isCritical } from '../../audit/advise/summary.ts';
 import { foundIn } from '../../sheets/fleet/found.ts';
 import { resultSheets } from '../../sheets/resultSheets.ts';
 import { auditInput } from '../audit/auditInput.ts';
 import { copyWith } from '../audit/outputs/resultsCopy.ts';
 import { reasonOf } from '../audit/reason.ts';
 import { reportJson } from '../audit/reportJson.ts';
-import { inPieces, writeAll, type Output } from '../files.ts';
 import type { Progress } from '../terminal.ts';
-import type { Answer, Job } from './job.ts';
+import { inPieces, writeAll, type Output } from '../writeAll.ts';
+import { mostWorst, type Answer, type Job } from './job.ts';
 
 /** First argument of a process that audits workbooks for another one. */
 export const memberMark = '--member-of-fleet';
@@ -19,24 +20,30 @@ export function serveFleet(): void {
   // Ctrl-C reaches every process of the terminal; the one that started this one ends it and clears up.
   process.on('SIGINT', () => undefined);
   process.on('message', (job: Job) => {
-    process.send?.(answerTo(job));
+    void answerTo(job).then((answer) => process.send?.(answer));
   });
 }
 
 /** Audits a workbook and writes its outputs, all or none. */
-function answerTo(job: Job): Answer {
+async function answerTo(job: Job): Promise<Answer> {
   try {
     const { report, source } = auditInput([job.path], job.options, silent);
-    const outputs: Output[] = [];
+    // The copy last: once it stands, nothing can fail any more.
+    const outputs: Output[] = job.report === undefined ? [] : [inPieces(job.report, reportJson(report))];
     let notes: () => readonly string[] = () => [];
     if (job.copy !== undefined) {
       const copy = copyWith(job.copy, source, () => resultSheets(report), silent);
       outputs.push(copy);
       notes = copy.notes;
     }
-    if (job.report !== undefined) outputs.push(inPieces(job.report, reportJson(report)));
-    writeAll(outputs);
-    return { found: foundIn(report), notes: notes(), refused: null };
+    await writeAll(outputs, { token: job.token });
+    return {
+      found: foundIn(report),
+      worst: report.attention.slice(0, mostWorst),
+      critical: isCritical(report),
+      notes: notes(),
+      refused: null,
+    };
   } catch (error) {
     return { found: null, refused: named(job, reasonOf(error)) };
   }

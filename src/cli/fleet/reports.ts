@@ -2,6 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
+import { UsageRefused } from '../refused.ts';
+import { inWords, isSystemError } from '../systemErrors.ts';
 
 /** Where each workbook's report waits, as JSON, until all can be written as one. */
 export interface Reports {
@@ -10,11 +12,18 @@ export interface Reports {
   readonly remove: () => void;
 }
 
-/** A temporary folder for reports; gone when it is removed or this process ends. */
+/**
+ * A temporary folder for reports; gone when it is removed or this process ends.
+ * @throws UsageRefused where there can be none.
+ */
 export function openReports(): Reports {
-  const folder = mkdtempSync(join(tmpdir(), 'tripdrift-fleet-'));
+  const folder = temporaryFolder();
   const clear = (): void => {
-    rmSync(folder, { recursive: true, force: true });
+    try {
+      rmSync(folder, { recursive: true, force: true });
+    } catch (error) {
+      if (!isSystemError(error)) throw error;
+    }
   };
   process.on('exit', clear);
   return {
@@ -24,4 +33,12 @@ export function openReports(): Reports {
       process.off('exit', clear);
     },
   };
+}
+
+function temporaryFolder(): string {
+  try {
+    return mkdtempSync(join(tmpdir(), 'tripdrift-fleet-'));
+  } catch (error) {
+    throw new UsageRefused(`The folder for temporary files ${inWords(error, 'can not be used')}.`);
+  }
 }

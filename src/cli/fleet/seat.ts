@@ -1,6 +1,7 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import { stagedAt } from '../files.ts';
+import { partOf } from '../staging.ts';
+import { isSystemError } from '../systemErrors.ts';
 import type { Answer, Job } from './job.ts';
 import type { Limits } from './limits.ts';
 
@@ -30,7 +31,7 @@ export function openSeat(program: Program, limits: Limits): Seat {
       if (child === undefined || hasEnded(child)) child = start(program, limits);
       const { answer, why } = await endOf(child, job, limits.time, signal);
       if (answer) return answer;
-      removeStaged(job, child.pid);
+      removeUnfinished(job);
       signal.throwIfAborted();
       return { found: null, refused: why };
     },
@@ -98,9 +99,13 @@ function ended(how: string): string {
   return `Its process ended before it was done (${how}), most likely for want of memory. Audit it by itself, or in parts.`;
 }
 
-function removeStaged({ copy, report }: Job, process: number | undefined): void {
-  if (process === undefined) return;
+/** What can't be removed is named by the next audit. */
+function removeUnfinished({ copy, report, token }: Job): void {
   for (const path of [copy, report]) {
-    if (path !== undefined) rmSync(stagedAt(path, process), { force: true });
+    try {
+      if (path !== undefined) rmSync(partOf(path, token), { force: true });
+    } catch (error) {
+      if (!isSystemError(error)) throw error;
+    }
   }
 }

@@ -1,8 +1,11 @@
-import { existsSync, mkdirSync, realpathSync, statSync } from 'node:fs';
+import { mkdirSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { checkWritable, isOwnReport, pathOf, realPaths } from '../files.ts';
-import { UsageRefused } from '../refused.ts';
 import { sheetNames } from '../../sheets/titles.ts';
+import { checkWritable } from '../checkWritable.ts';
+import { identitiesOf, identityOf, likeness } from '../fileIdentity.ts';
+import { isOwnReport, pathOf } from '../files.ts';
+import { UsageRefused } from '../refused.ts';
+import { inWords, isSystemError } from '../systemErrors.ts';
 
 /** Where the outputs of a fleet go. */
 export interface Targets {
@@ -15,6 +18,8 @@ export interface Targets {
 export interface Wanted {
   readonly folder: string;
   readonly workbooks: readonly string[];
+  /** Further files that are read. */
+  readonly alsoRead: readonly string[];
   readonly out: string | undefined;
   readonly json: string | undefined;
   readonly force: boolean;
@@ -27,8 +32,13 @@ export interface Wanted {
 export function prepareTargets(wanted: Wanted): Targets | undefined {
   const { out, workbooks } = wanted;
   const targets = out === undefined ? undefined : { folder: out, summary: summaryName(workbooks) };
-  if (targets) checkFolder(targets, wanted);
-  checkJson(wanted);
+  try {
+    if (targets) checkFolder(targets, wanted);
+    checkJson(wanted, targets);
+  } catch (error) {
+    if (!isSystemError(error)) throw error;
+    throw new UsageRefused(`The outputs can not be checked: ${inWords(error, 'the system refused')}.`);
+  }
   if (targets) makeFolder(targets.folder);
   return targets;
 }
@@ -43,24 +53,31 @@ function summaryName(workbooks: readonly string[]): string {
   return name;
 }
 
-function checkFolder({ folder: out, summary }: Targets, { folder, workbooks, force }: Wanted): void {
+function checkFolder({ folder: out, summary }: Targets, wanted: Wanted): void {
+  const { folder, workbooks, force } = wanted;
   const path = pathOf(out);
-  if (!existsSync(path)) {
-    if (!existsSync(dirname(path))) throw new UsageRefused(`--out ${out}: its folder does not exist.`);
+  const there = identityOf(path);
+  if (there === undefined) {
+    if (identityOf(dirname(path)) === undefined) {
+      throw new UsageRefused(`--out ${out}: its folder does not exist.`);
+    }
     return;
   }
   if (!statSync(path).isDirectory()) {
     throw new UsageRefused(`--out ${out} is a file. For a folder, name a folder for the copies.`);
   }
-  if (realpathSync(path) === realpathSync(pathOf(folder))) {
+  if (there === identityOf(pathOf(folder))) {
     throw new UsageRefused(
       `--out ${out} is the folder of the inputs, which are never changed. Name another.`,
     );
   }
-  const existing = [...workbooks, summary].filter((name) => existsSync(join(path, name)));
-  const inputs = realPaths(workbooks.map((name) => join(pathOf(folder), name)));
-  for (const name of existing) {
-    if (!inputs.has(realpathSync(join(path, name)))) continue;
+  const existing: string[] = [];
+  const inputs = identitiesOf(filesRead(wanted));
+  for (const name of [...workbooks, summary]) {
+    const identity = identityOf(join(path, name));
+    if (identity === undefined) continue;
+    existing.push(name);
+    if (!inputs.has(identity)) continue;
     throw new UsageRefused(
       `${join(out, name)} is an input, which is never changed. Choose another folder for the copies.`,
     );
@@ -73,15 +90,27 @@ function checkFolder({ folder: out, summary }: Targets, { folder, workbooks, for
   );
 }
 
-function checkJson({ folder, workbooks, out, json, force }: Wanted): void {
+/** Whole paths of all files that are read. */
+function filesRead({ folder, workbooks, alsoRead }: Wanted): readonly string[] {
+  return [...workbooks.map((name) => join(pathOf(folder), name)), ...alsoRead.map(pathOf)];
+}
+
+function checkJson(wanted: Wanted, targets: Targets | undefined): void {
+  const { workbooks, json, force } = wanted;
   if (json === undefined || json === '-') return;
-  const beside = out !== undefined && dirname(pathOf(json)) === pathOf(out);
-  if (beside && /\.xls[xm]$/iu.test(json)) {
+  const path = pathOf(json);
+  const written = targets
+    ? [...workbooks, targets.summary].map((name) => join(pathOf(targets.folder), name))
+    : [];
+  const beside = targets !== undefined && dirname(path) === pathOf(targets.folder);
+  if (
+    (beside && /\.xls[xm]$/iu.test(json)) ||
+    written.some((workbook) => likeness(workbook, path) !== 'different')
+  ) {
     throw new UsageRefused(`--json ${json}: the workbooks are written there. Name the file .json.`);
   }
-  if (beside && !existsSync(pathOf(out))) return;
-  const inputs = workbooks.map((name) => join(pathOf(folder), name));
-  checkWritable(json, inputs, force || isOwnReport(json, 'fleet'));
+  if (beside && identityOf(pathOf(targets.folder)) === undefined) return;
+  checkWritable(json, filesRead(wanted), force || isOwnReport(json, 'fleet'));
 }
 
 function makeFolder(given: string): void {

@@ -25,7 +25,9 @@ const columns: readonly SheetColumn<ChannelRecord>[] = [
   { header: 'As-left sensitivity', width: 11, of: (channel) => channel.asLeft },
   { header: 'As-left uncertainty (%)', width: 12, of: (channel) => channel.asLeftUncertainty },
   { header: 'As-left gap voltage (V)', width: 11, of: (channel) => channel.asLeftGap },
+  { header: 'As-left zero voltage (V)', width: 11, of: (channel) => channel.asLeftZero },
   { header: 'Last good on', width: 13, of: (channel) => channel.lastGood },
+  { header: 'Sensitivity 2019 (mV/mil)', width: 11, of: (channel) => channel.measured2019 },
   { header: 'Remarks', width: 105, of: (channel) => channel.remarks },
 ];
 

@@ -24,6 +24,7 @@ const columns: readonly SheetColumn<SettingsRecord>[] = [
   { header: 'Counter danger', width: 9, of: (settings) => settings.counterDanger },
   { header: 'Fault limit high [V]', width: 10, of: (settings) => settings.faultHigh },
   { header: 'Fault limit low [V]', width: 10, of: (settings) => settings.faultLow },
+  { header: 'Limit', width: 8, of: (settings) => settings.limit },
   { header: 'Bypass', width: 11, of: (settings) => settings.bypass, centred: true },
   { header: 'Remarks', width: 100, of: (settings) => settings.remarks },
 ];

@@ -37,7 +37,8 @@ export const boosterPump: Machine = {
       measured: 201,
       gap: 'about −10',
       reading: 2.1,
-      remarks: 'Gap voltage only guessed from the bar graph.',
+      asLeft: 'as before',
+      remarks: 'Gap voltage only guessed from the bar graph; as left “as before”.',
     },
     {
       ...probe,
@@ -56,8 +57,7 @@ export const boosterPump: Machine = {
       gap: -2.6,
       reading: 1.9,
       lastGood: '2024-02-15',
-      asLeftGap: -9.8,
-      remarks: 'Probe gapped far too close after the seal change. Gapped anew; sensitivity not taken again.',
+      remarks: 'Probe gapped far too close after the seal change.',
     },
     {
       ...housingVelocity,

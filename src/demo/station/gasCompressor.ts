@@ -29,11 +29,8 @@ export const gasCompressor: Machine = {
       growth: 0.02,
       calibrated: '2026-05-20',
       lastGood: '2024-09-14',
-      asLeft: 198.5,
-      asLeftUncertainty: 2,
-      asLeftGap: -9.8,
       remarks:
-        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores. Both probes read low. Right cable fitted on 1X, as left 198.5.',
+        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores. Both probes read low. Right cable on order.',
     },
     {
       ...probe,
@@ -49,7 +46,7 @@ export const gasCompressor: Machine = {
       asLeftUncertainty: 2,
       asLeftGap: -7.8,
       remarks:
-        'As 1X: same longer cable. No second cable of the right length to be had, so it was left as it was found.',
+        'As 1X: same longer cable, left as it was found. Shows 2.4 mil, so the shaft really moves 3.0 mil: past the alert of 2.8 that nobody has seen.',
     },
     {
       ...probe,
@@ -63,7 +60,8 @@ export const gasCompressor: Machine = {
       asLeft: 161.5,
       asLeftUncertainty: 2,
       asLeftGap: -7.9,
-      remarks: 'Found right. Its cable was taken for 1X, and the longer one from 1X fitted here instead.',
+      remarks:
+        'Found right. Its cable was taken for a test on 1X and a longer one put back: worse by the correction.',
     },
     {
       ...probe,
@@ -74,20 +72,25 @@ export const gasCompressor: Machine = {
       reading: 1.3,
       calibrated: '2026-05-21',
       lastGood: '2024-09-14',
-      asLeft: 191,
-      asLeftUncertainty: 2,
-      asLeftGap: -9.7,
       remarks:
-        'Gap voltage was off after the outage; the probe was screwed out until it read −9.9 V again. Sensitivity not looked at. Connector cleaned and probe set back: as left 191, near the limit.',
+        'Gap voltage was off after the outage; the probe was screwed out until it read −9.9 V again. Sensitivity not looked at.',
     },
     {
       ...thrustProbe,
       tag: 'K101-A1',
       location: 'thrust collar, probe 1',
       measured: 200,
-      gap: -9.5,
-      reading: 3,
+      zero: -11.2,
+      gap: -10.7,
+      reading: -3.5,
       calibrated: '2026-05-20',
+      lastGood: '2024-09-14',
+      asLeft: 200.5,
+      asLeftUncertainty: 2,
+      asLeftGap: -9.5,
+      asLeftZero: -10,
+      remarks:
+        'Bracket had moved by 6 mil: every set point acted that much to one side. Set back, rotor pushed to its stops again: zero voltage as left −10.0 V.',
     },
     {
       tag: 'K101-A2',

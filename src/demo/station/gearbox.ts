@@ -34,7 +34,8 @@ export const gearbox: Machine = {
       gap: -9.9,
       reading: 1.6,
       calibrated: '2021-10-06',
-      remarks: 'Not reached in the last two outages; the calibration is years old.',
+      remarks:
+        'The list still has the calibration of 2021. The record of November 2025 gives 186 mV/mil: danger trips later than the list says.',
     },
     {
       ...lowSpeed,
@@ -61,9 +62,11 @@ export const gearbox: Machine = {
       location: 'high-speed shaft, left',
       measured: 200,
       gap: -6.2,
+      asLeftGap: -9.8,
       reading: 1.7,
       calibrated: '2025-11-04',
-      remarks: 'Lock nut found loose, probe has crept in; sensitivity is right.',
+      remarks:
+        'Lock nut found loose, probe had crept in; sensitivity was right. Gapped anew, sensitivity not taken again.',
     },
     {
       ...thrustProbe,
@@ -75,11 +78,8 @@ export const gearbox: Machine = {
       reading: 13,
       calibrated: '2025-11-04',
       lastGood: '2023-06-12',
-      asLeft: 200,
-      asLeftUncertainty: 2,
-      asLeftGap: -9.9,
       remarks:
-        'Zero voltage was taken with the rotor at one end of its float; the true zero is 12.5 mil away. Probe gapped anew since, but no zero voltage taken.',
+        'Zero voltage was taken with the rotor at one end of its float; the true zero is 12.5 mil away.',
     },
     {
       ...casing,

@@ -32,6 +32,7 @@ export const probeRecords: readonly ProbeRecord[] = [
   record('T101-1X', { sensitivity: 198, offset: 0.1 }, 0, '2026-03-18'),
   record('T101-2X', { sensitivity: 201.5, offset: 0.2 }, 3, '2026-03-18', cold),
   record('T101-2X', { sensitivity: 196.5, offset: 0.15 }, 7, '2026-03-18', warm),
+  record('G101-LX', { sensitivity: 186, offset: 0.1 }, 10, '2025-11-04'),
   record('K101-1X', { sensitivity: 160.5, offset: 0.05, farLoss: 0.05 }, 5, '2026-05-20'),
   record('K101-2Y', { sensitivity: 172.5, offset: 0.15, nearLoss: 0.03 }, 9, '2026-05-21'),
   record('P301-1X', { sensitivity: 219.5, offset: 0.1, farGap: 85 }, 11, '2025-09-23'),
@@ -42,7 +43,7 @@ export const probeRecords: readonly ProbeRecord[] = [
   record('P303-1X', { sensitivity: 178.5, offset: -1.6, farLoss: 0.06, farGap: 75 }, 6, '2026-06-09', {
     gaps: shortRange,
   }),
-  record('P303-1X', { sensitivity: 199, offset: -0.3 }, 14, '2026-06-10', { series: 'as left' }),
+  record('P303-1Y', { sensitivity: 218, offset: -0.4 }, 14, '2026-06-10', { series: 'as left' }),
 ];
 
 /** A gap that stands twice: nobody knows which of the two voltages belongs to it. */

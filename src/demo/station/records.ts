@@ -7,6 +7,8 @@ export interface ChannelRecord {
   readonly location?: string;
   readonly type?: string;
   readonly measured?: Written;
+  /** From an old calibration: its column was never deleted. */
+  readonly measured2019?: Written;
   readonly unit?: string;
   readonly uncertainty?: Written;
   readonly gap?: Written;
@@ -24,6 +26,7 @@ export interface ChannelRecord {
   readonly asLeft?: Written;
   readonly asLeftUncertainty?: Written;
   readonly asLeftGap?: Written;
+  readonly asLeftZero?: Written;
   readonly remarks?: string;
   /** Someone hid this row and forgot about it. */
   readonly hidden?: true;
@@ -52,6 +55,8 @@ export interface SettingsRecord {
   readonly group?: string;
   readonly voting?: string;
   readonly bypass?: string;
+  /** Noted with the settings instead of the channel list. */
+  readonly limit?: Written;
   readonly remarks?: string;
 }
 

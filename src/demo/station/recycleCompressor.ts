@@ -95,7 +95,14 @@ export const recycleCompressor: Machine = {
     },
     { ...monitor, slot: '7/3', tag: 'K201-2X', group: 'K201 brg 2' },
     { ...monitor, slot: '7/4', tag: 'K201-2Y', group: 'K201 brg 2' },
-    { ...thrustChannel, slot: '8/1', tag: 'K201-A1' },
+    {
+      ...thrustChannel,
+      slot: '8/1',
+      tag: 'K201-A1',
+      faultHigh: -6,
+      faultLow: -18.5,
+      remarks: 'Fault limit −6 V typed for −2 V: the monitor marks the channel faulty before it trips.',
+    },
     { ...thrustChannel, slot: '8/2', tag: 'K201-A2' },
   ],
 };

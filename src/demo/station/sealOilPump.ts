@@ -4,7 +4,6 @@ import { radialMonitor, radialProbe } from './usual.ts';
 const probe = {
   ...radialProbe,
   speed: 3560,
-  limit: 8,
   calibrated: '2026-06-09',
   lastGood: '2025-01-20',
 } as const satisfies ChannelRecord;
@@ -29,7 +28,7 @@ export const sealOilPump: Machine = {
       gap: -10.5,
       reading: 1.7,
       remarks:
-        'Shaft sleeve renewed in another alloy in 2025: sensitivity low though the gap voltage went up. Same on both probes. Driver set to the new alloy since: see its record as left.',
+        'Shaft sleeve renewed in another alloy in 2025: sensitivity low though the gap voltage went up. Same on both probes. Driver still set to the old alloy.',
     },
     {
       ...probe,
@@ -38,14 +37,18 @@ export const sealOilPump: Machine = {
       measured: 179,
       gap: -10.6,
       reading: 1.6,
-      asLeft: 218,
-      asLeftUncertainty: 2,
       asLeftGap: -11.4,
-      remarks: 'As 1X: same sleeve. Driver set to the new alloy, and turned too far.',
+      remarks: 'As 1X: same sleeve. Driver set to the new alloy, and turned too far: see its record as left.',
     },
   ],
   settings: [
-    { ...monitor, slot: '11/5', tag: 'P303-1X' },
-    { ...monitor, slot: '11/6', tag: 'P303-1Y' },
+    {
+      ...monitor,
+      slot: '11/5',
+      tag: 'P303-1X',
+      limit: 8,
+      remarks: 'Limit of this pump noted here, not in the channel list.',
+    },
+    { ...monitor, slot: '11/6', tag: 'P303-1Y', limit: 8 },
   ],
 };

@@ -5,6 +5,7 @@ import { gearbox } from './gearbox.ts';
 import { powerTurbine } from './powerTurbine.ts';
 import { recycleCompressor } from './recycleCompressor.ts';
 import type { Machine } from './records.ts';
+import { secondCompressor, secondTurbine } from './secondTrain.ts';
 import { sealOilPump } from './sealOilPump.ts';
 import { standbyPump } from './standbyPump.ts';
 
@@ -18,4 +19,6 @@ export const machines: readonly Machine[] = [
   standbyPump,
   sealOilPump,
   coolerFan,
+  secondTurbine,
+  secondCompressor,
 ];

@@ -12,7 +12,7 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
   location: { meaning: 'Where on the machine the probe sits.' },
   kind: {
     meaning:
-      'radial (shaft vibration), axial (position), velocity, acceleration or loop (4–20 mA). Blank: radial.',
+      'radial (shaft vibration), axial (position), velocity, acceleration or loop (4–20 mA). Blank: radial, but needed where a zero voltage or a direction stands.',
     allowed: { words: kinds },
   },
   measured: {
@@ -66,13 +66,18 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
   lastGoodOn: { meaning: 'Last day on which the channel was known to be good.', allowed: anyDate },
   asLeftSensitivity: {
     meaning:
-      'Sensitivity after the correction. Judged beside what was found, which gives the channel its verdict.',
+      'Sensitivity after the correction. Where it stands, the channel is judged by it; what was found is kept as history.',
     unit: 'mV/mil',
     allowed: aboveZero,
   },
   asLeftGapVoltage: { meaning: 'Gap voltage after the correction. It is no zero voltage.', ...probeVolts },
   asLeftUncertainty: {
-    meaning: 'Uncertainty of the as-left sensitivity. Blank: its value alone decides.',
+    meaning: 'Uncertainty of the as-left sensitivity. Blank: the one of the measured sensitivity counts.',
     allowed: uncertaintyPercent,
+  },
+  asLeftZero: {
+    meaning:
+      'Axial only: voltage measured at the mechanical zero after the correction. Needed once corrected.',
+    ...probeVolts,
   },
 };

@@ -1,9 +1,10 @@
-import type { AstExpression, CallExpression } from '@borgar/fx';
+import type { AstExpression, BinaryExpression, CallExpression } from '@borgar/fx';
 import { type Callable, callable } from '../call/callable.ts';
 import { NAMESPACE, catalogue } from '../catalogue.ts';
 import { optional } from '../declare/argument.ts';
 import { FunctionError, refused } from '../functionError.ts';
 import { errorIn } from '../read/cellKind.ts';
+import { argumentsOf, calledName } from './nodes.ts';
 import { binaryOperators, unaryOperators } from './operators.ts';
 
 interface Known {
@@ -53,11 +54,8 @@ export function evaluate(node: AstExpression, place: FormulaPlace): unknown {
       if (!operation || !first) return place.beyond(noOperator(node.operator));
       return operation(place.operand(evaluate(first, place)));
     }
-    case 'BinaryExpression': {
-      const operation = binaryOperators.get(node.operator);
-      if (!operation) return place.beyond(noOperator(node.operator));
-      return operation(...node.arguments.map((operand) => place.operand(evaluate(operand, place))));
-    }
+    case 'BinaryExpression':
+      return operatorChain(node, place);
     case 'ReferenceIdentifier':
       return place.cellsAt(node.value);
     case 'LetExpression':
@@ -66,12 +64,33 @@ export function evaluate(node: AstExpression, place: FormulaPlace): unknown {
   }
 }
 
+/** Operators beside one another, from left to right: a sum of thousands of terms is as many levels deep. */
+function operatorChain(node: BinaryExpression, place: FormulaPlace): unknown {
+  const steps: { readonly operator: string; readonly right: AstExpression | undefined }[] = [];
+  let first: AstExpression | undefined = node;
+  while (first?.type === 'BinaryExpression') {
+    const { operator, arguments: operands }: BinaryExpression = first;
+    steps.push({ operator, right: operands[1] });
+    first = operands[0];
+  }
+  const unknown = steps.find(({ operator }) => !binaryOperators.has(operator));
+  if (unknown) return place.beyond(noOperator(unknown.operator));
+  const operandOf = (operand: AstExpression | undefined): unknown =>
+    place.operand(operand && evaluate(operand, place));
+  return steps.reduceRight<unknown>(
+    (left, { operator, right }) => binaryOperators.get(operator)?.(place.operand(left), operandOf(right)),
+    first && evaluate(first, place),
+  );
+}
+
 function noOperator(operator: string): FunctionError {
   return refused(`The operator ${operator} is not understood here: use + - * / ^ %.`);
 }
 
-function call({ callee, arguments: given }: CallExpression, place: FormulaPlace): unknown {
-  const name = callee.name.toUpperCase();
+function call(node: CallExpression, place: FormulaPlace): unknown {
+  const name = calledName(node);
+  if (name === undefined) return place.beyond(refused('A call needs the name of a function before it.'));
+  const given = argumentsOf(node);
   const known = KNOWN.get(name);
   if (known === undefined) {
     const meant = KNOWN.has(`${NAMESPACE}.${name}`) ? `; enter ${NAMESPACE}.${name}` : '; see --list';
@@ -83,8 +102,5 @@ function call({ callee, arguments: given }: CallExpression, place: FormulaPlace)
     const range = known.least === known.most ? String(known.most) : `${known.least} to ${known.most}`;
     return place.beyond(refused(`${name} takes ${range} arguments, not ${given.length}: see --list.`));
   }
-  // The parser leaves a place empty where an argument is left out between commas.
-  return known.call(
-    ...(given as (AstExpression | null)[]).map((argument) => argument && evaluate(argument, place)),
-  );
+  return known.call(...given.map((argument) => argument && evaluate(argument, place)));
 }

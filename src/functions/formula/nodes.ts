@@ -1,4 +1,4 @@
-import type { AstExpression, BinaryOperator } from '@borgar/fx';
+import type { AstExpression, BinaryOperator, CallExpression } from '@borgar/fx';
 
 /** Expressions of formulas, for building others from them. */
 export function call(name: string, ...given: AstExpression[]): AstExpression {
@@ -25,6 +25,37 @@ export function chain(
 ): AstExpression | undefined {
   const [first, ...more] = operands;
   return first && more.reduce((all, operand) => binary(operator, all, operand), first);
+}
+
+/** The name that a call calls, in capitals; `undefined` where it calls what another expression gives, as in `LAMBDA(x,x)(5)`. */
+export function calledName({ callee }: CallExpression): string | undefined {
+  // The parser's types know of names alone.
+  const called = callee as AstExpression | CallExpression['callee'];
+  return called.type === 'Identifier' ? called.name.toUpperCase() : undefined;
+}
+
+/** The expressions that an expression is made of, in their order. */
+export function partsOf(node: AstExpression): readonly AstExpression[] {
+  switch (node.type) {
+    case 'CallExpression': {
+      const called = node.callee as AstExpression | CallExpression['callee'];
+      const given = argumentsOf(node).flatMap((one) => one ?? []);
+      return called.type === 'Identifier' ? given : [called, ...given];
+    }
+    case 'UnaryExpression':
+    case 'BinaryExpression':
+      return node.arguments;
+    case 'ArrayExpression':
+      return node.elements.flat();
+    case 'LetExpression':
+      return [...node.declarations.flatMap(({ init }) => init ?? []), ...(node.body ? [node.body] : [])];
+    case 'LambdaExpression':
+      return node.body ? [node.body] : [];
+    case 'Literal':
+    case 'ErrorLiteral':
+    case 'ReferenceIdentifier':
+      return [];
+  }
 }
 
 /** The arguments of a call, `null` where one is left out between commas; the parser's types don't know of that. */

@@ -1,5 +1,5 @@
 import type { AstExpression, BinaryOperator } from '@borgar/fx';
-import { argumentsOf } from './nodes.ts';
+import { argumentsOf, calledName } from './nodes.ts';
 
 /** How tightly operators bind (ECMA-376 part 1, section 18.17.2.2). */
 const precedence: Partial<Record<BinaryOperator, number>> = {
@@ -35,7 +35,9 @@ export function printed(node: AstExpression): string | undefined {
     }
     case 'CallExpression': {
       const given = joined(argumentsOf(node), ',');
-      return given === undefined ? undefined : `${node.callee.name}(${given})`;
+      return given === undefined || calledName(node) === undefined
+        ? undefined
+        : `${node.callee.name}(${given})`;
     }
     case 'UnaryExpression': {
       const [first] = node.arguments;

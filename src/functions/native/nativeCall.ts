@@ -3,7 +3,7 @@ import { NAMESPACE, catalogue } from '../catalogue.ts';
 import { optional } from '../declare/argument.ts';
 import type { WorksheetFunction } from '../declare/declare.ts';
 import type { Native, NativeBy } from '../declare/native.ts';
-import { argumentsOf, binary, call, chain, errorLiteral, literal } from '../formula/nodes.ts';
+import { argumentsOf, binary, call, calledName, chain, errorLiteral, literal } from '../formula/nodes.ts';
 import { parseFormula } from '../formula/parse.ts';
 import { replaced } from '../formula/replaced.ts';
 import { type ArgumentForm, type NativePlace, argumentForm } from './argumentForm.ts';
@@ -15,7 +15,7 @@ const byName: ReadonlyMap<string, WorksheetFunction> = new Map(
 
 /** The function of ours that a call is of. */
 export function functionOf(node: AstExpression): WorksheetFunction | undefined {
-  return node.type === 'CallExpression' ? byName.get(node.callee.name.toUpperCase()) : undefined;
+  return node.type === 'CallExpression' ? byName.get(calledName(node) ?? '') : undefined;
 }
 
 /**
@@ -53,6 +53,7 @@ function isWhole(forms: readonly (ArgumentForm | undefined)[]): forms is readonl
 /** An expression with each of our calls in it in its native form. */
 export function withoutOurs(node: AstExpression, place: NativePlace): AstExpression | undefined {
   if (node.type === 'LetExpression' || node.type === 'LambdaExpression') return undefined;
+  if (node.type === 'CallExpression' && calledName(node) === undefined) return undefined;
   if (!('arguments' in node)) return node;
   if (node.type === 'CallExpression' && functionOf(node)) return nativeCall(node, place);
   const given = argumentsOf(node).map((one) => one && withoutOurs(one, place));

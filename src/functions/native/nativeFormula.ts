@@ -1,6 +1,7 @@
 import type { AstExpression, CallExpression } from '@borgar/fx';
-import { argumentsOf } from '../formula/nodes.ts';
-import { parseFormula } from '../formula/parse.ts';
+import { argumentsOf, calledName } from '../formula/nodes.ts';
+import { levelsOf } from '../formula/levels.ts';
+import { mostLevels, parseFormula } from '../formula/parse.ts';
 import { printed } from '../formula/print.ts';
 import { reaches } from '../range.ts';
 import type { NativePlace } from './argumentForm.ts';
@@ -20,7 +21,7 @@ export function nativeFormula(
   pair = false,
 ): readonly [string] | readonly [string, string] | undefined {
   const tree = parsedOrNone(formula);
-  if (!tree) return undefined;
+  if (!tree || levelsOf(tree, 'every operator') > mostLevels) return undefined;
   if (tree.type === 'CallExpression' && functionOf(tree)?.result === 'pair') {
     if (rangesIn(tree, place)) return undefined;
     const [low, high] = [textOf(tree, place, 'low'), textOf(tree, place, 'high')];
@@ -59,6 +60,7 @@ function textOf(call: CallExpression, place: NativePlace, part?: 'low' | 'high')
 function outermostOurs(node: AstExpression): (CallExpression | undefined)[] {
   if (node.type === 'CallExpression' && functionOf(node)) return [node];
   if (node.type === 'LetExpression' || node.type === 'LambdaExpression') return [undefined];
+  if (node.type === 'CallExpression' && calledName(node) === undefined) return [undefined];
   if (!('arguments' in node)) return [];
   return argumentsOf(node).flatMap((one) => (one === null ? [] : outermostOurs(one)));
 }

@@ -1,5 +1,5 @@
 import type { AstExpression } from '@borgar/fx';
-import { argumentsOf } from '../formula/nodes.ts';
+import { argumentsOf, calledName } from '../formula/nodes.ts';
 
 /** Functions that give one value for single values, and those that make one value of whatever they get. */
 const ofEach = new Set(
@@ -22,7 +22,8 @@ export function isSingle(node: AstExpression, single: (reference: string) => boo
     case 'BinaryExpression':
       return operators.has(node.operator) && node.arguments.every((one) => isSingle(one, single));
     case 'CallExpression': {
-      const name = node.callee.name.toUpperCase();
+      const name = calledName(node);
+      if (name === undefined) return false;
       const given = argumentsOf(node);
       if (ofAll.has(name)) return given.every((one) => one === null || isPlain(one, single));
       if (name === 'VLOOKUP' || name === 'MATCH') {

@@ -4,7 +4,7 @@ import { FunctionError, refused } from '../functionError.ts';
 import { blank, errorIn, shown } from './cellKind.ts';
 import type { Reader } from './reader.ts';
 
-const NUMERIC = /^\s*[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*$/i;
+const NUMERIC = /^\s*[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?\s*$/i;
 
 /** Whether a text is a number as a spreadsheet in English writes it; a decimal comma is not guessed at. */
 export function isNumeric(text: string): boolean {

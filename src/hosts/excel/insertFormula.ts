@@ -1,5 +1,6 @@
 import { cellAddress } from '../../cells/address.ts';
 import { type CellPlace, HostRefused } from '../port/port.ts';
+import { refusalOf } from './refusal.ts';
 import type { Session } from './session.ts';
 
 const failed = 'The formula was not inserted';
@@ -33,7 +34,13 @@ export function insertFormula(session: Session, formula: string, overwrite = fal
     }
     if (cell.numberFormat[0]?.[0] === '@') cell.numberFormat = [['General']];
     cell.formulas = [[formula.startsWith('=') ? formula : `=${formula}`]];
-    await context.sync();
+    try {
+      await context.sync();
+    } catch (error) {
+      // Of several calls in a request those before the refused one stay done; an answer may be lost, too.
+      const at = `cell ${cellAddress(place.row, place.column)} on sheet “${place.sheet}”`;
+      throw refusalOf(error, failed, `Look at ${at}: it may have been changed.`);
+    }
     return place;
   });
 }

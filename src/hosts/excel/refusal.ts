@@ -8,6 +8,8 @@ const reasons: Readonly<Record<string, string>> = {
   ApiNotFound: 'This version of Excel is too old for it. Update Excel, then try again.',
   BadPassword:
     'A sheet or the workbook is protected by a password. Remove the protection on the Review tab, then try again.',
+  ConnectionFailure:
+    'The connection to Excel broke. See that the workbook is still open and the network is there, then look at the workbook and try again.',
   Conflict: 'Someone else changed the same cells at the same time. Look at the sheet, then try again.',
   FilteredRangeConflict: 'A filter lies across the cells. Clear the filter, then try again.',
   FormulaLengthExceedsLimit: 'A formula is longer than the 8,192 characters a cell takes.',
@@ -17,6 +19,8 @@ const reasons: Readonly<Record<string, string>> = {
   InsertDeleteConflict: 'Another change to rows or columns is under way. Wait a moment, then try again.',
   InvalidArgument:
     'Excel did not accept one of the values or cells it was given. Nothing you did wrong; try again, and report it if it stays.',
+  InvalidObjectPath:
+    'The workbook, or the sheet worked on, is no longer open. Open it, look at what it holds, then try again.',
   InvalidOperation:
     'Excel does not allow it on these cells, for example on part of an array or of a merged area. Choose other cells, then try again.',
   InvalidOperationInCellEditMode:
@@ -57,16 +61,19 @@ const tooLarge = new Set([
 ]);
 
 /**
- * What a person is told where Excel refuses: `failed`, a sentence without its full stop, then why and what to do. An error
+ * What a person is told where Excel refuses: `failed`, a sentence without its full stop, then why and what to do, and
+ * `left`, what may be half done. An error
  * that is no refusal of Excel's is a fault of the program and is returned as it is.
  */
-export function refusalOf(error: unknown, failed: string): unknown {
+export function refusalOf(error: unknown, failed: string, left = ''): unknown {
   const code = codeOf(error);
   if (code === undefined) return error;
   const reason =
     reasons[code] ??
     `Excel gave a reason that this add-in does not know (“${code}”). Save the workbook, try again, and restart Excel if it stays.`;
-  return new HostRefused(`${failed}. ${reason}`, { cause: error });
+  return new HostRefused([`${failed}. ${reason}`, left].filter((part) => part !== '').join(' '), {
+    cause: error,
+  });
 }
 
 /** Whether Excel refused because of the amount asked for at once, so that asking for less may help. */

@@ -10,7 +10,7 @@ export interface FormulaToken {
 const pieces: readonly (readonly [FormulaToken['kind'], RegExp])[] = [
   ['text', /"(?:[^"]|"")*"?/y],
   ['sheet', /'(?:[^']|'')*'?/y],
-  ['number', /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y],
+  ['number', /(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?/y],
   ['word', /[\p{L}_\\$][\p{L}\p{N}_.\\?$]*/uy],
 ];
 

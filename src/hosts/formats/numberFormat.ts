@@ -19,7 +19,7 @@ export function kindOfBuiltIn(id: number): NumberKind {
 export function kindOfCode(code: string): NumberKind {
   const section = firstSection(code);
   if (/\[(h+|m+|s+)\]/i.test(section)) return 'number';
-  const meaning = section.replace(/\[[^\]]*\]/g, '');
+  const meaning = section.replace(/\[[^[\]]*\]/g, '');
   if (/[ymdhs]|a\/p/i.test(meaning)) return 'date';
   return meaning.includes('%') ? 'percent' : 'number';
 }

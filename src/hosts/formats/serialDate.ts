@@ -18,17 +18,11 @@ export function dayOfSerial(serial: number, date1904: boolean): number | undefin
   return serial - epoch1900 + (serial < 60 ? 1 : 0);
 }
 
-/** Days since 1970-01-01 of an ISO 8601 date with or without a time of day, `2026-03-01T06:00:00`; undefined where it is none. */
-export function dayOfIso(text: string): number | undefined {
-  if (!/^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d+)?)?)?Z?$/.test(text)) return undefined;
-  const milliseconds = Date.parse(`${text.replace('Z', '')}${text.includes('T') ? 'Z' : ''}`);
-  // A day that its month does not have would otherwise roll over into the next.
-  const exists =
-    !Number.isNaN(milliseconds) && new Date(milliseconds).toISOString().startsWith(text.slice(0, 10));
-  return exists ? milliseconds / 86_400_000 : undefined;
-}
+/** First day of the 1900 system from which serials count on from the day that never was. */
+const march1900 = 61 - epoch1900;
 
-/** The serial number of a day counted from 1970-01-01, from 1900-03-01 on the opposite of `dayOfSerial`. */
+/** The serial number of a day counted from 1970-01-01: the opposite of `dayOfSerial`, but for the day that never was. */
 export function serialOfDay(day: number, date1904: boolean): number {
-  return day + (date1904 ? epoch1904 : epoch1900);
+  if (date1904) return day + epoch1904;
+  return day + epoch1900 - (day < march1900 ? 1 : 0);
 }

@@ -25,16 +25,21 @@ export function quotedName(name: string): string {
 }
 
 function legalName(name: string): string {
-  const legal = name
-    .replace(/[:\\/?*[\]\p{Cc}\p{Surrogate}]/gu, ' ')
-    .trim()
-    .replace(/^'+|'+$/g, '');
+  const legal = withoutApostrophes(name.replace(/[:\\/?*[\]\p{Cc}\p{Surrogate}]/gu, ' ').trim());
   return legal === '' ? 'Sheet' : legal;
 }
 
 function cut(name: string, longest: number): string {
-  return name
-    .slice(0, longest)
-    .replace(/[\uD800-\uDBFF]$/, '')
-    .replace(/[\s']+$/, '');
+  const whole = name.slice(0, longest).replace(/[\uD800-\uDBFF]$/, '');
+  let end = whole.length;
+  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
+  return whole.slice(0, end);
+}
+
+function withoutApostrophes(name: string): string {
+  let from = 0;
+  let to = name.length;
+  while (name[from] === "'") from++;
+  while (to > from && name[to - 1] === "'") to--;
+  return name.slice(from, to);
 }

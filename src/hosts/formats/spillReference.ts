@@ -48,11 +48,9 @@ function referenceStart(tokens: readonly FormulaToken[]): number {
 /** The closing bracket of a call whose only argument is a reference; undefined for anything else. */
 function closing(tokens: readonly FormulaToken[], opening: number): number | undefined {
   if (tokens[opening]?.text !== '(') return undefined;
-  const end = tokens.findIndex(({ text }, index) => index > opening && text === ')');
-  const inside = tokens.slice(opening + 1, end);
-  const isReference =
-    inside.at(-1)?.kind === 'word' && inside.every(({ kind, text }) => kind !== 'other' || text === '!');
-  return end > opening && isReference ? end : undefined;
+  let end = opening + 1;
+  while (tokens[end] && (tokens[end]?.kind !== 'other' || tokens[end]?.text === '!')) end++;
+  return tokens[end]?.text === ')' && tokens[end - 1]?.kind === 'word' ? end : undefined;
 }
 
 function other(text: string): FormulaToken {

@@ -7,7 +7,7 @@ export interface Voting {
 /** Longer texts name no voting, and the pattern below must not be run on them. */
 const LONGEST = 30;
 
-const FORM = /^\s*(\d{1,2})\s*-?\s*(?:oo|out\s+of|of)\s*-?\s*(\d{1,2})\s*$/i;
+const FORM = /^\s*(\d{1,2})\s*(?:-\s*)?(?:oo|out\s+of|of)\s*(?:-\s*)?(\d{1,2})\s*$/i;
 
 /**
  * The voting that a text names: `2oo3`, `2-oo-3`, `2 out of 3`, in any case; 1 ≤ m ≤ n ≤ 99, `undefined` for any other

@@ -11,13 +11,16 @@ export interface MountOptions {
 
 /**
  * Shows the pane in an element, over the program behind `port`. Checks of JSON run without generated code from here on,
- * as a strict content policy demands.
+ * as a strict content policy demands. The returned function takes the pane away, and with it all that it listens to.
  */
-export function mountPane(root: HTMLElement, port: WorkbookPort, options: MountOptions = {}): void {
+export function mountPane(root: HTMLElement, port: WorkbookPort, options: MountOptions = {}): () => void {
   z.config({ jitless: true });
   followTheme(port, root.ownerDocument.documentElement);
   root.replaceChildren();
   render(<App port={port} view={options.view ?? 'quick'} remark={options.remark ?? null} />, root);
+  return () => {
+    render(null, root);
+  };
 }
 
 /** The view that an address asks for by its part behind `#`; `quick` where it asks for none. */

@@ -76,7 +76,15 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
       {report && workbook && (
         <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
       )}
-      {report && <Results key={report.generated} report={report} onWriting={setWriting} />}
+      {report && (
+        <Results
+          key={report.generated}
+          report={report}
+          map={state.map}
+          onMap={setMap}
+          onWriting={setWriting}
+        />
+      )}
       {!work && <CheckResults />}
     </>
   );

@@ -1,4 +1,4 @@
-import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import type { ChannelState } from '../../audit/model/report.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
 
@@ -14,65 +14,57 @@ export const auditWords = {
   reading: 'Reading the workbook',
   auditing: 'Auditing',
   cancelled: 'Cancelled. Nothing was changed.',
-  stale: 'The workbook changed since this audit. What stands below may no longer hold.',
+  stale: 'The workbook changed since this audit. Results below are out of date.',
   unsettled: 'Columns or policy were changed after this audit. Run it again to use them.',
   results: 'Result',
   resultFrom: (version: string) => `Rules version ${version}, audited`,
+  needsAction: 'Needs action',
+  counted: (critical: number, warnings: number) =>
+    `${critical} critical, ${warnings} ${warnings === 1 ? 'warning' : 'warnings'}`,
+  allWell: 'All OK: nothing needs action, and nothing that looks like part of the audit was left unread.',
+  nothingToDo: 'Nothing needs action.',
   list: 'Channels, worst first',
+  noThreshold: 'No setpoint is known',
+  noPanel: 'No panel reading can be given',
+  measuredAgain: (count: number, corrected: number) =>
+    `${count} ${count === 1 ? 'channel was' : 'channels were'} measured again; ${corrected} corrected.`,
   search: 'Search tag, machine or location',
   all: 'All',
   nothingListed: 'No channel fits this filter and search.',
   notKept: 'This could not be kept in the workbook and holds only until the pane closes.',
   listed: (shown: number, all: number) => `${shown} of ${all} channels`,
   listHint: 'Arrow keys move, Enter chooses. Choosing selects the row in the workbook.',
-  chooseOne: 'Choose a channel to see where its thresholds act.',
-  next: 'Next thing to check',
+  chooseOne: 'Choose a channel to see where it really trips and alarms.',
+  next: 'What to do',
   findings: 'Findings',
   noFindings: 'No findings.',
   thresholds: 'Thresholds',
-  asLeft: 'As left',
+  thresholdsNow: (state: ChannelState) => `Thresholds now, ${state}`,
+  wasFound: 'As it was found',
   rows: 'In the workbook',
   channelRow: 'channel list',
   settingsRow: 'monitor settings',
   groups: 'Voting groups',
+  noMachine: 'No machine named',
   decidedBy: 'decided by',
   problems: 'Problems in the tables',
   more: (count: number) => `Show ${count} more`,
   resultSheets: {
     button: 'Write result sheets',
-    hint: 'Adds the result sheets behind your own. None of yours is touched.',
+    hint: 'Adds the result sheets behind your own. Your sheets stay as they are.',
     under: 'Writing the result sheets',
   },
   handOverOf: 'Hand-over sheets for',
   everyMachine: 'every machine, worst first',
   handOverSheets: {
     button: 'Make hand-over sheets',
-    hint: 'Adds a sheet to print and sign for each machine: what acts where, what must be done before start-up.',
+    hint: 'Adds for each machine a page for the control room and an annex: panel readings to use, what must be done before start-up.',
     under: 'Writing the hand-over sheets',
   },
   written: 'Written:',
   renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,
   noDrawing: 'No threshold of this channel can be drawn.',
 } as const;
-
-export const verdictNames: Readonly<Record<ThresholdVerdict, string>> = {
-  unreachable: 'unreachable',
-  late: 'late',
-  undetermined: 'undetermined',
-  early: 'early',
-  incomplete: 'incomplete',
-  within: 'within',
-};
-
-/** Shapes that tell verdicts apart without their colours. */
-export const verdictMarks: Readonly<Record<ThresholdVerdict, string>> = {
-  unreachable: '✕',
-  late: '▶',
-  undetermined: '?',
-  early: '◀',
-  incomplete: '–',
-  within: '✓',
-};
 
 export const severityNames: Readonly<Record<Severity, string>> = {
   critical: 'Critical',

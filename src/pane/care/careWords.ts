@@ -2,12 +2,12 @@
 export const careWords = {
   title: 'Care',
   functions: 'Worksheet functions',
-  looking: 'Looking whether the worksheet functions are registered.',
+  looking: 'Checking the worksheet functions…',
   ready: 'The worksheet functions are registered and ready.',
   notReady:
     'The worksheet functions are not registered. Close every workbook, start the program again and open this pane once; the audit works without them.',
   unknown:
-    'Whether the worksheet functions are registered can’t be told: no cell of this workbook uses one. Insert one in Quick answer to see. The audit works without them.',
+    'Whether the worksheet functions are registered is not known: no cell of this workbook uses one. Insert one in Quick answer to see. The audit works without them.',
   broken: 'Formulas that show #NAME?',
   brokenIntro:
     'Happens where a workbook was opened without Tripdrift. Repairing enters the same formula anew.',

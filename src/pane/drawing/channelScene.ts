@@ -1,8 +1,8 @@
 import type { ChannelResult } from '../../audit/model/report.ts';
 import { sceneOf, type Lane, type Scene } from './scene.ts';
-import { thresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
+import { thresholdName, trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 
-/** The drawing of a channel: its thresholds in the report's order, limit, linear reach, present real reading. */
+/** The drawing of a channel as it stands now: its thresholds in the report's order, limit, linear reach, present real reading. */
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {
   return sceneOf({
     unit: unit ?? '',
@@ -14,13 +14,15 @@ export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene
 }
 
 function laneOf(threshold: ThresholdResult): Lane {
-  const { setpoint, multiplier, effective, low, high, verdict } = threshold;
+  const { name, setpoint, multiplier, effective, low, high, verdict } = threshold;
+  const acting = verdict !== 'unreachable' && verdict !== 'incomplete';
   return {
     name: thresholdName(threshold),
+    acts: trips(name) ? 'trips' : 'alarms',
     intended: setpoint === null ? null : multiplier * setpoint,
-    effective,
-    low,
-    high,
+    effective: acting ? effective : null,
+    low: acting ? low : null,
+    high: acting ? high : null,
     verdict,
   };
 }

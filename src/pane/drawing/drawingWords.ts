@@ -1,27 +1,26 @@
-import { amount } from '../../audit/model/wording.ts';
-import { capital } from '../../audit/model/wording.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { amount, capital } from '../../audit/model/wording.ts';
 import type { Lane, Scene } from './scene.ts';
 
 /** Texts of the drawing. */
 export const drawingWords = {
-  intended: 'intended',
-  effective: 'effective',
+  intended: 'set',
+  effective: 'really acts at',
   band: 'band of uncertainty',
   limit: 'limit',
   reach: 'linear reach',
   reading: 'present real reading',
-  notActing: 'no effective threshold',
   axis: (unit: string) => `real, in ${unit}`,
   limitLabel: (value: number, unit: string) => `limit ${amount(value, unit)}`,
   reachLabel: (value: number, unit: string) => `linear to ${amount(value, unit)}`,
   readingLabel: (value: number, unit: string) => `now ${amount(value, unit)}`,
 } as const;
 
-/** A lane in a few words: `Danger: set 5, acts at 6.25 mil`. */
-export function laneLabel({ name, intended, effective }: Lane, unit: string): string {
+/** A lane in a few words: `Danger: set 5, really trips at 6.25 mil`. */
+export function laneLabel({ name, acts, intended, effective, verdict }: Lane, unit: string): string {
   const set = intended === null ? '' : `set ${amount(intended, effective === null ? unit : '')}, `;
-  const acts = effective === null ? drawingWords.notActing : `acts at ${amount(effective, unit)}`;
-  return `${capital(name)}: ${set}${acts}`;
+  const really = effective === null ? verdictWords[verdict] : `really ${acts} at ${amount(effective, unit)}`;
+  return `${capital(name)}: ${set}${really}`;
 }
 
 /** The whole drawing in words, for readers who hear the screen. */
@@ -29,7 +28,8 @@ export function sceneInWords({ lanes, limit, reach, reading, unit }: Scene): str
   const parts = lanes.map((lane) => {
     const { low, high } = lane;
     const band = low === null || high === null ? '' : ` (${amount(low, unit)} to ${amount(high, unit)})`;
-    return `${laneLabel(lane, unit)}${band}, ${lane.verdict}`;
+    const verdict = lane.effective === null ? '' : `, ${verdictWords[lane.verdict]}`;
+    return `${laneLabel(lane, unit)}${band}${verdict}`;
   });
   if (limit !== null) parts.push(`Limit ${amount(limit, unit)}`);
   if (reach !== null) parts.push(`Linear reach ${amount(reach, unit)}`);

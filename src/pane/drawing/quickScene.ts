@@ -7,7 +7,17 @@ export function quickScene({ kind, unit }: QuickState, answer: QuickAnswer): Sce
   const { values, effective, low, high, verdict } = answer;
   return sceneOf({
     unit,
-    lanes: [{ name: kind, intended: values.setpoint, effective, low, high, verdict }],
+    lanes: [
+      {
+        name: kind,
+        acts: kind === 'danger' ? 'trips' : 'alarms',
+        intended: values.setpoint,
+        effective,
+        low,
+        high,
+        verdict,
+      },
+    ],
     limit: null,
     reach: null,
     reading: null,

@@ -4,6 +4,8 @@ import { ticks } from 'd3-array';
 /** One threshold on the scale of real displacement (or of whatever the channel measures). */
 export interface Lane {
   readonly name: string;
+  /** What it does when it acts. */
+  readonly acts: 'trips' | 'alarms';
   readonly intended: number | null;
   /** `null`: it can't be told, or it can't act. */
   readonly effective: number | null;

@@ -1,3 +1,4 @@
+import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
 import { type Cell, isBlank } from '../../cells/cell.ts';
 import type { CellPlace, Selection } from '../../hosts/port/port.ts';
@@ -16,7 +17,7 @@ export function takeThree(selection: Selection): Taken {
     const found = filled[index];
     if (!found) continue;
     const read = readNumber(found.cell, undefined);
-    if ('why' in read) return { refusal: quickWords.noNumber(addressOf(found.place), read.why) };
+    if ('why' in read) return { refusal: quickWords.noNumber(addressOf(found.place), notANumber[read.why]) };
     cells.push({ field, place: found.place, value: read.value });
   }
   return { cells };

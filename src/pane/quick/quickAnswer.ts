@@ -1,5 +1,7 @@
 import { defaultPolicy } from '../../audit/model/policy.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { amount, capital, percent, rounded } from '../../audit/model/wording.ts';
+import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
 import { band } from '../../method/decision/band.ts';
 import { decide, type Verdict } from '../../method/decision/verdict.ts';
@@ -44,7 +46,7 @@ export function readQuick(state: QuickState): QuickReading {
     if (text === '') return null;
     const read = readNumber(text, undefined);
     if ('why' in read) {
-      complaints[field] = quickWords.notNumber(read.why);
+      complaints[field] = quickWords.notNumber(notANumber[read.why]);
       return null;
     }
     if (field === 'uncertainty') {
@@ -85,15 +87,15 @@ function answerOf(values: QuickValues, state: QuickState): QuickAnswer {
     low: span?.low ?? null,
     high: span?.high ?? null,
     verdict,
-    sentence: `${meant} acts at ${level(effective)}${side}.`,
+    sentence: `${meant} really ${state.kind === 'danger' ? 'trips' : 'alarms'} at ${level(effective)}${side}.`,
     details: [
       `When the shaft really moves ${level(setpoint)}, the monitor shows ${level(indicated(setpoint, configured, measured))}.`,
       ...(span && uncertainty !== null
         ? [
-            `With ±${percent(uncertainty)} uncertainty it acts somewhere from ${level(span.low)} to ${level(span.high)}.`,
+            `With ±${percent(uncertainty)} uncertainty it really acts somewhere from ${level(span.low)} to ${level(span.high)}.`,
           ]
         : []),
-      `Verdict at the usual tolerance of ±${percent(tolerance)} on sensitivity: ${verdict}.`,
+      `Verdict at the usual tolerance of ±${percent(tolerance)} on sensitivity: ${verdictWords[verdict]}.`,
     ],
   };
 }

@@ -2,7 +2,7 @@ import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { shadesFor, verdictShades } from '../look/shades.ts';
+import { shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
@@ -15,9 +15,9 @@ const wrapping = columns.map(({ style, width }) => (style === 'wrapped' ? width 
 const worded = new Set<unknown>(['text', 'strong', 'wrapped']);
 
 const reading =
-  'The verdict of a channel is that of what was found. As left, what was not read again stays as found: the zero, and the gap voltage; an uncertainty does not. Late from is the last day known to be good.';
+  'Channels measured again after a correction count as left everywhere; here is what was found, beside it. What was not measured again stays as found, but for the zero of a position, of which nothing is known then. Late from is the last day known to be good.';
 
-/** One row a threshold that was judged as found and as left, what is still late first. */
+/** The sheet of history: one row a threshold that was measured again, as found beside as left; what is still late first. */
 export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): SheetModel {
   const shown = roomFor(lines.length, headerRow);
   const lastRow = headerRow + shown;
@@ -47,8 +47,8 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
     filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
     merges: [{ top: 2, left: 1, bottom: 2, right: printedColumns }],
     shades: [
-      ...shadesFor(below('found'), verdictShades),
-      ...shadesFor(below('left'), verdictShades),
+      ...shadesFor(below('found'), verdictWordShades),
+      ...shadesFor(below('left'), verdictWordShades),
       ...shadesFor(below('goesOn'), { yes: verdictShades.late }),
     ],
     print: {
@@ -61,11 +61,10 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
 }
 
 function lineRow(line: AsLeftLine): ModelRow {
-  const worked = line.found.effective !== null && line.left.effective !== null;
-  const cells = columns.map(({ id, value, style }): ModelCell | undefined => {
+  const cells = columns.map(({ id, value, style, applies }): ModelCell | undefined => {
     const found = value(line);
     const look = typeof style === 'string' ? style : style(line);
-    const formula = worked ? templateOf.get(id) : undefined;
+    const formula = applies?.(line) === false ? undefined : templateOf.get(id);
     return formula === undefined ? cell(found, look) : { value: found, style: look, formula };
   });
   const texts = columns.map(({ value }, index) => ((wrapping[index] ?? 0) > 0 ? String(value(line)) : ''));

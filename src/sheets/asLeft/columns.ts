@@ -1,9 +1,12 @@
+import type { ChannelResult } from '../../audit/model/report.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelValue } from '../model.ts';
 import { columnFormulas } from '../results/columnFormulas.ts';
+import { evidenceBy } from '../results/line.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
-import { thresholdName } from '../../audit/model/threshold.ts';
+import { thresholdName, type ThresholdChange, type ThresholdResult } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 
 /** A column of the sheet; with a formula, `value` is the result stored beside it. */
 export interface AsLeftColumn {
@@ -14,16 +17,43 @@ export interface AsLeftColumn {
   readonly value: (line: AsLeftLine) => ModelValue;
   /** Without the leading `=`; `[id]` is the cell of that column in the same row. */
   readonly formula?: string;
+  /** Lines to which the formula applies; all where left out. */
+  readonly applies?: (line: AsLeftLine) => boolean;
 }
 
 const level = ({ found }: AsLeftLine): string => `level${decimalsFor(found.setpoint)}`;
 const sensitivity = ({ channel }: AsLeftLine): string =>
   `level${decimalsFor(channel.sensitivity.configured)}`;
 
+/** Whether the listed sensitivity decides where a threshold acts, so that it follows from the cells of the line. */
+function isByList(threshold: ThresholdResult): boolean {
+  const own = evidenceBy(threshold, 'listed sensitivity');
+  return (
+    threshold.governedBy === 'listed sensitivity' &&
+    threshold.effective !== null &&
+    own?.effective === threshold.effective
+  );
+}
+
+/** What became of a threshold, as people say it. */
+export const changeWords: Readonly<Record<ThresholdChange, string>> = {
+  corrected: 'corrected',
+  unchanged: 'unchanged',
+  'not judged': 'not judged',
+  'still unreachable': 'still cannot act',
+  'still late': 'still late',
+  'still undetermined': 'still uncertain',
+  'still early': 'still early',
+  'now unreachable': 'now cannot act',
+  'now late': 'now late',
+  'now undetermined': 'now uncertain',
+  'now early': 'now early',
+};
+
 const unknown = 'not known';
 const goesOn = { true: 'yes', false: 'no', null: unknown } as const;
 
-/** Columns from left to right; the last is a working and stands beside the printed page. */
+/** Columns from left to right; the last two are workings and stand beside the printed page. */
 export const columns: readonly AsLeftColumn[] = [
   { id: 'tag', header: 'Tag', width: 14, style: 'strong', value: ({ channel }) => channel.tag },
   { id: 'machine', header: 'Machine', width: 22, style: 'wrapped', value: ({ channel }) => channel.machine },
@@ -68,47 +98,55 @@ export const columns: readonly AsLeftColumn[] = [
     header: 'Sensitivity Km as found',
     width: 11,
     style: sensitivity,
-    value: ({ channel }) => channel.sensitivity.measured,
+    value: ({ asFound }) => asFound.sensitivity.measured,
   },
   {
     id: 'acted',
-    header: 'Acted at, as found',
+    header: 'Really acted at, as found',
     width: 9,
     style: level,
     value: ({ found }) => found.effective,
     formula: '([set]*[configured]+[zeroMoved])/[measured]',
+    applies: ({ found }) => isByList(found),
   },
   {
     id: 'found',
     header: 'Verdict as found',
     width: 14,
     style: 'verdict',
-    value: ({ found }) => found.verdict,
+    value: ({ found }) => verdictWords[found.verdict],
   },
   {
     id: 'leftMeasured',
     header: 'Sensitivity Km as left',
     width: 11,
     style: sensitivity,
-    value: ({ asLeft }) => asLeft.sensitivity.measured,
+    value: ({ channel }) => channel.sensitivity.measured,
   },
   {
     id: 'acts',
-    header: 'Acts at, as left',
+    header: 'Really acts at, as left',
     width: 9,
     style: level,
     value: ({ left }) => left.effective,
-    formula: '([set]*[configured]+[zeroMoved])/[leftMeasured]',
+    formula: '([set]*[configured]+[zeroMovedLeft])/[leftMeasured]',
+    applies: ({ left }) => isByList(left),
   },
-  { id: 'left', header: 'Verdict as left', width: 14, style: 'verdict', value: ({ left }) => left.verdict },
+  {
+    id: 'left',
+    header: 'Verdict as left',
+    width: 14,
+    style: 'verdict',
+    value: ({ left }) => verdictWords[left.verdict],
+  },
   {
     id: 'change',
     header: 'What changed',
     width: 18,
     style: 'strong',
-    value: ({ left }) => left.change,
+    value: ({ left }) => left.change && changeWords[left.change],
     formula:
-      'IF(OR([found]="incomplete",[left]="incomplete"),"not judged",IF([left]="within",IF([found]="within","unchanged","cured"),IF([found]=[left],"still ","now ")&[left]))',
+      'IF(OR([found]="not known",[left]="not known"),"not judged",IF([left]="OK",IF([found]="OK","unchanged","corrected"),IF([found]=[left],"still ","now ")&[left]))',
   },
   {
     id: 'from',
@@ -127,22 +165,33 @@ export const columns: readonly AsLeftColumn[] = [
   { id: 'days', header: 'Days', width: 7, style: 'count', value: ({ exposure }) => exposure?.days ?? null },
   {
     id: 'goesOn',
-    header: 'Goes on as left',
+    header: 'Still so today',
     width: 10,
     style: 'centred',
     value: ({ exposure }) => exposure && goesOn[`${exposure.goesOn}`],
   },
   {
     id: 'zeroMoved',
-    header: 'Shift by the zero at Km = 1',
+    header: 'Shift by the zero at Km = 1, as found',
+    width: 11,
+    style: 'signed3',
+    value: ({ channel, asFound }) => zeroMoved(withZero(channel, asFound.zeroMeasured)),
+  },
+  {
+    id: 'zeroMovedLeft',
+    header: 'Shift by the zero at Km = 1, as left',
     width: 11,
     style: 'signed3',
     value: zeroMoved,
   },
 ];
 
+function withZero(channel: ChannelResult, zeroMeasured: number | null): { readonly channel: ChannelResult } {
+  return { channel: { ...channel, inputs: { ...channel.inputs, zeroMeasured } } };
+}
+
 /** Number of columns that go on paper. */
-export const printedColumns = columns.length - 1;
+export const printedColumns = columns.length - 2;
 
 export const { templates, templateOf } = columnFormulas(columns.map(({ id, formula }) => ({ id, formula })));
 

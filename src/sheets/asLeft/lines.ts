@@ -1,26 +1,20 @@
 import { mayBeLate } from '../../audit/model/change.ts';
 import { rank } from '../../audit/model/order.ts';
-import type {
-  AsLeftResult,
-  AsLeftThreshold,
-  ChannelResult,
-  Exposure,
-  Report,
-} from '../../audit/model/report.ts';
+import type { AsFoundResult, ChannelResult, Exposure, Report } from '../../audit/model/report.ts';
 import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 
-/** One line of the sheet: a threshold as found and as left. */
+/** One line of the sheet: a threshold as found and as left, which is how it is now. */
 export interface AsLeftLine {
   readonly channel: ChannelResult;
-  readonly asLeft: AsLeftResult;
+  readonly asFound: AsFoundResult;
   readonly found: ThresholdResult;
-  readonly left: AsLeftThreshold;
+  readonly left: ThresholdResult;
   /** `null`: it was not found late or unreachable. */
   readonly exposure: Exposure | null;
 }
 
 /**
- * Every threshold that was judged as left: first what is late, unreachable or undetermined as left, what trips before what
+ * Every threshold that was measured again: first what is late, unreachable or undetermined as left, what trips before what
  * warns; then the others, worst first; of equals as the report has them.
  */
 export function asLeftLines({ channels }: Report): readonly AsLeftLine[] {
@@ -28,15 +22,13 @@ export function asLeftLines({ channels }: Report): readonly AsLeftLine[] {
 }
 
 function linesOf(channel: ChannelResult): AsLeftLine[] {
-  const { asLeft, thresholds, exposure } = channel;
-  if (!asLeft) return [];
-  return thresholds.flatMap((found, index): AsLeftLine[] => {
-    const left = asLeft.thresholds[index];
-    if (!left || found.setpoint === null) return [];
-    const own = exposure.find(
-      ({ name, multiplier }) => name === found.name && multiplier === found.multiplier,
-    );
-    return [{ channel, asLeft, found, left, exposure: own ?? null }];
+  const { asFound, thresholds, exposure } = channel;
+  if (!asFound) return [];
+  return thresholds.flatMap((left, index): AsLeftLine[] => {
+    const found = asFound.thresholds[index];
+    if (!found || left.setpoint === null) return [];
+    const own = exposure.find(({ name, multiplier }) => name === left.name && multiplier === left.multiplier);
+    return [{ channel, asFound, found, left, exposure: own ?? null }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { capital } from '../../audit/model/wording.ts';
 import type { Report } from '../../audit/model/report.ts';
-import type { Change, SinceResult } from '../../audit/model/since.ts';
+import { changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
 import { timeText } from '../auditedLine.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
@@ -71,15 +71,20 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
 }
 
 /** With which earlier audit this one is compared, as a sentence. */
-export function comparedWith({ before: { input, from, sheet, audited, channels } }: SinceResult): string {
-  const where = from === 'tables' ? 'audited anew from its own tables' : `by its sheet “${sheet ?? ''}”`;
+export function comparedWith({ before }: SinceResult): string {
+  const { input, audited, channels } = before;
   const when =
-    from === 'tables'
+    before.from === 'tables'
       ? ''
       : audited === null
         ? ', at a time it does not say'
         : `, audited ${timeText(audited)}`;
-  return `Compared with ${input}, ${where}${when}: ${channels} channels. Levels are in the unit of this audit.`;
+  return `Compared with ${input}, ${sourceText(before)}${when}: ${channels} channels. Levels are in the unit of this audit.`;
+}
+
+function sourceText({ from, sheet }: SinceResult['before']): string {
+  if (from === 'tables') return 'audited anew from its own tables';
+  return from === 'report' ? 'by its report' : `by its sheet “${sheet ?? ''}”`;
 }
 
 function changeRow(change: Change): ModelRow {
@@ -92,9 +97,12 @@ function changeRow(change: Change): ModelRow {
   const value = (of: number | string | null): ModelCell | undefined =>
     cell(of, typeof of !== 'number' ? 'centred' : unit === null ? 'factor' : `level${decimals}`);
   return {
-    height: heightOf([kind, tag, machine, location, what, '', '', unit ?? '', message], wrapping),
+    height: heightOf(
+      [changeWords[kind], tag, machine, location, what, '', '', unit ?? '', message],
+      wrapping,
+    ),
     cells: [
-      cell(kind, 'strong'),
+      cell(changeWords[kind], 'strong'),
       cell(tag, 'wrapped'),
       cell(machine, 'wrapped'),
       cell(location, 'wrapped'),

@@ -4,9 +4,11 @@ import {
   type ThresholdName,
   type ThresholdVerdict,
 } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { isoDate } from '../../cells/cell.ts';
 import { channelVerdict } from '../../audit/model/order.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import { notADate } from '../../audit/advise/messages/reasons.ts';
 import { readDate } from '../../audit/read/rows/date.ts';
 import type { Quantity } from '../../audit/model/quantities.ts';
 import type { SnapshotChannel, SnapshotThreshold } from '../../audit/model/snapshot.ts';
@@ -62,10 +64,11 @@ function thresholdIn(cells: ResultCells, row: number): SnapshotThreshold | undef
     refuse(cells, row, 'threshold', name, thresholdNames);
     return undefined;
   }
-  if (!isVerdict(verdict)) refuse(cells, row, 'verdict', verdict, verdicts);
+  const known = verdictIn(verdict);
+  if (!known) refuse(cells, row, 'verdict', verdict, Object.values(verdictWords));
   return {
     name,
-    verdict: isVerdict(verdict) ? verdict : 'incomplete',
+    verdict: known ?? 'incomplete',
     multiplier: cells.number(row, 'multiplier') ?? 1,
     setpoint: cells.number(row, 'setpoint'),
     effective: cells.number(row, 'effective'),
@@ -84,8 +87,9 @@ function isName(text: string): text is ThresholdName {
   return thresholdNames.some((name) => name === text);
 }
 
-function isVerdict(text: string): text is ThresholdVerdict {
-  return verdicts.some((verdict) => verdict === text);
+/** A verdict by its word, or by its name in the report, as results before rules version 0.4.0 have it. */
+function verdictIn(text: string): ThresholdVerdict | undefined {
+  return verdicts.find((verdict) => verdictWords[verdict] === text || verdict === text);
 }
 
 function dayIn(cells: ResultCells, row: number): string | null {
@@ -96,7 +100,7 @@ function dayIn(cells: ResultCells, row: number): string | null {
   cells.remark(
     row,
     'calibratedOn',
-    `'${text.slice(0, 60)}' ${read.why}; write the day as year-month-day, such as 2025-03-14.`,
+    `'${text.slice(0, 60)}' ${notADate[read.why]}; write the day as year-month-day, such as 2025-03-14.`,
   );
   return null;
 }

@@ -11,6 +11,8 @@ export interface EarlierSheet {
   readonly input: string;
   /** ISO 8601; `null` where the sheet does not say. */
   readonly audited: string | null;
+  /** Version of the rules; `null` where the sheet does not say. */
+  readonly rules: string | null;
 }
 
 /** Sheets of results in a workbook, the latest first; those that name no time stand last, the last of the workbook first. */
@@ -24,7 +26,8 @@ export function earlierSheets({ name, sheets }: Workbook): readonly EarlierSheet
     })
     .map((sheet): EarlierSheet => {
       const line = readAuditedLine(cellText(cellAt(sheet, 1, auditedColumn)));
-      return { sheet, input: line?.input ?? name, audited: line?.audited ?? null };
+      const { input = name, audited = null, rules = null } = line ?? {};
+      return { sheet, input, audited, rules };
     });
   return found.reverse().toSorted((one, other) => (other.audited ?? '').localeCompare(one.audited ?? ''));
 }

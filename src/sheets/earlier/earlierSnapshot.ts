@@ -14,7 +14,7 @@ const needed = ['tag', 'threshold', 'verdict', 'unit', 'setpoint', 'multiplier',
  * The results of an earlier audit as a sheet shows them. A cell that can't be read is remarked on with its place; a sheet
  * without the columns of results gives no channels, and a remark that says so.
  */
-export function earlierSnapshot({ sheet, input, audited }: EarlierSheet): Snapshot {
+export function earlierSnapshot({ sheet, input, audited, rules }: EarlierSheet): Snapshot {
   const remarks: EarlierRemark[] = [];
   const cells = resultCells(sheet, remarks);
   const missing = needed.filter((id) => !cells.has(id));
@@ -31,6 +31,7 @@ export function earlierSnapshot({ sheet, input, audited }: EarlierSheet): Snapsh
     from: 'result sheet',
     sheet: sheet.name,
     audited,
+    rules,
     tolerance,
     rule: cellText(cellAt(sheet, policyPlace.rule.row, policyPlace.rule.column)) || null,
     ...(missing.length > 0

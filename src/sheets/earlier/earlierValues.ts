@@ -18,6 +18,7 @@ const columnOf: Readonly<Partial<Record<Quantity, string>>> = {
   'configured zero voltage': 'zeroConfigured',
   'measured zero voltage': 'zeroMeasured',
   'positive direction': 'sign',
+  bypass: 'inBypass',
 };
 
 /** Quantities that the sheet does not show. */
@@ -57,5 +58,12 @@ export function earlierValues(
     'configured zero voltage': amountIn(cells.number(row, 'zeroConfigured'), 'V'),
     'measured zero voltage': amountIn(cells.number(row, 'zeroMeasured'), 'V'),
     'positive direction': word(sign === null ? null : sign > 0 ? 'toward' : 'away'),
+    bypass: bypassIn(cells, row),
   };
+}
+
+/** Whether a channel was in bypass; `null` where no settings were joined with it, or the sheet does not say. */
+function bypassIn(cells: ResultCells, row: number): Value | null {
+  const text = cells.text(row, 'inBypass');
+  return cells.text(row, 'settingsSheet') !== '' && (text === 'yes' || text === 'no') ? word(text) : null;
 }

@@ -1,4 +1,5 @@
 import { cellText, isBlank } from '../../cells/cell.ts';
+import { notANumber } from '../../audit/advise/messages/reasons.ts';
 import { readNumber } from '../../cells/number.ts';
 import type { EarlierRemark } from '../../audit/model/snapshot.ts';
 import { columnLetters } from '../../cells/address.ts';
@@ -16,6 +17,9 @@ export interface ResultCells {
   readonly remark: (row: number, id: string, message: string) => void;
 }
 
+/** Headers that columns had on sheets of earlier versions. */
+const formerHeaders: Readonly<Record<string, string>> = { effective: 'Acts at T' };
+
 /**
  * A reader for the cells of a sheet of results. Columns are told by their headers, so that a sheet of another version, or
  * one with its columns in another order, is read too. Of two columns with one header the first counts.
@@ -23,7 +27,9 @@ export interface ResultCells {
 export function resultCells(sheet: Sheet, remarks: EarlierRemark[]): ResultCells {
   const places = new Map<string, number>();
   for (const [index, cell] of (sheet.rows[headerRow - 1] ?? []).entries()) {
-    const column = columns.find(({ id, header }) => header === cell && !places.has(id));
+    const column = columns.find(
+      ({ id, header }) => (header === cell || formerHeaders[id] === cell) && !places.has(id),
+    );
     if (column) places.set(column.id, index + 1);
   }
   const at = (row: number, id: string) => cellAt(sheet, row, places.get(id) ?? 0);
@@ -36,7 +42,7 @@ export function resultCells(sheet: Sheet, remarks: EarlierRemark[]): ResultCells
     if (cell === null || isBlank(cell)) return null;
     const read = readNumber(cell, undefined);
     if ('value' in read) return read.percent ? read.value / 100 : read.value;
-    const message = `'${header}': '${cellText(cell).slice(0, 60)}' ${read.why}, so it was not compared. Restore the sheet, or audit the earlier workbook anew.`;
+    const message = `'${header}': '${cellText(cell).slice(0, 60)}' ${notANumber[read.why]}, so it was not compared. Restore the sheet, or audit the earlier workbook anew.`;
     remarks.push({ sheet: sheet.name, row, column: columnLetters(column), message });
     return null;
   };

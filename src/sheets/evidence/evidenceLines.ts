@@ -1,6 +1,6 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
-import { heading, remark, wide, type Entry } from '../summary/layout.ts';
+import { heading, remark, rest, wide, type Entry } from '../summary/layout.ts';
 import { evidenceLabels } from './evidenceLabels.ts';
 import { resultsFingerprint, type SheetFingerprints } from './resultsFingerprint.ts';
 
@@ -34,7 +34,7 @@ export function evidenceLines(report: Report, sheets: SheetFingerprints): readon
     ...keys.flatMap((key) =>
       pieces(said[key]).map((piece): readonly Entry[] => [
         wide(evidenceLabels[key], 'strong', 2),
-        wide(piece, 'wrapped', 7),
+        wide(piece, 'wrapped', rest(2)),
       ]),
     ),
   ];

@@ -53,7 +53,8 @@ export function storedValue(value: ModelValue): Exclude<ModelValue, null> | null
   return typeof value === 'string' ? fittedText(value) : value;
 }
 
-class SheetHash {
+/** The fingerprint of a sheet, row by row. */
+export class SheetHash {
   readonly #hash = new CellHash(resultDigits);
   #row = 0;
   #isSummary = false;

@@ -1,27 +1,31 @@
 import { cell } from '../cells.ts';
-import { levels } from '../summary/actionLines.ts';
+import { levelHeaders, levels, subjectName, subjectThreshold } from '../summary/actionEntry.ts';
 import { wide, type Entry } from '../summary/layout.ts';
 import { actionsOfAll, type ListedAction } from './actions.ts';
+import { codeWords } from './codeWords.ts';
 import { pageHeading, pageRemark } from './page.ts';
 import type { FleetFile } from './types.ts';
 
-const headers = ['Workbook', 'Verdict', 'Tag or group', 'Machine', 'Location', 'Threshold'] as const;
-
-/** The worst groups and thresholds of all workbooks, one a line. */
+/** What needs action in all workbooks, one a line, gravest first. */
 export function actionLines(files: readonly FleetFile[]): readonly (readonly Entry[])[] {
   const { actions, total } = actionsOfAll(files);
   const more = total - actions.length;
   if (total === 0) {
-    return [pageHeading('Needs action'), pageRemark('Nothing, as far as could be audited.')];
+    const all = files.every(({ refused }) => refused === null);
+    return [
+      pageHeading('Needs action'),
+      pageRemark(all ? 'Nothing needs action.' : 'Nothing in the workbooks that were audited.'),
+    ];
   }
   return [
     pageHeading('Needs action, worst first'),
     [
-      ...headers.map((header) => cell(header, 'header')),
-      cell('Set at', 'headerRight'),
-      cell('Acts at', 'headerRight'),
-      cell('Unit', 'headerCentred'),
-      wide('What happens', 'header', 2),
+      ...['Workbook', 'What'].map((text) => cell(text, 'header')),
+      wide('Tag or group', 'header', 2),
+      wide('Machine', 'header', 2),
+      wide('Threshold', 'header', 2),
+      ...levelHeaders.map((text) => cell(text, 'headerCentred')),
+      wide('What is wrong, and what to do', 'header', 2),
     ],
     ...actions.map(line),
     ...(more > 0
@@ -30,15 +34,14 @@ export function actionLines(files: readonly FleetFile[]): readonly (readonly Ent
   ];
 }
 
-function line(action: ListedAction): readonly Entry[] {
+function line({ file, entry }: ListedAction): readonly Entry[] {
   return [
-    cell(action.file, 'name'),
-    cell(action.verdict, 'strong'),
-    cell(action.name, 'name'),
-    cell(action.machine, 'wrapped'),
-    cell(action.location, 'wrapped'),
-    cell(action.threshold, 'wrapped'),
-    ...levels(action),
-    wide(action.sentence, 'wrapped', 2),
+    cell(file, 'name'),
+    cell(codeWords[entry.code], 'strong'),
+    wide(subjectName(entry), 'name', 2),
+    wide(entry.subject.machine, 'wrapped', 2),
+    wide(subjectThreshold(entry), 'wrapped', 2),
+    ...levels(entry),
+    wide(`${entry.headline} ${entry.doNext}`, 'wrapped', 2),
   ];
 }

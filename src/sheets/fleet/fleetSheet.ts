@@ -1,6 +1,6 @@
 import { palette, tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
-import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
+import { groupShades, shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
 import { layOut, type Entry } from '../summary/layout.ts';
 import { policyLines } from '../summary/policyLines.ts';
@@ -45,14 +45,19 @@ export function fleetSheet(fleet: Fleet): SheetModel {
     merges,
     shades: shadesFor(
       { top: before.length + 1, left: 2, bottom: before.length + judged.length, right: 2 },
-      { ...verdictShades, ...groupShades, ...ownShades },
+      { ...verdictWordShades, ...groupShades, ...ownShades },
     ),
     print: { landscape: true, footer: footerOf() },
   };
 }
 
 const ownShades = {
+  'past danger': groupShades['cannot trip'],
   'beyond limit': verdictShades.late,
+  'may be beyond limit': verdictShades.undetermined,
+  'group late': verdictShades.late,
+  'past alert': verdictShades.undetermined,
+  'not read': verdictShades.incomplete,
   'no channels': verdictShades.incomplete,
   [notAudited]: { fill: palette.grey, color: tones.ink, bold: true },
 } as const;

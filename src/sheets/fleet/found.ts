@@ -1,37 +1,19 @@
-import { needsAction as isStrict } from '../../audit/advise/summary.ts';
-import type { Report } from '../../audit/model/report.ts';
-import { actionOf } from '../summary/action.ts';
-import { needsAction, type Item } from '../summary/needsAction.ts';
+import type { Attention, Report } from '../../audit/model/report.ts';
 import { machineCounts } from './machines.ts';
 import type { Found } from './types.ts';
 
-/** Groups and thresholds that a fleet keeps of each workbook, and shows of all. */
-export const mostActions = 50;
+/** Entries that are shown of all workbooks together where fewer are critical, and critical ones kept of one workbook. */
+export const usualActions = 50;
+const mostKept = 2_000;
 
 /** What a fleet keeps of one report: light, however many channels it has. */
 export function foundIn(report: Report): Found {
-  const { items, total } = needsAction(report, Infinity);
-  const ordered = items
-    .map((item) => ({ item, rank: item.rank, shift: shiftOf(item) }))
-    .sort(worstActionFirst)
-    .slice(0, mostActions);
-  return {
-    summary: report.summary,
-    strict: isStrict(report.channels, report.groups),
-    machines: machineCounts(report),
-    actions: ordered.map(({ item, rank, shift }) => ({ ...actionOf(item), rank, shift })),
-    actionsInAll: total,
-  };
+  const { summary, attention } = report;
+  return { summary, machines: machineCounts(report), attention: keptOf(attention) };
 }
 
-function shiftOf(item: Item): number {
-  return 'group' in item ? 0 : Math.abs(item.threshold.shiftFraction ?? 0);
-}
-
-/** Order of what needs action, in one workbook or in all: by rank, of equals the larger shift first. */
-export function worstActionFirst(
-  a: { readonly rank: number; readonly shift: number },
-  b: { readonly rank: number; readonly shift: number },
-): number {
-  return a.rank - b.rank || b.shift - a.shift;
+/** All that is critical, as far as 2,000, and of the rest what fills the list up to 50. */
+function keptOf(attention: readonly Attention[]): readonly Attention[] {
+  const critical = attention.filter(({ severity }) => severity === 'critical').length;
+  return attention.slice(0, Math.max(usualActions, Math.min(critical, mostKept)));
 }

@@ -1,21 +1,21 @@
 import { cell } from '../cells.ts';
 import type { Entry } from '../summary/layout.ts';
-import { isSound, machinesOfAll, type ListedMachine } from './machines.ts';
+import { worstWord } from './codeWords.ts';
+import { machinesOfAll, type ListedMachine } from './machines.ts';
 import { countEntries, countHeaders, pageHeading, pageRemark } from './page.ts';
-import { worstWord } from './total.ts';
 import type { FleetFile } from './types.ts';
 
 const most = 60;
 
-/** The machines of all workbooks that are not sound, worst first, one a line; how many others there are. */
+/** The machines of all workbooks that need action, worst first, one a line; how many others there are. */
 export function machineLines(files: readonly FleetFile[]): readonly (readonly Entry[])[] {
   const all = machinesOfAll(files);
-  const troubled = all.filter((counts) => !isSound(counts));
+  const troubled = all.filter((counts) => counts.gravest !== null);
   const sound = all.length - troubled.length;
   const more = troubled.length - most;
   const rest = [
     ...(more > 0 ? [`And ${more} more.`] : []),
-    ...(sound > 0 ? [`${machines(sound)} with every threshold within the tolerance.`] : []),
+    ...(sound > 0 ? [`${machines(sound)} of which nothing needs action.`] : []),
   ].join(' ');
   return [
     pageHeading('Machines, worst first'),
@@ -30,7 +30,7 @@ export function machineLines(files: readonly FleetFile[]): readonly (readonly En
 function line(counts: ListedMachine): readonly Entry[] {
   return [
     cell(counts.machine || 'no machine named', 'name'),
-    cell(worstWord(counts), 'strong'),
+    cell(worstWord(counts.gravest, counts), 'strong'),
     ...countEntries(counts),
     cell(counts.file, 'wrapped'),
   ];

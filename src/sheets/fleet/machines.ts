@@ -1,12 +1,17 @@
+import { gravestFirst } from '../../audit/advise/attention.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
-import { type Report, type VerdictCounts } from '../../audit/model/report.ts';
+import type { Report, VerdictCounts } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
 import type { FleetFile, MachineCounts } from './types.ts';
 
-/** The channels of each machine by their verdict, worst machine first. */
+/** The counts of each machine, worst machine first. */
 export function machineCounts(report: Report): readonly MachineCounts[] {
   return machinesOf(report)
-    .map(({ name, summary }): MachineCounts => ({ machine: name, ...summary }))
+    .map(({ name, summary, attention: [gravest] }): MachineCounts => ({
+      machine: name,
+      gravest: gravest ? { severity: gravest.severity, code: gravest.code } : null,
+      ...summary,
+    }))
     .sort(worseFirst);
 }
 
@@ -22,17 +27,17 @@ export function machinesOfAll(files: readonly FleetFile[]): readonly ListedMachi
     .sort(worseFirst);
 }
 
-/** Whether all channels of a machine act within the tolerance, and all its groups can trip. */
-export function isSound(counts: VerdictCounts): boolean {
-  return counts.within === counts.channels && counts.groupsThatCannotTrip === 0;
+/** By the gravest that needs action; of equals more channels of the worse verdict first. */
+function worseFirst(one: MachineCounts, other: MachineCounts): number {
+  if (!one.gravest || !other.gravest) return Number(!one.gravest) - Number(!other.gravest);
+  return gravestFirst(one.gravest, other.gravest) || moreFirst(one, other);
 }
 
-/** More groups that cannot trip is worse; of equals more unreachable channels, then more late ones, and so on. */
-function worseFirst(a: VerdictCounts, b: VerdictCounts): number {
-  const difference = b.groupsThatCannotTrip - a.groupsThatCannotTrip;
+function moreFirst(one: VerdictCounts, other: VerdictCounts): number {
+  const difference = other.groupsThatCannotTrip - one.groupsThatCannotTrip;
   if (difference !== 0) return difference;
   for (const verdict of verdicts) {
-    if (verdict !== 'within' && a[verdict] !== b[verdict]) return b[verdict] - a[verdict];
+    if (verdict !== 'within' && one[verdict] !== other[verdict]) return other[verdict] - one[verdict];
   }
   return 0;
 }

@@ -1,10 +1,11 @@
 import { verdicts } from '../../audit/model/threshold.ts';
-import { type VerdictCounts } from '../../audit/model/report.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { cell } from '../cells.ts';
+import type { Counts } from '../summary/counts.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';
 
-/** Widths of columns A to K: a workbook or machine, a word, eight counts, and one for sentences. */
-export const widths = [28, 14, 15, 15, 13, 15, 11, 11, 9, 13, 52] as const;
+/** Widths of columns A to N: a workbook or machine, a word, eleven counts, and one for sentences. */
+export const widths = [28, 14, 10, 9, 9, 10, 9, 9, 9, 9, 12, 9, 9, 66] as const;
 const lastColumn = widths.length;
 
 /** A line over the whole page. */
@@ -20,18 +21,26 @@ export function pageRemark(text: string): readonly Entry[] {
   return remark(text, lastColumn);
 }
 
+const counted: readonly (readonly [header: string, count: (counts: Counts) => number])[] = [
+  ['channels', ({ channels }) => channels],
+  ...verdicts.map((verdict) => [verdictWords[verdict], (counts: Counts) => counts[verdict]] as const),
+  ['in bypass', ({ inBypass }) => inBypass],
+  ['groups that cannot trip', ({ groupsThatCannotTrip }) => groupsThatCannotTrip],
+  ['not read', ({ notRead }) => notRead],
+  ['critical', ({ critical }) => critical],
+];
+
 /** Headers of lines that count channels, under what they are of and before what is said of it. */
 export function countHeaders(first: string, last: string): readonly Entry[] {
   return [
     cell(first, 'header'),
     cell('Worst', 'header'),
-    ...['channels', ...verdicts, 'groups that cannot trip'].map((text) => cell(text, 'headerCentred')),
+    ...counted.map(([text]) => cell(text, 'headerCentred')),
     cell(last, 'header'),
   ];
 }
 
 /** The counts under `countHeaders`. */
-export function countEntries(counts: VerdictCounts): readonly Entry[] {
-  const shown = [counts.channels, ...verdicts.map((verdict) => counts[verdict]), counts.groupsThatCannotTrip];
-  return shown.map((count) => cell(count, 'count'));
+export function countEntries(counts: Counts): readonly Entry[] {
+  return counted.map(([, count]) => cell(count(counts), 'count'));
 }

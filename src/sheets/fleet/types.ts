@@ -1,6 +1,6 @@
 import type { Policy } from '../../audit/model/policy.ts';
-import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
-import type { Action } from '../summary/action.ts';
+import type { Attention, Summary } from '../../audit/model/report.ts';
+import type { Counts } from '../summary/counts.ts';
 
 /** Many workbooks audited by the same policy at the same time. */
 export interface Fleet {
@@ -25,25 +25,19 @@ export type FleetFile = { readonly file: string } & (
 /** What a fleet keeps of one report. */
 export interface Found {
   readonly summary: Summary;
-  /** A danger is late, unreachable or undetermined, or a group cannot trip. */
-  readonly strict: boolean;
   /** Worst first. */
   readonly machines: readonly MachineCounts[];
-  /** The worst groups and thresholds, at most `mostActions`, worst first. */
-  readonly actions: readonly RankedAction[];
-  /** Groups and thresholds that need action in all. */
-  readonly actionsInAll: number;
+  /** What needs action, gravest first, as in the report; see `keptOf`. */
+  readonly attention: readonly Attention[];
 }
 
-/** The channels of one machine by their verdict; a group counts for each machine of its members. */
-export interface MachineCounts extends VerdictCounts {
+/** How grave something is, and of what kind. */
+export type Gravity = Pick<Attention, 'severity' | 'code'>;
+
+/** The counts of one machine. */
+export interface MachineCounts extends Counts {
   /** Empty where the channel list names none. */
   readonly machine: string;
-}
-
-export interface RankedAction extends Action {
-  /** Its place among others of any workbook: worst is 0. */
-  readonly rank: number;
-  /** Size of its shift as a fraction of the setpoint; 0 where there is none. */
-  readonly shift: number;
+  /** The gravest that needs action of it; `null` where nothing does. */
+  readonly gravest: Gravity | null;
 }

@@ -9,7 +9,7 @@ export interface GroupFormulas {
 }
 
 /** Columns that the formulas refer to. */
-export const votesNeeded = 'C';
+export const votesNeeded = 'D';
 
 /**
  * An M-out-of-N group acts at the M-th smallest of its members' levels, counted away from zero: for the negative levels

@@ -1,8 +1,9 @@
-import type { GroupResult, Report } from '../../audit/model/report.ts';
+import type { Attention, GroupResult, Report } from '../../audit/model/report.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { groupShades, shadesFor } from '../look/shades.ts';
+import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
@@ -11,9 +12,10 @@ import { formulasOf, groupFormulas, tripWord } from './formulas.ts';
 import { mostSeats, seatCells, seatsFor } from './seats.ts';
 
 const headerRow = 4;
-/** Columns before the members; `votesNeeded` is the letter of the third. */
+/** Columns before the members; `votesNeeded` is the letter of the fourth. */
 const columns = [
   ['Group', 22],
+  ['Machine', 20],
   ['Voting', 9],
   ['Votes needed M', 9],
   ['Threshold', 14],
@@ -21,25 +23,45 @@ const columns = [
   ['Meant to act at', 10],
   ['Really acts at', 10],
   ['Can it trip?', 12],
+  ['Late', 7],
   ['Decided by', 18],
   ['Limit', 9],
-  ['Findings', 60],
+  ['Beyond the limit', 9],
+  ['What is wrong', 50],
+  ['Do next', 36],
+  ['As found, really acted at', 11],
+  ['As found, could it trip?', 12],
+  ['As found, decided by', 18],
   ['Members not shown', 10],
 ] as const;
-const tripColumn = 8;
-/** Columns under the caution at the top. */
-const cautionSpan = 11;
-const widths = columns.map(([, width]) => width);
-const wrapping = columns.map(([header, width]) =>
-  header === 'Findings' || header === 'Decided by' ? width : 0,
-);
+type Header = (typeof columns)[number][0];
 
-/** One row a voting group and threshold, its members beside it, with the vote as a native formula. */
+function columnNumber(wanted: Header): number {
+  return columns.findIndex(([header]) => header === wanted) + 1;
+}
+
+/** Columns under the caution at the top. */
+const cautionSpan = 14;
+const widths = columns.map(([, width]) => width);
+const wrapped = new Set<Header>([
+  'Machine',
+  'Decided by',
+  'What is wrong',
+  'Do next',
+  'As found, decided by',
+]);
+const wrapping = columns.map(([header, width]) => (wrapped.has(header) ? width : 0));
+
+/** One row a voting group and threshold as they are now, worst first, its members beside it, with the vote as a native formula. */
 export function groupsSheet(report: Report): SheetModel {
-  const { groups } = report;
+  const { groups, actionOf } = worstFirst(report);
   const seats = seatsFor(groups, columns.length + 1);
   const shown = roomFor(groups.length, headerRow);
   const lastRow = headerRow + Math.max(shown, 1);
+  const below = (header: Header) => {
+    const column = columnNumber(header);
+    return { top: headerRow + 1, left: column, bottom: lastRow, right: column };
+  };
   return {
     name: sheetNames.groups,
     widths: [...widths, ...seats.headers.map((header) => (header.endsWith('set at') ? 11 : 16))],
@@ -60,48 +82,92 @@ export function groupsSheet(report: Report): SheetModel {
         yield { cells: [cell('No voting group is named in the monitor settings.', 'subtitle')] };
       for (let index = 0; index < shown; index++) {
         const group = groups[index];
-        if (group) yield groupRow(group, seats.count);
+        if (group) yield groupRow(group, actionOf(group), seats.count);
       }
     },
     freeze: { rows: headerRow, columns: 1 },
     filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + seats.headers.length },
     merges: [{ top: 2, left: 1, bottom: 2, right: cautionSpan }],
-    shades: shadesFor(
-      { top: headerRow + 1, left: tripColumn, bottom: lastRow, right: tripColumn },
-      groupShades,
-    ),
+    shades: [
+      ...(['Can it trip?', 'As found, could it trip?'] as const).flatMap((header) =>
+        shadesFor(below(header), groupShades),
+      ),
+      ...shadesFor(below('Late'), { yes: verdictShades.late }),
+      ...shadesFor(below('Beyond the limit'), yesShades),
+    ],
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
 
 const reading =
-  'An M-out-of-N group acts at the M-th smallest level of its members, counted away from zero; a member in bypass or out of reach has no vote.';
+  'An M-out-of-N group acts at the M-th smallest level of its members, counted away from zero; a member in bypass or that cannot act has no vote.';
 
-function groupRow(group: GroupResult, seatCount: number): ModelRow {
-  const { name, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } = group;
+interface WorstFirst {
+  readonly groups: readonly GroupResult[];
+  readonly actionOf: (group: GroupResult) => readonly Attention[];
+}
+
+/** Groups in the order in which the list of what needs action names them, then the others; and what it says of each. */
+function worstFirst({ groups, attention }: Report): WorstFirst {
+  const said = new Map<string, { readonly place: number; readonly entries: Attention[] }>();
+  for (const [place, entry] of attention.entries()) {
+    const { machine, group, threshold, multiplier } = entry.subject;
+    if (group === null) continue;
+    const key = keyOf(machine, group, threshold, multiplier);
+    const there = said.get(key);
+    if (there) there.entries.push(entry);
+    else said.set(key, { place, entries: [entry] });
+  }
+  const saidOf = ({ machine, name, threshold, multiplier }: GroupResult) =>
+    said.get(keyOf(machine, name, threshold, multiplier));
+  const placeOf = (group: GroupResult): number => saidOf(group)?.place ?? attention.length;
+  return {
+    groups: groups.toSorted((one, other) => placeOf(one) - placeOf(other)),
+    actionOf: (group) => saidOf(group)?.entries ?? [],
+  };
+}
+
+function keyOf(...parts: readonly (string | number | null)[]): string {
+  return JSON.stringify(parts);
+}
+
+function groupRow(group: GroupResult, action: readonly Attention[], seatCount: number): ModelRow {
+  const { name, machine, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } =
+    group;
   const level = `level${decimalsFor(intended ?? effective)}`;
   const own = formulasOf(threshold);
   const fits = members.length <= mostSeats;
   const calculated = (value: ModelValue, style: string, formula: number): ModelCell | undefined =>
     fits ? { value, style, formula } : cell(value, style);
-  const said = group.findings.map((finding) => finding.message).join(' · ');
-  const decided = decidedBy.join(', ');
+  const cells: Readonly<Record<Header, ModelCell | undefined>> = {
+    Group: cell(name, 'strong'),
+    Machine: cell(machine, 'wrapped'),
+    Voting: cell(voting, 'text'),
+    'Votes needed M': cell(Number.parseInt(voting, 10), 'count'),
+    Threshold: cell(thresholdName({ name: threshold, multiplier: group.multiplier }), 'text'),
+    Unit: cell(unit, 'text'),
+    'Meant to act at': calculated(intended, level, own.intended),
+    'Really acts at': calculated(effective, level, own.effective),
+    'Can it trip?': calculated(tripWord(threshold, canTrip), 'strong', own.canTrip),
+    Late: cell(group.late ? 'yes' : 'no', 'centred'),
+    'Decided by': cell(decidedBy.join(', '), 'wrapped'),
+    Limit: cell(limit, level),
+    'Beyond the limit': cell(limit === null ? null : group.beyondLimit ? 'yes' : 'no', 'centred'),
+    'What is wrong': cell(action.map(({ headline }) => headline).join(' '), 'wrapped'),
+    'Do next': cell([...new Set(action.map(({ doNext }) => doNext))].join(' '), 'wrapped'),
+    ...asFoundCells(group, level),
+    'Members not shown': cell(fits ? null : members.length - mostSeats, 'count'),
+  };
+  const row = columns.map(([header]) => cells[header]);
+  const texts = row.map((one, index) => (wrapping[index] ? String(one?.value ?? '') : ''));
+  return { height: heightOf(texts, wrapping, 6), cells: [...row, ...seatCells(group, seatCount, level)] };
+}
+
+/** How the vote was found, where a member was measured again since: history. */
+function asFoundCells({ asFound, threshold }: GroupResult, level: string) {
   return {
-    height: heightOf(['', '', '', '', '', '', '', '', decided, '', said], wrapping, 6),
-    cells: [
-      cell(name, 'strong'),
-      cell(voting, 'text'),
-      cell(Number.parseInt(voting, 10), 'count'),
-      cell(threshold, 'text'),
-      cell(unit, 'text'),
-      calculated(intended, level, own.intended),
-      calculated(effective, level, own.effective),
-      calculated(tripWord(threshold, canTrip), 'strong', own.canTrip),
-      cell(decided, 'wrapped'),
-      cell(limit, level),
-      cell(said, 'wrapped'),
-      cell(fits ? null : members.length - mostSeats, 'count'),
-      ...seatCells(group, seatCount, level),
-    ],
+    'As found, really acted at': cell(asFound?.effective ?? null, level),
+    'As found, could it trip?': cell(asFound && tripWord(threshold, asFound.canTrip), 'strong'),
+    'As found, decided by': cell(asFound?.decidedBy.join(', ') ?? null, 'wrapped'),
   };
 }

@@ -1,96 +1,179 @@
 import type { Policy } from '../../audit/model/policy.ts';
-import { rank } from '../../audit/model/order.ts';
-import type { ChannelResult } from '../../audit/model/report.ts';
+import type { ChannelResult, Exposure } from '../../audit/model/report.ts';
+import { thresholdName, type SensitivityResult } from '../../audit/model/threshold.ts';
+import { amount, capital, listed, percent } from '../../audit/model/wording.ts';
 import { wide } from '../look/layout.ts';
-import { channelNow } from './asLeft.ts';
-import { furtherFindings, needsAttention } from './attention.ts';
-import { channelSentences, inputsSentence } from './channelSentences.ts';
-import { clipped } from './clipped.ts';
 import type { Machine } from '../machines.ts';
+import { heading, space, text, type Block } from './annexPages.ts';
+import { entriesOf, isFault } from './channelRows.ts';
+import { clipped } from './clipped.ts';
 import { numberLines, type Place } from './numberLines.ts';
-import { heading, line, space, text, type Block, type PageLine } from './page.ts';
+import type { PageLine } from './paper.ts';
+import { verdictSigns } from './signs.ts';
 
-/** Channels that get a block of numbers; those after them, the less bad ones, get a line each. */
+/** Channels that get a block of numbers; the audit's own sheets have all. */
 const mostBlocks = 60;
 
-/** The channels of a machine that don't act as meant, or did not, worst now first, each with its sentences and its numbers. */
+/** Channels of which the annex tells more: those that need action, those that were measured again, and those exposed. */
+export function toldInFull(machine: Machine): readonly ChannelResult[] {
+  return machine.channels
+    .filter((channel) => channel.asFound !== null || entriesOf(machine, channel).length > 0)
+    .slice(0, mostBlocks);
+}
+
+/** The channels that need action or were measured again, worst first, each with what its numbers follow from and all of them. */
 export function channelBlocks(machine: Machine, policy: Policy, place: Place): Block[] {
-  const wrong = calling(machine);
-  if (wrong.length === 0) return [];
-  const title = [space, ...heading(titleOver(wrong))];
-  const blocks = wrong.slice(0, mostBlocks).flatMap((channel, index): Block[] => {
-    const [numbers = [], ...further] = channelBlock(channel, policy, place);
-    return [[...(index === 0 ? title : []), ...numbers], ...further];
+  const told = toldInFull(machine);
+  const blocks = told.map((channel, index): Block => {
+    const title =
+      index === 0
+        ? heading('Channels to look at, worst first; as they were found beside as they stand now')
+        : [];
+    return [...title, ...channelBlock(machine, channel, policy, place), space];
   });
-  const rest = wrong.slice(mostBlocks);
-  if (rest.length === 0) return blocks;
+  const rest = machine.channels.filter((channel) => !told.includes(channel));
+  const [fine, beyond] = [true, false].map((ok) =>
+    rest
+      .filter((channel) => (entriesOf(machine, channel).length === 0) === ok)
+      .map(({ tag }) => clipped(tag)),
+  );
   return [
     ...blocks,
-    [
-      space,
-      line(
-        `The other ${rest.length}, less bad than those above, in a line each; their numbers stand in the audit’s own sheets.`,
-        'remark',
-      ),
-    ],
-    ...rest.map((channel): Block => [lineFor(channel, policy)]),
+    ...namesBlock('Channels that are OK', fine ?? []),
+    ...namesBlock('Channels to look at whose numbers stand on the audit’s own sheets', beyond ?? []),
   ];
 }
 
-function titleOver(wrong: readonly ChannelResult[]): string {
-  const cured = wrong.some(({ asLeft }) => asLeft?.verdict === 'within');
-  return cured
-    ? 'Channels that do not act as set, or did not when found; the worst now first'
-    : 'Channels that do not act as set, worst first';
+function namesBlock(title: string, names: readonly string[]): Block[] {
+  return names.length === 0 ? [] : [[...heading(title), ...text(`${names.join(', ')}.`)]];
 }
 
-/** Channels that need attention, the worst as they stand now first; of equals as in the report. */
-function calling({ channels }: Machine): readonly ChannelResult[] {
-  const now = (channel: ChannelResult) => rank(channelNow(channel).verdict);
-  return channels.filter(needsAttention).toSorted((one, other) => now(one) - now(other));
-}
-
-/** The channels whose thresholds are shown to scale and in numbers. */
-export function shownInFull(machine: Machine): readonly ChannelResult[] {
-  return calling(machine).slice(0, mostBlocks);
-}
-
-/** A channel's sentences and numbers, and what else was found of it. */
-function channelBlock(channel: ChannelResult, policy: Policy, place: Place): readonly Block[] {
-  const further = furtherFindings(channel).map(({ message }) => message);
-  const sentences = channelSentences(channel, policy) || 'It acts within the tolerance, but see below.';
-  const inputs = inputsSentence(channel);
+function channelBlock(machine: Machine, channel: ChannelResult, policy: Policy, place: Place): Block {
+  const remarks = [
+    inputsSentence(channel),
+    foundSentence(channel),
+    recordSentence(channel),
+    zoneSentence(channel),
+    ...channel.exposure.map(exposureSentence),
+    obstaclesSentence(channel),
+  ];
   return [
-    [
-      head(channel),
-      ...text(sentences),
-      ...(inputs === '' ? [] : [line(inputs, 'remark')]),
-      ...numberLines(channel, policy, place),
-    ],
-    ...further.map((message, index) => text(index === 0 ? `Also: ${message}` : message, 'remark')),
-    [space],
+    head(machine, channel),
+    ...remarks.filter((words) => words !== '').flatMap((words) => text(words, 'remark')),
+    ...numberLines(channel, policy, place),
   ];
 }
 
-function head(channel: ChannelResult): PageLine {
-  const { tag, location, kind, asLeft } = channel;
-  const { verdict } = channelNow(channel);
+function head(machine: Machine, channel: ChannelResult): PageLine {
+  const { tag, location, kind, verdict, state, inBypass, asFound } = channel;
   const about = [location, kind ?? ''].filter((part) => part !== '').join(' · ');
+  const fault = entriesOf(machine, channel).some(isFault);
+  const word = inBypass === true ? 'in bypass' : verdict;
+  const sign = `${verdictSigns[word]}${fault || word !== 'within' ? '' : ', check'}`;
   return {
     entries: [
       wide(clipped(tag), 'tag', 4),
       wide(clipped(about), 'place', 5),
-      wide(asLeft ? `${verdict} as left` : verdict, verdict, 3),
+      wide(asFound ? `${sign}, ${state}` : sign, inBypass === true ? 'unreachable' : verdict, 3),
     ],
   };
 }
 
-function lineFor(channel: ChannelResult, policy: Policy): PageLine {
-  return {
-    entries: [
-      wide(clipped(channel.tag), 'name', 2),
-      wide(clipped(channelSentences(channel, policy), 800), 'wrapped', 8),
-      wide(channelNow(channel).verdict, channelNow(channel).verdict, 2),
-    ],
-  };
+/** The sensitivities, zeros and the present reading that the numbers follow from. */
+function inputsSentence({ sensitivity, inputs, unit, kind, state, asFound }: ChannelResult): string {
+  const { reading, realReading, zeroConfigured, zeroMeasured, gapVoltage } = inputs;
+  return [
+    sensitivitySentence(asFound ? capital(state) : 'Sensitivity', sensitivity),
+    kind === 'axial' && zeroConfigured !== null && zeroMeasured !== null
+      ? `Zero configured ${amount(zeroConfigured, 'V')}, measured ${amount(zeroMeasured, 'V')}.`
+      : '',
+    gapVoltage === null ? '' : `Gap voltage ${amount(gapVoltage, 'V')}.`,
+    reading === null
+      ? 'No present reading is given.'
+      : `Panel ${amount(reading, unit ?? '')} now${realReading === null ? '' : `, really ${amount(realReading, unit ?? '')}`}.`,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+function sensitivitySentence(start: string, sensitivity: SensitivityResult): string {
+  const { configured, measured, error, uncertainty, coverage, unit } = sensitivity;
+  if (configured === null || measured === null) return '';
+  const sure =
+    uncertainty === null
+      ? ', uncertainty not given'
+      : ` ± ${percent(uncertainty)} (k = ${amount(coverage ?? NaN, '')})`;
+  const off = error === null ? '' : `: ${error > 0 ? '+' : ''}${percent(error)}`;
+  return `${start}: configured ${amount(configured, unit ?? '')}, measured ${amount(measured, unit ?? '')}${sure}${off}.`;
+}
+
+/** What was found, and what became of each threshold since. */
+function foundSentence({ asFound, thresholds }: ChannelResult): string {
+  if (!asFound) return '';
+  const changes = thresholds.flatMap((threshold) =>
+    threshold.change === null ? [] : [`${thresholdName(threshold)} ${threshold.change}`],
+  );
+  const { gapVoltage, zeroMeasured } = asFound;
+  return [
+    sensitivitySentence('As found', asFound.sensitivity),
+    gapVoltage === null ? '' : `Gap voltage ${amount(gapVoltage, 'V')} as found.`,
+    zeroMeasured === null ? '' : `Zero ${amount(zeroMeasured, 'V')} as found.`,
+    changes.length === 0 ? '' : `Since then: ${changes.join(', ')}.`,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** The calibration record whose curve is a line of evidence. */
+function recordSentence({ record, dynamic }: ChannelResult): string {
+  const said: string[] = [];
+  if (record) {
+    const { sheet, row, takenOn, average, gapUnit, straightPart, operatingGap } = record;
+    const range = straightPart
+      ? `, straight from ${amount(straightPart.from, '')} to ${amount(straightPart.to, gapUnit)}`
+      : ', no straight part';
+    const gap = operatingGap === null ? '' : `; the probe stands at ${amount(operatingGap, gapUnit)}`;
+    said.push(
+      `Calibration record${takenOn === null ? '' : ` of ${takenOn}`} (${clipped(sheet)}, row ${row}): ${amount(average, `mV/${gapUnit}`)}${range}${gap}.`,
+    );
+  }
+  if (dynamic) {
+    const unit = dynamic.uncertainty === null ? '' : ` ± ${amount(dynamic.uncertainty, '')}`;
+    said.push(
+      `Check with a known vibration (${clipped(dynamic.sheet)}, row ${dynamic.row}): ${amount(dynamic.sensitivity, '')}${unit} at ${dynamic.levels} ${dynamic.levels === 1 ? 'level' : 'levels'}.`,
+    );
+  }
+  return said.join(' ');
+}
+
+/** Zones in which thresholds were meant to act and really act, where they differ. */
+function zoneSentence({ thresholds }: ChannelResult): string {
+  return thresholds
+    .filter(({ zone, intendedZone }) => zone !== null && zone !== intendedZone)
+    .map((threshold) => {
+      const meant = threshold.intendedZone === null ? '' : `, meant for zone ${threshold.intendedZone}`;
+      return `${capital(thresholdName(threshold))} acts in zone ${threshold.zone ?? ''}${meant}.`;
+    })
+    .join(' ');
+}
+
+function exposureSentence({ name, multiplier, from, to, days, goesOn }: Exposure): string {
+  const span = [from === null ? '' : `from ${from}`, to === null ? '' : `to ${to}`].filter(
+    (part) => part !== '',
+  );
+  const long = days === null ? 'for an unknown time' : `for up to ${days} days`;
+  const now = goesOn === null ? '' : goesOn ? '; it goes on' : '; it has ended';
+  const when = span.length === 0 ? '' : ` (${span.join(' ')})`;
+  return `Exposure: ${thresholdName({ name, multiplier })} may have been late or unable to act ${long}${when}${now}.`;
+}
+
+/** Why thresholds can't be better than not known. */
+function obstaclesSentence({ thresholds }: ChannelResult): string {
+  const byObstacles = new Map<string, string[]>();
+  for (const threshold of thresholds) {
+    if (threshold.obstacles.length === 0) continue;
+    const key = listed(threshold.obstacles);
+    byObstacles.set(key, [...(byObstacles.get(key) ?? []), thresholdName(threshold)]);
+  }
+  return [...byObstacles].map(([why, names]) => `Not known (${listed(names)}): ${why}.`).join(' ');
 }

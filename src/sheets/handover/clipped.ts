@@ -10,9 +10,13 @@ export function clipped(name: string, most: number = longest): string {
 /** Names in one sentence; what goes beyond stands elsewhere on the sheet, one by one. */
 const mostNames = 30;
 
-/** Names one after the other: `A, B and C`; of very many the first, and how many more. */
-export function listed(names: readonly string[]): string {
-  const all = names.slice(0, mostNames).map((name) => clipped(name));
+/** Names one after the other: `A, B and C`; of more than `most` the first, and how many more; each cut at `letters`. */
+export function listed(
+  names: readonly string[],
+  most: number = mostNames,
+  letters: number = longest,
+): string {
+  const all = names.slice(0, most).map((name) => clipped(name, letters));
   const more = names.length - all.length;
   if (more > 0) all.push(`${more} more`);
   const last = all.at(-1) ?? '';

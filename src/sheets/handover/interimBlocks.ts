@@ -1,27 +1,25 @@
 import type { ChannelResult } from '../../audit/model/report.ts';
+import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
-import { channelNow } from './asLeft.ts';
+import { heading, table, text, type Block } from './annexPages.ts';
 import { clipped } from './clipped.ts';
-import type { Machine } from '../machines.ts';
 import { inOrder, type Place } from './numberLines.ts';
-import { heading, line, space, table, text, type Block, type PageLine } from './page.ts';
-import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
+import type { PageLine } from './paper.ts';
 
 const conditions =
-  'The cure is to correct the chain. A changed setpoint is only a measure for the meantime: it needs the change procedure of the site, ' +
+  'The cure is to correct the chain. A changed setpoint is only for the meantime: it needs the site’s management of change, ' +
   'people authorised for it, and it is taken back when the chain is corrected.';
 
 /** Setpoints that would restore what was meant until the chain is corrected, none without its conditions. */
-export function interimBlocks({ channels }: Machine, place: Place): Block[] {
-  const lines = channels.map(channelNow).flatMap((channel) =>
+export function interimBlocks(channels: readonly ChannelResult[], place: Place): Block[] {
+  const lines = channels.flatMap((channel) =>
     inOrder(channel.thresholds)
       .filter(({ verdict, multiplier }) => verdict === 'late' && multiplier === 1)
       .map((threshold) => interimLine(channel, threshold, place)),
   );
-  if (lines.length === 0) return [];
-  return table([space, ...heading('Interim measures, on conditions'), ...text(conditions)], headers, lines);
+  return table([...heading('Interim setpoints, on conditions'), ...text(conditions)], headers, lines);
 }
 
 const headers: PageLine = {
@@ -73,25 +71,16 @@ function mind(
   { name, interimSetpoint }: ThresholdResult,
   above: number | null,
 ): string {
-  if (interimSetpoint === null) {
-    return 'No setpoint on its own side restores it: correct the chain.';
-  }
+  if (interimSetpoint === null) return 'None can be offered: correct the chain.';
   const acts = trips(name) ? 'trips' : 'alarms';
   return [
     above === null
       ? 'No present reading: read the panel before anything is entered.'
       : above <= 0
-        ? `Lies at or below what the panel shows now: ${acts} on entry.`
+        ? `At or below what the panel shows now: ${acts} on entry.`
         : '',
-    inputs.resolution === null ? 'Not rounded: round it to the monitor’s step, to the early side.' : '',
+    inputs.resolution === null ? 'Round it to the monitor’s step, to the early side.' : '',
   ]
     .filter((part) => part !== '')
     .join(' ');
 }
-
-/** Says so where nothing is offered, so that nobody looks for it. */
-export const noInterim: Block = [
-  space,
-  ...heading('Interim measures'),
-  line('None is offered: no threshold is merely late.'),
-];

@@ -1,38 +1,64 @@
 import { machineName, type Machine } from '../machines.ts';
 
 const longest = 31;
+const annexMark = ' annex';
+
+/** Names of the two sheets of a machine. */
+export interface MachineSheetNames {
+  readonly page: string;
+  readonly annex: string;
+}
 
 /**
- * A sheet name for each machine, all different: without the characters that sheet names can't have, cut to 31, and
- * numbered where two begin alike (limits of spreadsheet programs: common practice, no source).
+ * Sheet names for each machine, all different: without the characters that sheet names can't have or a link can't hold, cut
+ * to 31, and numbered where two begin alike (limits of spreadsheet programs: common practice, no source).
  */
-export function machineSheetNames(machines: readonly Machine[], taken: string): readonly string[] {
+export function machineSheetNames(machines: readonly Machine[], taken: string): readonly MachineSheetNames[] {
   const used = new Set([taken.toLowerCase(), 'history']);
+  const lastNumber = new Map<string, number>();
   return machines.map((machine) => {
     const legal = legalName(machineName(machine));
-    let name = cut(legal, longest);
-    for (let number = 2; used.has(name.toLowerCase()); number++) {
-      const suffix = ` (${number})`;
-      name = cut(legal, longest - suffix.length) + suffix;
+    let names = both(legal, '');
+    const stem = names.page.toLowerCase();
+    for (let number = (lastNumber.get(stem) ?? 1) + 1; isTaken(names, used); number++) {
+      names = both(legal, ` (${number})`);
+      lastNumber.set(stem, number);
     }
-    used.add(name.toLowerCase());
-    return name;
+    used.add(names.page.toLowerCase());
+    used.add(names.annex.toLowerCase());
+    return names;
   });
 }
 
+function both(legal: string, suffix: string): MachineSheetNames {
+  const page = cut(legal, longest - annexMark.length - suffix.length) + suffix;
+  return { page, annex: page + annexMark };
+}
+
+function isTaken({ page, annex }: MachineSheetNames, used: ReadonlySet<string>): boolean {
+  return used.has(page.toLowerCase()) || used.has(annex.toLowerCase());
+}
+
 function legalName(name: string): string {
-  const legal = name
-    .replace(/[:\\/?*[\]{}\p{Cc}\p{Surrogate}]/gu, ' ')
+  const plain = name
+    .replace(/[:\\/?*[\]{}"\p{Cc}\p{Surrogate}]/gu, ' ')
     .replace(/\s+/gu, ' ')
-    .trim()
-    .replace(/^'+|'+$/gu, '')
     .trim();
+  const legal = withoutApostrophes(plain).trim();
   return legal === '' ? 'Machine' : legal;
 }
 
 function cut(name: string, most: number): string {
-  return name
-    .slice(0, most)
-    .replace(/[\uD800-\uDBFF]$/u, '')
-    .replace(/[\s']+$/u, '');
+  const whole = name.slice(0, most).replace(/[\uD800-\uDBFF]$/u, '');
+  let end = whole.length;
+  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
+  return whole.slice(0, end);
+}
+
+function withoutApostrophes(name: string): string {
+  let from = 0;
+  let to = name.length;
+  while (name[from] === "'") from++;
+  while (to > from && name[to - 1] === "'") to--;
+  return name.slice(from, to);
 }

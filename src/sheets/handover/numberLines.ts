@@ -1,87 +1,93 @@
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult } from '../../audit/model/report.ts';
+import type { AsFoundResult, ChannelResult } from '../../audit/model/report.ts';
+import {
+  thresholdName,
+  thresholdNames,
+  type EvidenceName,
+  type LineOfEvidence,
+  type ThresholdResult,
+} from '../../audit/model/threshold.ts';
 import { cell, finite } from '../cells.ts';
 import type { Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelCell } from '../model.ts';
-import { lineOf, type Line } from '../results/line.ts';
-import { channelAsLeft } from './asLeft.ts';
-import { onPanel, zeroShiftOf } from './onPanel.ts';
+import { zeroShift } from '../results/workings.ts';
+import { lineOf } from '../results/line.ts';
+import { gap, type Block } from './annexPages.ts';
 import { otherUnitOf, type OtherUnit } from './otherUnit.ts';
-import { gap, type PageLine } from './page.ts';
-import { thresholdName, type ThresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
+import type { PageLine } from './paper.ts';
 
 /** Gives a formula its number on the sheet. */
 export type Place = (formula: string) => number;
 
 /** Columns beside the printed page in which the numbers stand that the formulas of a line need. */
-const workings = ['Configured', 'Measured', 'Uncertainty', 'Zero shift'] as const;
+const workings = [
+  'Configured',
+  'Measured',
+  'Uncertainty',
+  'Zero shift',
+  'Plain setpoint',
+  'Uncertainty counted',
+  'Panel, not rounded',
+] as const;
 export const workingColumns = workings.length;
 
-/** `{r}` is the line's own row. N configured, O measured, P uncertainty, Q shift of the zero; one column is left free. */
+/** Columns of the numbers that the control-room page shows. */
+export const numberColumns = { set: 'B', acts: 'C', panel: 'H' } as const;
+
+/**
+ * `{r}` is the line's own row. N configured, O measured, P uncertainty, Q shift of the zero, R the setpoint without its
+ * multiplier, S the uncertainty that the decision rule counts; one column before them is left free.
+ */
 const formulas = {
   acts: 'B{r}*N{r}/O{r}+N(Q{r})',
   low: 'MIN(C{r}/(1+P{r}),C{r}/(1-P{r}))',
   high: 'MAX(C{r}/(1+P{r}),C{r}/(1-P{r}))',
   shift: 'SIGN(B{r})*(C{r}-B{r})',
   part: 'F{r}/ABS(B{r})',
-  panel: '(B{r}-N(Q{r}))*O{r}/N{r}',
+  panel: '(R{r}*(1-S{r})-N(Q{r}))*O{r}/N{r}',
 } as const;
 
-/** Headers and a line of numbers for each threshold of a channel, and for each as its calibration record has it. */
-export function numberLines(channel: ChannelResult, policy: Policy, place: Place): PageLine[] {
+/** What the numbers of a channel's thresholds follow from: as it stands now, or as it was found. */
+interface Stand {
+  readonly channel: ChannelResult;
+  readonly thresholds: readonly ThresholdResult[];
+  readonly when: string;
+}
+
+/** Headers and a line of numbers for each threshold of a channel by each line of evidence, now and as it was found. */
+export function numberLines(channel: ChannelResult, policy: Policy, place: Place): Block {
   const other = otherUnitOf(channel.unit);
   const levels = Math.min(...channel.thresholds.map(({ setpoint }) => decimalsFor(setpoint)));
-  const lines = inOrder(channel.thresholds).map((threshold) => ({
-    ...lineOf(channel, threshold, policy, ''),
-    levels,
-  }));
+  const { asFound } = channel;
+  const stands: readonly Stand[] = [
+    { channel, thresholds: channel.thresholds, when: '' },
+    ...(asFound
+      ? [{ channel: asItWasFound(channel, asFound), thresholds: asFound.thresholds, when: ', as found' }]
+      : []),
+  ];
   return [
     { entries: headers(other), height: 28 },
     gap,
-    ...lines.map((line) => ({
-      entries: numbers(line, other, place, channel.asLeft ? ', as found' : ''),
-      threshold: line.threshold,
-    })),
-    ...leftLines(channel, policy, levels, other, place),
-    ...lines.flatMap((line) => {
-      const found = channel.record?.thresholds.find(
-        ({ name, multiplier }) => name === line.threshold.name && multiplier === line.threshold.multiplier,
-      );
-      return found && line.worked && !isNever(line.threshold)
-        ? [{ entries: onRecord(line, found.onCurve, other, place) }]
-        : [];
-    }),
+    ...stands.flatMap(({ channel: own, thresholds, when }) =>
+      inOrder(thresholds).flatMap((threshold) =>
+        thresholdLines({ channel: own, threshold, policy, levels, other, place }, when),
+      ),
+    ),
   ];
 }
 
-/** The same settings with the chain as it was left. */
-function leftLines(
-  channel: ChannelResult,
-  policy: Policy,
-  levels: number,
-  other: OtherUnit | null,
-  place: Place,
-): PageLine[] {
-  const left = channelAsLeft(channel);
-  return inOrder(left?.thresholds ?? []).map((threshold) => ({
-    entries: numbers(
-      { ...lineOf(left ?? channel, threshold, policy, ''), levels },
-      other,
-      place,
-      ', as left',
-    ),
-    threshold,
-  }));
+function asItWasFound(channel: ChannelResult, asFound: AsFoundResult): ChannelResult {
+  const { sensitivity, zeroMeasured, gapVoltage, linearReach } = asFound;
+  return { ...channel, sensitivity, inputs: { ...channel.inputs, zeroMeasured, gapVoltage, linearReach } };
 }
 
 /** What trips before what warns, the plain settings before those of start-up. */
 export function inOrder(thresholds: readonly ThresholdResult[]): readonly ThresholdResult[] {
+  const order = [...thresholdNames.filter((name) => name.includes('danger')), ...thresholdNames];
   const rank = ({ name, multiplier }: ThresholdResult) => (multiplier === 1 ? 0 : 10) + order.indexOf(name);
   return thresholds.toSorted((one, other) => rank(one) - rank(other));
 }
-
-const order: readonly ThresholdName[] = ['danger', 'counter danger', 'alert', 'counter alert'];
 
 function headers(other: OtherUnit | null): Entry[] {
   const names = [
@@ -91,7 +97,7 @@ function headers(other: OtherUnit | null): Entry[] {
     'at most',
     'Later (+) by',
     'in %',
-    'Panel then shows',
+    'Panel reading to treat as it',
   ];
   return [
     cell('Setting', 'labelLeft'),
@@ -105,41 +111,63 @@ function headers(other: OtherUnit | null): Entry[] {
   ];
 }
 
-/** Whether a threshold can't act at all, so that there is no level to show. */
-export function isNever({ unreachable }: ThresholdResult): boolean {
-  return unreachable.includes('above full scale');
+interface Numbered {
+  readonly channel: ChannelResult;
+  readonly threshold: ThresholdResult;
+  readonly policy: Policy;
+  readonly levels: number;
+  readonly other: OtherUnit | null;
+  readonly place: Place;
 }
 
-function numbers(line: Line, other: OtherUnit | null, place: Place, when = ''): Entry[] {
-  const { channel, threshold, worked } = line;
-  const { setpoint, multiplier, effective, low, high, shift, shiftFraction } = threshold;
-  const [level, signed] = [`level${line.levels}`, `signed${line.levels}`];
+/** The line of evidence that governs first, then the others; one without numbers where there is none. */
+function thresholdLines(numbered: Numbered, when: string): PageLine[] {
+  const { threshold } = numbered;
+  const { lines, governedBy } = threshold;
+  const name = thresholdName(threshold) + when;
+  if (lines.length === 0) return [{ entries: numbersOf(numbered, null, `${name}, not known`), threshold }];
+  const ordered = lines.toSorted(
+    (one, other) => Number(other.by === governedBy) - Number(one.by === governedBy),
+  );
+  return ordered.map((line, index): PageLine => {
+    const by = lines.length === 1 ? '' : `, by ${evidence[line.by]}`;
+    const entries = numbersOf(numbered, line, name + by);
+    return index === 0 ? { entries, threshold } : { entries };
+  });
+}
+
+const evidence: Readonly<Record<EvidenceName, string>> = {
+  'listed sensitivity': 'list',
+  'calibration record': 'record',
+  'known vibration': 'vibration check',
+};
+
+function numbersOf(numbered: Numbered, line: LineOfEvidence | null, name: string): Entry[] {
+  const { channel, threshold, policy, levels, other, place } = numbered;
+  const { setpoint, multiplier, governedBy, panel } = threshold;
+  const [level, signed] = [`level${levels}`, `signed${levels}`];
   const meant = setpoint === null ? null : multiplier * setpoint;
-  const acts = worked && !isNever(threshold);
-  const calculated = (value: number | null, style: string, formula: string): ModelCell | undefined => {
-    const own = acts ? finite(value) : null;
-    return own === null ? dash : { value: own, style, formula: place(formula) };
+  const { configured, measured } = channel.sensitivity;
+  const acts = line === null || meant === null ? null : finite(line.effective);
+  const listed = line?.by === 'listed sensitivity' && configured !== null && measured !== null;
+  const shift = acts === null || meant === null ? null : Math.sign(meant) * (acts - meant);
+  const shown = (value: number | null, style: string, formula: string | false): ModelCell | undefined => {
+    if (acts === null || value === null) return dash;
+    return formula === false ? cell(value, style) : { value, style, formula: place(formula) };
   };
-  const panel = onPanel(line);
-  const { uncertainty } = channel.sensitivity;
   return [
-    cell(
-      thresholdName(threshold) + when + (acts && threshold.unreachable.length > 0 ? ', in doubt' : ''),
-      'name',
-    ),
+    cell(name, line === null || line.by === governedBy ? 'name' : 'wrapped'),
     cell(meant, level) ?? dash,
-    acts
-      ? calculated(effective, level, formulas.acts)
-      : cell(worked ? 'never' : threshold.verdict === 'incomplete' ? 'not judged' : '–', 'word'),
-    calculated(uncertainty === null ? null : low, level, formulas.low),
-    calculated(uncertainty === null ? null : high, level, formulas.high),
-    calculated(shift, signed, formulas.shift),
-    calculated(shiftFraction, 'signedPercent', formulas.part),
-    calculated(panel, level, formulas.panel),
+    acts === null ? cell('not known', 'word') : shown(acts, level, listed && formulas.acts),
+    shown(line?.low ?? null, level, listed && formulas.low),
+    shown(line?.high ?? null, level, listed && formulas.high),
+    shown(shift, signed, formulas.shift),
+    shown(shift === null || meant === null ? null : shift / Math.abs(meant), 'signedPercent', formulas.part),
+    line !== null && line.by === governedBy ? (cell(panel, level) ?? dash) : dash,
     cell([channel.unit, channel.detection].filter((part) => part !== null).join(' '), 'centred'),
-    ...otherCells(other, meant, acts ? effective : null, place),
+    ...otherCells(other, meant, acts, place),
     undefined,
-    ...(worked ? workingCells(line) : []),
+    ...(listed && acts !== null ? workingCells(channel, threshold, line, policy, levels, place) : []),
   ];
 }
 
@@ -153,7 +181,7 @@ function otherCells(
 ): Entry[] {
   if (!other) return [undefined, undefined, undefined];
   const inOther = (value: number | null, column: string): ModelCell | undefined =>
-    value === null || !Number.isFinite(value)
+    value === null
       ? dash
       : {
           value: other.of(value),
@@ -169,35 +197,26 @@ function styleOf(value: number): string {
   return `level${size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3}`;
 }
 
-function workingCells(line: Line): Entry[] {
-  const { configured, measured, uncertainty } = line.channel.sensitivity;
-  const zero = zeroShiftOf(line);
-  const style = `level${line.sensitivities}`;
+function workingCells(
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+  line: LineOfEvidence,
+  policy: Policy,
+  levels: number,
+  place: Place,
+): Entry[] {
+  const { configured, measured, uncertainty } = channel.sensitivity;
+  const zero = channel.kind === 'axial' ? (zeroShift(lineOf(channel, threshold, policy, '')) ?? 0) : 0;
+  const style = `level${decimalsFor(configured ?? measured)}`;
   return [
     cell(configured, style),
     cell(measured, style),
     cell(uncertainty, 'percent'),
-    cell(zero === 0 ? null : zero, `signed${line.levels}`),
-  ];
-}
-
-/** The same threshold on the measured curve, which is a number and no formula: the curve stands on another sheet. */
-function onRecord(line: Line, onCurve: number | null, other: OtherUnit | null, place: Place): Entry[] {
-  const { channel, threshold } = line;
-  const meant = threshold.multiplier * (threshold.setpoint ?? NaN);
-  const shift = onCurve === null ? null : Math.sign(meant) * (onCurve - meant);
-  const found = (value: number | null, style: string, formula: string) =>
-    value === null ? dash : { value, style, formula: place(formula) };
-  return [
-    cell(`${thresholdName(threshold)}, curve`, 'text'),
-    cell(meant, `level${line.levels}`),
-    onCurve === null ? cell('not shown', 'word') : cell(onCurve, `level${line.levels}`),
-    dash,
-    dash,
-    found(shift, `signed${line.levels}`, formulas.shift),
-    found(shift === null ? null : shift / Math.abs(meant), 'signedPercent', formulas.part),
-    dash,
-    cell([channel.unit, channel.detection].filter((part) => part !== null).join(' '), 'centred'),
-    ...otherCells(other, meant, onCurve, place),
+    cell(zero === 0 ? null : zero, `signed${levels}`),
+    cell(threshold.setpoint, `level${levels}`),
+    cell(policy.rule === 'guarded' ? (uncertainty ?? 0) : 0, 'percent'),
+    line.panel === null
+      ? undefined
+      : { value: line.panel, style: `level${levels}`, formula: place(formulas.panel) },
   ];
 }

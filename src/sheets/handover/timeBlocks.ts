@@ -4,27 +4,23 @@ import { amount } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
-import { needsAttention } from './attention.ts';
-import { asFound } from './asLeft.ts';
+import { heading, line, table, type Block } from './annexPages.ts';
 import { clipped } from './clipped.ts';
-import type { Machine } from '../machines.ts';
 import { inOrder } from './numberLines.ts';
-import { heading, line, space, table, type Block, type PageLine } from './page.ts';
+import type { PageLine } from './paper.ts';
 
-/** By how many days the thresholds that don't act as meant act later at the present growth, and how far it has grown then. */
-export function timeBlocks({ channels }: Machine): Block[] {
-  const wrong = channels.filter(needsAttention);
-  if (wrong.length === 0) return [];
-  const lines = wrong.flatMap((channel) =>
+/** By how many days thresholds act later at the present growth, and how far it has grown then. */
+export function timeBlocks(channels: readonly ChannelResult[]): Block[] {
+  if (channels.length === 0) return [];
+  const lines = channels.flatMap((channel) =>
     inOrder(channel.thresholds)
       .filter(({ multiplier, daysLate }) => multiplier === 1 && daysLate !== null)
       .map((threshold) => timeLine(channel, threshold)),
   );
-  const title = heading(asFound('How much later in time, at the present growth', channels));
-  if (lines.length === 0) {
-    return [[space, ...title, line('Not known: no growth is given for the channels above.', 'remark')]];
-  }
-  return table([space, ...title], headers, lines);
+  const title = heading('How much later in time, at the present growth');
+  if (lines.length === 0)
+    return [[...title, line('Not known: no growth is given for these channels.', 'remark')]];
+  return table(title, headers, lines);
 }
 
 const headers: PageLine = {

@@ -8,6 +8,8 @@ export interface Wide {
   readonly style: string;
   /** Columns it covers. */
   readonly span: number;
+  /** As in `ModelCell`. */
+  readonly formula?: number;
 }
 
 /** A cell that may be empty, or reach over several columns. */
@@ -59,7 +61,9 @@ export function layOut(
 /** A wide entry without a text keeps its look: a line to write on. */
 function cellOf(entry: Entry): ModelCell | undefined {
   if (entry === undefined || !('span' in entry)) return entry;
-  return cell(entry.value, entry.style) ?? { value: null, style: entry.style };
+  const { value, style, formula } = entry;
+  if (formula !== undefined) return { value, style, formula };
+  return cell(value, style) ?? { value: null, style };
 }
 
 /** A text over columns of the page, from where it stands. */

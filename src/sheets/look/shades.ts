@@ -1,4 +1,5 @@
-import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { verdicts, type ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';
@@ -16,6 +17,15 @@ export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> =
   early: { fill: palette.skyBlue, color: '000000' },
   incomplete: { fill: palette.grey, color: tones.ink },
 };
+
+/** The same by the words that stand in the cells. */
+export const verdictWordShades: Readonly<Record<string, Shade | undefined>> = {
+  ...Object.fromEntries(verdicts.map((verdict) => [verdictWords[verdict], verdictShades[verdict]])),
+  'in bypass': grave,
+};
+
+/** A yes that is as grave as what cannot act, and a may be. */
+export const yesShades = { yes: grave, may: verdictShades.undetermined } as const;
 
 /** Words of a group that fails its purpose. */
 export const groupShades = { 'cannot trip': grave, 'cannot act': grave } as const;

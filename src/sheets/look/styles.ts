@@ -24,10 +24,15 @@ export const frameStyles = {
   },
   wrapped: { wrap: true, valign: 'top' },
   count: { numberFormat: '0', align: 'center', valign: 'top' },
+  panel: { bold: true, numberFormat: 'General', align: 'center', valign: 'top' },
   factor: { numberFormat: 'General', align: 'center', valign: 'top' },
   percent: { numberFormat: '0.0%_0', valign: 'top' },
   signedPercent: { numberFormat: '+0.0%_0;-0.0%_0;0.0%_0', valign: 'top' },
-  chance: { numberFormat: '0.00%_0', valign: 'top' },
+  chance: {
+    numberFormat: '[<0.001]"< 0.1%"_0;[>0.999]"> 99.9%"_0;0.0%_0',
+    align: 'right',
+    valign: 'top',
+  },
   volts: { numberFormat: '0.00_0', valign: 'top' },
   days: { numberFormat: '0.0_0', valign: 'top' },
 } as const satisfies Record<string, CellStyle>;

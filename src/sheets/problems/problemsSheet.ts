@@ -1,5 +1,7 @@
-import type { Problem, Severity } from '../../audit/model/findings.ts';
+import type { Finding } from '../../audit/model/findings.ts';
+import { severities } from '../../audit/model/severity.ts';
 import type { Report } from '../../audit/model/report.ts';
+import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
@@ -13,12 +15,24 @@ const headers = ['Severity', 'Tag', 'What was found', 'Sheet', 'Row', 'Column', 
 const centred = new Set<string>(['Row', 'Column']);
 const widths = [11, 18, 100, 18, 8, 8, 28];
 const wrapping = [0, 0, 100, 0, 0, 0, 28];
-const worstFirst: readonly Severity[] = ['critical', 'warning', 'note'];
 
-/** Every finding on a channel and every problem of the sheets, worst first, with the cell it is about. */
+/** What stands on one line. */
+type Line = Pick<Finding, 'severity' | 'message' | 'sheet' | 'row' | 'column'> & {
+  readonly tag: string;
+  readonly doNext: string;
+  readonly rule: string;
+};
+
+/**
+ * Every finding on a channel, every problem of the sheets, and what else needs action of no channel and no group (all that was
+ * not read among it), worst first, with the cell it is about.
+ */
 export function problemsSheet(report: Report): SheetModel {
+  const others = ofNoChannel(report);
   const total =
-    report.problems.length + report.channels.reduce((sum, { findings }) => sum + findings.length, 0);
+    others.length +
+    report.problems.length +
+    report.channels.reduce((sum, { findings }) => sum + findings.length, 0);
   const shown = roomFor(total, headerRow);
   const lastRow = headerRow + Math.max(shown, 1);
   return {
@@ -34,11 +48,11 @@ export function problemsSheet(report: Report): SheetModel {
         height: 30,
         cells: headers.map((header) => cell(header, centred.has(header) ? 'headerCentred' : 'header')),
       };
-      if (total === 0) yield { cells: [cell('Nothing to report.', 'subtitle')] };
+      if (total === 0) yield { cells: [cell('No finding and no problem.', 'subtitle')] };
       let left = shown;
-      for (const [tag, problem] of listed(report)) {
+      for (const line of listed(report, others)) {
         if (left-- <= 0) return;
-        yield problemRow(tag, problem);
+        yield lineRow(line);
       }
     },
     freeze: { rows: headerRow, columns: 2 },
@@ -49,25 +63,40 @@ export function problemsSheet(report: Report): SheetModel {
   };
 }
 
-/** Problems with the tag they belong to, worst first; of equals the channels in the report's order, then the rest. */
-function* listed({ channels, problems }: Report): Generator<readonly [tag: string, Problem]> {
-  for (const severity of worstFirst) {
+/** What needs action of the workbook or of settings without a channel, and is no problem that stands on a line of its own. */
+function ofNoChannel({ attention, channels }: Report): readonly Line[] {
+  const listedTags = new Set(channels.map(({ tag }) => tagKey(tag)));
+  return attention.flatMap(({ subject, code, severity, headline, doNext, places: [place] }): Line[] => {
+    const elsewhere = subject.group !== null || (subject.tag !== '' && listedTags.has(tagKey(subject.tag)));
+    if (elsewhere || code === 'problem') return [];
+    const { sheet, row, column } = place ?? { sheet: '', row: 0, column: '' };
+    return [{ severity, tag: subject.tag, message: headline, doNext, sheet, row, column, rule: code }];
+  });
+}
+
+/** Lines worst first; of equals what was not read, the channels in the report's order, then the rest. */
+function* listed({ channels, problems }: Report, others: readonly Line[]): Generator<Line> {
+  for (const severity of severities) {
+    for (const line of others) if (line.severity === severity) yield line;
     for (const { tag, findings } of channels) {
-      for (const finding of findings) if (finding.severity === severity) yield [tag, finding];
+      for (const finding of findings)
+        if (finding.severity === severity) yield { ...finding, tag, doNext: '' };
     }
-    for (const problem of problems) if (problem.severity === severity) yield ['', problem];
+    for (const problem of problems)
+      if (problem.severity === severity) yield { ...problem, tag: '', doNext: '' };
   }
 }
 
-function problemRow(tag: string, { severity, message, sheet, row, column, rule }: Problem): ModelRow {
+function lineRow({ severity, tag, message, doNext, sheet, row, column, rule }: Line): ModelRow {
+  const text = [message, doNext].filter((part) => part !== '').join(' ');
   return {
-    height: heightOf(['', '', message, '', '', '', rule], wrapping),
+    height: heightOf(['', '', text, '', '', '', rule], wrapping),
     cells: [
       cell(severity, 'text'),
       cell(tag, 'strong'),
-      cell(message, 'wrapped'),
+      cell(text, 'wrapped'),
       cell(sheet, 'text'),
-      cell(row, 'count'),
+      cell(row > 0 ? row : null, 'count'),
       cell(column, 'centred'),
       cell(rule, 'wrapped'),
     ],

@@ -40,7 +40,7 @@ export function blockFormulas({ figures, firstPoint, lastPoint }: BlockPlaces, f
   const line = `${down(volts, fit.from, fit.to)},${down(gap, fit.from, fit.to)}`;
   const offsets = down(offset, firstPoint, lastPoint);
   const cell = (column: PointColumn) => `${letters[column]}{r}`;
-  const stepFits = `OR(${cell('step')}="",ABS(N(${cell('step')})-${right('rated')})<=${right('tolerance')}*${right('rated')}*(1+1E-9))`;
+  const stepFits = `IF(${cell('step')}="",TRUE,ABS(${cell('step')}-${right('rated')})<=${right('tolerance')}*${right('rated')}*(1+1E-9))`;
   const pointFits = `ABS(${ratedDeviation}{r})<=${right('deviation')}*(1+1E-9)`;
   return {
     average: `-1000*SLOPE(${line})`,
@@ -63,7 +63,7 @@ export function blockFormulas({ figures, firstPoint, lastPoint }: BlockPlaces, f
     leastDeviation: `-${right('deviation')}`,
     mostDeviation: right('deviation'),
     offset: `${volts}{r}+${right('rated')}*${gap}{r}/1000`,
-    simple: 'B{r}*C{r}*D{r}/E{r}+N(K{r})',
+    simple: 'B{r}*C{r}*D{r}/E{r}+IF(K{r}="",0,K{r})',
     difference: 'IF(OR(F{r}="",G{r}=""),"",G{r}/F{r}-1)',
   } as const;
 }

@@ -1,3 +1,6 @@
+import { reportedRule } from '../../audit/advise/messages/messages.ts';
+import type { Finding } from '../../audit/model/findings.ts';
+import type { RecordRules } from '../../audit/model/rules/recordRules.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { amount } from '../../audit/model/wording.ts';
 import type { Policy } from '../../audit/model/policy.ts';
@@ -17,7 +20,25 @@ export function shownRecords({ channels, policy }: Report): ShownRecord[] {
 }
 
 /** Rules about records and what is compared with them, wherever they point. */
-const aboutRecords = /record|curve|dynamic|static/u;
+const recordRules = [
+  'record-unusable',
+  'record-of-another-kind',
+  'record-sorted',
+  'several-records',
+  'record-not-falling',
+  'record-disagrees-with-list',
+  'static-and-dynamic-disagree',
+  'record-without-gap-voltage',
+  'gap-outside-record',
+  'gap-outside-straight-part',
+  'curve-falls-short',
+  'curve-differs',
+] as const satisfies readonly (keyof RecordRules)[];
+
+/** Whether a finding is about the record of its channel. */
+function isAboutRecord({ rule, threshold }: Finding): boolean {
+  return recordRules.some((own) => rule === reportedRule({ rule: own, threshold }));
+}
 
 /** A channel's record as the sheet and the pane show it. */
 export function shownRecord(channel: ChannelResult, record: RecordResult, policy: Policy): ShownRecord {
@@ -40,7 +61,7 @@ export function shownRecord(channel: ChannelResult, record: RecordResult, policy
     levelUnit: [channel.unit, channel.detection].filter((part) => part !== null).join(' '),
     others: othersOf(channel, record),
     findings: channel.findings
-      .filter(({ sheet, rule }) => sheet === record.sheet || aboutRecords.test(rule))
+      .filter((finding) => finding.sheet === record.sheet || isAboutRecord(finding))
       .map(({ message }) => message),
   };
 }
@@ -68,7 +89,7 @@ function shownThreshold(
 ): ShownThreshold[] {
   const line = lineOf(channel, threshold, policy, '');
   const { configured, measured, unit } = channel.sensitivity;
-  if (!line.worked || configured === null || measured === null || unit === null) return [];
+  if (threshold.setpoint === null || configured === null || measured === null || unit === null) return [];
   const found = record.thresholds.find(
     ({ name, multiplier }) => name === threshold.name && multiplier === threshold.multiplier,
   );
@@ -78,11 +99,11 @@ function shownThreshold(
     {
       name: threshold.name,
       multiplier: threshold.multiplier,
-      setpoint: threshold.setpoint ?? NaN,
+      setpoint: threshold.setpoint,
       configured: inUnit(configured, unit, here),
       measured: inUnit(measured, unit, here),
       zeroShift: isAxial(line) ? (zeroShift(line) ?? 0) : 0,
-      simple: threshold.effective,
+      simple: line.listed?.effective ?? null,
       onCurve: found.onCurve,
       largestIndicated: found.largestIndicated,
     },

@@ -1,8 +1,7 @@
-import { finite } from '../cells.ts';
+import { trips } from '../../audit/model/threshold.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
 import type { Line } from './line.ts';
-import { trips } from '../../audit/model/threshold.ts';
 
 /** A column of the results sheet. */
 export interface Column {
@@ -36,8 +35,29 @@ export function sensitivity(line: Line): string {
   return `level${line.sensitivities}`;
 }
 
+/** A yes or no as it stands on the sheet; `null` is nothing. */
+export function yesOrNo(value: boolean | null): 'yes' | 'no' | null {
+  if (value === null) return null;
+  return value ? 'yes' : 'no';
+}
+
 export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
+}
+
+/** Whether the listed sensitivity decides, so that the threshold's own numbers follow from the cells of its line. */
+export function listedGoverns({ threshold }: Line): boolean {
+  return threshold.governedBy === 'listed sensitivity';
+}
+
+/** Whether the listed sensitivity is the only evidence: what is drawn from all of it follows from the cells of the line. */
+export function listedAlone({ threshold }: Line): boolean {
+  return threshold.lines.length === 1;
+}
+
+/** Whether it is known where the threshold acts. */
+export function acts({ threshold }: Line): boolean {
+  return threshold.effective !== null;
 }
 
 /** Whether the machine's limit is checked: where the threshold trips. */
@@ -45,8 +65,18 @@ export function hasLimit({ threshold }: Line): boolean {
   return trips(threshold.name);
 }
 
+/**
+ * Whether both zeros of a position are known, and its direction where they differ; without them nothing but lateness can be
+ * told of it.
+ */
+export function hasZeros(line: Line): boolean {
+  const { zeroConfigured, zeroMeasured, direction } = line.channel.inputs;
+  if (!isAxial(line)) return true;
+  if (zeroConfigured === null || zeroMeasured === null) return false;
+  return direction !== null || zeroConfigured === zeroMeasured;
+}
+
 /** Whether a real level follows from the reading, or would once one is typed in. */
-export function readingIsUsable({ channel }: Line): boolean {
-  const { reading, realReading } = channel.inputs;
-  return reading === null || finite(realReading) !== null;
+export function readingIsUsable(line: Line): boolean {
+  return listedAlone(line) && hasZeros(line);
 }

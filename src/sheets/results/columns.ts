@@ -2,7 +2,23 @@ import type { Band } from './column.ts';
 import { columnFormulas } from './columnFormulas.ts';
 import { formulas } from './formulas.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
-import { decisionBand, effectBand, interimBand, limitBand, presentBand, verdictBand } from './resultBands.ts';
+import { listedBand, otherLinesBand } from './lineBands.ts';
+import { interimBand, presentBand } from './presentBands.ts';
+import { effectBand, gapsBand, limitBand, verdictBand } from './resultBands.ts';
+
+const actionBand: Band = {
+  caption: 'Needs action',
+  columns: [
+    {
+      id: 'action',
+      header: 'What is wrong',
+      width: 70,
+      style: 'text',
+      value: ({ action }) => action.headlines,
+    },
+    { id: 'doNext', header: 'Do next', width: 60, style: 'text', value: ({ action }) => action.doNext },
+  ],
+};
 
 const remarksBand: Band = {
   caption: 'Findings and source',
@@ -61,10 +77,13 @@ export const bands: readonly Band[] = [
   chainBand,
   reachBand,
   positionBand,
-  decisionBand,
+  listedBand,
+  otherLinesBand,
+  gapsBand,
   limitBand,
   presentBand,
   interimBand,
+  actionBand,
   remarksBand,
 ];
 

@@ -1,13 +1,16 @@
-import { type ThresholdResult, thresholdNames } from '../../audit/model/threshold.ts';
-import type { Finding } from '../../audit/model/findings.ts';
-import { amount, capital } from '../../audit/model/wording.ts';
-import type { ChannelResult } from '../../audit/model/report.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { Attention, ChannelResult } from '../../audit/model/report.ts';
 import { sheetNames } from '../titles.ts';
+import type { LineAction } from './line.ts';
 
 /** Longest text of findings on a line; every finding stands in full on the sheet of problems. */
 const longest = 600;
 
-const slugs = thresholdNames.map((name) => `${name.replace(' ', '-')}-`);
+/** What something is about, as findings and what needs action name it. */
+interface About {
+  readonly threshold: ThresholdResult['name'] | null;
+  readonly multiplier: number | null;
+}
 
 /**
  * What was found about a threshold, as one text. Findings about the channel as a whole stand with its danger, and with
@@ -15,29 +18,59 @@ const slugs = thresholdNames.map((name) => `${name.replace(' ', '-')}-`);
  */
 export function findingsText(channel: ChannelResult, threshold: ThresholdResult): string {
   if (channel.findings.length === 0) return '';
-  const { name, multiplier, verdict } = threshold;
-  const takesWhole = (name === 'danger' && multiplier === 1) || verdict === 'incomplete';
+  const takesWhole = isFirst(channel, threshold) || threshold.verdict === 'incomplete';
   const messages = channel.findings
-    .filter((finding) => (isAboutThreshold(finding) ? isAbout(finding, channel, threshold) : takesWhole))
+    .filter((finding) => (finding.threshold === null ? takesWhole : isAbout(finding, threshold)))
     .map((finding) => finding.message);
   const text = messages.join(' · ');
   return text.length <= longest ? text : `${text.slice(0, longest)}… (in full: ${sheetNames.problems})`;
 }
 
-/** Whether a finding is about one threshold, and not about the channel as a whole. */
-export function isAboutThreshold({ rule }: Finding): boolean {
-  return slugs.some((slug) => rule.startsWith(slug));
+/** What needs action, by the row of the channel list that it is about. */
+export type ActionsByRow = ReadonlyMap<string, readonly Attention[]>;
+
+export function actionsByRow(attention: readonly Attention[]): ActionsByRow {
+  const found = new Map<string, Attention[]>();
+  for (const one of attention) {
+    if (one.subject.tag === '') continue;
+    for (const { sheet, row } of one.places) {
+      const key = rowKey(sheet, row);
+      const there = found.get(key);
+      if (there) there.push(one);
+      else found.set(key, [one]);
+    }
+  }
+  return found;
 }
 
-/** Findings of a multiplied setpoint have the rule names of the plain one, and begin with the setpoint and its multiplier. */
-function isAbout(finding: Finding, { unit, thresholds }: ChannelResult, threshold: ThresholdResult): boolean {
-  const slug = `${threshold.name.replace(' ', '-')}-`;
-  if (!finding.rule.startsWith(slug)) return false;
-  const opening = ({ setpoint, multiplier }: ThresholdResult) =>
-    `${capital(threshold.name)} ${amount(setpoint ?? NaN, unit ?? '')} × ${multiplier} at start-up `;
-  if (threshold.multiplier !== 1) return finding.message.includes(opening(threshold));
-  return !thresholds.some(
-    (other) =>
-      other.name === threshold.name && other.multiplier !== 1 && finding.message.includes(opening(other)),
+/** What needs action of a threshold: what is about the channel as a whole stands with its danger. */
+export function actionOf(
+  actions: ActionsByRow,
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+): LineAction {
+  const { sheet, row } = channel.source.channels;
+  const first = isFirst(channel, threshold);
+  const own = (actions.get(rowKey(sheet, row)) ?? []).filter(
+    ({ subject }) =>
+      subject.tag === channel.tag && (subject.threshold === null ? first : isAbout(subject, threshold)),
   );
+  return {
+    headlines: own.map(({ headline }) => headline).join(' '),
+    doNext: [...new Set(own.map(({ doNext }) => doNext))].join(' '),
+  };
+}
+
+/** The line with which stands what is about the channel as a whole: its plain danger, or the first where it has none. */
+function isFirst({ thresholds }: ChannelResult, threshold: ThresholdResult): boolean {
+  const danger = thresholds.find(({ name, multiplier }) => name === 'danger' && multiplier === 1);
+  return threshold === (danger ?? thresholds[0]);
+}
+
+function isAbout({ threshold, multiplier }: About, { name, multiplier: own }: ThresholdResult): boolean {
+  return threshold === name && (multiplier ?? 1) === own;
+}
+
+function rowKey(sheet: string, row: number): string {
+  return `${sheet}\n${row}`;
 }

@@ -1,5 +1,19 @@
 import { policyCells } from './policyCells.ts';
 
+const volts = 'COUNT([zeroConfigured])=1';
+const swing = '[multiplier]*[setpoint]*[configured]/[unitsPerVolt]';
+const guard = 'IF([$rule]="guarded",IF([uncertainty]="",0,[uncertainty]),0)';
+/** Whether a voltage lies outside a span, of which either end may be missing; 1E-9 is the slack of the audit's own decision. */
+const outside = (volt: string, near: string, far: string): string =>
+  `IF(${volt}="",FALSE,OR(IF(${near}="",FALSE,${volt}>${near}+1E-9),IF(${far}="",FALSE,${volt}<${far}-1E-9)))`;
+const bothOutside = (near: string, far: string): string =>
+  `OR(${outside('[voltsAtSetpoint]', near, far)},${outside('[voltsOtherWay]', near, far)})`;
+/** Whether the zero of a position is not known, so that nothing but lateness by the sensitivities alone can be told. */
+const noZero =
+  'AND([unitsPerVolt]<>"",OR(COUNT([zeroConfigured],[zeroMeasured])<2,AND([sign]="",[zeroConfigured]<>[zeroMeasured])))';
+const isLate = '[judgedFrom]>[acceptedTo]*(1+1E-12)';
+const panelSteps = '([panelLeast]/[panelStep])';
+
 /**
  * The formulas of the results sheet, without the leading `=`. `[id]` is the cell of that column in the same row,
  * `[$part]` a cell of the policy. An empty cell counts as 0 in arithmetic, so that one formula serves vibration, which has
@@ -9,28 +23,45 @@ import { policyCells } from './policyCells.ts';
 export const formulas = {
   zeroShift:
     'IF(COUNT([zeroConfigured],[zeroMeasured],[sign],[unitsPerVolt])=4,[sign]*([zeroConfigured]-[zeroMeasured])*[unitsPerVolt]/[measured],0)',
-  voltsAtSetpoint:
-    'IF(COUNT([zeroConfigured],[sign])=2,[zeroConfigured]+[sign]*[multiplier]*[setpoint]*[configured]/[unitsPerVolt],"")',
-  effective: '[multiplier]*[setpoint]*[configured]/[measured]+[zeroShift]',
-  low: 'IF([uncertainty]="","",MIN([effective]/(1+[uncertainty]),[effective]/(1-[uncertainty])))',
-  high: 'IF([uncertainty]="","",MAX([effective]/(1+[uncertainty]),[effective]/(1-[uncertainty])))',
-  shift: 'SIGN([setpoint])*([effective]-[multiplier]*[setpoint])',
-  shiftFraction: '[shift]/ABS([multiplier]*[setpoint])',
+  voltsAtSetpoint: `IF(${volts},[zeroConfigured]+IF([sign]="",1,[sign])*${swing},"")`,
+  voltsOtherWay: `IF(AND(${volts},[sign]=""),[zeroConfigured]-${swing},"")`,
+  listed: '[multiplier]*[setpoint]*[configured]/[measured]+[zeroShift]',
+  listedLow: 'IF([uncertainty]="","",MIN([listed]/(1+[uncertainty]),[listed]/(1-[uncertainty])))',
+  listedHigh: 'IF([uncertainty]="","",MAX([listed]/(1+[uncertainty]),[listed]/(1-[uncertainty])))',
   acceptedFrom: 'ABS([multiplier]*[setpoint])/(1+[$tolerance])',
   acceptedTo: 'ABS([multiplier]*[setpoint])/(1-[$tolerance])',
-  judgedFrom: 'ABS([effective])/(1+IF([$rule]="guarded",N([uncertainty]),0))',
-  judgedTo: 'ABS([effective])/(1-IF([$rule]="guarded",N([uncertainty]),0))',
+  judgedFrom: `ABS([listed])/(1+${guard})`,
+  judgedTo: `ABS([listed])/(1-${guard})`,
   unreachable:
-    'MID(IF(AND([fullScale]<>"",ABS([multiplier]*[setpoint])>[fullScale]),", above full scale","")' +
-    '&IF([effective]*[setpoint]<=0,", on the other side of zero","")' +
-    '&IF(OR(AND([linearReach]<>"",[effective]>[linearReach]),AND([voltsAtSetpoint]<>"",OR([voltsAtSetpoint]>[$near],[voltsAtSetpoint]<[$far]))),", out of the linear reach",""),3,99)',
-  verdict:
-    'IF([unreachable]<>"","unreachable",IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"within",' +
-    'IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF([judgedFrom]>[acceptedTo]*(1+1E-12),"late","undetermined"))))',
+    'MID(IF([fullScale]="","",IF(ABS([multiplier]*[setpoint])>[fullScale]*(1+1E-12),", above full scale",""))' +
+    '&IF([listed]*[setpoint]<=0,", on the other side of zero","")' +
+    `&IF(OR(IF([linearReach]="",FALSE,[listed]>[linearReach]*(1+1E-12)),${bothOutside('[$near]', '[$far]')}),", out of the linear reach","")` +
+    `&IF(${bothOutside('[faultNear]', '[faultFar]')},", outside the fault limits",""),3,99)`,
+  listedVerdict:
+    `IF([unreachable]<>"","cannot act",IF(${noZero},IF(${isLate},"late","not known"),IF(AND([judgedFrom]>=[acceptedFrom]*(1-1E-12),[judgedTo]<=[acceptedTo]*(1+1E-12)),"OK",` +
+    `IF([judgedTo]<[acceptedFrom]*(1-1E-12),"early",IF(${isLate},"late","uncertain")))))`,
+  effective: `IF(AND(${noZero},NOT(${isLate})),"",[listed])`,
+  low: 'IF([effective]="","",[listedLow])',
+  high: 'IF([effective]="","",[listedHigh])',
+  verdict: '[listedVerdict]',
+  shift: 'IF([effective]="","",SIGN([setpoint])*([effective]-[multiplier]*[setpoint]))',
+  shiftFraction: 'IF([shift]="","",[shift]/ABS([multiplier]*[setpoint]))',
+  listedPanel: `IF(SIGN([setpoint])*([setpoint]*(1-${guard})-[zeroShift])<=0,"",([setpoint]*(1-${guard})-[zeroShift])*[measured]/[configured])`,
+  panelLeast: 'IF([listedPanel]="","",MIN(ABS([listedPanel]),[fullScale]))',
+  panelStep: 'IF([panelLeast]="","",IF([resolution]="",10^(INT(LOG10([panelLeast]))-1),[resolution]))',
+  panel:
+    `IF([panelLeast]="","",IF(${panelSteps}<1-1E-12,"",SIGN([setpoint])*[panelStep]*` +
+    `IF(ABS(${panelSteps}-ROUND(${panelSteps},0))<=1E-12*MAX(1,${panelSteps}),ROUND(${panelSteps},0),INT(${panelSteps}))))`,
+  interim:
+    'IF(OR([verdict]<>"late",[multiplier]<>1,[panel]=""),"",IF(ABS([panel])>ABS([setpoint]),"",[panel]))',
+  beyondLimit:
+    'IF(OR([limit]="",[multiplier]<>1,[effective]=""),"",IF(ABS([effective])>[limit],"yes",' +
+    'IF([$rule]<>"guarded","no",IF([uncertainty]="","no",IF(ABS(IF([setpoint]<0,[low],[high]))>[limit],"may","no")))))',
   probability:
-    'IF(OR([limit]="",N([uncertainty])<=0),"",NORMSDIST((ABS([effective])/[limit]-1)*[coverage]/[uncertainty]))',
+    'IF(OR([limit]="",[uncertainty]="",[effective]=""),"",IF([uncertainty]=0,IF(ABS([effective])>[limit],1,0),NORMSDIST((ABS([effective])/[limit]-1)*[coverage]/[uncertainty])))',
   realReading: 'IF([reading]="","",[reading]*[configured]/[measured]+[zeroShift])',
-  headroom: 'IF([reading]="","",SIGN([setpoint])*([effective]-[realReading]))',
+  headroom:
+    'IF(OR([reading]="",[realReading]="",[effective]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
   indicated: '([setpoint]-[zeroShift])*[measured]/[configured]',
 } as const;
 

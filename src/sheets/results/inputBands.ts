@@ -1,5 +1,5 @@
 import { isAxial, level, sensitivity, type Band } from './column.ts';
-import { directionSign, voltsAtSetpoint, zeroShift } from './workings.ts';
+import { directionSign, voltsAtSetpoint, voltsOtherWay, zeroShift } from './workings.ts';
 
 /** What a line is about, and the inputs that the audit used. */
 export const channelBand: Band = {
@@ -162,6 +162,29 @@ export const positionBand: Band = {
       value: voltsAtSetpoint,
       formula: 'voltsAtSetpoint',
       applies: isAxial,
+    },
+    {
+      id: 'voltsOtherWay',
+      header: 'or, no direction given, at, V',
+      width: 11,
+      style: 'volts',
+      value: voltsOtherWay,
+      formula: 'voltsOtherWay',
+      applies: isAxial,
+    },
+    {
+      id: 'faultNear',
+      header: 'Fault limit near, V',
+      width: 9,
+      style: 'volts',
+      value: ({ channel }) => (channel.kind === 'axial' ? (channel.inputs.faultLimits?.near ?? null) : null),
+    },
+    {
+      id: 'faultFar',
+      header: 'Fault limit far, V',
+      width: 9,
+      style: 'volts',
+      value: ({ channel }) => (channel.kind === 'axial' ? (channel.inputs.faultLimits?.far ?? null) : null),
     },
   ],
 };

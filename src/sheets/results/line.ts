@@ -1,4 +1,4 @@
-import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { EvidenceName, LineOfEvidence, ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
 import { decimalsFor } from '../look/significant.ts';
@@ -8,33 +8,57 @@ export interface Line {
   readonly channel: ChannelResult;
   readonly threshold: ThresholdResult;
   readonly policy: Policy;
-  /** Whether it was worked out, so that formulas have all they need. */
+  /** Where the listed sensitivity puts the threshold; `null` where that can't be told or nothing may be made of it. */
+  readonly listed: LineOfEvidence | null;
+  /** Whether it was worked out by the listed sensitivity, so that formulas have all they need. */
   readonly worked: boolean;
   /** Decimals of levels and of sensitivities. */
   readonly levels: number;
   readonly sensitivities: number;
   readonly findings: string;
+  readonly action: LineAction;
 }
+
+/** What needs action of a threshold, and what to do. */
+export interface LineAction {
+  readonly headlines: string;
+  readonly doNext: string;
+}
+
+const noAction: LineAction = { headlines: '', doNext: '' };
 
 export function lineOf(
   channel: ChannelResult,
   threshold: ThresholdResult,
   policy: Policy,
   findings: string,
+  action: LineAction = noAction,
 ): Line {
   const { configured, measured } = channel.sensitivity;
+  const own = evidenceBy(threshold, 'listed sensitivity');
+  const isComplete =
+    threshold.verdict !== 'incomplete' &&
+    threshold.setpoint !== null &&
+    configured !== null &&
+    measured !== null;
+  const listed = isComplete && own && own.effective !== null ? own : null;
   return {
     channel,
     threshold,
     policy,
-    worked:
-      threshold.verdict !== 'incomplete' &&
-      threshold.effective !== null &&
-      threshold.setpoint !== null &&
-      configured !== null &&
-      measured !== null,
+    listed,
+    worked: listed !== null,
     levels: decimalsFor(threshold.setpoint),
     sensitivities: decimalsFor(configured ?? measured),
     findings,
+    action,
   };
+}
+
+/** What one piece of evidence says of a threshold; `undefined` where there is none of its kind. */
+export function evidenceBy(
+  { lines }: Pick<ThresholdResult, 'lines'>,
+  name: EvidenceName,
+): LineOfEvidence | undefined {
+  return lines.find(({ by }) => by === name);
 }

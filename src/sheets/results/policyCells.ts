@@ -27,7 +27,7 @@ export function policyRows({ tolerance, rule, linearVolts }: Policy): readonly M
         ...labels.map((label) => cell(label, 'header')),
         undefined,
         cell(
-          'Change a value here, or an input in the table, and every column of formulas follows. Levels are in the unit of the column “Unit”.',
+          'Change a value here, or an input in the table, and the formulas follow. What a calibration record or a known vibration decides stands as values. Levels are in the unit of the column “Unit”.',
           'subtitle',
         ),
       ],

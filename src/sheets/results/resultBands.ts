@@ -1,18 +1,26 @@
-import { finite } from '../cells.ts';
-import { hasLimit, level, readingIsUsable, signed, type Band } from './column.ts';
-import { acceptedFrom, acceptedTo, judgedFrom, judgedTo } from './workings.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { acts, hasLimit, level, listedAlone, listedGoverns, signed, yesOrNo, type Band } from './column.ts';
 
-/** What the audit found, with the formulas that lead to it. */
+/** How a threshold stands now, with the formulas that lead to it. */
 export const verdictBand: Band = {
-  caption: 'Verdict',
+  caption: 'Now',
   columns: [
     {
       id: 'verdict',
       header: 'Verdict',
       width: 14,
       style: 'verdict',
-      value: ({ threshold }) => threshold.verdict,
+      value: ({ threshold }) => verdictWords[threshold.verdict],
       formula: 'verdict',
+      applies: listedGoverns,
+    },
+    { id: 'state', header: 'Judged', width: 10, style: 'centred', value: ({ channel }) => channel.state },
+    {
+      id: 'inBypass',
+      header: 'In bypass',
+      width: 9,
+      style: 'centred',
+      value: ({ channel }) => yesOrNo(channel.inBypass) ?? 'not known',
     },
   ],
 };
@@ -22,11 +30,12 @@ export const effectBand: Band = {
   columns: [
     {
       id: 'effective',
-      header: 'Acts at T',
+      header: 'Really acts at T',
       width: 10,
       style: level,
       value: ({ threshold }) => threshold.effective,
       formula: 'effective',
+      applies: listedGoverns,
     },
     {
       id: 'low',
@@ -35,6 +44,7 @@ export const effectBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.low,
       formula: 'low',
+      applies: listedGoverns,
     },
     {
       id: 'high',
@@ -43,6 +53,7 @@ export const effectBand: Band = {
       style: level,
       value: ({ threshold }) => threshold.high,
       formula: 'high',
+      applies: listedGoverns,
     },
     {
       id: 'shift',
@@ -51,6 +62,7 @@ export const effectBand: Band = {
       style: signed,
       value: ({ threshold }) => threshold.shift,
       formula: 'shift',
+      applies: acts,
     },
     {
       id: 'shiftFraction',
@@ -59,45 +71,51 @@ export const effectBand: Band = {
       style: 'signedPercent',
       value: ({ threshold }) => threshold.shiftFraction,
       formula: 'shiftFraction',
+      applies: acts,
+    },
+    {
+      id: 'panel',
+      header: 'Panel reading to treat as S',
+      width: 11,
+      style: 'panel',
+      value: ({ threshold }) => threshold.panel,
+      formula: 'panel',
+      applies: listedAlone,
+    },
+    {
+      id: 'governedBy',
+      header: 'Decided by',
+      width: 18,
+      style: 'text',
+      value: ({ threshold }) => threshold.governedBy,
     },
   ],
 };
 
-export const decisionBand: Band = {
-  caption: 'Decision, levels without their sign',
+/** Why a threshold is no better than not known, and what was not judged. */
+export const gapsBand: Band = {
+  caption: 'What is missing',
   columns: [
     {
-      id: 'acceptedFrom',
-      header: 'Accepted from',
-      width: 10,
-      style: level,
-      value: acceptedFrom,
-      formula: 'acceptedFrom',
+      id: 'obstacles',
+      header: 'Not known because',
+      width: 30,
+      style: 'text',
+      value: ({ threshold }) => threshold.obstacles.join(', '),
     },
     {
-      id: 'acceptedTo',
-      header: 'Accepted to',
-      width: 10,
-      style: level,
-      value: acceptedTo,
-      formula: 'acceptedTo',
+      id: 'notJudged',
+      header: 'Not judged',
+      width: 22,
+      style: 'text',
+      value: ({ threshold }) => threshold.notJudged.join(', '),
     },
     {
-      id: 'judgedFrom',
-      header: 'Judged from',
-      width: 9,
-      style: level,
-      value: judgedFrom,
-      formula: 'judgedFrom',
-    },
-    { id: 'judgedTo', header: 'Judged to', width: 9, style: level, value: judgedTo, formula: 'judgedTo' },
-    {
-      id: 'unreachable',
+      id: 'cannotActBecause',
       header: 'Cannot act because',
       width: 22,
-      style: 'wrapped',
+      style: 'text',
       value: ({ threshold }) => threshold.unreachable.join(', '),
-      formula: 'unreachable',
     },
   ],
 };
@@ -107,13 +125,22 @@ export const limitBand: Band = {
   columns: [
     { id: 'limit', header: 'Limit', width: 9, style: level, value: ({ channel }) => channel.inputs.limit },
     {
+      id: 'beyondLimit',
+      header: 'Acts beyond the limit',
+      width: 10,
+      style: 'centred',
+      value: ({ threshold }) => threshold.beyondLimit,
+      formula: 'beyondLimit',
+      applies: (line) => hasLimit(line) && listedAlone(line),
+    },
+    {
       id: 'probability',
       header: 'Probability beyond limit',
       width: 11,
       style: 'chance',
       value: ({ threshold }) => threshold.probabilityBeyondLimit,
       formula: 'probability',
-      applies: hasLimit,
+      applies: (line) => hasLimit(line) && listedGoverns(line),
     },
     {
       id: 'intendedZone',
@@ -128,86 +155,6 @@ export const limitBand: Band = {
       width: 9,
       style: 'centred',
       value: ({ threshold }) => threshold.zone,
-    },
-  ],
-};
-
-export const presentBand: Band = {
-  caption: 'Present level and growth',
-  columns: [
-    {
-      id: 'reading',
-      header: 'Reading now',
-      width: 9,
-      style: level,
-      value: ({ channel }) => channel.inputs.reading,
-    },
-    {
-      id: 'realReading',
-      header: 'Real level now',
-      width: 9,
-      style: level,
-      value: ({ channel }) => finite(channel.inputs.realReading),
-      formula: 'realReading',
-      applies: readingIsUsable,
-    },
-    {
-      id: 'headroom',
-      header: 'Headroom',
-      width: 10,
-      style: signed,
-      value: ({ threshold }) => threshold.headroom,
-      formula: 'headroom',
-      applies: readingIsUsable,
-    },
-    {
-      id: 'daysLate',
-      header: 'Days late',
-      width: 8,
-      style: 'days',
-      value: ({ threshold }) => threshold.daysLate,
-    },
-    {
-      id: 'daysToGo',
-      header: 'Days to go',
-      width: 8,
-      style: 'days',
-      value: ({ threshold }) => threshold.daysToGo,
-    },
-    {
-      id: 'levelAtTrip',
-      header: 'Level when it acts',
-      width: 9,
-      style: level,
-      value: ({ threshold }) => threshold.levelAtTrip,
-    },
-  ],
-};
-
-export const interimBand: Band = {
-  caption: 'Interim measure, only by the site’s change procedure',
-  columns: [
-    {
-      id: 'indicated',
-      header: 'Indicated at real S',
-      width: 10,
-      style: level,
-      value: ({ threshold }) => threshold.indicatedAtSetpoint,
-      formula: 'indicated',
-    },
-    {
-      id: 'resolution',
-      header: 'Setpoint step',
-      width: 9,
-      style: 'factor',
-      value: ({ channel }) => channel.inputs.resolution,
-    },
-    {
-      id: 'interim',
-      header: 'Interim setpoint',
-      width: 9,
-      style: level,
-      value: ({ threshold }) => threshold.interimSetpoint,
     },
   ],
 };

@@ -3,13 +3,13 @@ import { cell } from '../cells.ts';
 import { auditedLine } from '../auditedLine.ts';
 import { tones } from '../look/palette.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { shadesFor, verdictShades } from '../look/shades.ts';
+import { shadesFor, verdictWordShades, yesShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
-import { findingsText } from './findings.ts';
+import { actionOf, actionsByRow, findingsText } from './findings.ts';
 import { lineOf, type Line } from './line.ts';
 import { policyRows } from './policyCells.ts';
 
@@ -25,12 +25,9 @@ export function resultsSheet(report: Report): SheetModel {
   const total = report.channels.reduce((sum, channel) => sum + channel.thresholds.length, 0);
   const shown = roomFor(total, headerRow);
   const lastRow = headerRow + shown;
-  const verdict = columns.findIndex(({ id }) => id === 'verdict') + 1;
-  const area = {
-    top: headerRow + 1,
-    left: verdict,
-    bottom: Math.max(lastRow, headerRow + 1),
-    right: verdict,
+  const below = (id: string) => {
+    const column = columns.findIndex((one) => one.id === id) + 1;
+    return { top: headerRow + 1, left: column, bottom: Math.max(lastRow, headerRow + 1), right: column };
   };
   return {
     name: sheetNames.results,
@@ -56,17 +53,24 @@ export function resultsSheet(report: Report): SheetModel {
           cell(header, worded.has(style) ? 'header' : 'headerCentred'),
         ),
       };
+      const actions = actionsByRow(report.attention);
       let left = shown;
       for (const channel of report.channels) {
         for (const threshold of channel.thresholds) {
           if (left-- <= 0) return;
-          yield resultRow(lineOf(channel, threshold, report.policy, findingsText(channel, threshold)));
+          const action = actionOf(actions, channel, threshold);
+          yield resultRow(
+            lineOf(channel, threshold, report.policy, findingsText(channel, threshold), action),
+          );
         }
       }
     },
     freeze: { rows: headerRow, columns: 1 },
     filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
-    shades: shadesFor(area, verdictShades),
+    shades: [
+      ...shadesFor(below('verdict'), verdictWordShades),
+      ...['inBypass', 'beyondLimit', 'alreadyThere'].flatMap((id) => shadesFor(below(id), yesShades)),
+    ],
     print: {
       landscape: true,
       repeatRows: { from: headerRow - 1, to: headerRow },

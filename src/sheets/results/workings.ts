@@ -1,6 +1,9 @@
 import type { Direction } from '../../method/axial/direction.ts';
 import { signOf } from '../../method/axial/direction.ts';
 import { axialVoltageAt } from '../../method/axial/voltageAt.ts';
+import type { FaultLimits } from '../../audit/model/channel.ts';
+import type { UnreachableReason } from '../../audit/model/threshold.ts';
+import { finite } from '../cells.ts';
 import type { Line } from './line.ts';
 
 /** Intermediate results that stand beside the audit's own so that a reader can follow it; `null` where they don't apply. */
@@ -30,17 +33,27 @@ export function zeroShift(line: Line): number | null {
   return measured === null || moved === null ? null : moved / measured;
 }
 
-/** Gap voltage at which the monitor acts on a position setpoint, V. */
-export function voltsAtSetpoint({ channel, threshold }: Line): number | null {
-  const { zeroConfigured, direction, unitsPerVolt } = channel.inputs;
+/** Gap voltage at which the monitor acts on a position setpoint, V: where no direction is given, that towards the probe. */
+export function voltsAtSetpoint(line: Line): number | null {
+  return voltsAt(line, (line.channel.inputs.direction as Direction | null) ?? 'toward');
+}
+
+/** The same the other way, where no direction is given and both are looked at. */
+export function voltsOtherWay(line: Line): number | null {
+  return line.channel.inputs.direction === null ? voltsAt(line, 'away') : null;
+}
+
+function voltsAt({ channel, threshold }: Line, direction: Direction): number | null {
+  const { zeroConfigured, unitsPerVolt } = channel.inputs;
   const { configured } = channel.sensitivity;
-  if (zeroConfigured === null || direction === null || unitsPerVolt === null || configured === null)
-    return null;
-  return axialVoltageAt(
-    threshold.multiplier * (threshold.setpoint ?? NaN),
-    (1000 * configured) / unitsPerVolt,
-    zeroConfigured,
-    direction as Direction,
+  if (zeroConfigured === null || unitsPerVolt === null || configured === null) return null;
+  return finite(
+    axialVoltageAt(
+      threshold.multiplier * (threshold.setpoint ?? NaN),
+      (1000 * configured) / unitsPerVolt,
+      zeroConfigured,
+      direction,
+    ),
   );
 }
 
@@ -53,7 +66,7 @@ export function acceptedTo(line: Line): number | null {
   return intended(line, 1 - line.policy.tolerance);
 }
 
-/** Real levels, as amounts, between which the threshold is taken to act by the policy's decision rule. */
+/** Real levels, as amounts, between which the threshold is taken to act by the policy's decision rule and the listed sensitivity. */
 export function judgedFrom(line: Line): number | null {
   return judged(line, 1);
 }
@@ -66,7 +79,44 @@ function intended({ worked, threshold }: Line, divisor: number): number | null {
   return worked ? Math.abs(threshold.multiplier * (threshold.setpoint ?? NaN)) / divisor : null;
 }
 
-function judged({ worked, threshold, channel, policy }: Line, side: 1 | -1): number | null {
+function judged({ listed, channel, policy }: Line, side: 1 | -1): number | null {
   const guard = policy.rule === 'guarded' ? (channel.sensitivity.uncertainty ?? 0) : 0;
-  return worked ? Math.abs(threshold.effective ?? NaN) / (1 + side * guard) : null;
+  return listed ? Math.abs(listed.effective ?? NaN) / (1 + side * guard) : null;
+}
+
+/** Why the threshold can't act by the listed sensitivity, in the order in which the audit names the reasons. */
+export function listedReasons(line: Line): readonly UnreachableReason[] {
+  const { listed, threshold, channel, policy } = line;
+  const { fullScale, linearReach, faultLimits } = channel.inputs;
+  const [setpoint, effective] = [threshold.setpoint, listed?.effective ?? null];
+  if (setpoint === null || effective === null) return [];
+  const volts = [voltsAtSetpoint(line), voltsOtherWay(line)].filter((volt) => volt !== null);
+  const outside = ({ near, far }: FaultLimits) =>
+    volts.some((volt) => volt > (near ?? Infinity) + 1e-9 || volt < (far ?? -Infinity) - 1e-9);
+  const found: Readonly<Record<UnreachableReason, boolean>> = {
+    'above full scale': fullScale !== null && exceeds(Math.abs(threshold.multiplier * setpoint), fullScale),
+    'on the other side of zero': effective * setpoint <= 0,
+    'out of the linear reach':
+      (linearReach !== null && exceeds(effective, linearReach)) || outside(policy.linearVolts),
+    'outside the fault limits': faultLimits !== null && outside(faultLimits),
+  };
+  return (Object.keys(found) as UnreachableReason[]).filter((reason) => found[reason]);
+}
+
+/** Above a limit by more than the rounding of the arithmetic that led to it. */
+function exceeds(level: number, limit: number): boolean {
+  return level > limit + 1e-12 * Math.abs(limit);
+}
+
+/** The panel reading by the listed sensitivity as an amount, and no more than the monitor can show; not rounded. */
+export function panelLeast({ listed, channel }: Line): number | null {
+  if (!listed || listed.panel === null) return null;
+  return Math.min(Math.abs(listed.panel), channel.inputs.fullScale ?? Infinity);
+}
+
+/** The step to which that is rounded: the monitor's, or the one of two significant digits. */
+export function panelStep(line: Line): number | null {
+  const least = panelLeast(line);
+  if (least === null) return null;
+  return line.channel.inputs.resolution ?? 10 ** (Math.floor(Math.log10(least)) - 1);
 }

@@ -1,67 +1,49 @@
-import type { Report } from '../../audit/model/report.ts';
+import type { Attention, Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
-import { decimalsFor } from '../look/significant.ts';
 import { sheetNames } from '../titles.ts';
-import { lateAsLeft } from '../../audit/model/change.ts';
-import { actionOf, type Action } from './action.ts';
+import { levelHeaders, levels, placeText, subjectName, subjectThreshold } from './actionEntry.ts';
 import { heading, remark, type Entry } from './layout.ts';
-import { needsAction } from './needsAction.ts';
-import { asLeftSentence } from './sentence.ts';
 
-const most = 25;
+/** What is critical is listed in full, as far as a sheet can hold it; of the rest no more than fills the list up. */
+const mostCritical = 100_000;
+const usual = 25;
 
-const headers = ['Tag or group', 'Machine', 'Location', 'Threshold', 'Verdict'] as const;
-
-/** The worst thresholds and groups, one a line. */
-export function actionLines(report: Report): readonly (readonly Entry[])[] {
-  const { items, total } = needsAction(report, most);
-  const asLeft = asLeftLines(report.summary);
-  if (items.length === 0) {
-    const nothing =
-      asLeft.length > 0
-        ? 'Nothing as found, as far as could be audited.'
-        : 'Nothing, as far as could be audited.';
-    return [heading('Needs action'), remark(nothing), ...asLeft];
+/** What needs action, one a line, gravest first: what is wrong, the panel reading until then, what to do, and where it stands. */
+export function actionLines({ attention, notRead }: Report): readonly (readonly Entry[])[] {
+  if (attention.length === 0) {
+    return [heading('Needs action'), ...(notRead.length === 0 ? [remark('Nothing needs action.')] : [])];
   }
-  const more = total - items.length;
+  const critical = attention.filter(({ severity }) => severity === 'critical').length;
+  const listed = attention.slice(0, Math.max(usual, Math.min(critical, mostCritical)));
+  const more = attention.length - listed.length;
   return [
     heading('Needs action, worst first'),
     [
-      ...headers.map((header) => cell(header, 'header')),
-      cell('Set at', 'headerRight'),
-      cell('Acts at', 'headerRight'),
-      cell('Unit', 'headerCentred'),
-      cell('What happens', 'header'),
+      ...['Tag or group', 'Machine', 'Threshold', 'Severity'].map((text) => cell(text, 'header')),
+      ...levelHeaders.map((text) => cell(text, 'headerCentred')),
+      ...['What is wrong', 'Do next', 'Where'].map((text) => cell(text, 'header')),
     ],
-    ...items.map((item) => line(actionOf(item))),
+    ...listed.map(line),
     ...(more > 0
-      ? [remark(`And ${more} more: see the sheets “${sheetNames.results}” and “${sheetNames.groups}”.`)]
+      ? [
+          remark(
+            `And ${more} more: see “${sheetNames.results}”, “${sheetNames.groups}” and “${sheetNames.problems}”.`,
+          ),
+        ]
       : []),
-    ...asLeft,
   ];
 }
 
-/** The lines above go by what was found; what is late as left stands on a sheet of its own. */
-function asLeftLines({ asLeft }: Report['summary']): readonly (readonly Entry[])[] {
-  const count = lateAsLeft(asLeft);
-  if (count === 0) return [];
-  return [remark(`${asLeftSentence(count)}: see the sheet “${sheetNames['as found and as left']}”.`)];
-}
-
-function line(action: Action): readonly Entry[] {
+function line(one: Attention): readonly Entry[] {
+  const [place] = one.places;
   return [
-    cell(action.name, 'name'),
-    cell(action.machine, 'wrapped'),
-    cell(action.location, 'wrapped'),
-    cell(action.threshold, 'text'),
-    cell(action.verdict, 'strong'),
-    ...levels(action),
-    cell(action.sentence, 'wrapped'),
+    cell(subjectName(one), 'name'),
+    cell(one.subject.machine, 'wrapped'),
+    cell(subjectThreshold(one), 'wrapped'),
+    cell(one.severity, 'text'),
+    ...levels(one),
+    cell(one.headline, 'wrapped'),
+    cell(one.doNext, 'wrapped'),
+    cell(place ? placeText(place) : null, 'wrapped'),
   ];
-}
-
-/** Where it is set, where it acts, and the unit of both. */
-export function levels({ set, acts, unit }: Action): readonly Entry[] {
-  const style = `level${decimalsFor(set)}`;
-  return [cell(set, style), cell(acts, style), cell(unit, 'centred')];
 }

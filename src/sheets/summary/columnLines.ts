@@ -8,18 +8,18 @@ export function columnLines(columns: readonly ColumnReading[]): readonly (readon
     heading('How the columns were understood'),
     [
       ...['Table', 'Sheet', 'Header row', 'Column'].map((text) => cell(text, 'header')),
-      wide('Header as it stands', 'header', 2),
-      wide('Unit', 'header', 2),
+      wide('Header as it stands', 'header', 4),
       cell('Understood as', 'header'),
+      wide('Unit', 'header', 2),
     ],
     ...columns.map(({ table, sheet, headerRow, column, header, unit, meaning }): readonly Entry[] => [
       cell(table, 'text'),
       cell(sheet, 'wrapped'),
       cell(headerRow, 'countLeft'),
       cell(column, 'text'),
-      wide(header, 'wrapped', 2),
-      wide(unit, 'wrapped', 2),
+      wide(header, 'wrapped', 4),
       cell(meaning, 'wrapped'),
+      wide(unit, 'wrapped', 2),
     ]),
   ];
 }

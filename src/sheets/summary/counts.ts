@@ -1,93 +1,87 @@
 import { type ThresholdVerdict, verdicts } from '../../audit/model/threshold.ts';
-import type { AsLeftCounts, Summary, VerdictCounts } from '../../audit/model/report.ts';
+import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
+import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { cell } from '../cells.ts';
-import { heading, wide, type Entry } from './layout.ts';
+import { heading, rest, wide, type Entry } from './layout.ts';
+
+/** Counts of channels and groups, of what needs action and of what was not read. */
+export type Counts = VerdictCounts & Pick<Summary, 'notRead' | 'critical' | 'warnings'>;
 
 const meanings: Readonly<Record<ThresholdVerdict, string>> = {
   unreachable:
-    'A threshold can’t be relied on to act: above full scale, out of the linear reach, or on the other side of zero.',
-  late: 'A threshold acts at a higher real level than it was set for: the unsafe side.',
-  undetermined:
-    'The uncertainty is too wide to tell on which side of the tolerance a threshold acts. Measure more accurately.',
-  early: 'A threshold acts at a lower real level than it was set for: expect spurious alarms and trips.',
-  incomplete:
-    'Could not be audited: a value is missing or can’t be used. Its protection is not known to be right.',
+    'A threshold cannot act: it is set above full scale, lies beyond the linear range or the fault limits, or on the other side of zero.',
+  late: 'A threshold really acts at a higher level than it was set for: the unsafe side.',
+  undetermined: 'It can’t be shown on which side of the tolerance a threshold acts. Measure more accurately.',
+  early: 'A threshold really acts at a lower level than it was set for: expect false alarms and trips.',
+  incomplete: 'A value is missing or can’t be used. Do not rely on its protection.',
   within: 'Every threshold acts where it was meant to, within the tolerance.',
 };
 
-/** One sentence that says how things stand. */
-export function headline(summary: VerdictCounts): string {
-  const { channels, groupsThatCannotTrip: groups } = summary;
+/** Whether nothing needs action and all was read: only then anything may be called OK as a whole. */
+export function isClean({ critical, warnings, notRead }: Counts): boolean {
+  return critical + warnings + notRead === 0;
+}
+
+/**
+ * How things stand, the answer first: counts of channels as they are now, then what else there is. `complete`: whether these
+ * are the counts of all that was to be audited.
+ */
+export function headline(counts: Counts, complete = true): string {
+  const { channels, inBypass } = counts;
+  if (channels === 0) return ['No channel was audited.', ...beside(counts)].join(' ');
+  if (complete && isClean(counts) && counts.within === channels)
+    return channels === 1 ? 'The one channel is OK.' : `All ${channels} channels are OK.`;
   const parts = verdicts.flatMap((verdict) =>
-    verdict === 'within' || summary[verdict] === 0 ? [] : [phrases[verdict](summary[verdict])],
+    counts[verdict] === 0 ? [] : [`${counts[verdict]} ${verdictWords[verdict]}`],
   );
-  const all = `${channels} ${channels === 1 ? 'channel' : 'channels'}`;
-  const stand =
-    channels === 0
-      ? 'No channel was audited.'
-      : parts.length === 0
-        ? `All thresholds of ${all} act within the tolerance.`
-        : `Of ${all}, ${listed(parts)}.`;
-  if (groups === 0) return stand;
-  return `${stand} ${groups} voting ${groups === 1 ? 'group' : 'groups'} cannot trip.`;
+  const bypassed = inBypass === 0 ? [] : [`${inBypass} in bypass`];
+  const ok = counts.within === 0 ? [] : parts.slice(-1);
+  const others = counts.within === 0 ? parts : parts.slice(0, -1);
+  return [`${number(channels)}: ${[...others, ...bypassed, ...ok].join(', ')}.`, ...beside(counts)].join(' ');
 }
 
-const phrases: Readonly<Record<Exclude<ThresholdVerdict, 'within'>, (count: number) => string>> = {
-  unreachable: (count) => `${count} can’t be relied on to act`,
-  late: (count) => `${count} ${count === 1 ? 'acts' : 'act'} late`,
-  undetermined: (count) => `${count} can’t be told`,
-  early: (count) => `${count} ${count === 1 ? 'acts' : 'act'} early`,
-  incomplete: (count) => `${count} could not be audited`,
-};
-
-function listed(parts: readonly string[]): string {
-  const last = parts.at(-1) ?? '';
-  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+function number(channels: number): string {
+  return channels === 1 ? '1 channel' : `${channels} channels`;
 }
 
-/** Counts of channels by their worst threshold, and what each verdict means. */
+/** What stands beside the counts of channels, a sentence each. */
+function beside({ groupsThatCannotTrip: groups, notRead, critical, warnings }: Counts): string[] {
+  const actions = critical + warnings;
+  return [
+    ...(groups > 0 ? [`${groups} voting ${groups === 1 ? 'group' : 'groups'} cannot trip.`] : []),
+    ...(notRead > 0 ? [`${notRead} ${notRead === 1 ? 'thing was' : 'things were'} not read.`] : []),
+    ...(actions > 0
+      ? [`${actions} ${actions === 1 ? 'thing needs' : 'things need'} action, ${critical} critical.`]
+      : []),
+  ];
+}
+
+/** Counts of channels by their worst threshold now, and what each verdict means. */
 export function countLines(summary: Summary): readonly (readonly Entry[])[] {
   return [
     heading('How many'),
-    [cell('Verdict', 'header'), cell('Channels', 'headerCentred'), wide('Meaning', 'header', 7)],
-    ...verdicts.map((verdict): readonly Entry[] => [
-      cell(verdict, 'strong'),
-      cell(summary[verdict], 'count'),
-      wide(meanings[verdict], 'wrapped', 7),
-    ]),
-    [
-      cell('channels in all', 'strong'),
-      cell(summary.channels, 'count'),
-      wide('Each is counted once, by its worst threshold.', 'wrapped', 7),
-    ],
-    [
-      cell('cannot trip', 'strong'),
-      cell(summary.groupsThatCannotTrip, 'count'),
-      wide(
-        'Voting groups that cannot trip the machine, because too few of their members can act.',
-        'wrapped',
-        7,
-      ),
-    ],
-    ...asLeftLines(summary.asLeft),
+    [cell('Verdict', 'header'), cell('Channels', 'headerCentred'), wide('Meaning', 'header', rest(2))],
+    ...verdicts.map((verdict) => line(verdictWords[verdict], summary[verdict], meanings[verdict])),
+    line('in bypass', summary.inBypass, 'Protect nothing until the bypass is taken out. Not counted above.'),
+    line('channels in all', summary.channels, 'Each is counted once, by its worst threshold as it is now.'),
+    line(
+      'cannot trip',
+      summary.groupsThatCannotTrip,
+      'Voting groups that cannot trip the machine, because too few of their members can act.',
+    ),
+    line('not read', summary.notRead, 'Parts of the workbook that look like this audit’s and were not read.'),
+    ...historyLines(summary),
   ];
 }
 
-function asLeftLines({ judged, cured, stillLate, newlyLate }: AsLeftCounts): readonly (readonly Entry[])[] {
-  if (judged === 0) return [];
-  const line = (name: string, count: number, meaning: string): readonly Entry[] => [
-    cell(name, 'strong'),
-    cell(count, 'count'),
-    wide(meaning, 'wrapped', 7),
-  ];
+function historyLines({ asLeft, corrected }: Summary): readonly (readonly Entry[])[] {
+  if (asLeft === 0) return [];
   return [
-    line('judged as left', judged, 'Channels read again after a correction. The counts above are as found.'),
-    line('cured', cured, 'Not within as found; as left every threshold acts within the tolerance.'),
-    line(
-      'still late',
-      stillLate,
-      'Late, unreachable or undetermined as found, and as left one of these too.',
-    ),
-    line('newly late', newlyLate, 'Late, unreachable or undetermined as left, and not as found.'),
+    line('measured again', asLeft, 'Channels measured again after a correction; counted above as left.'),
+    line('corrected', corrected, 'Of these, not OK as found and OK as left.'),
   ];
+}
+
+function line(name: string, count: number, meaning: string): readonly Entry[] {
+  return [cell(name, 'strong'), cell(count, 'count'), wide(meaning, 'wrapped', rest(2))];
 }

@@ -3,8 +3,8 @@ import { heightOf } from '../look/lines.ts';
 
 export { wide, type Entry } from '../look/layout.ts';
 
-/** Widths of columns A to I: eight narrow ones, and one for sentences. */
-export const widths = [17, 15, 14, 14, 14, 10, 10, 9, 62] as const;
+/** Widths of columns A to K: eight narrow ones, one for what is wrong, one for what to do, one for where it stands. */
+export const widths = [16, 16, 14, 10, 9, 9, 11, 8, 48, 38, 20] as const;
 export const lastColumn = widths.length;
 
 /**
@@ -13,6 +13,11 @@ export const lastColumn = widths.length;
  */
 export function layOut(lines: readonly (readonly Entry[])[], columns: readonly number[] = widths): Layout {
   return layOutIn(lines, columns, heightFor);
+}
+
+/** What is left of the page behind its first `count` columns. */
+export function rest(count: number): number {
+  return lastColumn - count;
 }
 
 const tall: Readonly<Record<string, number>> = { title: 26, section: 26, headline: 24 };

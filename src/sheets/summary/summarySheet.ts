@@ -3,24 +3,27 @@ import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { footerOf } from '../look/print.ts';
-import { groupShades, shadesFor, verdictShades } from '../look/shades.ts';
+import { groupShades, severityShades, shadesFor, verdictWordShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
 import { columnLines } from './columnLines.ts';
 import { countLines, headline } from './counts.ts';
-import { heading, lastColumn, layOut, wide, widths, type Entry } from './layout.ts';
-import { notAuditedLines } from './notAudited.ts';
+import { heading, lastColumn, layOut, rest, wide, widths, type Entry } from './layout.ts';
+import { notReadLines } from './notReadLines.ts';
 import { policyLines } from './policyLines.ts';
+import { problemLines } from './problemLines.ts';
 import { summaryStyles } from './styles.ts';
 
+type Lines = readonly (readonly Entry[])[];
+
 /**
- * The sheet to show around: how things stand, what to act on, what was left out, and what the audit went by. `sheets`:
- * fingerprints of all result sheets, its own included, see `resultSheetsInSteps`.
+ * The sheet to show around: how things stand, what to act on, what was not read, and what the audit went by. `sheets` is
+ * asked for the fingerprints of all result sheets, its own included, when rows are made; a host that writes this sheet last
+ * has them from writing the others, see `resultSheets`.
  */
-export function summarySheet(report: Report, sheets: SheetFingerprints): SheetModel {
-  const counts = countLines(report.summary);
-  const top: readonly (readonly Entry[])[] = [
+export function summarySheet(report: Report, sheets: () => SheetFingerprints): SheetModel {
+  const top: Lines = [
     [wide(titleOf('summary', report), 'title', lastColumn)],
     [wide(auditedLine(report), 'remark', lastColumn)],
     [],
@@ -28,43 +31,53 @@ export function summarySheet(report: Report, sheets: SheetFingerprints): SheetMo
     [],
     [wide(headline(report.summary), 'headline', lastColumn)],
   ];
-  const action = actionLines(report);
-  const { rows, merges } = layOut([
+  const counts = countLines(report.summary);
+  const action = [...actionLines(report), ...notReadLines(report)];
+  const before = [
     ...top,
     ...counts,
     ...action,
-    ...notAuditedLines(report),
+    ...problemLines(report),
     ...columnLines(report.columns),
     ...policyLines(report.policy),
-    ...evidenceLines(report, sheets),
-    heading('Beside this sheet'),
-    ...guide(report).map(([name, words]): readonly Entry[] => [
-      wide(name, 'strong', 2),
-      wide(words, 'wrapped', 7),
-    ]),
-  ]);
-  const countsFrom = top.length + 1;
-  const actionFrom = top.length + counts.length + 1;
+  ];
+  const { rows, merges } = layOut([...before, ...evidenceLines(report, {}), ...guideLines(report)]);
+  const below = (from: number, lines: Lines, column: number) => ({
+    top: from + 1,
+    left: column,
+    bottom: from + lines.length,
+    right: column,
+  });
   return {
     name: sheetNames.summary,
     widths,
     styles: summaryStyles,
     formulas: [],
     rowCount: rows.length,
-    rows: () => rows,
+    writtenLast: true,
+    *rows() {
+      yield* rows.slice(0, before.length);
+      const evidence = layOut(evidenceLines(report, sheets())).rows;
+      yield* evidence;
+      yield* rows.slice(before.length + evidence.length);
+    },
     merges,
     shades: [
-      ...shadesFor(
-        { top: countsFrom, left: 1, bottom: countsFrom + counts.length - 1, right: 1 },
-        verdictShades,
-      ),
-      ...shadesFor(
-        { top: actionFrom, left: 5, bottom: actionFrom + action.length - 1, right: 5 },
-        { ...verdictShades, ...groupShades, 'beyond limit': verdictShades.late },
-      ),
+      ...shadesFor(below(top.length, counts, 1), { ...verdictWordShades, ...groupShades }),
+      ...shadesFor(below(top.length + counts.length, action, 4), severityShades),
     ],
     print: { landscape: true, footer: footerOf(report) },
   };
+}
+
+function guideLines(report: Report): Lines {
+  return [
+    heading('Beside this sheet'),
+    ...guide(report).map(([name, words]): readonly Entry[] => [
+      wide(name, 'strong', 2),
+      wide(words, 'wrapped', rest(2)),
+    ]),
+  ];
 }
 
 /** What each of the other sheets shows. */
@@ -72,18 +85,18 @@ function guide({ since, summary }: Report): readonly (readonly [name: string, wo
   return [
     [
       sheetNames.results,
-      'Every threshold with its inputs and live formulas: change an input or the policy there to see what follows.',
+      'Every threshold as it is now, with its inputs and live formulas: change an input or the policy there to see what follows.',
     ],
-    [sheetNames.groups, 'Every voting group: where its vote really acts, and whether it can be reached.'],
+    [sheetNames.groups, 'Every voting group: where its vote really acts now, and whether it can be reached.'],
     [
       sheetNames.problems,
-      'Every finding and every problem of the rows and columns, worst first, with the cell to correct.',
+      'Every finding, every problem of the rows and columns and all that was not read, worst first, with the cell to correct.',
     ],
-    ...(summary.asLeft.judged > 0
+    ...(summary.asLeft > 0
       ? ([
           [
             sheetNames['as found and as left'],
-            'Where each threshold acted as found and acts as left, what is still late first, and how long it may have been so.',
+            'Channels measured again: where each threshold acted as found beside where it acts as left, and how long it may have been late.',
           ],
         ] as const)
       : []),

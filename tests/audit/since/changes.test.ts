@@ -43,7 +43,7 @@ describe('what changed since an earlier audit', () => {
       verdictNow: 'late',
     });
     expect(danger?.message).toBe(
-      'Danger acts late at 6.25 mil; it acted within tolerance at 5 mil before. Changed meanwhile: measured sensitivity.',
+      'Danger is late: really trips at 6.25 mil; it was OK at 5 mil before. Changed meanwhile: measured sensitivity.',
     );
     expect(result.counts).toMatchObject({ 'newly late': 2, 'still late': 2, cured: 2, gone: 0, new: 0 });
   });
@@ -56,7 +56,7 @@ describe('what changed since an earlier audit', () => {
     expect(reversed.counts.cured).toBe(2);
     expect(reversed.remarks.map(({ message }) => message)).toEqual([
       expect.stringMatching(
-        /looks like the later one: A was calibrated on 2025-01-01 there, and on 2024-01-01 here\. What is said to be cured may then be newly late/u,
+        /looks like the later one: A was calibrated on 2025-01-01 there, and on 2024-01-01 here\. What is called corrected may then be what went wrong/u,
       ),
     ]);
     expect(since(cured, found).remarks).toEqual([]);

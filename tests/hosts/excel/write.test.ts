@@ -316,10 +316,16 @@ describe('hand-over sheets in Excel', () => {
     const { port } = openInExcel(book);
     const written = await port.writeSheets(models);
     expect(written.map(({ given }) => given)).toEqual(models.map(({ name }) => name));
-    const model = models[1]!;
-    const sheet = book.find(model.name)!;
+    const [, page, annex] = models;
+    const sheet = book.find(annex!.name)!;
     expect([sheet.page.get('Orientation'), sheet.page.get('PaperSize')]).toEqual(['Portrait', 'A4']);
-    expect(sheet.page.get('SetPrintArea')).toBe(`A1:L${model.rowCount}`);
-    expect(sheet.charts.map(({ set }) => set.get('Legend.Visible'))).toEqual(model.charts!.map(() => false));
+    expect(sheet.page.get('SetPrintArea')).toBe(`A1:L${annex!.rowCount}`);
+    expect(sheet.page.get('Zoom')).toEqual({ horizontalFitToPages: 1 });
+    expect(sheet.charts.length).toBeGreaterThan(0);
+    expect(sheet.charts.map(({ set }) => set.get('Legend.Visible'))).toEqual(annex!.charts!.map(() => false));
+    expect(book.find(page!.name)!.page.get('Zoom')).toEqual({
+      horizontalFitToPages: 1,
+      verticalFitToPages: 1,
+    });
   });
 });

@@ -34,18 +34,21 @@ export class FakeExcel {
   readonly suspensions: ('calculation' | 'screen')[] = [];
   /** May throw a HostError to let an action fail. */
   beforeAction: BeforeAction = () => undefined;
+  /** Called before a request is answered; an HTTP status says that the connection broke before (`undone`) or after it was carried out. */
+  onRequest: () => { readonly status: number; readonly undone: boolean } | undefined = () => undefined;
   readonly #bridge: Bridge;
   readonly #references: References = new Map();
   #listening = false;
   #editing = false;
   readonly #waiting: (() => void)[] = [];
 
-  /** `apiVersion` is the newest version of ExcelApi that this Excel has. */
+  /** `apiVersion` is the newest version of ExcelApi that this Excel has; a `library` that another Excel is done with can be used again. */
   constructor(
     readonly book: FakeBook,
     readonly apiVersion = '1.17',
+    library = loadOffice(),
   ) {
-    this.library = loadOffice();
+    this.library = library;
     Object.assign(this.library.Office.context, {
       requirements: {
         isSetSupported: (set: string, version = '1.1') =>
@@ -86,11 +89,17 @@ export class FakeExcel {
   }
 
   #receive({ id, flags, message }: RequestMessage, text: string): void {
+    const broken = this.onRequest();
     const answer = (): void => {
-      const response = this.#answer(message.body, Buffer.byteLength(text));
+      const done = broken?.undone === true ? undefined : this.#answer(message.body, Buffer.byteLength(text));
+      const response = broken ? {} : done;
       queueMicrotask(() => {
         this.#bridge.onMessageFromHost?.(
-          JSON.stringify({ id, type: 2, message: { statusCode: 200, headers: {}, body: response } }),
+          JSON.stringify({
+            id,
+            type: 2,
+            message: { statusCode: broken?.status ?? 200, headers: {}, body: response },
+          }),
         );
       });
     };

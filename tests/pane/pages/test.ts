@@ -1,4 +1,5 @@
 /// <reference lib="dom" />
+import type { Cell } from '../../../src/cells/cell.ts';
 import { HostRefused, type CellPlace, type WorkbookPort } from '../../../src/hosts/port/port.ts';
 import { mountPane, viewOf } from '../../../src/pane/app/mountPane.tsx';
 import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
@@ -9,6 +10,7 @@ import { hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts'
 
 const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   example: () => exampleWorkbook,
+  given: givenWorkbook,
   hostile: hostileWorkbook,
   large: largeWorkbook,
   records: recordWorkbook,
@@ -31,7 +33,30 @@ export interface PortLog {
 declare global {
   interface Window {
     portLog: PortLog;
+    /** Sheets that a test has put here before the page loads, for `workbook=given`. */
+    givenSheets?: readonly GivenSheet[];
   }
+}
+
+/** A sheet as a test hands it to the page. */
+export interface GivenSheet {
+  readonly name: string;
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/** A workbook of the sheets that a test has given. */
+function givenWorkbook(): MemoryWorkbook {
+  const sheets = (window.givenSheets ?? []).map(({ name: sheet, rows }) => ({
+    name: sheet,
+    rows,
+    hidden: false,
+    hiddenRows: new Set<number>(),
+    tables: [],
+  }));
+  return {
+    workbook: { name: 'given.xlsx', sheets },
+    selection: { sheet: sheets[0]?.name ?? '', area: { top: 1, left: 1, bottom: 1, right: 1 } },
+  };
 }
 
 const asked = new URLSearchParams(window.location.search);
@@ -77,6 +102,7 @@ const port: WorkbookPort = {
   }),
   writeSetting: noted('writeSetting', async (key, value) => {
     log.settings[key] = value;
+    if (asked.has('saved')) sessionStorage.setItem(key, JSON.stringify(value));
     await inner.writeSetting(key, value);
   }),
   onChange: (heard) => {
@@ -92,5 +118,12 @@ const port: WorkbookPort = {
   theme: () => (asked.get('theme') === 'dark' ? { dark: true, background: '#000', text: '#fff' } : null),
   functionsReady: () => Promise.resolve(asked.get('functions') !== 'missing'),
 };
+
+/** Settings saved with the workbook, where the page is to be loaded again. */
+if (asked.has('saved')) {
+  for (const key of Object.keys(sessionStorage)) {
+    await inner.writeSetting(key, JSON.parse(sessionStorage.getItem(key) ?? 'null'));
+  }
+}
 
 mountPane(document.getElementById('pane')!, port, { view: viewOf(window.location.hash) });

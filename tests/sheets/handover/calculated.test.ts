@@ -10,7 +10,7 @@ import { plant } from '../plant.ts';
 import { compare, typedOver } from '../recalculation.ts';
 import { sweep } from '../sweep.ts';
 import { recalculated } from '../workbookFiles.ts';
-import { reportOf } from './read.ts';
+import { reportOf, rowsOf } from './read.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'handover-'));
 afterAll(() => {
@@ -42,7 +42,10 @@ describeWithLibreOffice('formulas of hand-over sheets, calculated by LibreOffice
           : value,
       ),
     );
-    const { formulas, differences } = compare(wrong, recalculated(models, folder));
-    expect(differences).toHaveLength(formulas);
+    const numbers = models
+      .flatMap(rowsOf)
+      .flat()
+      .filter((cell) => cell?.formula !== undefined && typeof cell.value === 'number');
+    expect(compare(wrong, recalculated(models, folder)).differences).toHaveLength(numbers.length);
   });
 });

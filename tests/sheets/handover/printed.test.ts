@@ -5,12 +5,14 @@ import { afterAll, describe, expect } from 'vitest';
 import { audit } from '../../../src/audit/audit.ts';
 import { readWorkbook } from '../../../src/hosts/file/read/workbook.ts';
 import { handoverSheets } from '../../../src/sheets/handover/handoverSheets.ts';
-import type { SheetModel } from '../../../src/sheets/model.ts';
+import type { Report } from '../../../src/audit/model/report.ts';
+import type { ModelCell, SheetModel } from '../../../src/sheets/model.ts';
 import { describeWithLibreOffice } from '../../libreoffice.ts';
 import { testWithTool } from '../../tool.ts';
 import type { Listed } from '../tables.ts';
-import { overlaps, printedPages } from './pdf.ts';
-import { printed, reportOf, rowsOf } from './read.ts';
+import { overlaps, printedPages, type PrintedPage } from './pdf.ts';
+import { isPage, printedRows, reportOf } from './read.ts';
+import { randomReports } from './stations.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'handover-'));
 afterAll(() => {
@@ -59,6 +61,7 @@ const odd: readonly Listed[] = [
 const cases = [
   ['the demo station', () => handoverSheets(audit(readWorkbook('station.xlsx', readFileSync(station))))],
   ['few, many and long texts', () => handoverSheets(reportOf(odd))],
+  ['random stations', () => randomReports(14).flatMap(pagesOfOne)],
 ] as const;
 // Letter 8.5 in × 11 in, A4 210 mm × 297 mm (ISO 216), in points of 1/72 in.
 const papers = [
@@ -88,13 +91,14 @@ describeWithLibreOffice('hand-over sheets on paper', () => {
         }
         let at = 0;
         for (const model of sheets) {
-          // A page begins where the sheet says that it does, and nowhere else.
-          const count = pagesOf(model);
+          // A page for the control room is one; an annex has one where it says that it does, and nowhere else.
+          const count = isPage(model) ? 1 : countOf(model, pages.slice(at));
           const own = pages.slice(at, at + count);
           at += count;
           const text = squeezed(own.map((page) => page.text).join(' '));
           for (const wanted of textsOf(model)) expect(text).toContain(squeezed(wanted));
           expect(own[0]!.text).toContain('Tripdrift audit');
+          if (isPage(model)) expect(smallest(own[0]!)).toBeGreaterThan(leastHeight);
         }
         expect(pages).toHaveLength(at);
       });
@@ -105,7 +109,7 @@ describeWithLibreOffice('hand-over sheets on paper', () => {
 // The checks themselves: rows made too low must be noticed.
 describeWithLibreOffice('a hand-over sheet with rows too low for their texts', () => {
   testWithTool('pdftotext', 'would be seen', () => {
-    const sheets = cases[0][1]().slice(4, 5);
+    const sheets = cases[0][1]().slice(2, 3);
     const low = sheets.map((model) => ({
       ...model,
       rows: () => [...model.rows()].map((row) => ({ ...row, height: Math.min(row.height ?? 15, 15) })),
@@ -117,12 +121,40 @@ describeWithLibreOffice('a hand-over sheet with rows too low for their texts', (
   });
 });
 
-function pagesOf({ print }: SheetModel): number {
-  return (print.newPages?.length ?? 0) + 1;
+/** Pages of a sheet: an annex breaks where it says, the list where a page is full. */
+function countOf({ print }: SheetModel, rest: readonly PrintedPage[]): number {
+  if (print.newPages !== undefined) return print.newPages.length + 1;
+  const next = rest.slice(1).findIndex(({ text }) => text.includes('What still trips the machine'));
+  return next < 0 ? rest.length : next + 1;
+}
+
+/** Points from top to bottom of the smallest words of a page, which are read close by. */
+const leastHeight = 4;
+
+function smallest({ words }: PrintedPage): number {
+  return Math.min(...words.map(({ top, bottom }) => bottom - top));
+}
+
+/** The pages for the control room of a report, named apart from those of other reports. */
+function pagesOfOne(report: Report, index: number): SheetModel[] {
+  const pages = handoverSheets(report).filter(isPage).slice(0, 3);
+  return pages.map((model, at): SheetModel => ({
+    ...model,
+    name: `Page ${index} ${at}`,
+    // Without its annex a page has no cells to take its numbers from.
+    formulas: [],
+    rows: () => [...model.rows()].map((row) => ({ ...row, cells: row.cells.map(withoutFormula) })),
+  }));
+}
+
+function withoutFormula(cell: ModelCell | undefined): ModelCell | undefined {
+  if (!cell) return undefined;
+  const { value, style } = cell;
+  return style === undefined ? { value } : { value, style };
 }
 
 function textsOf(model: SheetModel): string[] {
-  return rowsOf(model).flatMap((cells) =>
-    cells.slice(0, printed).flatMap((cell) => (typeof cell?.value === 'string' ? cell.value : [])),
+  return printedRows(model).flatMap((cells) =>
+    cells.flatMap((cell) => (typeof cell?.value === 'string' ? cell.value : [])),
   );
 }

@@ -1,7 +1,7 @@
 import type { ThresholdResult, ThresholdVerdict } from '../../model/threshold.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { AsLeftResult, Exposure } from '../../model/report.ts';
+import type { Exposure } from '../../model/report.ts';
 
 /** Days counted from 1970-01-01; `null`: not given, or not possible beside the other day or the day of the audit. */
 export interface Period {
@@ -24,31 +24,27 @@ export function periodOfExposure(
 
 const none: readonly Exposure[] = [];
 
-/** How long each threshold that was found late or unreachable may have been so, and whether it goes on as left. */
+/**
+ * How long each threshold that was found late or unreachable may have been so, and whether it still is now; `now` is `null`
+ * where the channel was not measured again.
+ */
 export function exposuresOf(
   channel: Channel,
-  thresholds: readonly ThresholdResult[],
-  asLeft: AsLeftResult | null,
+  found: readonly ThresholdResult[],
+  now: readonly ThresholdResult[] | null,
   today: number,
 ): readonly Exposure[] {
-  if (!thresholds.some(isExposed)) return none;
+  if (!found.some(isExposed)) return none;
   const period = periodOfExposure(channel, today);
   const dates = {
     from: period.from === null ? null : isoDate(period.from),
     to: period.to === null ? null : isoDate(period.to),
     days: period.from === null || period.to === null ? null : period.to - period.from,
   };
-  return thresholds.flatMap((threshold, index): Exposure[] => {
+  return found.flatMap((threshold, index): Exposure[] => {
     if (!isExposed(threshold)) return [];
     const { name, multiplier } = threshold;
-    return [
-      {
-        name,
-        multiplier,
-        ...dates,
-        goesOn: goesOn(asLeft?.thresholds[index]?.verdict ?? 'incomplete'),
-      },
-    ];
+    return [{ name, multiplier, ...dates, goesOn: goesOn(now?.[index]?.verdict ?? 'incomplete') }];
   });
 }
 
@@ -56,7 +52,7 @@ function isExposed({ verdict }: ThresholdResult): boolean {
   return verdict === 'late' || verdict === 'unreachable';
 }
 
-function goesOn(asLeft: ThresholdVerdict): boolean | null {
-  if (asLeft === 'incomplete' || asLeft === 'undetermined') return null;
-  return asLeft === 'late' || asLeft === 'unreachable';
+function goesOn(now: ThresholdVerdict): boolean | null {
+  if (now === 'incomplete' || now === 'undetermined') return null;
+  return now === 'late' || now === 'unreachable';
 }

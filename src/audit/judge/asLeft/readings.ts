@@ -1,107 +1,130 @@
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { Complaints } from '../evaluate/complaints.ts';
-import { uncertaintyOf } from '../evaluate/uncertainty.ts';
-import { gapVoltageOf } from '../evaluate/voltages.ts';
-import type { Say } from '../findings/rule.ts';
+import { factOf } from '../../model/findings.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { Usable } from '../records/chooseRecord.ts';
-import type { AsLeftResult } from '../../model/report.ts';
+import type { SensitivityResult } from '../../model/threshold.ts';
+import type { RawCheck } from '../../read/records/rawRecord.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
+import { fixed, inUnit } from '../evaluate/amounts.ts';
+import type { Diagnostics } from '../evaluate/diagnostics.ts';
+import { uncertaintyOf, usualCoverage } from '../evaluate/uncertainty.ts';
+import { gapVoltageOf } from '../evaluate/voltages.ts';
+import type { Say } from '../findings/rule.ts';
+import type { Usable } from '../records/chooseRecord.ts';
+import { evaluateCheck } from '../records/evaluateCheck.ts';
 import { averageAsLeft, sayFromRecord, sayWhereApart } from './records.ts';
 
-/** What was read after the correction, in the units of the channel. */
+/** What was read after the correction, in the units of the channel; `null`: not read again. */
 export interface AsLeftReadings {
   /** Above 0, in the channel's unit of sensitivity. */
-  readonly sensitivity: number;
-  readonly from: AsLeftResult['sensitivityFrom'];
-  /** Expanded, as a fraction of the sensitivity. */
+  readonly sensitivity: number | null;
+  readonly from: SensitivityResult['from'];
+  /** Expanded at the policy's coverage factor, as a fraction of the sensitivity. */
   readonly uncertainty: number | null;
-  readonly coverage: number;
   /** V. */
   readonly gapVoltage: number | null;
+  /** V. */
+  readonly zero: number | null;
 }
 
-/** Columns without which, when something unusable stands in them, nothing can be judged as left. */
-const decisive: ReadonlySet<string> = new Set(['asLeftSensitivity', 'asLeftUncertainty']);
+/** What of a channel's records was left after its correction. */
+export interface LeftRecords {
+  readonly record: Usable | undefined;
+  readonly check: RawCheck | undefined;
+}
+
+/** Columns of as-left readings: when something unusable stands in one, it is not known how the channel was left. */
+const columns: ReadonlySet<string> = new Set([
+  'asLeftSensitivity',
+  'asLeftUncertainty',
+  'asLeftGapVoltage',
+  'asLeftZero',
+]);
 
 /** Whether anything was read of a channel as left, usable or not. */
-export function hasAsLeft(row: ChannelRow, record: Usable | undefined): boolean {
+export function hasAsLeft(row: ChannelRow, { record, check }: LeftRecords): boolean {
   return (
     record !== undefined ||
+    check !== undefined ||
     row.asLeftSensitivity !== null ||
     row.asLeftGapVoltage !== null ||
     row.asLeftUncertainty !== null ||
-    row.complaints.some(isDecisive)
+    row.asLeftZero !== null ||
+    row.diagnostics.some(isUnusable)
   );
 }
 
-function isDecisive({ column, severity }: ChannelRow['complaints'][number]): boolean {
-  return severity !== 'note' && decisive.has(column);
+function isUnusable({ column, severity }: ChannelRow['diagnostics'][number]): boolean {
+  return severity !== 'note' && columns.has(column);
 }
 
 /**
- * The as-left readings of a channel: from its row, and where that has no sensitivity from a calibration record marked as
- * left, which is said. `null`, with a finding, where they can't be judged.
+ * The as-left readings of a channel: from its row, and where that has no sensitivity from a calibration record or a check
+ * with a known vibration marked as left, which is said. `null`, with a finding, where they can't be judged.
  */
 export function asLeftReadings(
   row: ChannelRow,
-  record: Usable | undefined,
+  left: LeftRecords,
   channel: Channel,
   policy: Policy,
   say: Say,
 ): AsLeftReadings | null {
-  let spoilt = row.complaints.some(isDecisive);
-  const complaints: Pick<Complaints, 'add'> = {
-    add(table, column, rule, message) {
-      spoilt ||= decisive.has(column);
-      say({ table, column, rule, severity: 'warning', message });
+  let invalid = row.diagnostics.some(isUnusable);
+  const diagnostics: Pick<Diagnostics, 'add'> = {
+    add(table, column, rule, values) {
+      invalid ||= columns.has(column);
+      say({ ...factOf(rule, 'warning', values), table, column });
       return null;
     },
   };
-  const gapVoltage = gapVoltageOf(row.asLeftGapVoltage, 'asLeftGapVoltage', policy, complaints);
-  const average = spoilt ? null : averageAsLeft(record, row, channel, policy);
-  const given = spoilt ? null : (row.asLeftSensitivity ?? average);
-  const sensitivity = given && inChannelUnit(given, channel, complaints);
-  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', complaints);
-  if (sensitivity === null || spoilt) {
-    const why = spoilt ? 'a value among them can’t be used' : 'no sensitivity was read as left';
-    say({
-      table: 'channels',
-      column: 'asLeftSensitivity',
-      rule: 'as-left-not-judged',
-      severity: 'warning',
-      message: `The as-left readings were not judged: ${why}, so where the thresholds act since the correction is not known. Enter the as-left sensitivity with its unit.`,
+  const gapVoltage = gapVoltageOf(row.asLeftGapVoltage, 'asLeftGapVoltage', policy, diagnostics);
+  const zero = inUnit(row.asLeftZero, fixed.volt);
+  if (zero !== null && zero > 0 && policy.linearVolts.near <= 0)
+    diagnostics.add('channels', 'asLeftZero', 'zero-voltage-positive', { which: 'as left', volts: zero });
+  const average = invalid ? null : averageAsLeft(left.record, row, channel, policy);
+  const listed = invalid ? null : row.asLeftSensitivity;
+  const given = listed ?? average;
+  const sensitivity = given && inChannelUnit(given, channel, diagnostics);
+  const ofCheck = given || !left.check ? null : (evaluateCheck(left.check, channel) ?? null);
+  const coverage = { given: row.asLeftCoverage?.value ?? usualCoverage, wanted: policy.coverage };
+  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', coverage, diagnostics);
+  const nothing =
+    sensitivity === null && ofCheck === null && gapVoltage === null && zero === null && !invalid;
+  if (invalid || nothing) {
+    const fact = factOf('as-left-not-judged', 'warning', {
+      why: invalid ? 'value unusable' : 'no sensitivity',
     });
+    say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
     return null;
   }
-  if (record && average) {
-    if (!row.asLeftSensitivity) sayFromRecord(record, average, say);
-    else sayWhereApart(record, average, sensitivity, channel, policy, say);
-  }
+  if (left.record && average && !listed) sayFromRecord(left.record, average, say);
+  if (left.record && average && listed && sensitivity !== null)
+    sayWhereApart(left.record, average, sensitivity, channel, policy, say);
   return {
-    sensitivity,
-    from: row.asLeftSensitivity ? 'channel list' : 'calibration record',
+    sensitivity: sensitivity ?? ofCheck?.sensitivity ?? null,
+    from: listed ? 'channel list' : average ? 'calibration record' : ofCheck ? 'known vibration' : null,
     uncertainty,
-    coverage: row.asLeftCoverage?.value ?? policy.coverage,
     gapVoltage,
+    zero,
   };
 }
 
 function inChannelUnit(
   { value, unit }: Amount,
   { sensitivityUnit }: Channel,
-  complaints: Pick<Complaints, 'add'>,
+  diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   const at = ['channels', 'asLeftSensitivity'] as const;
   if (!unit) {
-    const message =
-      'The unit of the as-left sensitivity is missing; write it in brackets in the header, such as (mV/mil), or in a unit column.';
-    return complaints.add(...at, 'unit-missing', message);
+    return diagnostics.add(...at, 'unit-missing', { what: 'as-left sensitivity', example: 'mV/mil' });
   }
   const converted = convert(value, unit, sensitivityUnit);
   if (Number.isFinite(converted)) return converted;
-  const message = `The as-left sensitivity is in ${unit.text} and the configured one in ${sensitivityUnit.text}; these can't be compared. Correct the unit.`;
-  return complaints.add(...at, 'unit-does-not-fit', message);
+  return diagnostics.add(...at, 'unit-does-not-fit', {
+    kind: 'sensitivities',
+    which: 'as left',
+    unit: unit.text,
+    configuredUnit: sensitivityUnit.text,
+  });
 }

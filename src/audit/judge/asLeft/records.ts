@@ -1,3 +1,4 @@
+import { factOf } from '../../model/findings.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import { convert } from '../../../units/convert.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
@@ -7,7 +8,6 @@ import type { Policy } from '../../model/policy.ts';
 import type { Chosen, Usable } from '../records/chooseRecord.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
-import { amount, percent } from '../../model/wording.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 
@@ -47,23 +47,25 @@ function isTakenBetween(takenOn: number | null, { found, today }: LeftBetween): 
   return takenOn === null || (takenOn <= today && (found === null || takenOn >= found));
 }
 
+/** The cell at which something is said of the as-left sensitivity. */
+const atSensitivity = { table: 'channels', column: 'asLeftSensitivity' } as const;
+
 /** Says of each record marked as left whose day keeps it from counting that it was left out. */
 export function sayOfOtherDays(chosen: Chosen | undefined, between: LeftBetween, say: Say): void {
   for (const { raw } of allAsLeft(chosen)) {
     const { takenOn, row, sheet } = raw;
     if (takenOn === null || isTakenBetween(takenOn, between)) continue;
     const { found, today } = between;
-    const why =
-      takenOn > today
-        ? `lies after the day of this audit, ${isoDate(today)}`
-        : `lies before what was found on ${isoDate(found ?? takenOn)}, so it can’t be how that was left`;
-    say({
-      table: 'channels',
-      column: 'asLeftSensitivity',
-      rule: 'record-as-left-of-another-day',
-      severity: 'warning',
-      message: `The record marked as left in row ${row} of sheet '${sheet}' is of ${isoDate(takenOn)}, which ${why}: it was not used as left. Check the dates.`,
+    const fact = factOf('record-as-left-of-another-day', 'warning', {
+      sheet,
+      row,
+      takenOn: isoDate(takenOn),
+      lies:
+        takenOn > today
+          ? { kind: 'after the audit', today: isoDate(today) }
+          : { kind: 'before what was found', found: isoDate(found ?? takenOn) },
     });
+    say({ ...fact, ...atSensitivity });
   }
 }
 
@@ -81,19 +83,14 @@ export function averageAsLeft(
 
 /** Says that a record stands for the as-left sensitivity. */
 export function sayFromRecord({ raw }: Usable, { value, unit }: Amount, say: Say): void {
-  say({
-    table: 'channels',
-    column: 'asLeftSensitivity',
-    rule: 'as-left-sensitivity-from-record',
-    severity: 'note',
-    message: `The channel list has no as-left sensitivity; the average of the calibration record marked as left in row ${raw.row} of sheet '${raw.sheet}', ${amount(value, unit?.text ?? '')}, was used${day(raw.takenOn)}.`,
-  });
-}
-
-function day(takenOn: number | null): string {
-  return takenOn === null
-    ? '; it names no day: make sure that it was taken after what was found'
-    : `; it was taken on ${isoDate(takenOn)}`;
+  const values = {
+    sheet: raw.sheet,
+    row: raw.row,
+    value,
+    unit: unit?.text ?? '',
+    takenOn: raw.takenOn === null ? null : isoDate(raw.takenOn),
+  };
+  say({ ...factOf('as-left-sensitivity-from-record', 'note', values), ...atSensitivity });
 }
 
 /** Says where a record marked as left and the as-left sensitivity of the channel list differ by more than the tolerance. */
@@ -107,13 +104,16 @@ export function sayWhereApart(
 ): void {
   if (!unit) return;
   const ofRecord = convert(value, unit, sensitivityUnit);
-  const off = ofRecord / sensitivity - 1;
-  if (!(Math.abs(off) > tolerance)) return;
-  say({
-    table: 'channels',
-    column: 'asLeftSensitivity',
-    rule: 'record-disagrees-with-list',
-    severity: 'warning',
-    message: `The record marked as left in row ${raw.row} of sheet '${raw.sheet}' gives ${amount(ofRecord, sensitivityUnit.text)}, ${percent(off)} off the as-left sensitivity of the channel list, ${amount(sensitivity, sensitivityUnit.text)}. Find out which is right before either is used.`,
-  });
+  const fraction = ofRecord / sensitivity - 1;
+  if (!(Math.abs(fraction) > tolerance)) return;
+  const values = {
+    kind: 'as left',
+    sheet: raw.sheet,
+    row: raw.row,
+    ofRecord,
+    ofList: sensitivity,
+    unit: sensitivityUnit.text,
+    fraction,
+  } as const;
+  say({ ...factOf('record-disagrees-with-list', 'warning', values), ...atSensitivity });
 }

@@ -1,11 +1,11 @@
-import type { Finding } from '../../model/findings.ts';
-import type { AssumedUnit } from '../../read/rows/units.ts';
-import type { DriftSources } from '../drift/channelReadings.ts';
-import type { Member } from '../groups/members.ts';
+import type { PlacedFact } from '../../model/findings.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { RecordBook } from '../../read/records/rawRecord.ts';
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import type { Tables } from '../../read/tables/found.ts';
+import type { DriftSources } from '../drift/channelReadings.ts';
+import type { Member } from '../groups/members.ts';
 
 /** What every channel of one audit is audited with. */
 export interface Context {
@@ -20,11 +20,15 @@ export interface Context {
   readonly assume: (assumed: AssumedUnit) => void;
 }
 
-/** A channel's result, still open for the findings of its group. */
-export type OpenResult = Omit<ChannelResult, 'findings'> & { readonly findings: Finding[] };
-
-/** A channel's result and its seat in a voting group; `null` where its settings name none. */
-export interface AuditedChannel {
-  readonly result: OpenResult;
+/** A judged channel with all that was found of it. */
+export interface JudgedChannel {
+  readonly result: Omit<ChannelResult, 'findings'>;
+  /** What follows from the verdicts of its thresholds, and of its voting group. */
+  readonly ofVerdicts: PlacedFact[];
+  /** What else was found. */
+  readonly facts: PlacedFact[];
+  /** Those of `facts` that keep it, or its thresholds, from being judged. */
+  readonly invalid: readonly PlacedFact[];
+  /** As a member of its voting group; `null` where its settings name none. */
   readonly member: Member | null;
 }

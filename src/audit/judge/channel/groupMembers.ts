@@ -1,41 +1,83 @@
-import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { Channel } from '../../model/channel.ts';
-import { incompleteThreshold } from '../evaluate/thresholds.ts';
-import type { Member } from '../groups/members.ts';
+import type { MemberReason } from '../../model/report.ts';
+import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
+import type { PairedRows } from '../../read/pairedRows.ts';
+import { placeOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
+import type { FoundTable } from '../../read/tables/found.ts';
+import type { Member } from '../groups/members.ts';
+import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 
-/** An audited channel's seat in its voting group. */
+/** An audited channel as a member of its voting group. */
 export function memberOf(
-  tag: string,
-  row: number,
+  pair: PairedRows,
+  { group, voting, bypass, limit, unit, detection }: Channel,
   thresholds: readonly ThresholdResult[],
-  asLeft: readonly ThresholdResult[] | null,
-  channel: Channel,
+  asFound: readonly ThresholdResult[] | null,
 ): Member {
-  const { group, voting, bypass, limit, unit, detection } = channel;
-  return { tag, row, group, voting, bypass, limit, unit, detection, thresholds, asLeft, notAudited: null };
+  const { tag, machine } = pair.row;
+  const known = { group, voting, bypass, limit, unit, detection };
+  return { tag, machine, places: placesOf(pair), ...known, thresholds, asFound, notAudited: null };
 }
 
-/** Settings of which nothing could be worked out: a member that can't be shown to act. */
-export function unaudited(settings: SettingsRow, tag: string, why: string): Member {
-  const { row, group, voting, bypass, alert, danger, counterAlert, counterDanger } = settings;
+function placesOf({ place }: PairedRows): Member['places'] {
+  return { group: place('settings', 'group'), voting: place('settings', 'voting') };
+}
+
+/** A channel of which nothing could be worked out, as a member that can't be shown to act; `null` where it is in no group. */
+export function unaudited(pair: PairedRows, why: MemberReason): Member | null {
+  const { row, settings } = pair;
+  if (settings.group === '' && settings.voting === '') return null;
+  return ofSettings(settings, row, placesOf(pair), why);
+}
+
+/** Settings that no channel was joined with, as a member; `null` where they name no group. */
+export function unjoinedMember(
+  settings: SettingsRow,
+  tag: string,
+  table: FoundTable,
+  why: MemberReason,
+): Member | null {
+  if (settings.group === '' && settings.voting === '') return null;
+  const places = {
+    group: placeOf(table, settings.row, 'group'),
+    voting: placeOf(table, settings.row, 'voting'),
+  };
+  return ofSettings(settings, { tag, machine: '', kind: null, limit: null }, places, why);
+}
+
+function ofSettings(
+  settings: SettingsRow,
+  { tag, machine, kind, limit }: Pick<ChannelRow, 'tag' | 'machine' | 'kind' | 'limit'>,
+  places: Member['places'],
+  why: MemberReason,
+): Member {
+  const { group, voting, bypass, alert, danger, counterAlert, counterDanger } = settings;
   const written = writtenSetpoints(settings);
+  const multiplier = settings.multiplier?.value ?? 1;
+  const ofDisplacement = kind === 'radial' || kind === 'axial';
+  const isComparable =
+    ofDisplacement || (limit?.unit?.detection === undefined) === (written.detection === null);
   const given = (name: ThresholdName, amount: Amount | null, sign: number) => {
     const level = written.level(amount);
-    return level === null ? [] : [incompleteThreshold(name, sign * level)];
+    if (level === null) return [];
+    const plain = incompleteThreshold(name, sign * level, []);
+    return multiplier > 1 ? [plain, { ...plain, multiplier }] : [plain];
   };
   return {
     tag,
-    row,
+    machine,
+    places,
     group,
     voting,
     bypass,
-    limit: null,
+    limit: isComparable ? written.level(limit) : null,
     unit: written.unit,
     detection: written.detection,
-    asLeft: null,
+    asFound: null,
     notAudited: why,
     thresholds: [
       ...given('alert', alert, 1),

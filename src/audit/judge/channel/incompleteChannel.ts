@@ -1,23 +1,22 @@
-import type { SensitivityResult } from '../../model/threshold.ts';
-import type { Finding } from '../../model/findings.ts';
-import type { Tables } from '../../read/tables/found.ts';
 import { isoDate } from '../../../cells/cell.ts';
-import { incompleteThreshold } from '../evaluate/thresholds.ts';
-import { noInputs } from './inputs.ts';
+import type { ChannelResult } from '../../model/report.ts';
+import type { Obstacle, SensitivityResult } from '../../model/threshold.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import type { OpenResult } from './context.ts';
+import type { Tables } from '../../read/tables/found.ts';
+import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
+import { noInputs } from './inputs.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 
 /** The result of a channel of which nothing can be worked out: what is known of it, and why. */
 export function incompleteChannel(
-  row: ChannelRow,
-  settings: SettingsRow | null,
+  { row, settings }: { readonly row: ChannelRow; readonly settings: SettingsRow | null },
   tables: Tables,
-  findings: Finding[],
-): OpenResult {
+  obstacles: readonly Obstacle[],
+): Omit<ChannelResult, 'findings'> {
   const written = settings && writtenSetpoints(settings);
+  const bypass = settings ? settings.bypass : false;
   return {
     tag: row.tag,
     machine: row.machine,
@@ -25,25 +24,26 @@ export function incompleteChannel(
     kind: row.kind,
     unit: written?.unit?.text ?? null,
     detection: null,
+    state: 'as found',
+    inBypass: bypass,
     sensitivity: sensitivityAsWritten(row.measured, settings?.configured ?? null),
     inputs: {
       ...noInputs,
       group: settings?.group || null,
       voting: settings?.voting || null,
-      bypass: settings ? settings.bypass : false,
+      bypass,
       calibratedOn: row.calibratedOn === null ? null : isoDate(row.calibratedOn),
     },
     thresholds: [
-      incompleteThreshold('alert', written && written.level(settings.alert)),
-      incompleteThreshold('danger', written && written.level(settings.danger)),
+      incompleteThreshold('alert', written && written.level(settings.alert), obstacles),
+      incompleteThreshold('danger', written && written.level(settings.danger), obstacles),
     ],
     verdict: 'incomplete',
     record: null,
     dynamic: null,
-    asLeft: null,
+    asFound: null,
     exposure: [],
     drift: null,
-    findings,
     source: {
       channels: { sheet: tables.channels.sheet.name, row: row.row },
       settings: settings && { sheet: tables.settings.sheet.name, row: settings.row },
@@ -63,5 +63,6 @@ function sensitivityAsWritten(measured: Amount | null, configured: Amount | null
     error: null,
     uncertainty: null,
     coverage: null,
+    from: null,
   };
 }

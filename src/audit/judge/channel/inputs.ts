@@ -1,25 +1,30 @@
-import type { SensitivityResult } from '../../model/threshold.ts';
+import type { SensitivityResult, ThresholdResult } from '../../model/threshold.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import type { Channel } from '../../model/channel.ts';
-import { linearReachOf } from '../evaluate/reach.ts';
-import { realReadingOf } from '../evaluate/timing.ts';
+import { linearReachOf } from '../lines/vibrationLine.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelInputs } from '../../model/report.ts';
 
 /** What the audit used of a channel, as the report shows it. */
-export function inputsOf(channel: Channel, policy: Policy): ChannelInputs {
+export function inputsOf(
+  channel: Channel,
+  thresholds: readonly ThresholdResult[],
+  policy: Policy,
+): ChannelInputs {
+  const { real } = thresholds.find((threshold) => threshold.real !== null) ?? { real: null };
   return {
     limit: channel.limit,
     fullScale: channel.fullScale,
     resolution: channel.resolution,
     linearReach: linearReachOf(channel, policy),
     reading: channel.reading,
-    realReading: realReadingOf(channel),
+    realReading: real,
     gapVoltage: channel.gapVoltage,
     zeroConfigured: channel.zeroConfigured,
     zeroMeasured: channel.zeroMeasured,
     direction: channel.kind === 'axial' ? channel.direction : null,
     unitsPerVolt: channel.kind === 'axial' ? channel.unitsPerVolt : null,
+    faultLimits: channel.faultLimits,
     speed: channel.speed,
     growthPerDay: channel.growthPerDay,
     doublingDays: channel.doublingDays,
@@ -45,6 +50,7 @@ export const noInputs: ChannelInputs = {
   zeroMeasured: null,
   direction: null,
   unitsPerVolt: null,
+  faultLimits: null,
   speed: null,
   growthPerDay: null,
   doublingDays: null,
@@ -57,13 +63,19 @@ export const noInputs: ChannelInputs = {
 };
 
 /** Both sensitivities of a channel, as the report shows them. */
-export function sensitivityOf(channel: Channel, error: number): SensitivityResult {
+export function sensitivityOf(
+  channel: Channel,
+  error: number,
+  coverage: number,
+  from: SensitivityResult['from'],
+): SensitivityResult {
   return {
     configured: channel.configured,
     measured: channel.measured,
     unit: channel.sensitivityUnit.text,
     error,
     uncertainty: channel.uncertainty,
-    coverage: channel.uncertainty === null ? null : channel.coverage,
+    coverage: channel.uncertainty === null ? null : coverage,
+    from,
   };
 }

@@ -1,71 +1,67 @@
-import type { Finding, Problem } from '../../model/findings.ts';
-import { evaluateGroups, type EvaluatedGroup, type GroupComplaint } from '../groups/groups.ts';
-import type { Member } from '../groups/members.ts';
+import { factAt, type PlacedFact } from '../../model/findings.ts';
+import type { JudgedGroup } from '../groups/evaluateGroup.ts';
+import { evaluateGroups, type EvaluatedGroup, type GroupDiagnostic } from '../groups/groups.ts';
+import { membersByGroup, type Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { GroupResult } from '../../model/report.ts';
-import { placed } from '../../read/rows/complaint.ts';
-import type { FoundTable } from '../../read/tables/found.ts';
-import type { AuditedChannel } from './context.ts';
+import type { JudgedChannel } from './context.ts';
+
+/** A judged group with what was found of it. */
+export interface GroupWithFacts {
+  readonly result: JudgedGroup;
+  readonly facts: readonly PlacedFact[];
+}
 
 export interface JoinedGroups {
-  readonly groups: readonly GroupResult[];
+  readonly groups: readonly GroupWithFacts[];
   /** What there is to say about members that are no channels of the list. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly PlacedFact[];
 }
 
 /** Members between two pauses; a group is never torn apart. */
 const stride = 250;
 
 /**
- * Works out the voting groups of all channels, and adds what there is to say about a group to the findings of each of
- * its members. `lone` are members of which only the settings are known. Yields the part done, from 0 to 1.
+ * Works out the voting groups of all channels, and adds what there is to say about a group to what was found of each of its
+ * members. `unjoined` are members of which only the settings are known. Yields the part done, from 0 to 1.
  */
 export function* joinGroups(
-  audited: readonly AuditedChannel[],
-  lone: readonly Member[],
-  settings: FoundTable,
+  judged: readonly JudgedChannel[],
+  unjoined: readonly Member[],
   policy: Policy,
 ): Generator<number, JoinedGroups, void> {
-  const findingsOf = new Map<Member, Finding[]>();
-  for (const { member, result } of audited) if (member) findingsOf.set(member, result.findings);
-  const members = [...findingsOf.keys(), ...lone];
+  const channelOf = new Map<Member, JudgedChannel>();
+  for (const channel of judged) if (channel.member) channelOf.set(channel.member, channel);
+  const members = [...channelOf.keys(), ...unjoined];
   const groups: EvaluatedGroup[] = [];
-  const complaints: GroupComplaint[] = [];
-  const slips: GroupComplaint[] = [];
+  const diagnostics: GroupDiagnostic[] = [];
+  const slips: GroupDiagnostic[] = [];
   let done = 0;
   for (const some of wholeGroups(members)) {
     const found = evaluateGroups(some, policy.tolerance);
     for (const group of found.groups) groups.push(group);
-    for (const complaint of found.complaints) complaints.push(complaint);
+    for (const one of found.diagnostics) diagnostics.push(one);
     for (const slip of peerSlips(found.groups)) slips.push(slip);
     done += some.length;
     yield (0.8 * done) / members.length;
   }
 
-  const problems: Problem[] = [];
-  for (const { member, column, rule, severity, message } of [...complaints, ...slips]) {
-    const finding = placed(settings, member.row, { rule, severity, message, column });
-    (findingsOf.get(member) ?? problems).push(finding);
+  const problems: PlacedFact[] = [];
+  for (const { member, column, fact } of [...diagnostics, ...slips]) {
+    (channelOf.get(member)?.facts ?? problems).push(factAt(member.places[column], fact));
   }
+  const results: GroupWithFacts[] = [];
   for (const [index, group] of groups.entries()) {
     if (index % stride === 0) yield 0.8 + (0.2 * index) / groups.length;
-    tellMembers(group, settings, findingsOf);
+    results.push(withFacts(group, channelOf));
   }
-  return { groups: groups.map((group) => group.result), problems };
+  return { groups: results, problems };
 }
 
 /** The members in portions, each with all members of its groups; those of no group come first. */
 function* wholeGroups(members: readonly Member[]): Generator<readonly Member[], void> {
-  const byGroup = new Map<string, Member[]>([['', []]]);
-  for (const member of members) {
-    const key = member.group.toLowerCase();
-    const known = byGroup.get(key);
-    if (known) known.push(member);
-    else byGroup.set(key, [member]);
-  }
-  let portion: Member[] = [];
-  for (const group of byGroup.values()) {
+  let portion: Member[] = members.filter(({ group }) => group === '');
+  for (const group of membersByGroup(members)) {
     for (const member of group) portion.push(member);
     if (portion.length < stride) continue;
     yield portion;
@@ -74,16 +70,17 @@ function* wholeGroups(members: readonly Member[]): Generator<readonly Member[], 
   if (portion.length > 0) yield portion;
 }
 
-function tellMembers(
-  { result, statements, members }: EvaluatedGroup,
-  settings: FoundTable,
-  findingsOf: ReadonlyMap<Member, Finding[]>,
-): void {
-  for (const statement of statements) {
+function withFacts(
+  { result, facts, members }: EvaluatedGroup,
+  channelOf: ReadonlyMap<Member, JudgedChannel>,
+): GroupWithFacts {
+  const placed: PlacedFact[] = [];
+  for (const fact of facts) {
     for (const [index, member] of members.entries()) {
-      const finding = placed(settings, member.row, { ...statement, column: 'voting' });
-      if (index === 0) result.findings = [...result.findings, finding];
-      findingsOf.get(member)?.push(finding);
+      const one = factAt(member.places.voting, fact);
+      if (index === 0) placed.push(one);
+      channelOf.get(member)?.ofVerdicts.push(one);
     }
   }
+  return { result, facts: placed };
 }

@@ -1,11 +1,12 @@
-import type { Finding, Problem } from '../../model/findings.ts';
+import type { PlacedFact, RowPlace } from '../../model/findings.ts';
+import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { Tables } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
-import { placed } from '../../read/rows/complaint.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
-import { unaudited } from './groupMembers.ts';
-import { problemAt } from '../../read/join/problems.ts';
+import { unjoinedMember } from './groupMembers.ts';
+import { writtenSetpoints } from './writtenSetpoints.ts';
+import { onlyTag, problemAt } from '../../read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
@@ -15,50 +16,46 @@ export function joinTrouble(
   sameTag: readonly number[],
   settingsRows: readonly number[],
   tables: Tables,
-): Finding | undefined {
-  const at = (rule: string, message: string) =>
-    placed(tables.channels, row, { rule, severity: 'warning', message, column: 'tag' });
+): PlacedFact | undefined {
+  const at = <R extends RuleId>(rule: R, values: RuleValues[R]) =>
+    problemAt(tables.channels, row, 'tag', rule, 'warning', values);
+  const sheet = tables.settings.sheet.name;
   if (sameTag.length > 1) {
-    return at(
-      'duplicate-tag',
-      `Tag '${tag}' stands in rows ${list(sameTag)} of the channel list, so it can't be told which row is meant. Keep one.`,
-    );
+    return at('duplicate-tag', { kind: 'in channel list', tag, rows: sameTag });
   }
   if (settingsRows.length > 1) {
-    return at(
-      'duplicate-tag',
-      `Tag '${tag}' stands in rows ${list(settingsRows)} of the monitor settings ('${tables.settings.sheet.name}'), so it can't be told which row is meant. Keep one.`,
-    );
+    return at('duplicate-tag', { kind: 'in settings of a channel', tag, rows: settingsRows, sheet });
   }
-  if (settingsRows.length === 0) {
-    return at(
-      'channel-without-settings',
-      `Tag '${tag}' has no row in the monitor settings ('${tables.settings.sheet.name}'), so its thresholds are not known. Add its settings or correct the tag.`,
-    );
-  }
-  return undefined;
+  return settingsRows.length === 0 ? at('channel-without-settings', { tag, sheet }) : undefined;
 }
 
-function list(rows: readonly number[]): string {
-  const shown = rows.slice(0, 5).join(', ');
-  return rows.length > 5 ? `${shown} and ${rows.length - 5} more` : shown;
-}
-
-export interface LoneSettings {
-  readonly problems: readonly Problem[];
-  /** Their seats in voting groups: members that can't be shown to act. */
+export interface UnmatchedSettings {
+  readonly problems: readonly PlacedFact[];
+  /** Those of which it is not known where their danger acts. */
+  readonly unjudged: readonly UnjudgedRow[];
+  /** Members of voting groups that can't be shown to act. */
   readonly members: readonly Member[];
 }
 
+/** Settings that no channel was joined with. */
+export interface UnjudgedRow {
+  readonly tag: string;
+  readonly danger: number | null;
+  readonly unit: string | null;
+  readonly place: RowPlace;
+  readonly fact: PlacedFact;
+}
+
 /** Settings rows that no channel was joined with. */
-export function loneSettings(
+export function unmatchedSettings(
   tables: Tables,
   settings: TagIndex,
   channels: TagIndex,
   joined: ReadonlySet<number>,
   read: (row: number) => SettingsRow,
-): LoneSettings {
-  const problems: Problem[] = [];
+): UnmatchedSettings {
+  const problems: PlacedFact[] = [];
+  const unjudged: UnjudgedRow[] = [];
   const members: Member[] = [];
   for (const row of settings.tagged) {
     if (joined.has(row)) continue;
@@ -66,43 +63,33 @@ export function loneSettings(
     const key = tagKey(tag);
     const same = settings.rowsOf(key);
     const inChannels = channels.rowsOf(key).length > 0;
-    const problem = (rule: string, severity: 'warning' | 'note', message: string) => {
-      problems.push(problemAt(tables.settings, row, 'tag', rule, severity, message));
-    };
     if (isOnlyTag(tables.settings, row) && looksLikeHeading(tag, inChannels)) {
-      problem(
-        'heading-or-remark',
-        'note',
-        `Row ${row} holds nothing but '${tag.slice(0, 80)}' in the tag column; it was taken for a heading or remark and not audited.`,
-      );
+      problems.push(onlyTag(tables.settings, row, tag));
       continue;
     }
-    if (same.length > 1) {
-      problem(
-        'duplicate-tag',
-        'warning',
-        `Tag '${tag}' stands in rows ${list(same)} of the monitor settings, so none of them was used. Keep one.`,
-      );
-    } else if (inChannels) {
-      problem(
-        'settings-not-joined',
-        'warning',
-        `Tag '${tag}' stands more than once in the channel list, so these settings were not used. Keep one row there.`,
-      );
-    } else {
-      problem(
-        'settings-without-channel',
-        'warning',
-        `Tag '${tag}' has settings but stands in no row of the channel list ('${tables.channels.sheet.name}'), so where it really acts is not known. Add its measured sensitivity or correct the tag.`,
-      );
-    }
-    members.push(
-      unaudited(
-        read(row),
+    const at = <R extends RuleId>(rule: R, values: RuleValues[R]) =>
+      problemAt(tables.settings, row, 'tag', rule, 'warning', values);
+    const fact =
+      same.length > 1
+        ? at('duplicate-tag', { kind: 'in settings', tag, rows: same })
+        : inChannels
+          ? at('settings-not-joined', { tag })
+          : at('settings-without-channel', { tag, sheet: tables.channels.sheet.name });
+    problems.push(fact);
+    const own = read(row);
+    const written = writtenSetpoints(own);
+    if (!inChannels) {
+      unjudged.push({
         tag,
-        inChannels || same.length > 1 ? 'its tag is not unique' : 'it is not in the channel list',
-      ),
-    );
+        danger: written.level(own.danger),
+        unit: written.unit?.text ?? null,
+        place: { sheet: tables.settings.sheet.name, row },
+        fact,
+      });
+    }
+    const why = inChannels || same.length > 1 ? 'its tag is not unique' : 'it is not in the channel list';
+    const member = unjoinedMember(own, tag, tables.settings, why);
+    if (member) members.push(member);
   }
-  return { problems, members };
+  return { problems, unjudged, members };
 }

@@ -1,17 +1,17 @@
-import type { Finding } from '../../model/findings.ts';
+import { factOf, type Fact, type PlacedFact } from '../../model/findings.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DriftResult } from '../../model/drift.ts';
-import { placed } from '../../read/rows/complaint.ts';
+import type { Drift } from '../../model/rules/driftRules.ts';
+import { placeOf } from '../../read/rows/diagnostic.ts';
 import { channelReadings, type ReadChannel } from './channelReadings.ts';
 import { driftLine } from './driftLine.ts';
 import { newerReading } from './newerReading.ts';
-import { driftMessage, tooFewMessage } from './driftMessage.ts';
 
 /** A channel's drift, and what is to be said about it. */
 export interface AuditedDrift {
   readonly drift: DriftResult | null;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly PlacedFact[];
 }
 
 const nothing: AuditedDrift = { drift: null, findings: [] };
@@ -22,7 +22,7 @@ const nothing: AuditedDrift = { drift: null, findings: [] };
  */
 export function auditDrift(of: ReadChannel, policy: Policy, today: number): AuditedDrift {
   if (of.history.length === 0 && !of.before && !of.record) return nothing;
-  const findings: Finding[] = [];
+  const findings: PlacedFact[] = [];
   const all = channelReadings(of, (finding) => findings.push(finding));
   // A calibration of a day that has not come is a slip, and is said as such.
   const readings = all.filter(({ day }) => day <= today);
@@ -31,20 +31,47 @@ export function auditDrift(of: ReadChannel, policy: Policy, today: number): Audi
   const newer = newerReading(of.channel, readings);
   if (newer) findings.push(newer);
   const found = driftLine(readings, { configured, unit, tolerance: policy.tolerance, today });
-  const say = (rule: string, severity: Finding['severity'], message: string): void => {
-    findings.push(placed(of.table, of.row.row, { rule, severity, message, column: 'measured' }));
+  const say = (fact: Fact): void => {
+    findings.push({ ...fact, ...placeOf(of.table, of.row.row, 'measured') });
   };
   if (!('perYear' in found)) {
-    if (of.history.length > 0) say('drift-not-told', 'note', tooFewMessage(found));
+    if (of.history.length > 0) say(factOf('drift-not-told', 'note', found));
     return { drift: null, findings };
   }
-  if (isOutsideUnseen(found, configured, policy)) {
-    const unseen = 'The last reading was still within it: measure the chain now, and find out why it drifts.';
-    say('drift-leaves-tolerance', 'warning', `${driftMessage(found, policy, null)} ${unseen}`);
-  } else if (leavesEarly(found, policy)) {
-    say('drift-leaves-tolerance', 'warning', driftMessage(found, policy, dueDate(found, policy)));
-  } else say('drift-of-sensitivity', 'note', driftMessage(found, policy, null));
+  say(driftFact(found, configured, policy));
   return { drift: found, findings };
+}
+
+function driftFact(found: DriftResult, configured: number, policy: Policy): Fact {
+  const drift = valuesOf(found, policy);
+  if (isOutsideUnseen(found, configured, policy)) {
+    const values = { ...drift, kind: 'unseen by the last reading' } as const;
+    return factOf('drift-leaves-tolerance', 'warning', values);
+  }
+  if (leavesEarly(found, policy)) {
+    const due = dueDate(found, policy);
+    const interval = policy.calibrationIntervalDays;
+    const values = { ...drift, kind: 'before the next calibration', due, interval } as const;
+    return factOf('drift-leaves-tolerance', 'warning', values);
+  }
+  return factOf('drift-of-sensitivity', 'note', drift);
+}
+
+function valuesOf(drift: DriftResult, { tolerance }: Policy): Drift {
+  const { unit, perYear, perYearFraction, expandedUncertainty, startsAnew, leaves } = drift;
+  const counted = drift.readings.filter(({ counts }) => counts);
+  return {
+    readings: counted.length,
+    from: counted[0]?.date ?? '',
+    to: counted.at(-1)?.date ?? '',
+    unit,
+    perYear,
+    perYearFraction,
+    expandedUncertainty,
+    startsAnew,
+    leaves,
+    tolerance,
+  };
 }
 
 /** Whether the line lies outside the tolerance on the day of the audit, on its way out, and the last reading does not show it. */

@@ -1,11 +1,11 @@
-import type { Finding } from '../../model/findings.ts';
+import { factOf, type PlacedFact } from '../../model/findings.ts';
 import { convert } from '../../../units/convert.ts';
 import { parseUnit, type Unit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { RecordResult } from '../../model/report.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import { readDate } from '../../read/rows/date.ts';
-import { placeOf } from '../../read/rows/complaint.ts';
+import { placeOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import { asLeft } from '../../read/records/series.ts';
 import type { SnapshotChannel } from '../../model/snapshot.ts';
@@ -39,7 +39,7 @@ export interface ReadChannel {
  * audit, and the average of its calibration record where no other reading is of that day. A reading in a unit that does
  * not fit is left out, which `leftOut` is told.
  */
-export function channelReadings(of: ReadChannel, leftOut: (finding: Finding) => void): ChannelReading[] {
+export function channelReadings(of: ReadChannel, leftOut: (finding: PlacedFact) => void): ChannelReading[] {
   const { sensitivityUnit: unit } = of.channel;
   const listed: readonly Reading[] = [...of.history, ...fromList(of), ...fromEarlier(of.before)];
   const ofRecord = fromRecord(of.record).filter(({ day }) => listed.every((one) => one.day !== day));
@@ -51,15 +51,9 @@ export function channelReadings(of: ReadChannel, leftOut: (finding: Finding) => 
   });
 }
 
-function misfit({ sheet, row, column, value, unit }: Reading, wanted: Unit): Finding {
-  return {
-    rule: 'history-row-left-out',
-    severity: 'warning',
-    message: `The reading of ${value} ${unit.text} in the history can't be compared with the channel's sensitivities in ${wanted.text}: correct the unit; this reading of the history was left out.`,
-    sheet,
-    row,
-    column,
-  };
+function misfit({ sheet, row, column, value, unit }: Reading, wanted: Unit): PlacedFact {
+  const values = { kind: 'unit does not fit', value, unit: unit.text, wanted: wanted.text } as const;
+  return { ...factOf('history-row-left-out', 'warning', values), sheet, row, column };
 }
 
 function fromList({ channel, row, table, asLeft: left }: ReadChannel): Reading[] {

@@ -2,19 +2,25 @@ import type { Kind } from '../../model/kind.ts';
 import type { AssumedUnit } from '../../read/rows/units.ts';
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import { parseUnit, type Unit } from '../../../units/parse.ts';
+import { parseUnit, type Detection, type Unit } from '../../../units/parse.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
+import { nameOfColumn } from '../../read/tables/vocabulary.ts';
+import type { NotJudged } from '../../model/threshold.ts';
 import type { CommonUnits } from './commonUnits.ts';
-import type { Complaints } from './complaints.ts';
+import type { Diagnostics } from './diagnostics.ts';
 
 /** What the amounts of one channel are brought into, and who is told of what is odd about them. */
 export interface AmountContext extends CommonUnits {
   readonly rows: Readonly<Record<TableKind, number>>;
-  readonly complaints: Complaints;
+  readonly diagnostics: Diagnostics;
   readonly assume: (assumed: AssumedUnit) => void;
   /** A detection column overrules what the headers of the setpoints say. */
   readonly detectionColumn: boolean;
+  /** Where a detection is taken only as it is stated: on all but radial channels, which count peak to peak. */
+  readonly asStated: boolean;
+  /** Levels that turned out not to be comparable with the setpoints. */
+  readonly notCompared: NotJudged[];
 }
 
 /** A level (setpoint, limit, reading …) in the channel's unit and detection; `null` where none is given or it can't be. */
@@ -32,12 +38,34 @@ export function level(
   }
   const value = convert(amount.value, amount.unit, unit);
   if (Number.isNaN(value)) {
-    const message = `${amount.value} ${amount.unit.text} can't be compared with setpoints in ${unit.text}. Correct the unit.`;
-    return context.complaints.add(table, column, 'unit-does-not-fit', message);
+    return context.diagnostics.add(table, column, 'unit-does-not-fit', {
+      kind: 'level',
+      value: amount.value,
+      unit: amount.unit.text,
+      setpointUnit: unit.text,
+    });
   }
   const overruled = context.detectionColumn && (column === 'alert' || column === 'danger');
   const from = overruled ? undefined : amount.unit.detection;
+  if (context.asStated && !isComparable(context, column, from ?? null)) {
+    const quantity = nameOfColumn(column);
+    if (column === 'limit') context.notCompared.push('limit');
+    if (column === 'fullScale') context.notCompared.push('full scale');
+    const values = { quantity, own: from ?? null, ofSetpoints: detection };
+    return context.diagnostics.add(table, column, 'detection-not-said', values, 'nothing');
+  }
   return from && detection ? convertDetection(value, from, detection) : value;
+}
+
+/** Whether both detections are stated or neither is; the monitor's own levels are in the detection of its column. */
+function isComparable(
+  { detection, detectionColumn }: AmountContext,
+  column: string,
+  own: Detection | null,
+): boolean {
+  if (column === 'danger' || column === 'resolution') return true;
+  if (own === null && detectionColumn && column !== 'limit') return true;
+  return (own === null) === (detection === null);
 }
 
 /** A counter-direction setpoint, written as a positive amount, as the negative position it is. */
@@ -82,6 +110,9 @@ export function inUnit(amount: Amount | null, unit: Unit): number | null {
 export function readingOf(context: AmountContext, kind: Kind, amount: Amount | null): number | null {
   const reading = level(context, 'channels', 'reading', amount);
   if (reading === null || reading >= 0 || kind === 'axial' || kind === 'loop') return reading;
-  const message = `The present reading of ${reading} ${context.unit.text} is below 0, which a size of vibration never is. It was not used. Check the entry.`;
-  return context.complaints.add('channels', 'reading', 'value-out-of-range', message);
+  return context.diagnostics.add('channels', 'reading', 'value-out-of-range', {
+    kind: 'reading below 0',
+    value: reading,
+    unit: context.unit.text,
+  });
 }

@@ -1,8 +1,12 @@
-import type { AssumedUnit } from '../../read/rows/units.ts';
 import { convert } from '../../../units/convert.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { NotJudged, Obstacle } from '../../model/threshold.ts';
+import type { PairedRows } from '../../read/pairedRows.ts';
+import { lacksDirection } from '../lines/axialLine.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
+import type { AssumedUnit } from '../../read/rows/units.ts';
 import {
   counterLevel,
   fixed,
@@ -12,53 +16,71 @@ import {
   readingOf,
   type AmountContext,
 } from './amounts.ts';
-import type { Channel } from '../../model/channel.ts';
 import { commonUnits } from './commonUnits.ts';
-import { Complaints, type TableComplaint } from './complaints.ts';
-import { uncertaintyOf } from './uncertainty.ts';
+import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
+import { uncertaintyOf, usualCoverage } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
-  /** `null`: the row can't be used; `complaints` say why. */
+  readonly kind: Kind | null;
+  /** `null`: the row can't be used; `blocking` say why. */
   readonly channel: Channel | null;
-  readonly complaints: readonly TableComplaint[];
+  readonly diagnostics: readonly TableDiagnostic[];
+  /** Those that keep the row, or its thresholds, from being judged. */
+  readonly blocking: readonly TableDiagnostic[];
+  /** What keeps its thresholds from being better than incomplete. */
+  readonly obstacles: readonly Obstacle[];
 }
 
 /**
- * Brings a channel's row and its settings into common units, and checks what can be checked only with both.
- * Numbers without a unit of their own are taken in the unit of the setpoints, and reported through `assume`.
+ * Brings a channel's row and its settings into common units, and checks what can be checked only with both; `kind` is what
+ * kind of channel it is, `null` where that is not known. Numbers without a unit of their own are taken in the unit of the
+ * setpoints, and reported through `assume`.
  */
 export function assemble(
-  row: ChannelRow,
-  settings: SettingsRow,
+  { row, settings }: PairedRows,
+  kind: Kind | null,
+  diagnostics: Diagnostics,
   policy: Policy,
   assume: (assumed: AssumedUnit) => void,
 ): Assembled {
-  const complaints = new Complaints(row, settings);
-  if (!row.measured) complaints.missing('channels', 'measured', 'measured sensitivity');
-  if (!settings.configured) complaints.missing('settings', 'configured', 'configured sensitivity');
-  if (!settings.alert) complaints.missing('settings', 'alert', 'alert setpoint');
-  if (!settings.danger) complaints.missing('settings', 'danger', 'danger setpoint');
-  const common = commonUnits(row, settings, complaints);
-  const { kind, measured, referenceSensitivity } = row;
+  if (!row.measured) diagnostics.missing('channels', 'measured', 'measured sensitivity');
+  if (!settings.configured) diagnostics.missing('settings', 'configured', 'configured sensitivity');
+  if (!settings.alert) diagnostics.missing('settings', 'alert', 'alert setpoint');
+  if (!settings.danger) diagnostics.missing('settings', 'danger', 'danger setpoint');
+  const common = commonUnits(kind, row, settings, diagnostics);
+  const axial = kind === 'axial';
+  const { measured, referenceSensitivity } = row;
   const { configured } = settings;
-  if (!common || !kind || !measured?.unit || !configured || complaints.spoilt(kind === 'axial')) {
-    return { channel: null, complaints: complaints.all };
-  }
+  const finished = (channel: Channel | null, obstacles: readonly Obstacle[]): Assembled => ({
+    kind,
+    channel,
+    diagnostics: diagnostics.all,
+    blocking: diagnostics.blocking(kind),
+    obstacles: joined(diagnostics.obstacles(kind), obstacles),
+  });
+  if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
+    return finished(null, [
+      ...(kind ? [] : (['the kind is not known'] as const)),
+      ...(measured && configured ? [] : (['a sensitivity is missing'] as const)),
+    ]);
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;
+  const notCompared: NotJudged[] = [];
   const context: AmountContext = {
     unit,
     sensitivityUnit,
     detection,
     unitsPerVolt,
     rows: { channels: row.row, settings: settings.row },
-    complaints,
+    diagnostics,
     assume,
     detectionColumn: settings.detection !== null,
+    asStated: kind === 'velocity' || kind === 'acceleration',
+    notCompared,
   };
-  const axial = kind === 'axial';
-  if (!axial) noteCounter(settings, complaints);
+  if (!axial) noteCounter(settings, diagnostics);
+  const coverage = { given: row.coverage?.value ?? usualCoverage, wanted: policy.coverage };
   const channel: Channel = {
     kind,
     unit,
@@ -67,8 +89,7 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', complaints),
-    coverage: row.coverage?.value ?? policy.coverage,
+    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics),
     alert: level(context, 'settings', 'alert', settings.alert),
     danger: level(context, 'settings', 'danger', settings.danger),
     counterAlert: axial ? counterLevel(context, 'counterAlert', settings.counterAlert) : null,
@@ -83,10 +104,10 @@ export function assemble(
     alertDelay: inUnit(settings.alertDelay, fixed.second),
     dangerDelay: inUnit(settings.dangerDelay, fixed.second),
     speed: inUnit(row.speed, fixed.speed),
-    gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, complaints),
+    gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, diagnostics),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(row, settings, policy, complaints),
+    ...zeroVoltages(kind, row, settings, policy, diagnostics),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -95,14 +116,29 @@ export function assemble(
     voting: settings.voting,
     recordReach: null,
     bypass: settings.bypass,
+    notCompared,
   };
-  return { channel: complaints.spoilt(kind === 'axial') ? null : channel, complaints: complaints.all };
+  return diagnostics.invalid(axial) ? finished(null, []) : finished(channel, missingOfPosition(channel));
 }
 
-function noteCounter(settings: SettingsRow, complaints: Complaints): void {
+function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {
+  if (other.length === 0) return one;
+  return one.length === 0 ? other : [...one, ...other];
+}
+
+/** Zero voltages and direction that a position needs and that are not given. */
+function missingOfPosition(channel: Channel): Obstacle[] {
+  const { kind, zeroMeasured, zeroConfigured } = channel;
+  if (kind !== 'axial') return [];
+  const missing: Obstacle[] = [];
+  if (zeroMeasured === null) missing.push('the zero voltage was not measured');
+  if (zeroConfigured === null) missing.push('the configured zero voltage is missing');
+  if (lacksDirection(channel)) missing.push('the direction is missing');
+  return missing;
+}
+
+function noteCounter(settings: SettingsRow, diagnostics: Diagnostics): void {
   const column = settings.counterDanger ? 'counterDanger' : settings.counterAlert ? 'counterAlert' : null;
   if (column === null) return;
-  const message =
-    'Counter setpoints belong to axial channels; this one is of another kind, so they were not audited.';
-  complaints.note('settings', column, 'counter-setpoint-not-axial', message);
+  diagnostics.note('settings', column, 'counter-setpoint-not-axial', {});
 }

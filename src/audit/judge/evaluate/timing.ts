@@ -1,8 +1,6 @@
-import { axialActual } from '../../../method/axial/actual.ts';
 import { lateByDoubling, lateByLinear } from '../../../method/time/lateBy.ts';
 import { levelAtTripDoubling, levelAtTripLinear } from '../../../method/time/levelAtTrip.ts';
 import { timeToGoDoubling, timeToGoLinear } from '../../../method/time/timeToGo.ts';
-import { actual } from '../../../method/vibration/actual.ts';
 import type { Channel } from '../../model/channel.ts';
 import { trips, type ThresholdName } from '../../model/threshold.ts';
 
@@ -20,23 +18,7 @@ export interface Timing {
 
 const secondsADay = 86_400;
 
-/** What the shaft really does where the monitor shows the present reading; `null` without a reading. */
-export function realReadingOf(channel: Channel): number | null {
-  const { reading, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
-  if (reading === null) return null;
-  if (channel.kind !== 'axial') return actual(reading, configured, measured);
-  if (zeroConfigured === null || zeroMeasured === null || direction === null)
-    return (reading * configured) / measured;
-  const perUnit = 1000 / unitsPerVolt;
-  return axialActual(
-    reading,
-    configured * perUnit,
-    measured * perUnit,
-    zeroConfigured,
-    zeroMeasured,
-    direction,
-  );
-}
+const none: Timing = { daysLate: null, daysToGo: null, levelAtTrip: null, headroom: null };
 
 /** Days until a difference of levels is grown through evenly; 0 where it is passed already. */
 function daysUntil(difference: number, rate: number): number {
@@ -45,13 +27,19 @@ function daysUntil(difference: number, rate: number): number {
 
 /**
  * Times and levels that follow from the present growth. Days; the channel's unit. Counted away from zero in the
- * setpoint's own direction. `null` where growth or reading is not given, where the vibration does not grow, or where a
+ * setpoint's own direction; `reading` is the present real level. `null` where growth or reading is not given, where the vibration does not grow, or where a
  * growth per day and a doubling time are both given and so contradict each other.
  */
-export function timing(channel: Channel, name: ThresholdName, intended: number, effective: number): Timing {
+export function timing(
+  channel: Channel,
+  name: ThresholdName,
+  intended: number,
+  effective: number | null,
+  reading: number | null,
+): Timing {
+  if (effective === null) return none;
   const sign = Math.sign(intended);
   const [meant, real] = [intended * sign, effective * sign];
-  const reading = realReadingOf(channel);
   const level = reading === null ? null : reading * sign;
   const headroom = level === null ? null : real - level;
   const delay = (trips(name) ? channel.dangerDelay : channel.alertDelay) ?? 0;
@@ -73,5 +61,5 @@ export function timing(channel: Channel, name: ThresholdName, intended: number, 
       headroom,
     };
   }
-  return { daysLate: null, daysToGo: null, levelAtTrip: null, headroom };
+  return { ...none, headroom };
 }

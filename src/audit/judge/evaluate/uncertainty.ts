@@ -1,31 +1,31 @@
+import type { ValueRules } from '../../model/rules/valueRules.ts';
+import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
-import type { Complaints } from './complaints.ts';
+import type { Diagnostics } from './diagnostics.ts';
+
+/** Coverage factor of an uncertainty of which none is stated. */
+export const usualCoverage = 2;
 
 /**
- * The expanded uncertainty as a fraction of the measured sensitivity, from percent or from a sensitivity; `null` where
- * none is given, or with a complaint where it is 100 % or more or in a unit that does not fit.
+ * The expanded uncertainty at the wanted coverage factor as a fraction of the measured sensitivity, from percent or from a sensitivity; `null` where
+ * none is given, or with a warning where it is 100 % or more or in a unit that does not fit.
  */
 export function uncertaintyOf(
   uncertainty: Amount | null,
   measured: Amount | null,
   column: 'uncertainty' | 'asLeftUncertainty',
-  complaints: Pick<Complaints, 'add'>,
+  coverage: { readonly given: number; readonly wanted: number },
+  diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   if (!uncertainty || !measured) return null;
-  const refuse = (message: string) => complaints.add('channels', column, 'value-out-of-range', message);
+  const refuse = (values: ValueRules['value-out-of-range']) =>
+    diagnostics.add('channels', column, 'value-out-of-range', values);
   const { value, unit } = uncertainty;
   const absolute = unit && unit.dimension !== 'percent' && measured.unit;
-  const fraction = absolute ? convert(value, unit, measured.unit) / measured.value : value / 100;
-  if (Number.isNaN(fraction)) {
-    return refuse(
-      `An uncertainty in ${unit?.text ?? '%'} can't be compared with the measured sensitivity. Correct the unit.`,
-    );
-  }
-  if (fraction >= 1) {
-    return refuse(
-      `An uncertainty of ${Number((fraction * 100).toPrecision(4))} % is outside its physical range: it must be below 100 %. Check the entry.`,
-    );
-  }
+  const asGiven = absolute ? convert(value, unit, measured.unit) / measured.value : value / 100;
+  const fraction = atCoverage(asGiven, coverage.given, coverage.wanted);
+  if (Number.isNaN(fraction)) return refuse({ kind: 'uncertainty not comparable', unit: unit?.text ?? '%' });
+  if (fraction >= 1) return refuse({ kind: 'uncertainty too large', fraction });
   return fraction;
 }

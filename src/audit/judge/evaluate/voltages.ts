@@ -1,80 +1,71 @@
+import type { FaultLimits } from '../../model/channel.ts';
+import type { Kind } from '../../model/kind.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
 import { fixed, inUnit } from './amounts.ts';
-import type { Complaints } from './complaints.ts';
+import type { Diagnostics } from './diagnostics.ts';
 
 export interface ZeroVoltages {
   readonly zeroConfigured: number | null;
   readonly zeroMeasured: number | null;
 }
 
-/** Zero voltages of an axial channel, V; a complaint where one is missing or the direction is needed and missing. */
+/** Zero voltages of an axial channel, V; a warning where one is missing or the direction is needed and missing. */
 export function zeroVoltages(
+  kind: Kind,
   row: ChannelRow,
   settings: SettingsRow,
   policy: Policy,
-  complaints: Complaints,
+  diagnostics: Diagnostics,
 ): ZeroVoltages {
-  if (row.kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
+  if (kind !== 'axial') return { zeroConfigured: null, zeroMeasured: null };
   const zeroConfigured = inUnit(settings.zeroConfigured, fixed.volt);
   const zeroMeasured = inUnit(row.zeroMeasured, fixed.volt);
   if (policy.linearVolts.near <= 0) {
-    refusePositive('channels', 'zeroMeasured', 'measured', zeroMeasured, complaints);
-    refusePositive('settings', 'zeroConfigured', 'configured', zeroConfigured, complaints);
+    refusePositive('channels', 'zeroMeasured', 'measured', zeroMeasured, diagnostics);
+    refusePositive('settings', 'zeroConfigured', 'configured', zeroConfigured, diagnostics);
   }
-  if (zeroMeasured === null || zeroConfigured === null) {
-    const [table, column, which] =
-      zeroMeasured === null
-        ? (['channels', 'zeroMeasured', 'measured'] as const)
-        : (['settings', 'zeroConfigured', 'configured'] as const);
-    complaints.add(
-      table,
-      column,
-      'zero-voltage-missing',
-      `The ${which} zero voltage is missing, so a shifted zero is not judged: the thresholds follow from the sensitivities alone. Enter it.`,
-    );
-  } else if (zeroConfigured !== zeroMeasured && row.direction === null) {
-    complaints.add(
-      'channels',
-      'direction',
-      'direction-missing',
-      'The positive direction (toward or away) is missing, and the zero voltages differ: the thresholds depend on it. Enter it.',
-    );
-  }
+  if (zeroMeasured === null && !diagnostics.isSaid('zeroMeasured'))
+    diagnostics.add('channels', 'zeroMeasured', 'zero-voltage-missing', { which: 'measured' }, 'absent');
+  if (zeroConfigured === null && !diagnostics.isSaid('zeroConfigured'))
+    diagnostics.add('settings', 'zeroConfigured', 'zero-voltage-missing', { which: 'configured' }, 'absent');
+  const apart = zeroMeasured !== null && zeroConfigured !== null && zeroConfigured !== zeroMeasured;
+  if (apart && row.direction === null)
+    diagnostics.add('channels', 'direction', 'direction-missing', {}, 'absent');
   return { zeroConfigured, zeroMeasured };
 }
 
 function refusePositive(
   table: TableKind,
   column: string,
-  which: string,
+  which: 'measured' | 'configured',
   volts: number | null,
-  complaints: Complaints,
+  diagnostics: Diagnostics,
 ): void {
   if (volts === null || volts <= 0) return;
-  const message = `The ${which} zero voltage ${volts} V is positive; gap voltages of these probes are negative. Correct the sign.`;
-  complaints.add(table, column, 'zero-voltage-positive', message);
+  diagnostics.add(table, column, 'zero-voltage-positive', { which, volts });
 }
 
-/** A gap voltage, V; not used, with a complaint, where its sign can't be right for the policy's linear span. */
+/** A gap voltage, V; not used, with a warning, where its sign can't be right for the policy's linear span. */
 export function gapVoltageOf(
   amount: Amount | null,
   column: 'gapVoltage' | 'asLeftGapVoltage',
   policy: Policy,
-  complaints: Pick<Complaints, 'add'>,
+  diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   const gap = inUnit(amount, fixed.volt);
   if (gap === null || gap <= 0 || policy.linearVolts.near > 0) return gap;
-  const which = column === 'gapVoltage' ? 'gap voltage' : 'as-left gap voltage';
-  const message = `The ${which} ${gap} V is positive; gap voltages of these probes are negative. It was not used. Correct the sign.`;
-  return complaints.add('channels', column, 'gap-voltage-positive', message);
+  const which = column === 'gapVoltage' ? 'as found' : 'as left';
+  return diagnostics.add('channels', column, 'gap-voltage-positive', { which, volts: gap });
 }
 
-/** Circuit-fault limits in either order, V; `null` unless both are given. */
-export function faultLimitsOf(settings: SettingsRow): { far: number; near: number } | null {
-  const [one, other] = [inUnit(settings.faultHigh, fixed.volt), inUnit(settings.faultLow, fixed.volt)];
-  return one === null || other === null ? null : { far: Math.min(one, other), near: Math.max(one, other) };
+/** Circuit-fault limits, V: both in either order, or the one that is given; `null` where none is. */
+export function faultLimitsOf(settings: SettingsRow): FaultLimits | null {
+  const [high, low] = [inUnit(settings.faultHigh, fixed.volt), inUnit(settings.faultLow, fixed.volt)];
+  if (high === null && low === null) return null;
+  if (high === null || low === null) return { far: low, near: high };
+  return { far: Math.min(high, low), near: Math.max(high, low) };
 }

@@ -1,27 +1,26 @@
-import { amount, percent } from '../../model/wording.ts';
+import { factOfThreshold } from '../../model/findings.ts';
 import type { Rule } from './rule.ts';
-import { columnOfThreshold, ruleName, subject } from './thresholdCell.ts';
+import { columnOfThreshold, setpointOf } from './thresholdCell.ts';
 import { trips } from '../../model/threshold.ts';
 
-/** Danger that acts beyond the greatest real displacement that is acceptable for the machine. */
+/** Danger that acts, or with its uncertainty may act, beyond the greatest real displacement that the machine allows. */
 export const beyondLimit: Rule = ({ channel, thresholds }, say) => {
   const { limit } = channel;
   if (limit === null) return;
+  const at = { table: 'channels', column: 'limit' } as const;
   for (const threshold of thresholds) {
-    const { name, effective, probabilityBeyondLimit: probability } = threshold;
-    if (!trips(name) || threshold.multiplier !== 1 || effective === null || Math.abs(effective) <= limit)
-      continue;
-    const chance =
-      probability === null
-        ? ''
-        : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
-    say({
-      rule: ruleName(name, 'beyond-limit'),
-      severity: 'critical',
-      message: `${subject(threshold, channel)} acts at ${amount(effective, channel.unit.text)}, beyond the limit of ${amount(limit, channel.unit.text)}.${chance}`,
-      table: 'channels',
-      column: 'limit',
-    });
+    const { beyondLimit: beyond, lines, probabilityBeyondLimit: probability } = threshold;
+    if (beyond === null || beyond === 'no') continue;
+    const level = setpointOf(threshold, channel);
+    const sign = Math.sign(threshold.setpoint ?? 1);
+    if (beyond === 'yes') {
+      const latest = Math.max(...lines.map(({ effective }) => sign * (effective ?? -Infinity)));
+      const values = { ...level, effective: sign * latest, limit, probability };
+      say({ ...factOfThreshold('beyond-limit', 'critical', threshold, values), ...at });
+    } else {
+      const values = { ...level, limit, high: sign < 0 ? threshold.low : threshold.high };
+      say({ ...factOfThreshold('may-be-beyond-limit', 'critical', threshold, values), ...at });
+    }
   }
 };
 
@@ -30,10 +29,9 @@ export const worseZone: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     const { name, zone, intendedZone, multiplier } = threshold;
     if (multiplier !== 1 || zone === null || intendedZone === null || zone <= intendedZone) continue;
+    const values = { ...setpointOf(threshold, channel), zone, intendedZone, speed: channel.speed ?? NaN };
     say({
-      rule: ruleName(name, 'in-worse-zone'),
-      severity: trips(name) ? 'warning' : 'note',
-      message: `${subject(threshold, channel)} was set in zone ${intendedZone} and acts in zone ${zone} at ${amount(channel.speed ?? NaN, 'r/min')}.`,
+      ...factOfThreshold('in-worse-zone', trips(name) ? 'warning' : 'note', threshold, values),
       table: 'settings',
       column: columnOfThreshold(name),
     });

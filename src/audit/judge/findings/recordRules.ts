@@ -1,5 +1,5 @@
 import { isoDate } from '../../../cells/cell.ts';
-import { rounded } from '../../model/wording.ts';
+import { factOf } from '../../model/findings.ts';
 import type { Rule } from './rule.ts';
 
 /** How old the calibration is, against the policy's interval; a date that has not come yet. */
@@ -9,25 +9,19 @@ export const calibrationAge: Rule = ({ channel, policy, today }, say) => {
   const at = { table: 'channels', column: 'calibratedOn' } as const;
   const age = today - calibratedOn;
   if (age < 0) {
-    const message = `The calibration date ${isoDate(calibratedOn)} lies after the day of this audit, ${isoDate(today)}. Check the entry.`;
-    say({ rule: 'calibration-in-the-future', severity: 'warning', message, ...at });
+    const values = { calibratedOn: isoDate(calibratedOn), today: isoDate(today) };
+    say({ ...factOf('calibration-in-the-future', 'warning', values), ...at });
     return;
   }
-  if (age <= policy.calibrationIntervalDays) return;
-  const message = `The calibration of ${isoDate(calibratedOn)} is ${rounded(age)} days old; the policy allows ${rounded(policy.calibrationIntervalDays)}.`;
-  say({ rule: 'calibration-overdue', severity: 'warning', message, ...at });
+  const interval = policy.calibrationIntervalDays;
+  if (age <= interval) return;
+  const values = { calibratedOn: isoDate(calibratedOn), age, interval };
+  say({ ...factOf('calibration-overdue', 'warning', values), ...at });
 };
 
 /** Two laws of growth at once contradict each other. */
 export const growthTwice: Rule = ({ channel }, say) => {
   const { growthPerDay, doublingDays } = channel;
   if (growthPerDay === null || doublingDays === null) return;
-  say({
-    rule: 'growth-given-twice',
-    severity: 'warning',
-    message:
-      'Growth per day and doubling time are both given; no times were worked out. Keep the one that fits.',
-    table: 'channels',
-    column: 'growth',
-  });
+  say({ ...factOf('growth-given-twice', 'warning', {}), table: 'channels', column: 'growth' });
 };

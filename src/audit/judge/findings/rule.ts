@@ -1,5 +1,5 @@
 import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Severity } from '../../model/findings.ts';
+import type { Fact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
@@ -15,15 +15,8 @@ export interface Audited {
   readonly cell: (table: TableKind, column: string) => string;
 }
 
-/** What a rule has to say, and the cell at which it says it. */
-export interface Statement {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-  readonly table: TableKind;
-  /** Id of the column in the vocabulary. */
-  readonly column: string;
-}
+/** What a rule has found, and the cell at which it says so; `column` is an id of the vocabulary. */
+export type Statement = Fact & { readonly table: TableKind; readonly column: string };
 
 export type Say = (statement: Statement) => void;
 

@@ -1,7 +1,7 @@
 import { beyondLimit, worseZone } from './limitRules.ts';
 import { leavesFaults, noInterim, readingBeyondInterim, readingsPointTo } from './readingRules.ts';
 import { calibrationAge, growthTwice } from './recordRules.ts';
-import type { Audited, Rule, Say } from './rule.ts';
+import type { Audited, Rule, Say, Statement } from './rule.ts';
 import {
   alertNotBelowDanger,
   configuredFarFromRated,
@@ -12,10 +12,11 @@ import {
 import { unitSlip } from './unitSlip.ts';
 import { verdictRules } from './verdictRules.ts';
 
-/** Every rule, in the order in which its findings stand in a report. A new rule is one entry here. */
+/** Rules that say no more than what the verdicts of the thresholds are. */
+const ofVerdicts: readonly Rule[] = [verdictRules, beyondLimit, inBypass];
+
+/** Every other rule, in the order in which its findings stand in a report. A new rule is one entry here. */
 export const rules: readonly Rule[] = [
-  verdictRules,
-  beyondLimit,
   worseZone,
   alertNotBelowDanger,
   configuredFarFromRated,
@@ -27,11 +28,17 @@ export const rules: readonly Rule[] = [
   calibrationAge,
   growthTwice,
   longDelay,
-  inBypass,
   shortLinearRange,
 ];
 
-/** Lets every rule look at one channel. */
+/** What follows from the verdicts of one channel's thresholds. */
+export function verdictFacts(audited: Audited): Statement[] {
+  const found: Statement[] = [];
+  for (const rule of ofVerdicts) rule(audited, (statement) => found.push(statement));
+  return found;
+}
+
+/** Lets every other rule look at one channel. */
 export function applyRules(audited: Audited, say: Say): void {
   for (const rule of rules) rule(audited, say);
 }

@@ -2,7 +2,7 @@ import { convert } from '../../../units/convert.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
-import { amount, percent } from '../../model/wording.ts';
+import { factOf, factOfThreshold } from '../../model/findings.ts';
 import type { Rule } from './rule.ts';
 
 /** Alert that does not come before danger. */
@@ -15,9 +15,7 @@ export const alertNotBelowDanger: Rule = ({ channel }, say) => {
     if (alert === null || danger === null || Math.abs(alert) < Math.abs(danger)) continue;
     const unit = channel.unit.text;
     say({
-      rule: 'alert-not-below-danger',
-      severity: 'warning',
-      message: `The alert of ${amount(alert, unit)} is not below the danger of ${amount(danger, unit)}: it gives no warning before the trip.`,
+      ...factOf('alert-not-below-danger', 'warning', { alert, danger, unit }),
       table: 'settings',
       column,
     });
@@ -36,11 +34,11 @@ export function ratedSensitivity(channel: Channel, policy: Policy): number | nul
 export const configuredFarFromRated: Rule = ({ channel, policy }, say) => {
   const rated = ratedSensitivity(channel, policy);
   if (rated === null || Math.abs(channel.configured / rated - 1) <= policy.ratedTolerance) return;
-  const unit = channel.sensitivityUnit.text;
+  const { configured, kind, sensitivityUnit } = channel;
+  const unit = sensitivityUnit.text;
+  const off = configured / rated - 1;
   say({
-    rule: 'configured-far-from-rated',
-    severity: 'warning',
-    message: `The configured sensitivity of ${amount(channel.configured, unit)} is ${percent(channel.configured / rated - 1)} off the rated ${amount(rated, unit)} of a ${channel.kind} channel.`,
+    ...factOf('configured-far-from-rated', 'warning', { configured, rated, off, unit, kind }),
     table: 'settings',
     column: 'configured',
   });
@@ -55,12 +53,9 @@ export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
   for (const [name, delay, column] of delays) {
     if (delay === null || delay <= policy.delays[name]) continue;
     const level = thresholds.find((threshold) => threshold.name === name)?.levelAtTrip ?? null;
-    const grown =
-      level === null ? '' : ` At the present growth the level is then ${amount(level, channel.unit.text)}.`;
+    const values = { delay, allowed: policy.delays[name], level, unit: channel.unit.text };
     say({
-      rule: `${name}-delay-long`,
-      severity: 'warning',
-      message: `The ${name} delay of ${amount(delay, 's')} is longer than the ${amount(policy.delays[name], 's')} of the policy.${grown}`,
+      ...factOfThreshold('delay-long', 'warning', { name, multiplier: 1 }, values),
       table: 'settings',
       column,
     });
@@ -71,9 +66,7 @@ export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
 export const inBypass: Rule = ({ channel }, say) => {
   if (!channel.bypass) return;
   say({
-    rule: 'channel-in-bypass',
-    severity: 'warning',
-    message: 'The channel is in bypass: it trips nothing until the bypass is taken out.',
+    ...factOf('channel-in-bypass', 'warning', {}),
     table: 'settings',
     column: 'bypass',
   });
@@ -87,11 +80,8 @@ export const shortLinearRange: Rule = ({ channel, policy }, say) => {
   const span = policy.linearVolts.near - policy.linearVolts.far;
   const covered = (span * channel.unitsPerVolt) / channel.measured;
   if (covered >= least * (1 - policy.tolerance)) return;
-  const text = channel.unit.text;
   say({
-    rule: 'linear-range-short',
-    severity: 'note',
-    message: `At the measured sensitivity the linear ${amount(span, 'V')} cover ${amount(covered, text)}, less than the ${amount(least, text)} of the policy.`,
+    ...factOf('linear-range-short', 'note', { span, covered, least, unit: channel.unit.text }),
     table: 'channels',
     column: 'measured',
   });

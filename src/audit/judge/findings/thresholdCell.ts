@@ -1,6 +1,6 @@
-import { amount, capital } from '../../model/wording.ts';
 import type { Channel } from '../../model/channel.ts';
-import { timesAtStartUp, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
+import type { OfSetpoint } from '../../model/rules/thresholdRules.ts';
+import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 
 const columns: Readonly<Record<ThresholdName, string>> = {
   alert: 'alert',
@@ -14,12 +14,7 @@ export function columnOfThreshold(name: ThresholdName): string {
   return columns[name];
 }
 
-/** Rule names begin with the threshold they are about: `counter danger` → `counter-danger`. */
-export function ruleName(name: ThresholdName, what: string): string {
-  return `${name.replace(' ', '-')}-${what}`;
-}
-
-/** The start of a sentence about a threshold: `Danger 5 mil` or `Danger 5 mil × 3 at start-up`. */
-export function subject({ name, setpoint, multiplier }: ThresholdResult, channel: Channel): string {
-  return `${capital(name)} ${amount(setpoint ?? NaN, channel.unit.text)}${timesAtStartUp(multiplier)}`;
+/** The setpoint of a threshold, for a finding about it. */
+export function setpointOf({ setpoint }: ThresholdResult, { unit }: Channel): OfSetpoint {
+  return { setpoint: setpoint ?? NaN, unit: unit.text };
 }

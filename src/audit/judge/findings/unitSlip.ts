@@ -1,5 +1,6 @@
 import type { Channel } from '../../model/channel.ts';
-import { amount, rounded } from '../../model/wording.ts';
+import { factOf } from '../../model/findings.ts';
+import type { UnitSlip } from '../../model/rules/settingsRules.ts';
 import { ratedSensitivity } from './settingsRules.ts';
 import type { Rule, Say, Statement } from './rule.ts';
 
@@ -19,26 +20,16 @@ export const unitSlip: Rule = ({ channel, policy }, say) => {
   const { configured, measured, sensitivityUnit } = channel;
   const rated = ratedSensitivity(channel, policy);
   const unit = sensitivityUnit.text;
+  const ratio = measured / configured;
   if (rated !== null) {
     sensitivitySlip('measured', measured, rated, unit, say);
     sensitivitySlip('configured', configured, rated, unit, say);
-  } else if (explains(measured / configured, milToMicrometre, 0.25)) {
-    say(
-      slip(
-        'channels',
-        'measured',
-        `The measured and the configured sensitivity differ by a factor of ${rounded(measured / configured)}, about the 25.4 µm of a mil`,
-      ),
-    );
+  } else if (explains(ratio, milToMicrometre, 0.25)) {
+    say(slip('channels', 'measured', { kind: 'sensitivities', ratio }));
   }
-  if (explains(measured / configured, 2, 0.03)) {
-    say(
-      slip(
-        'channels',
-        'measured',
-        `The measured sensitivity of ${amount(measured, unit)} is ${rounded(measured / configured)} times the configured ${amount(configured, unit)}: one may be peak-to-peak and the other zero-to-peak`,
-      ),
-    );
+  if (explains(ratio, 2, 0.03)) {
+    const values = { kind: 'detection of a sensitivity', measured, configured, ratio, unit } as const;
+    say(slip('channels', 'measured', values));
   }
   setpointSlip(channel, say);
   uncertaintySlip(channel, say);
@@ -52,63 +43,45 @@ function sensitivitySlip(
   unit: string,
   say: Say,
 ): void {
-  const table = id === 'measured' ? 'channels' : 'settings';
-  const what = `The ${id} sensitivity of ${amount(value, unit)}`;
-  if (explains(value / rated, milToMicrometre, 0.25)) {
-    say(
-      slip(
-        table,
-        id,
-        `${what} is the rated ${amount(rated, unit)} off by a factor of about 25.4: it may be per µm where per mil is meant, or the other way`,
-      ),
-    );
-  } else if (explains(value / rated, voltToMillivolt, 0.25)) {
-    say(
-      slip(
-        table,
-        id,
-        `${what} is the rated ${amount(rated, unit)} off by a factor of about 1000: it may be in V where mV is meant, or the other way`,
-      ),
-    );
-  }
+  const factor = ([milToMicrometre, voltToMillivolt] as const).find((one) =>
+    explains(value / rated, one, 0.25),
+  );
+  if (factor === undefined) return;
+  const values = { kind: 'rated sensitivity', which: id, value, rated, unit, factor } as const;
+  say(slip(id === 'measured' ? 'channels' : 'settings', id, values));
 }
 
-function setpointSlip({ alert, danger, fullScale, limit, unit, kind }: Channel, say: Say): void {
-  if (unit.dimension !== 'displacement') return;
-  if (alert !== null && danger !== null && explains(danger / alert, milToMicrometre, 0.5)) {
+function setpointSlip(
+  { alert, danger, fullScale, limit, unit: { dimension, text: unit, factor }, kind }: Channel,
+  say: Say,
+): void {
+  if (dimension !== 'displacement' || danger === null) return;
+  if (alert !== null && explains(danger / alert, milToMicrometre, 0.5)) {
     say(
-      slip(
-        'settings',
-        'danger',
-        `Danger ${amount(danger, unit.text)} is ${rounded(danger / alert)} times the alert of ${amount(alert, unit.text)}: one may be in µm and the other in mil`,
-      ),
+      slip('settings', 'danger', {
+        kind: 'setpoint',
+        danger,
+        against: 'alert',
+        level: alert,
+        ratio: danger / alert,
+        unit,
+      }),
     );
   }
-  const against = [
+  const levels = [
     ['full scale', fullScale],
     ['limit', limit],
   ] as const;
-  for (const [name, value] of against) {
-    if (danger === null || value === null || !explains(danger / value, milToMicrometre, 1)) continue;
-    say(
-      slip(
-        'settings',
-        'danger',
-        `Danger ${amount(danger, unit.text)} against the ${name} of ${amount(value, unit.text)} is off by a factor of ${rounded(danger / value)}: one may be in µm and the other in mil`,
-      ),
-    );
+  for (const [against, level] of levels) {
+    if (level === null || !explains(danger / level, milToMicrometre, 1)) continue;
+    const values = { kind: 'setpoint', danger, against, level, ratio: danger / level, unit } as const;
+    say(slip('settings', 'danger', values));
     return;
   }
-  const micrometres = danger === null ? NaN : danger * unit.factor;
-  if (kind === 'radial' && danger !== null && (micrometres < leastDanger || micrometres > greatestDanger)) {
-    const other = micrometres < leastDanger ? 'mil written into a µm column' : 'µm written into a mil column';
-    say(
-      slip(
-        'settings',
-        'danger',
-        `Danger ${amount(danger, unit.text)} is out of the ordinary for shaft vibration: it may be ${other}`,
-      ),
-    );
+  const micrometres = danger * factor;
+  if (kind === 'radial' && (micrometres < leastDanger || micrometres > greatestDanger)) {
+    const is = micrometres < leastDanger ? 'too small' : 'too large';
+    say(slip('settings', 'danger', { kind: 'size of a setpoint', danger, unit, is }));
   }
 }
 
@@ -121,32 +94,14 @@ const leastSpeed = 60;
 
 function speedSlip({ speed, kind }: Channel, say: Say): void {
   if (speed === null || speed >= leastSpeed || kind !== 'radial') return;
-  say(
-    slip(
-      'channels',
-      'speed',
-      `A speed of ${amount(speed, 'r/min')} is very slow for a shaft with displacement probes: it may be in thousands, or per second`,
-    ),
-  );
+  say(slip('channels', 'speed', { kind: 'speed', speed }));
 }
 
 function uncertaintySlip({ uncertainty }: Channel, say: Say): void {
   if (uncertainty === null || uncertainty >= 0.001) return;
-  say(
-    slip(
-      'channels',
-      'uncertainty',
-      `An uncertainty of ${rounded(100 * uncertainty)} % is smaller than a field calibration can reach: it may be a fraction where percent is meant`,
-    ),
-  );
+  say(slip('channels', 'uncertainty', { kind: 'uncertainty', uncertainty }));
 }
 
-function slip(table: Statement['table'], column: string, message: string): Statement {
-  return {
-    rule: 'unit-slip-suspected',
-    severity: 'warning',
-    message: `${message}. Check the unit.`,
-    table,
-    column,
-  };
+function slip(table: Statement['table'], column: string, values: UnitSlip): Statement {
+  return { ...factOf('unit-slip-suspected', 'warning', values), table, column };
 }

@@ -1,51 +1,81 @@
-import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
-import type { Finding } from '../../model/findings.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import { convertDetection } from '../../../units/detection.ts';
 import { convert } from '../../../units/convert.ts';
-import type { GroupMember, GroupResult, GroupVote } from '../../model/report.ts';
+import { convertDetection } from '../../../units/detection.ts';
+import type { GroupMember, GroupResult, GroupVote, MemberReason } from '../../model/report.ts';
+import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
+import { exceeds } from '../lines/line.ts';
 import type { Member } from './members.ts';
 
-/** A group's result, still open for its findings. */
-export type OpenGroup = Omit<GroupResult, 'findings'> & { findings: readonly Finding[] };
+/** A group's result before its findings. */
+export type JudgedGroup = Omit<GroupResult, 'findings'>;
 
-const none: readonly Finding[] = [];
+/** Which of its members' thresholds a group is judged by: the plain ones, or those while the start-up multiplier is on. */
+type Stage = 'running' | 'start-up';
 
 /**
- * Where one threshold of an M-out-of-N group really acts: the M-th smallest of its members' effective thresholds, in the
- * unit of its first member. Positions count away from zero in the threshold's own direction. `undefined` where no member
- * has this threshold.
+ * Where one threshold of an M-out-of-N group really acts now: the M-th smallest of its members' effective thresholds, in the
+ * unit of its first member. Positions count away from zero in the threshold's own direction. Once for the plain setpoints
+ * and, where a member has a start-up multiplier, once more while that is on. Empty where no member has this threshold.
  */
 export function evaluateGroup(
+  machine: string,
   name: string,
   voting: Voting,
   threshold: ThresholdName,
   members: readonly Member[],
-): OpenGroup | undefined {
-  const first = members.find((member) => setpointOf(member, threshold) !== null);
-  if (!first) return undefined;
-  const sign = threshold.startsWith('counter') ? -1 : 1;
-  const seats = members.map((member) => seatOf(member, threshold, first));
-  const intended = votedThreshold(
-    seats.map((seat) => magnitude(seat.setpoint)),
-    voting.m,
-  );
-  const left = members.some(({ asLeft }) => asLeft !== null)
-    ? members.map((member) => seatOf(asLeftWhereJudged(member), threshold, first))
-    : null;
-  return {
-    name,
-    voting: `${voting.m}oo${voting.n}`,
-    threshold,
-    unit: first.unit?.text ?? null,
-    intended: Number.isFinite(intended) ? sign * intended : null,
-    ...voteOf(seats, voting, sign),
-    limit: leastLimit(members, first),
-    members: seats,
-    asLeft: left && voteOf(left, voting, sign),
-    findings: none,
-  };
+  tolerance: number,
+): JudgedGroup[] {
+  const multiplier = greatestMultiplier(members);
+  const stages: readonly Stage[] = multiplier > 1 ? ['running', 'start-up'] : ['running'];
+  return stages.flatMap((stage) => {
+    const first = members.find(
+      (member) => (thresholdOf(member, threshold, stage)?.setpoint ?? null) !== null,
+    );
+    if (!first) return [];
+    const sign = threshold.startsWith('counter') ? -1 : 1;
+    const seats = members.map((member) => seatOf(member, threshold, stage, first));
+    const intended = votedThreshold(
+      seats.map((seat) => magnitude(seat.setpoint)),
+      voting.m,
+    );
+    const vote = voteOf(seats, voting, sign);
+    const limit = stage === 'running' && trips(threshold) ? leastLimit(members, first) : null;
+    const acts = Math.abs(vote.effective ?? NaN);
+    const found = members.some(({ asFound }) => asFound !== null)
+      ? members.map((member) => seatOf(asItWasFound(member), threshold, stage, first))
+      : null;
+    return [
+      {
+        machine,
+        name,
+        voting: `${voting.m}oo${voting.n}`,
+        threshold,
+        multiplier: stage === 'running' ? 1 : multiplier,
+        unit: first.unit?.text ?? null,
+        intended: Number.isFinite(intended) ? sign * intended : null,
+        ...vote,
+        limit,
+        late: isLate(acts, intended, tolerance),
+        beyondLimit: limit !== null && exceeds(acts, limit),
+        members: seats,
+        asFound: found && voteOf(found, voting, sign),
+      },
+    ];
+  });
+}
+
+/** The greatest start-up multiplier of all members; 1 where none has one. */
+function greatestMultiplier(members: readonly Member[]): number {
+  let greatest = 1;
+  for (const { thresholds } of members)
+    for (const { multiplier } of thresholds) if (multiplier > greatest) greatest = multiplier;
+  return greatest;
+}
+
+/** Whether a vote acts later than the tolerance of a sensitivity allows; levels away from zero, in one unit. */
+function isLate(acts: number, meant: number, tolerance: number): boolean {
+  return acts > (meant / (1 - tolerance)) * (1 + 1e-12);
 }
 
 /** Where the vote of these members acts, and whose threshold decides. */
@@ -64,27 +94,28 @@ function voteOf(seats: readonly GroupMember[], { m }: Voting, sign: number): Gro
   };
 }
 
-function asLeftWhereJudged(member: Member): Member {
-  return member.asLeft === null ? member : { ...member, thresholds: member.asLeft };
+function asItWasFound(member: Member): Member {
+  return member.asFound === null ? member : { ...member, thresholds: member.asFound };
 }
 
-function thresholdOf(member: Member, name: ThresholdName): ThresholdResult | undefined {
-  for (const threshold of member.thresholds) {
-    if (threshold.name === name && threshold.multiplier === 1) return threshold;
+/** A member's threshold at a stage: one without a multiplier of its own acts as ever while that of others is on. */
+function thresholdOf({ thresholds }: Member, name: ThresholdName, stage: Stage): ThresholdResult | undefined {
+  let plain: ThresholdResult | undefined;
+  for (const threshold of thresholds) {
+    if (threshold.name !== name) continue;
+    if (threshold.multiplier === 1) plain = threshold;
+    else if (stage === 'start-up') return threshold;
   }
-  return undefined;
-}
-
-function setpointOf(member: Member, name: ThresholdName): number | null {
-  return thresholdOf(member, name)?.setpoint ?? null;
+  return plain;
 }
 
 /** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
-function seatOf(member: Member, name: ThresholdName, first: Member): GroupMember {
-  const own = thresholdOf(member, name);
-  const setpoint = inUnitOf(first, member, own?.setpoint ?? null);
+function seatOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
+  const own = thresholdOf(member, name, stage);
+  const meant = own && own.setpoint !== null ? own.multiplier * own.setpoint : null;
+  const setpoint = inUnitOf(first, member, meant);
   const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
-  const why = whyIdle(member, own, effective, name);
+  const why = whyIdle(member, own, effective);
   return {
     tag: member.tag,
     setpoint: Number.isNaN(setpoint) ? null : setpoint,
@@ -97,14 +128,13 @@ function whyIdle(
   member: Member,
   own: ThresholdResult | undefined,
   effective: number | null,
-  name: ThresholdName,
-): string | null {
+): MemberReason | null {
   if (member.bypass === null) return 'its bypass mark is not understood';
   if (member.bypass) return 'in bypass';
   if (member.notAudited !== null) return member.notAudited;
-  if (!own || own.setpoint === null) return `no ${name} setpoint`;
+  if (!own || own.setpoint === null) return 'no such setpoint';
   if (effective === null) return own.unreachable[0] ?? 'not known';
-  return Number.isNaN(effective) ? `its unit ${member.unit?.text ?? ''} does not fit the group` : null;
+  return Number.isNaN(effective) ? 'its unit does not fit the group' : null;
 }
 
 function acts({ verdict }: ThresholdResult): boolean {

@@ -1,64 +1,55 @@
 import { thresholdNames } from '../../model/threshold.ts';
-import type { Severity } from '../../model/findings.ts';
+import { factOf, type Fact } from '../../model/findings.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import { evaluateGroup, type OpenGroup } from './evaluateGroup.ts';
-import { groupFindings, type GroupStatement } from './groupFindings.ts';
-import type { Member } from './members.ts';
+import { evaluateGroup, type JudgedGroup } from './evaluateGroup.ts';
+import { groupFindings } from './groupFindings.ts';
+import { membersByGroup, type Member } from './members.ts';
 import { votingReader, type ReadVoting } from './votingReader.ts';
 
 export interface EvaluatedGroup {
-  readonly result: OpenGroup;
-  readonly statements: readonly GroupStatement[];
+  readonly result: JudgedGroup;
+  readonly facts: readonly Fact[];
   readonly members: readonly Member[];
 }
 
 /** Something about a member's group that keeps it from being worked out as written. */
-export interface GroupComplaint {
+export interface GroupDiagnostic {
   readonly member: Member;
   readonly column: 'group' | 'voting';
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
+  readonly fact: Fact;
 }
 
-/** Works out every voting group of the settings, for each threshold that its members have. */
+/** Works out every voting group, for each threshold that its members have. */
 export function evaluateGroups(
   members: readonly Member[],
   tolerance: number,
-): { groups: EvaluatedGroup[]; complaints: GroupComplaint[] } {
-  const complaints: GroupComplaint[] = [];
+): { groups: EvaluatedGroup[]; diagnostics: GroupDiagnostic[] } {
+  const diagnostics: GroupDiagnostic[] = [];
   const read = votingReader();
-  const byName = new Map<string, Member[]>();
   for (const member of members) {
-    if (member.group === '') {
-      const alone = member.voting === '' || read(member.voting)?.n === 1;
-      if (!alone) complaints.push(groupMissing(member));
-      continue;
-    }
-    const key = member.group.toLowerCase();
-    const known = byName.get(key);
-    if (known) known.push(member);
-    else byName.set(key, [member]);
+    if (member.group !== '') continue;
+    const alone = member.voting === '' || read(member.voting)?.n === 1;
+    if (!alone) diagnostics.push(groupMissing(member));
   }
   const groups: EvaluatedGroup[] = [];
-  for (const all of byName.values()) {
+  for (const all of membersByGroup(members)) {
     const [first] = all;
-    const voting = votingOf(all, read, complaints);
+    const voting = votingOf(all, read, diagnostics);
     if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
-      const result = evaluateGroup(first.group, voting, threshold, all);
-      if (result) groups.push({ result, statements: groupFindings(result, tolerance), members: all });
+      for (const result of evaluateGroup(first.machine, first.group, voting, threshold, all, tolerance))
+        groups.push({ result, facts: groupFindings(result), members: all });
     }
     if (voting.n !== all.length)
-      complaints.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
+      diagnostics.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
   }
-  return { groups, complaints };
+  return { groups, diagnostics };
 }
 
 function votingOf(
   members: readonly Member[],
   read: ReadVoting,
-  complaints: GroupComplaint[],
+  diagnostics: GroupDiagnostic[],
 ): Voting | undefined {
   let strictest: Voting | undefined;
   const said = new Set<string>();
@@ -66,52 +57,37 @@ function votingOf(
     if (member.voting === '') continue;
     const voting = read(member.voting);
     if (!voting) {
-      const message = `The voting '${member.voting.slice(0, 40)}' is not understood; write it like 1oo2 or 2oo3.`;
-      complaints.push({
-        member,
-        column: 'voting',
-        rule: 'voting-not-understood',
-        severity: 'warning',
-        message,
-      });
+      const fact = factOf('voting-not-understood', 'warning', { voting: member.voting });
+      diagnostics.push({ member, column: 'voting', fact });
       continue;
     }
-    said.add(`${voting.m}oo${voting.n}`);
+    said.add(textOf(voting));
     if (!strictest || voting.m > strictest.m || (voting.m === strictest.m && voting.n < strictest.n))
       strictest = voting;
   }
+  const group = members[0]?.group ?? '';
+  const ofAll = (fact: Fact) => {
+    diagnostics.push(...members.map((member) => ({ member, column: 'voting' as const, fact })));
+  };
   if (!strictest) {
-    const message = `The voting of group '${members[0]?.group ?? ''}' is missing, so it can't be told when the group acts; enter it like 1oo2.`;
-    complaints.push(
-      ...members.map((member) => ({
-        member,
-        column: 'voting' as const,
-        rule: 'voting-missing',
-        severity: 'warning' as const,
-        message,
-      })),
-    );
+    ofAll(factOf('voting-missing', 'warning', { group }));
   } else if (said.size > 1) {
-    const message = `The members of group '${members[0]?.group ?? ''}' name different votings (${[...said].join(', ')}); ${strictest.m}oo${strictest.n} was used, which acts last. Correct them.`;
-    complaints.push(
-      ...members.map((member) => ({
-        member,
-        column: 'voting' as const,
-        rule: 'voting-contradicts',
-        severity: 'warning' as const,
-        message,
-      })),
-    );
+    const values = { group, votings: [...said], used: textOf(strictest) };
+    ofAll(factOf('voting-contradicts', 'warning', values));
   }
   return strictest;
 }
 
-function groupMissing(member: Member): GroupComplaint {
-  const message = `The voting is ${member.voting} but no voting group is named, so its other members are not known; enter the group.`;
-  return { member, column: 'group', rule: 'group-missing', severity: 'warning', message };
+function textOf({ m, n }: Voting): string {
+  return `${m}oo${n}`;
 }
 
-function sizeDiffers(member: Member, voting: Voting, size: number): GroupComplaint {
-  const message = `Group '${member.group}' votes ${voting.m}oo${voting.n} but ${size} of the channels listed belong to it, not ${voting.n}. Missing members were not counted. Check the group.`;
-  return { member, column: 'group', rule: 'group-size-differs', severity: 'warning', message };
+function groupMissing(member: Member): GroupDiagnostic {
+  const fact = factOf('group-missing', 'warning', { voting: member.voting });
+  return { member, column: 'group', fact };
+}
+
+function sizeDiffers(member: Member, voting: Voting, size: number): GroupDiagnostic {
+  const values = { group: member.group, voting: textOf(voting), needed: voting.n, listed: size };
+  return { member, column: 'group', fact: factOf('group-size-differs', 'warning', values) };
 }

@@ -1,21 +1,19 @@
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import { amount } from '../../model/wording.ts';
-import type { EvaluatedGroup, GroupComplaint } from './groups.ts';
+import { factOf } from '../../model/findings.ts';
+import type { EvaluatedGroup, GroupDiagnostic } from './groups.ts';
 import type { Member } from './members.ts';
 
-const factors = [
-  { factor: 2, why: 'one may be peak-to-peak and the other zero-to-peak' },
-  { factor: 25.4, why: 'one may be in µm and the other in mil' },
-] as const;
+/** Peak-to-peak and zero-to-peak; mil and µm. */
+const factors = [2, 25.4] as const;
 
 /**
  * Setpoints of one group that differ by just the factor between two units: peak-to-peak and zero-to-peak, or mil and µm.
  * Members of a group watch the same motion, so their setpoints are expected to be equal (common practice, no source).
  */
-export function peerSlips(groups: readonly EvaluatedGroup[]): GroupComplaint[] {
+export function peerSlips(groups: readonly EvaluatedGroup[]): GroupDiagnostic[] {
   return groups
-    .filter(({ result }) => result.threshold === 'danger')
+    .filter(({ result }) => result.threshold === 'danger' && result.multiplier === 1)
     .flatMap(({ members }) => {
       const [first, ...others] = members.filter((member) => dangerOf(member) !== null);
       return first ? others.flatMap((other) => compare(first, other)) : [];
@@ -26,16 +24,20 @@ function dangerOf(member: Member): number | null {
   return member.thresholds.find((threshold) => threshold.name === 'danger')?.setpoint ?? null;
 }
 
-function compare(first: Member, other: Member): GroupComplaint[] {
+function compare(first: Member, other: Member): GroupDiagnostic[] {
   const [a, b] = [dangerOf(first), dangerOf(other)];
   if (a === null || b === null || !first.unit || !other.unit) return [];
   const level = convert(b, other.unit, first.unit);
   const known = first.detection && other.detection;
   const ratio = (known ? convertDetection(level, other.detection, first.detection) : level) / a;
-  const found = factors.find(({ factor }) => Math.abs(Math.abs(Math.log(ratio)) - Math.log(factor)) < 0.01);
-  if (!found) return [];
-  const message =
-    `Danger ${amount(b, other.unit.text)} of ${other.tag} and ${amount(a, first.unit.text)} of ${first.tag} in group '${first.group}' differ by a factor of ${found.factor}: ` +
-    `${found.why}. Check the unit.`;
-  return [{ member: other, column: 'group', rule: 'unit-slip-suspected', severity: 'warning', message }];
+  const factor = factors.find((one) => Math.abs(Math.abs(Math.log(ratio)) - Math.log(one)) < 0.01);
+  if (factor === undefined) return [];
+  const values = {
+    kind: 'peers',
+    group: first.group,
+    own: { tag: other.tag, danger: b, unit: other.unit.text },
+    other: { tag: first.tag, danger: a, unit: first.unit.text },
+    factor,
+  } as const;
+  return [{ member: other, column: 'group', fact: factOf('unit-slip-suspected', 'warning', values) }];
 }

@@ -28,7 +28,7 @@ export type Fault = RecordFault | { readonly fault: 'too many points'; readonly 
 /** Points above which a table of gaps and volts is a log, not a calibration record: it would hold up the whole audit. */
 export const mostPoints = 1_000;
 /** Points that a record needs: two leave no way to tell a bend or a slip from the line. */
-const leastPoints = 3;
+export const leastPoints = 3;
 
 /**
  * Which record of a channel is looked at: as found before any other series, as left last; of several temperatures the one

@@ -1,56 +1,52 @@
-import type { ThresholdResult } from '../../model/threshold.ts';
-import type { Finding, Place, Severity } from '../../model/findings.ts';
+import { factOf, type Fact, type Place, type PlacedFact } from '../../model/findings.ts';
 import { stepNotFalling } from '../../../method/record/calibrationRecord.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult } from '../../model/report.ts';
-import { amount, percent } from '../../model/wording.ts';
-import type { EvaluatedRecord } from './evaluateRecord.ts';
+import type { RecordRules, SeriesName } from '../../model/rules/recordRules.ts';
 import type { Chosen, Usable } from './chooseRecord.ts';
-import { curveFindings } from './curveFindings.ts';
+import { operatingPoint } from './curveFindings.ts';
+import type { ChannelRecords } from './recordEvidence.ts';
 import { perGap } from './evaluateRecord.ts';
-import { faultMessage } from './faultMessage.ts';
+import { recordTrouble } from './recordTrouble.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/series.ts';
-
-/** The records of one channel, looked at before its thresholds are worked out. */
-export interface ChannelRecords {
-  readonly chosen: Chosen;
-  readonly evaluated: EvaluatedRecord | undefined;
-  readonly checks: readonly RawCheck[];
-  readonly remarks: readonly Finding[];
-}
 
 /** What there is to look at. */
 export interface Looked {
   readonly records: ChannelRecords;
+  /** Record and check that count now. */
+  readonly usable: Usable | undefined;
+  readonly check: RawCheck | undefined;
   readonly record: RecordResult | null;
   readonly dynamic: DynamicResult | null;
   readonly channel: Channel;
-  readonly thresholds: readonly ThresholdResult[];
   readonly policy: Policy;
 }
 
-type Say = (rule: string, severity: Severity, message: string, place: Place) => void;
+type Say = (fact: Fact, place: Place) => void;
 
 /** Everything to be said about the records of one channel, each at its place. */
-export function recordFindings(looked: Looked): Finding[] {
-  const findings: Finding[] = [];
-  const say: Say = (rule, severity, message, { sheet, row, column }) => {
-    findings.push({ rule, severity, message, sheet, row, column });
+export function recordFindings(looked: Looked): PlacedFact[] {
+  const findings: PlacedFact[] = [];
+  const say: Say = (fact, { sheet, row, column }) => {
+    findings.push({ ...fact, sheet, row, column });
   };
-  const { chosen } = looked.records;
+  const { chosen, checks, all } = looked.records;
+  for (const { remarks } of all) findings.push(...remarks);
   unusable(chosen, say);
-  if (chosen.used) ofUsed(looked, chosen.used, say);
-  otherChecks(looked.records.checks, say);
+  const shown = looked.usable ?? chosen.used;
+  if (shown) ofUsed(looked, shown, say);
+  otherChecks(checks, say);
   dynamicDisagrees(looked, say);
   return findings;
 }
 
 function unusable({ faults }: Chosen, say: Say): void {
   for (const { raw, fault } of faults) {
-    say('record-unusable', 'warning', faultMessage(raw, fault), placeOfPoint(raw, fault.at));
+    const values = recordTrouble(raw, fault);
+    say(factOf('record-unusable', 'warning', values), placeOfPoint(raw, fault.at));
   }
 }
 
@@ -59,90 +55,92 @@ function placeOfPoint(raw: RawRecord, at: number): Place {
 }
 
 function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
-  const { channel, policy, records } = looked;
+  const { channel, policy, records, usable } = looked;
   const { kind } = channel;
   if (kind !== 'radial' && kind !== 'axial') {
-    const message = `A calibration record of gaps and volts belongs to a displacement channel; this one is of another kind (${kind}), so the record was not looked at.`;
-    say('record-of-another-kind', 'note', message, raw);
+    say(factOf('record-of-another-kind', 'note', { kind }), raw);
     return;
   }
-  if (record.sorted) {
-    say(
-      'record-sorted',
-      'note',
-      'The points of the record do not stand in the order of their gaps; they were sorted.',
-      raw,
-    );
-  }
-  otherRecords(raw, records.chosen.others, say);
+  if (record.sorted) say(factOf('record-sorted', 'note', {}), raw);
+  const { used, others } = records.chosen;
+  otherRecords(
+    raw,
+    [...(used ? [used] : []), ...others].filter((other) => other.raw !== raw),
+    say,
+  );
   const rising = stepNotFalling(record);
   if (rising !== undefined) {
     const [from, to] = [record.gaps[rising] ?? NaN, record.gaps[rising + 1] ?? NaN];
-    const message = `From ${amount(from, raw.gapUnit.text)} to ${amount(to, raw.gapUnit.text)} the voltage does not fall although the gap grows, so the record has no curve on which thresholds can be found. Check these readings, or leave out points where the probe is at the end of its range.`;
-    say('record-not-falling', 'warning', message, raw);
+    say(factOf('record-not-falling', 'warning', { from, to, gapUnit: raw.gapUnit.text }), raw);
   }
-  if (!looked.record || raw.series === asLeft) return;
-  disagreesWithList(looked.record, channel, policy, raw, say);
-  curveFindings(looked.record, channel, looked.thresholds, policy, (rule, severity, message) => {
-    say(rule, severity, message, raw);
+  if (!looked.record || !usable) return;
+  if (raw.series !== asLeft) disagreesWithList(looked.record, channel, policy, raw, say);
+  operatingPoint(looked.record, channel, (fact) => {
+    say(fact, raw);
   });
 }
 
-function name({ series, temperature }: RawRecord | RawCheck): string {
-  return temperature === '' ? series : `${series}, ${temperature}°`;
+function nameOf({ series, temperature }: RawRecord | RawCheck): SeriesName {
+  return { series, temperature };
 }
 
 function otherChecks([used, ...others]: readonly RawCheck[], say: Say): void {
   if (!used || others.length === 0) return;
-  const names = others.map((other) => `'${name(other)}'`).join(', ');
-  const message = `Of several checks with a known vibration '${name(used)}' was looked at: as found before others. Also there: ${names}.`;
-  say('several-records', 'note', message, used);
+  const values = { of: 'checks', used: nameOf(used), others: others.map(nameOf) } as const;
+  say(factOf('several-records', 'note', values), used);
 }
 
 function otherRecords(raw: RawRecord, others: readonly Usable[], say: Say): void {
   if (others.length === 0) return;
-  const names = others.map((other) => `'${name(other.raw)}'`).join(', ');
-  const message = `Of several records '${name(raw)}' was looked at: as found before others, and of several temperatures the one with the lowest sensitivity. Also there: ${names}.`;
-  say('several-records', 'note', message, raw);
+  const values = {
+    of: 'records',
+    used: nameOf(raw),
+    others: others.map((other) => nameOf(other.raw)),
+  } as const;
+  say(factOf('several-records', 'note', values), raw);
 }
 
 function disagreesWithList(
-  { average, gapUnit }: RecordResult,
+  { average: ofRecord, gapUnit }: RecordResult,
   { measured, sensitivityUnit }: Channel,
   { tolerance }: Policy,
   raw: RawRecord,
   say: Say,
 ): void {
   const ofList = convert(measured, sensitivityUnit, perGap(raw.gapUnit));
-  const off = average / ofList - 1;
-  if (!(Math.abs(off) > tolerance)) return;
-  const unit = `mV/${gapUnit}`;
-  const message = `The record gives ${amount(average, unit)}, ${percent(off)} off the measured sensitivity of the channel list, ${amount(ofList, unit)}. One of them belongs to another probe, date or target: find out which before either is used.`;
-  say('record-disagrees-with-list', 'warning', message, raw);
+  const fraction = ofRecord / ofList - 1;
+  if (!(Math.abs(fraction) > tolerance)) return;
+  const values = { kind: 'as found', ofRecord, ofList, fraction, unit: `mV/${gapUnit}` } as const;
+  say(factOf('record-disagrees-with-list', 'warning', values), raw);
 }
 
 function dynamicDisagrees(looked: Looked, say: Say): void {
-  const { dynamic, records, channel, policy } = looked;
-  const [check] = records.checks;
+  const { dynamic, check, channel, policy } = looked;
   if (!dynamic || !check) return;
   const unit = channel.sensitivityUnit.text;
   const { from, value, expanded } = staticSensitivity(looked);
   const off = dynamic.sensitivity - value;
   const together = Math.hypot(expanded, dynamic.uncertainty ?? 0);
   if (!(Math.abs(off) > together) || !(Math.abs(off) > policy.tolerance * value)) return;
-  const message = `The check with a known vibration gives ${amount(dynamic.sensitivity, unit)}, ${from} ${amount(value, unit)}: ${percent(off / value)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`;
-  say('static-and-dynamic-disagree', 'warning', message, check);
+  const values = { dynamic: dynamic.sensitivity, static: value, from, off: off / value, unit };
+  say(factOf('static-and-dynamic-disagree', 'warning', values), check);
+}
+
+interface StaticSensitivity {
+  readonly from: RecordRules['static-and-dynamic-disagree']['from'];
+  readonly value: number;
+  /** Expanded uncertainty. */
+  readonly expanded: number;
 }
 
 /** What a check is compared with: the record's sensitivity, else the list's, in the channel's unit, with its uncertainty. */
-function staticSensitivity({ record, records, channel }: Looked) {
+function staticSensitivity({ record, usable, channel }: Looked): StaticSensitivity {
   const { measured, uncertainty, sensitivityUnit } = channel;
-  const { used } = records.chosen;
-  if (!record || !used)
-    return { from: 'the channel list', value: measured, expanded: (uncertainty ?? 0) * measured };
-  const here = (value: number): number => convert(value, perGap(used.raw.gapUnit), sensitivityUnit);
+  if (!record || !usable)
+    return { from: 'channel list', value: measured, expanded: (uncertainty ?? 0) * measured };
+  const here = (value: number): number => convert(value, perGap(usable.raw.gapUnit), sensitivityUnit);
   return {
-    from: 'the calibration record',
+    from: 'calibration record',
     value: here(record.average),
     expanded: 2 * here(record.averageUncertainty ?? 0),
   };

@@ -1,14 +1,16 @@
-import type { Place } from '../../model/findings.ts';
+import { factAt, factOf, type Place, type PlacedFact } from '../../model/findings.ts';
+import type { CellFault } from '../../model/rules/cellRules.ts';
+import type { HistoryRowFault } from '../../model/rules/historyRules.ts';
 import { isBlank, isoDate } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
 import { convert } from '../../../units/convert.ts';
-import type { Complaint } from '../rows/complaint.ts';
-import { placeOf } from '../rows/complaint.ts';
+import type { CellDiagnostic } from '../rows/diagnostic.ts';
+import { placeOf } from '../rows/diagnostic.ts';
 import { rowReader, type Amount, type RowReader } from '../rows/rowReader.ts';
 import { asLeft, seriesOf } from '../records/series.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
 import type { HistoryTable } from './historyTables.ts';
-import type { HistoryRemark, TaggedReading } from './reading.ts';
+import type { TaggedReading } from './reading.ts';
 
 /** Rows that are read in one step. */
 const stride = 1_000;
@@ -20,7 +22,7 @@ const stride = 1_000;
 export function* historyReadings(
   table: HistoryTable,
   today: number,
-  remarks: HistoryRemark[],
+  remarks: PlacedFact[],
 ): Generator<void, TaggedReading[], void> {
   const read = rowReader(table, historyColumns);
   const found: TaggedReading[] = [];
@@ -39,50 +41,34 @@ function readingsIn(
   row: number,
   read: RowReader,
   today: number,
-  remarks: HistoryRemark[],
+  remarks: PlacedFact[],
 ): TaggedReading[] {
   const tag = read.text('tag');
   const day = read.day('day');
   const [one, left] = [read.amount('sensitivity'), read.amount('asLeft')];
   const isLeft = seriesOf(read.text('series'), '') === asLeft;
   const uncertainty = read.amount('uncertainty');
-  const complaints = read.complaints();
-  remarks.push(...complaints.map((complaint) => ofComplaint(table, row, complaint)));
-  const leftOut = (id: HistoryColumnId, why: string): void => {
-    remarks.push({
-      rule: 'history-row-left-out',
-      severity: 'warning',
-      message: `${why}; this reading of the history was left out.`,
-      ...placeIn(table, row, id),
-    });
+  const diagnostics = read.diagnostics();
+  remarks.push(...diagnostics.map((diagnostic) => ofDiagnostic(table, row, diagnostic)));
+  const leftOut = (id: HistoryColumnId, fault: HistoryRowFault): void => {
+    remarks.push(factAt(placeIn(table, row, id), factOf('history-row-left-out', 'warning', fault)));
   };
-  if (tag === '')
-    leftOut('tag', `Row ${row} has a reading but no tag, so it belongs to no channel: enter it`);
-  if (day === null && !spoke(complaints, 'day')) leftOut('day', `Row ${row} has no date: enter it`);
-  if (!one && !left && !spoke(complaints, 'sensitivity'))
-    leftOut('sensitivity', `Row ${row} has no sensitivity: enter it`);
-  if (day !== null && day > today) {
-    leftOut(
-      'day',
-      `The date ${isoDate(day)} lies after the day of this audit, ${isoDate(today)}: check the entry`,
-    );
-  }
+  if (tag === '') leftOut('tag', { kind: 'no tag', row });
+  if (day === null && !spoke(diagnostics, 'day')) leftOut('day', { kind: 'no date', row });
+  if (!one && !left && !spoke(diagnostics, 'sensitivity'))
+    leftOut('sensitivity', { kind: 'no sensitivity', row });
+  if (day !== null && day > today)
+    leftOut('day', { kind: 'after the audit', day: isoDate(day), today: isoDate(today) });
   if (tag === '' || day === null || day > today) return [];
   const usable = (amount: Amount | null, id: 'sensitivity' | 'asLeft', after: boolean): TaggedReading[] => {
     if (!amount) return [];
     const header = table.columns.get(id)?.header ?? id;
     if (!amount.unit) {
-      leftOut(
-        id,
-        `'${header}' names no unit: write it in brackets in the header, such as (mV/mil), or in a unit column`,
-      );
+      leftOut(id, { kind: 'no unit', header });
       return [];
     }
     if (!(amount.value > 0)) {
-      leftOut(
-        id,
-        `'${header}': ${amount.value} ${amount.unit.text} is outside its physical range: it must be above 0`,
-      );
+      leftOut(id, { kind: 'not above 0', header, value: amount.value, unit: amount.unit.text });
       return [];
     }
     const known = {
@@ -93,17 +79,12 @@ function readingsIn(
       asLeft: after,
       from: 'history',
     } as const;
-    const fraction = uncertainty && fractionOf(uncertainty, amount);
-    if (fraction !== null && !(fraction > 0 && fraction < 1)) {
-      remarks.push({
-        rule: 'history-row-left-out',
-        severity: 'warning',
-        message: `The uncertainty ${uncertainty?.value ?? ''} can't be one of this reading: it must be above 0 and below 100 %. The uncertainty was left out.`,
-        ...placeIn(table, row, 'uncertainty'),
-      });
-      return [{ ...known, uncertainty: null, ...placeIn(table, row, id) }];
-    }
-    return [{ ...known, uncertainty: fraction, ...placeIn(table, row, id) }];
+    const place = placeIn(table, row, id);
+    if (!uncertainty) return [{ ...known, uncertainty: null, ...place }];
+    const fraction = fractionOf(uncertainty, amount);
+    if (fraction > 0 && fraction < 1) return [{ ...known, uncertainty: fraction, ...place }];
+    leftOut('uncertainty', { kind: 'uncertainty', value: uncertainty.value });
+    return [{ ...known, uncertainty: null, ...place }];
   };
   return [...usable(one, 'sensitivity', isLeft), ...usable(left, 'asLeft', true)];
 }
@@ -114,22 +95,18 @@ function fractionOf(uncertainty: Amount, { value, unit }: Amount): number {
   return absolute ? convert(uncertainty.value, uncertainty.unit, unit) / value : uncertainty.value / 100;
 }
 
-function spoke(complaints: readonly Complaint[], column: string): boolean {
-  return complaints.some((complaint) => complaint.column === column && complaint.severity !== 'note');
+function spoke(diagnostics: readonly CellDiagnostic[], column: string): boolean {
+  return diagnostics.some((one) => one.column === column && one.severity !== 'note');
 }
 
-/** What the reader of a row complained about: a cell that can't be used leaves its reading out. */
-function ofComplaint(table: HistoryTable, row: number, complaint: Complaint): HistoryRemark {
-  const { message, column, severity, rule } = complaint;
+/** What is wrong with a cell of a row: one that can't be used leaves its reading out. */
+function ofDiagnostic(table: HistoryTable, row: number, diagnostic: CellDiagnostic): PlacedFact {
+  const { column, severity, rule, values } = diagnostic;
   const place = placeIn(table, row, column as HistoryColumnId);
-  if (severity === 'note') return { rule, severity, message, ...place };
-  const effect = column === 'uncertainty' ? 'The uncertainty' : 'This reading of the history';
-  return {
-    rule: 'history-row-left-out',
-    severity: 'warning',
-    message: `${message} ${effect} was left out.`,
-    ...place,
-  };
+  if (severity === 'note') return factAt(place, diagnostic);
+  const leftOut = column === 'uncertainty' ? 'uncertainty' : 'reading';
+  const fault = { rule, values } as CellFault;
+  return factAt(place, factOf('history-row-left-out', 'warning', { kind: 'cell', leftOut, fault }));
 }
 
 function isEmpty({ sheet, columns }: HistoryTable, row: number): boolean {

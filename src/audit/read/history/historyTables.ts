@@ -1,7 +1,8 @@
 import { isBlank } from '../../../cells/cell.ts';
-import { type Sheet, type Workbook, cellAt } from '../../../cells/sheet.ts';
+import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { headerStretches, type HeaderStretch } from '../tables/candidates.ts';
 import { type FoundColumn, type ReadTable, type UnitColumn, type Tables } from '../tables/found.ts';
+import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { keysOf, parseHeader, unitWord, type Header } from '../tables/header.ts';
 import { unitAlone } from '../tables/unitRow.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
@@ -20,8 +21,8 @@ for (const [id, spec] of Object.entries(historyColumns)) {
 }
 
 /** Every history of a workbook: what has columns for tag, date and sensitivity and is neither of the two tables. */
-export function historyTables(workbook: Workbook, tables: Tables): HistoryTable[] {
-  const stretches = headerStretches(workbook);
+export function historyTables(headerRows: HeaderRows, tables: Tables): HistoryTable[] {
+  const stretches = headerStretches(headerRows);
   const own = [tables.channels, tables.settings];
   return stretches.flatMap((stretch) => {
     const isOwn = own.some(

@@ -1,4 +1,4 @@
-import type { Place } from '../../model/findings.ts';
+import type { Place, PlacedFact } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
 
 /** Where a reading was found. */
@@ -20,16 +20,9 @@ export interface Reading extends Place {
 /** The histories of a workbook: readings by what tags are compared by, and what could not be used. */
 export interface HistoryBook {
   readonly byTag: ReadonlyMap<string, readonly TaggedReading[]>;
-  readonly remarks: readonly HistoryRemark[];
+  readonly remarks: readonly PlacedFact[];
 }
 
 export interface TaggedReading extends Reading {
   readonly tag: string;
-}
-
-/** Something odd about a cell of a history. */
-export interface HistoryRemark extends Place {
-  readonly rule: string;
-  readonly severity: 'warning' | 'note';
-  readonly message: string;
 }

@@ -1,4 +1,4 @@
-import type { Problem } from '../../model/findings.ts';
+import type { PlacedFact } from '../../model/findings.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { problemAt } from './problems.ts';
@@ -12,7 +12,7 @@ interface Seen {
 /** Watches the units of a table's amounts as its rows are read, and tells where two units of one quantity meet. */
 export interface UnitWatch {
   see(row: number, column: string, amount: Amount | null): void;
-  problems(): Problem[];
+  problems(): PlacedFact[];
 }
 
 /** A watch over one table: millivolts per mil beside millivolts per micrometre, mil beside µm. */
@@ -30,9 +30,11 @@ export function unitWatch(table: FoundTable): UnitWatch {
       return [...seen.values()].flatMap((units) => {
         const [first, second] = units;
         if (!first || !second) return [];
-        const names = units.map((unit) => unit.text).join(' and ');
-        const message = `Two units of one quantity stand in this table: ${names} (first in rows ${first.row} and ${second.row}). Each number was used in its own unit; make sure that each is right.`;
-        return [problemAt(table, second.row, second.column, 'units-mixed', 'warning', message)];
+        const values = {
+          units: units.map((unit) => unit.text),
+          rows: [first.row, second.row],
+        } as const;
+        return [problemAt(table, second.row, second.column, 'units-mixed', 'warning', values)];
       });
     },
   };

@@ -1,6 +1,7 @@
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { RawCheck, RecordRemark } from './rawRecord.ts';
+import type { RawCheck } from './rawRecord.ts';
 import { recordNumber } from './recordCells.ts';
 import { unitOrRemark } from './recordUnits.ts';
 import { rowNames, type LongTable } from './rowNames.ts';
@@ -9,7 +10,7 @@ import { rowNames, type LongTable } from './rowNames.ts';
  * The checks with a known vibration of a long table: one for each tag, series and temperature. Both sides are brought to peak to peak, as for a
  * sinusoid; the header has to name the detection of each (p-p, 0-p or rms), since nothing else tells it.
  */
-export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Generator<void, RawCheck[], void> {
+export function* dynamicChecks(table: LongTable, remarks: PlacedFact[]): Generator<void, RawCheck[], void> {
   const { sheet, headerRow, columns } = table;
   const [tag, level, output] = [columns.get('tag'), columns.get('displacement'), columns.get('volts')];
   if (!tag || !level || !output) return [];
@@ -19,14 +20,9 @@ export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Gener
   const ofOutput = output.unit?.detection;
   if (!output.unit || ofLevel === undefined || ofOutput === undefined) {
     const which = ofLevel === undefined ? level : output;
-    remarks.push({
-      rule: 'record-unit-missing',
-      severity: 'warning',
-      message: `'${which.header}' does not say how it is counted, so the check was not used. Write the unit with p-p, 0-p or rms in brackets in the header, such as (mil p-p) and (mV rms).`,
-      sheet: sheet.name,
-      row: headerRow,
-      column: columnLetters(which.column),
-    });
+    const values = { kind: 'detection', header: which.header } as const;
+    const place = { sheet: sheet.name, row: headerRow, column: columnLetters(which.column) };
+    remarks.push(factAt(place, factOf('record-unit-missing', 'warning', values)));
     return [];
   }
   const found = new Map<string, RawCheck>();
@@ -46,14 +42,15 @@ export function* dynamicChecks(table: LongTable, remarks: RecordRemark[]): Gener
     const volts = recordNumber(sheet, row, output, check.remarks);
     if (displacement === null || volts === null) continue;
     if (!(displacement > 0) || !(volts > 0)) {
-      check.remarks.push({
-        rule: 'record-point-left-out',
-        severity: 'warning',
-        message: `A level of ${displacement} ${unit.text} at ${volts} ${output.unit.text} says nothing of a sensitivity; it was left out. Enter amounts above 0.`,
-        sheet: sheet.name,
-        row,
-        column: check.column,
-      });
+      const values = {
+        kind: 'level',
+        displacement,
+        unit: unit.text,
+        output: volts,
+        outputUnit: output.unit.text,
+      } as const;
+      const place = { sheet: sheet.name, row, column: check.column };
+      check.remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
       continue;
     }
     check.levels.push({

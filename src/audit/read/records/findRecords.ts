@@ -1,13 +1,15 @@
 import type { LongTable } from './rowNames.ts';
 import type { Tables } from '../tables/found.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { isResultSheet } from '../tables/resultSheet.ts';
+import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
 import { longRecords } from './longRecords.ts';
 import { longTable } from './longTable.ts';
-import type { RawCheck, RawRecord, RecordBook, RecordRemark } from './rawRecord.ts';
+import type { RawCheck, RawRecord, RecordBook } from './rawRecord.ts';
 import { recordOfBlock } from './recordBlocks.ts';
 import { headsIn, type RecordHead } from './recordHeads.ts';
 import { titleSeries } from './recordTitle.ts';
@@ -21,12 +23,13 @@ export function* findRecords(
   workbook: Workbook,
   tables: Tables,
   isTag: (key: string) => boolean,
+  { ofRecords }: HeaderRows,
 ): Generator<void, RecordBook, void> {
-  const remarks: RecordRemark[] = [];
+  const remarks: PlacedFact[] = [];
   const byTag = new Map<string, (RawRecord | RawCheck)[]>();
   for (const sheet of workbook.sheets) {
     if (isResultSheet(sheet)) continue;
-    const heads = yield* headsIn(sheet, tables);
+    const heads = yield* headsIn(sheet, tables, ofRecords.get(sheet) ?? []);
     const onSheet: (RawRecord | RawCheck)[] = [];
     for (const head of heads) {
       if (head.columns.some(({ id }) => id === 'tag')) {
@@ -50,7 +53,7 @@ export function* findRecords(
 
 function* ofTable(
   table: LongTable,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Generator<void, readonly (RawRecord | RawCheck)[], void> {
   if (!table.columns.has('gap')) return yield* dynamicChecks(table, remarks);
   const found = yield* longRecords(table, remarks);
@@ -60,22 +63,16 @@ function* ofTable(
 }
 
 /** A list of gaps of many channels has the headers of a record table, but no records. */
-function onePointEach({ sheet, headerRow, columns }: LongTable): RecordRemark {
+function onePointEach({ sheet, headerRow, columns }: LongTable): PlacedFact {
   const tag = columns.get('tag');
-  return {
-    rule: 'records-of-one-point',
-    severity: 'note',
-    message: `The table in row ${headerRow} has a gap and a voltage for each tag, series and temperature, but only one of each: it was not read as calibration records.`,
-    sheet: sheet.name,
-    row: headerRow,
-    column: tag ? columnLetters(tag.column) : '',
-  };
+  const place = { sheet: sheet.name, row: headerRow, column: tag ? columnLetters(tag.column) : '' };
+  return factAt(place, factOf('records-of-one-point', 'note', { headerRow }));
 }
 
 /** Records that nobody sees count all the same, and that is said. */
-function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: RecordRemark[]): void {
+function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: PlacedFact[]): void {
   if (!sheet.hidden) return;
-  const message = `Sheet '${sheet.name}' is hidden; its calibration records were read all the same.`;
+  const values = { sheet: sheet.name, holds: 'calibration records' } as const;
   const place = { sheet: sheet.name, row, column: columnLetters(left) };
-  remarks.push({ rule: 'hidden-sheet', severity: 'note', message, ...place });
+  remarks.push(factAt(place, factOf('hidden-sheet', 'note', values)));
 }

@@ -1,15 +1,16 @@
+import type { PlacedFact } from '../../model/findings.ts';
 import { isBlank } from '../../../cells/cell.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { readDate } from '../rows/date.ts';
-import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import type { RawRecord } from './rawRecord.ts';
 import { recordNumber } from './recordCells.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
 import { rowNames, type LongTable } from './rowNames.ts';
 
 /** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
-export function* longRecords(table: LongTable, remarks: RecordRemark[]): Generator<void, RawRecord[], void> {
+export function* longRecords(table: LongTable, remarks: PlacedFact[]): Generator<void, RawRecord[], void> {
   const { sheet, headerRow, columns } = table;
   const [tag, gap, volts] = [columns.get('tag'), columns.get('gap'), columns.get('volts')];
   if (!tag || !gap || !volts) return [];

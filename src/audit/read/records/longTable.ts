@@ -1,6 +1,6 @@
 import type { LongTable } from './rowNames.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
 import type { RecordHead } from './recordHeads.ts';
 
@@ -8,7 +8,7 @@ import type { RecordHead } from './recordHeads.ts';
 export function longTable(
   { sheet, row, lastRow, columns: all }: RecordHead,
   series: string,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): LongTable {
   const { columns, firstRow } = withUnitRow(sheet, row, all);
   const first = new Map<RecordColumn['id'], RecordColumn>();
@@ -18,14 +18,14 @@ export function longTable(
       first.set(column.id, column);
       continue;
     }
-    remarks.push({
-      rule: 'record-point-left-out',
-      severity: 'warning',
-      message: `'${column.header}' is a second column of its kind in this table; only '${there.header}' in column ${columnLetters(there.column)} was read. Give every record rows of its own.`,
-      sheet: sheet.name,
-      row,
-      column: columnLetters(column.column),
-    });
+    const values = {
+      kind: 'second column',
+      header: column.header,
+      firstHeader: there.header,
+      firstColumn: columnLetters(there.column),
+    } as const;
+    const place = { sheet: sheet.name, row, column: columnLetters(column.column) };
+    remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
   }
   return { sheet, headerRow: row, firstRow, lastRow, columns: first, series };
 }

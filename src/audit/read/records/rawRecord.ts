@@ -1,12 +1,5 @@
-import type { Place, Severity } from '../../model/findings.ts';
+import type { Place, PlacedFact } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
-
-/** Something odd about a cell of a record. */
-export interface RecordRemark extends Place {
-  readonly rule: string;
-  readonly severity: Severity;
-  readonly message: string;
-}
 
 /** A point as it stands in the sheet. */
 export interface RawPoint {
@@ -26,7 +19,7 @@ export interface RawRecord extends Place {
   readonly takenOn: number | null;
   readonly gapUnit: Unit;
   readonly points: RawPoint[];
-  readonly remarks: RecordRemark[];
+  readonly remarks: PlacedFact[];
 }
 
 /** One level of a check with a known vibration. */
@@ -45,11 +38,11 @@ export interface RawCheck extends Place {
   readonly temperature: string;
   readonly unit: Unit;
   readonly levels: RawLevel[];
-  readonly remarks: RecordRemark[];
+  readonly remarks: PlacedFact[];
 }
 
 /** All records of a workbook, by what tags are compared by; remarks that belong to no channel. */
 export interface RecordBook {
   readonly byTag: ReadonlyMap<string, readonly (RawRecord | RawCheck)[]>;
-  readonly remarks: readonly RecordRemark[];
+  readonly remarks: readonly PlacedFact[];
 }

@@ -1,7 +1,8 @@
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { recordNumber } from './recordCells.ts';
-import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import type { RawRecord } from './rawRecord.ts';
 import { withUnitRow } from '../tables/recordHeaders.ts';
 import { isEmptyPoint, isFilledPoint } from '../tables/recordPoints.ts';
 import type { RecordHead } from './recordHeads.ts';
@@ -13,7 +14,7 @@ export function recordOfBlock(
   head: RecordHead,
   heads: readonly RecordHead[],
   isTag: (key: string) => boolean,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): RawRecord | undefined {
   const { sheet, row: headerRow, lastRow } = head;
   const { columns, firstRow: below } = withUnitRow(sheet, headerRow, head.columns);
@@ -25,14 +26,9 @@ export function recordOfBlock(
   const column = columnLetters(gap.column);
   if (tag === undefined) {
     if (head.besideTable) return undefined;
-    remarks.push({
-      rule: 'record-without-tag',
-      severity: 'warning',
-      message: `'${gap.header}' and '${volts.header}' look like a calibration record, but no tag of the channel list stands above them. Write 'Tag' and the tag above the headers.`,
-      sheet: sheet.name,
-      row: headerRow,
-      column,
-    });
+    const values = { kind: 'block', gapHeader: gap.header, voltsHeader: volts.header } as const;
+    const place = { sheet: sheet.name, row: headerRow, column };
+    remarks.push(factAt(place, factOf('record-without-tag', 'warning', values)));
     return undefined;
   }
   const gapUnit = unitOrRemark(sheet, headerRow, gap, remarks);
@@ -59,14 +55,9 @@ export function recordOfBlock(
   }
   while (row <= lastRow && !isFilledPoint(sheet, row, gap, volts)) row++;
   if (row <= lastRow) {
-    record.remarks.push({
-      rule: 'record-point-left-out',
-      severity: 'warning',
-      message: `From row ${row} on there are more gaps and voltages below a blank row; they were left out of the record of ${tag}. Close the gap in the rows if they belong to it.`,
-      sheet: sheet.name,
-      row,
-      column,
-    });
+    const values = { kind: 'below a blank row', row, tag } as const;
+    const place = { sheet: sheet.name, row, column };
+    record.remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
   }
   return voltsOrRemark(sheet, headerRow, volts, [record], remarks)[0];
 }

@@ -1,8 +1,8 @@
 import { cellText, isBlank } from '../../../cells/cell.ts';
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { readNumber } from '../../../cells/number.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
@@ -10,20 +10,16 @@ export function recordNumber(
   sheet: Sheet,
   row: number,
   { column, header }: RecordColumn,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): number | null {
   const cell = cellAt(sheet, row, column);
-  const read = cell === null || isBlank(cell) ? { why: 'is blank' } : readNumber(cell, sheet.plainText);
+  const read =
+    cell === null || isBlank(cell) ? ({ why: 'blank' } as const) : readNumber(cell, sheet.plainText);
   if (!('why' in read) && !read.percent) return read.value;
-  const why = 'why' in read ? read.why : 'is a percentage';
-  remarks.push({
-    rule: 'record-point-left-out',
-    severity: 'warning',
-    message: `'${header}': '${cellText(cell).slice(0, 60)}' ${why}; this point of the record was left out. Enter the number.`,
-    sheet: sheet.name,
-    row,
-    column: columnLetters(column),
-  });
+  const why = 'why' in read ? read.why : 'percentage';
+  const values = { kind: 'cell', header, cell: cellText(cell), why } as const;
+  const place = { sheet: sheet.name, row, column: columnLetters(column) };
+  remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
   return null;
 }
 

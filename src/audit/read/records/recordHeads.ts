@@ -4,7 +4,6 @@ import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { type FoundTable, stretchesOf, type Tables } from '../tables/found.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 import { isUnbroken, recordParts, spanOf } from '../tables/recordParts.ts';
-import { recordRowsInSteps } from '../tables/recordRows.ts';
 import { titleReach } from '../tables/titleWords.ts';
 
 /** The headers of one table of records or of the block of one probe, with the rows that can belong to it. */
@@ -22,11 +21,15 @@ export interface RecordHead {
   readonly besideTable: boolean;
 }
 
-/** Every head on a sheet; tables beside each other are told apart, and each ends where the next below it begins. */
-export function* headsIn(sheet: Sheet, tables: Tables): Generator<void, RecordHead[], void> {
+/** Every head on a sheet in the rows that may hold one; tables beside each other are told apart, and each ends where the next below it begins. */
+export function* headsIn(
+  sheet: Sheet,
+  tables: Tables,
+  rows: readonly number[],
+): Generator<void, RecordHead[], void> {
   const own = [tables.channels, tables.settings].filter((table) => table.sheet === sheet).flatMap(extentsOf);
   const heads: RecordHead[] = [];
-  for (const [done, row] of (yield* recordRowsInSteps(sheet)).entries()) {
+  for (const [done, row] of rows.entries()) {
     if (done % 2_000 === 1_999) yield;
     const inside = own.filter(({ top, bottom }) => row >= top && row <= bottom);
     const isFree = (at: number): boolean => !inside.some(({ left, right }) => at >= left && at <= right);

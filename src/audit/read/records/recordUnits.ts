@@ -1,7 +1,8 @@
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
-import type { RawRecord, RecordRemark } from './rawRecord.ts';
+import type { RawRecord } from './rawRecord.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
 
 /** The unit of a column of gaps or displacements; `null`, with a remark, where nothing names one. */
@@ -9,17 +10,11 @@ export function unitOrRemark(
   sheet: Sheet,
   row: number,
   { column, header, unit }: RecordColumn,
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Unit | null {
   if (unit) return unit;
-  remarks.push({
-    rule: 'record-unit-missing',
-    severity: 'warning',
-    message: `'${header}' beside a column of volts looks like a calibration record, but nothing names its unit, so it was not used. Write the unit in brackets in the header, such as Gap (mil).`,
-    sheet: sheet.name,
-    row,
-    column: columnLetters(column),
-  });
+  const place = { sheet: sheet.name, row, column: columnLetters(column) };
+  remarks.push(factAt(place, factOf('record-unit-missing', 'warning', { kind: 'gap', header })));
   return null;
 }
 
@@ -35,21 +30,16 @@ export function voltsOrRemark(
   row: number,
   { column, header, unit }: RecordColumn,
   records: readonly RawRecord[],
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): RawRecord[] {
   if (unit) return [...records];
   const fits = records.filter(
     ({ points }) => 2 * points.filter(({ volts }) => Math.abs(volts) > mostVolts).length <= points.length,
   );
   if (fits.length < records.length) {
-    remarks.push({
-      rule: 'record-unit-missing',
-      severity: 'warning',
-      message: `'${header}' names no unit, and its numbers are too large for gap voltages in V, so ${fits.length > 0 ? 'records of that size were' : 'it was'} not used. Write the unit in brackets in the header, such as Output (mV).`,
-      sheet: sheet.name,
-      row,
-      column: columnLetters(column),
-    });
+    const values = { kind: 'too large for volts', header, othersUsed: fits.length > 0 } as const;
+    const place = { sheet: sheet.name, row, column: columnLetters(column) };
+    remarks.push(factAt(place, factOf('record-unit-missing', 'warning', values)));
   }
   return fits;
 }

@@ -1,7 +1,7 @@
+import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import type { RecordRemark } from './rawRecord.ts';
 import { recordText } from './recordCells.ts';
 import { type RecordColumn, type RecordColumnId, recordColumns } from '../tables/recordHeaders.ts';
 import { isEmptyPoint } from '../tables/recordPoints.ts';
@@ -37,7 +37,7 @@ export function* rowNames(
   { sheet, firstRow, lastRow, columns, series: ofTable }: LongTable,
   tag: RecordColumn,
   [one, other]: readonly [RecordColumn, RecordColumn],
-  remarks: RecordRemark[],
+  remarks: PlacedFact[],
 ): Generator<RowName | undefined, void> {
   let before: Omit<RowName, 'row'> | undefined;
   let said = false;
@@ -75,13 +75,7 @@ function headsTag(sheet: Sheet, row: number, tag: RecordColumn, beside: RecordCo
   return recordColumns(sheet, row, tag.column, tag.column).some(({ id }) => id === 'tag');
 }
 
-function withoutTag(sheet: string, row: number, { column }: RecordColumn): RecordRemark {
-  return {
-    rule: 'record-without-tag',
-    severity: 'warning',
-    message: `Row ${row} has a gap and a voltage but no tag, in it or right above it, so it and the rows that follow without a tag belong to no channel. Enter the tag.`,
-    sheet,
-    row,
-    column: columnLetters(column),
-  };
+function withoutTag(sheet: string, row: number, { column }: RecordColumn): PlacedFact {
+  const place = { sheet, row, column: columnLetters(column) };
+  return factAt(place, factOf('record-without-tag', 'warning', { kind: 'row', row }));
 }

@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type { Direction } from '../../../method/axial/direction.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Complaint } from './complaint.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { directionWords, kindWords } from './words.ts';
@@ -14,7 +14,7 @@ export interface ChannelRow {
   readonly tag: string;
   readonly machine: string;
   readonly location: string;
-  /** `null` where the cell's word is not understood. */
+  /** `null` where the cell is blank or its word not understood. */
   readonly kind: Kind | null;
   readonly measured: Amount | null;
   readonly uncertainty: Amount | null;
@@ -34,22 +34,19 @@ export interface ChannelRow {
   readonly asLeftSensitivity: Amount | null;
   readonly asLeftGapVoltage: Amount | null;
   readonly asLeftUncertainty: Amount | null;
+  readonly asLeftZero: Amount | null;
   /** Coverage factor of the as-left uncertainty. */
   readonly asLeftCoverage: Amount | null;
-  readonly complaints: readonly Complaint[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
-const above0 = z.object({ value: z.number().gt(0, { error: 'must be above 0' }) }).nullable();
+const above0 = z.object({ value: z.number().gt(0) }).nullable();
 const anyNumber = z.object({ value: z.number() }).nullable();
 
 const ranges = z.object({
   measured: above0,
   uncertainty: above0,
-  coverage: z
-    .object({
-      value: z.number().gt(0, { error: 'must be above 0' }).lte(10, { error: 'must be 10 or less' }),
-    })
-    .nullable(),
+  coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
   gapVoltage: anyNumber,
   referenceSensitivity: above0,
   speed: above0,
@@ -66,14 +63,13 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
   const readAsLeft = table.columns.has('asLeftSensitivity') || table.columns.has('asLeftUncertainty');
   return (row) => {
     read.open(row);
-    const kindText = read.text('kind');
     const coverage = read.amount('coverage');
-    const found = {
+    const found: ChannelRow = {
       row,
       tag: read.text('tag'),
       machine: read.text('machine'),
       location: read.text('location'),
-      kind: kindText === '' ? 'radial' : read.word('kind', kindWords),
+      kind: read.word('kind', kindWords),
       measured: read.amount('measured'),
       uncertainty: read.amount('uncertainty'),
       coverage: coverage ?? headerCoverage,
@@ -92,9 +88,10 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       asLeftSensitivity: read.amount('asLeftSensitivity'),
       asLeftGapVoltage: read.amount('asLeftGapVoltage'),
       asLeftUncertainty: read.amount('asLeftUncertainty'),
+      asLeftZero: read.amount('asLeftZero'),
       asLeftCoverage: coverage ?? asLeftHeaderCoverage,
-      complaints: read.complaints(),
-    } as const;
+      diagnostics: read.diagnostics(),
+    };
     return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
   };
 }

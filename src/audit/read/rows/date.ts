@@ -1,6 +1,7 @@
 import type { Cell } from '../../../cells/cell.ts';
+import type { NotADate } from '../../model/rules/cellRules.ts';
 
-export type DateRead = { readonly day: number } | { readonly why: string };
+export type DateRead = { readonly day: number } | { readonly why: NotADate };
 
 const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/u;
 const namedMonth = /^(\d{1,2})[ -]([a-z]{3})[a-z]*[ -](\d{4})$/iu;
@@ -18,7 +19,7 @@ export function readDate(cell: Exclude<Cell, null>): DateRead {
   if (typeof cell === 'object' && 'day' in cell) return { day: Math.floor(cell.day) };
   if (typeof cell === 'number' && cell >= 18_264 && cell < 73_051)
     return { day: Math.floor(cell) + spreadsheetEpoch };
-  if (typeof cell !== 'string') return { why: 'is not a date' };
+  if (typeof cell !== 'string') return { why: 'no date' };
   const text = cell.trim();
   const parts = iso.exec(text);
   if (parts) return calendarDay(Number(parts[1]), Number(parts[2]), Number(parts[3]));
@@ -34,8 +35,8 @@ export function readDate(cell: Exclude<Cell, null>): DateRead {
   if (dotted && Number(dotted[1]) > 12) {
     return calendarDay(Number(dotted[3]), Number(dotted[2]), Number(dotted[1]));
   }
-  if (/^\d{1,2}[-/.]\d{1,2}[-/.]\d{2,4}$/u.test(text)) return { why: 'could be two different days' };
-  return { why: 'is not a date' };
+  if (/^\d{1,2}[-/.]\d{1,2}[-/.]\d{2,4}$/u.test(text)) return { why: 'two different days' };
+  return { why: 'no date' };
 }
 
 function calendarDay(year: number, month: number, day: number): DateRead {
@@ -43,5 +44,5 @@ function calendarDay(year: number, month: number, day: number): DateRead {
   const date = new Date(time);
   const real =
     date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-  return real ? { day: time / 86_400_000 } : { why: 'is no day of the calendar' };
+  return real ? { day: time / 86_400_000 } : { why: 'no day of the calendar' };
 }

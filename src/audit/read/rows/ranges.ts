@@ -1,35 +1,49 @@
 import type * as z from 'zod';
 import type { FoundTable } from '../tables/found.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
-import type { Complaint } from './complaint.ts';
+import { factOf } from '../../model/findings.ts';
+import type { Bound } from '../../model/rules/valueRules.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import type { Amount } from './rowReader.ts';
 
 interface Checked {
-  readonly complaints: readonly Complaint[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
 /**
- * Checks the amounts of a row against their physical ranges. An amount out of range becomes `null`, with a complaint
- * `value-out-of-range` that names it, so that no number is worked out from it.
+ * Checks the amounts of a row against their physical ranges. An amount out of range becomes `null`, with
+ * `value-out-of-range` told of it, so that no number is worked out from it.
  */
 export function checkRanges<T extends Checked & object>(schema: z.ZodType, table: FoundTable, row: T): T {
   const result = schema.safeParse(row);
   if (result.success) return row;
   const repaired = { ...row } as Record<string, unknown>;
-  const complaints = [...row.complaints];
+  const diagnostics = [...row.diagnostics];
   for (const issue of result.error.issues) {
     const id = String(issue.path[0]);
     const amount = row[id as keyof T] as Amount;
     const spec = columnsOf(table.kind)[id];
     const header = table.columns.get(id)?.header ?? spec?.name ?? id;
-    const unit = amount.unit ? ` ${amount.unit.text}` : '';
+    const { value } = amount;
+    const unit = amount.unit?.text ?? null;
     repaired[id] = null;
-    complaints.push({
-      rule: 'value-out-of-range',
-      severity: 'warning',
-      column: id,
-      message: `'${header}': ${amount.value}${unit} is outside its physical range: it ${issue.message}. Check the entry.`,
-    });
+    const bound = boundOf(issue);
+    const fact = factOf(
+      'value-out-of-range',
+      'warning',
+      bound
+        ? { kind: 'bound', header, value, unit, bound }
+        : { kind: 'not finite', header, cell: String(value), unit },
+    );
+    diagnostics.push({ ...fact, column: id });
   }
-  return { ...(repaired as unknown as T), complaints };
+  return { ...(repaired as unknown as T), diagnostics };
+}
+
+/** The bound that a number broke; `undefined` where it is none, or infinite. */
+function boundOf(issue: z.core.$ZodIssue): Bound | undefined {
+  if (issue.code === 'too_small')
+    return { kind: issue.inclusive ? 'at least' : 'above', than: Number(issue.minimum) };
+  if (issue.code === 'too_big') return { kind: 'at most', than: Number(issue.maximum) };
+  return undefined;
 }

@@ -4,7 +4,10 @@ import { readNumber } from '../../../cells/number.ts';
 import type { Unit } from '../../../units/parse.ts';
 import { type FoundColumn, type ReadTable } from '../tables/found.ts';
 import type { ColumnSpec } from '../tables/vocabulary.ts';
-import type { Complaint } from './complaint.ts';
+import { factOf, type Severity } from '../../model/findings.ts';
+import type { CellRules } from '../../model/rules/cellRules.ts';
+import type { RuleValues } from '../../model/rules/rules.ts';
+import type { CellDiagnostic } from './diagnostic.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';
@@ -15,11 +18,11 @@ export interface Amount {
   readonly unit: Unit | null;
 }
 
-/** Reads the cells of one table's rows by their meaning. Complaints about the present row gather in `complaints`. */
+/** Reads the cells of one table's rows by their meaning. What is wrong with the present row gathers in `diagnostics`. */
 export interface RowReader {
-  /** Goes to a row and forgets the complaints of the one before. */
+  /** Goes to a row and forgets what was wrong with the one before. */
   open(row: number): void;
-  complaints(): readonly Complaint[];
+  diagnostics(): readonly CellDiagnostic[];
   text(id: string): string;
   amount(id: string): Amount | null;
   day(id: string): number | null;
@@ -43,22 +46,27 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
     if (column) sources.set(id, { column, spec, unitOf: unitOfColumn(table, column, spec) });
   }
   let row = 0;
-  let complaints: Complaint[] = [];
+  let diagnostics: CellDiagnostic[] = [];
 
   const cell = (source: Source | undefined) => {
     if (!source) return null;
     const found = cellAt(table.sheet, row, source.column.column);
     return found === null || isBlank(found) ? null : found;
   };
-  const complain = (complaint: Complaint) => {
-    complaints.push(complaint);
+  const tell = <R extends keyof CellRules>(
+    column: string,
+    rule: R,
+    severity: Severity,
+    values: RuleValues[R],
+  ) => {
+    diagnostics.push({ ...factOf(rule, severity, values), column } as CellDiagnostic);
   };
   return {
     open(next) {
       row = next;
-      if (complaints.length > 0) complaints = [];
+      if (diagnostics.length > 0) diagnostics = [];
     },
-    complaints: () => complaints,
+    diagnostics: () => diagnostics,
     text(id) {
       const found = cell(sources.get(id));
       return found === null ? '' : cellText(found);
@@ -67,29 +75,27 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
       const source = sources.get(id);
       const found = cell(source);
       if (!source || found === null) return null;
+      const { header } = source.column;
       const read = readNumber(found, table.sheet.plainText);
       if ('why' in read) {
-        const rule =
-          read.why.includes('stored') || read.why.includes('error')
-            ? 'value-is-an-error'
-            : 'value-not-a-number';
-        const message = `'${source.column.header}': '${cellText(found).slice(0, 60)}' ${read.why}; write the bare number, with its unit in the header.`;
-        complain({ rule, severity: 'warning', column: id, message });
+        const { why } = read;
+        const quoted = { header, cell: cellText(found), why };
+        if (why === 'spreadsheet error' || why === 'no stored result')
+          tell(id, 'value-is-an-error', 'warning', quoted);
+        else tell(id, 'value-not-a-number', 'warning', { kind: 'text', ...quoted });
         return null;
       }
       if (read.asText) {
-        const message = `'${source.column.header}': the number ${cellText(found).slice(0, 40)} is written as text; it was used as ${read.value}.`;
-        complain({ rule: 'number-written-as-text', severity: 'note', column: id, message });
+        const { value } = read;
+        tell(id, 'number-written-as-text', 'note', { header, cell: cellText(found), value });
       }
       const unit = source.unitOf(row);
-      if (unit !== null && 'why' in unit) {
-        const message = `'${source.column.header}': ${unit.why}; write one unit in brackets in the header or in a unit column.`;
-        complain({ rule: 'unit-not-clear', severity: 'warning', column: id, message });
+      if (unit !== null && 'fault' in unit) {
+        tell(id, 'unit-not-clear', 'warning', { header, ...unit.fault });
         return null;
       }
       if (read.percent && unit?.text !== '%') {
-        const message = `'${source.column.header}': ${read.value} % is a percentage; write the number in the unit of its column.`;
-        complain({ rule: 'value-not-a-number', severity: 'warning', column: id, message });
+        tell(id, 'value-not-a-number', 'warning', { kind: 'percentage', header, value: read.value });
         return null;
       }
       return { value: read.value, unit };
@@ -100,8 +106,8 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
       if (!source || found === null) return null;
       const read = readDate(found);
       if ('day' in read) return read.day;
-      const message = `'${source.column.header}': '${cellText(found).slice(0, 60)}' ${read.why}; write it as year-month-day, such as 2025-03-14.`;
-      complain({ rule: 'value-not-a-date', severity: 'warning', column: id, message });
+      const { header } = source.column;
+      tell(id, 'value-not-a-date', 'warning', { header, cell: cellText(found), why: read.why });
       return null;
     },
     word(id, list) {
@@ -111,8 +117,8 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
       const text = cellText(found);
       const meaning = meaningOf(list, text);
       if (meaning !== undefined) return meaning;
-      const message = `'${source.column.header}': '${text.slice(0, 60)}' is not understood; write ${list.expected}.`;
-      complain({ rule: 'value-not-understood', severity: 'warning', column: id, message });
+      const { header } = source.column;
+      tell(id, 'value-not-understood', 'warning', { header, cell: text, expected: list.expected });
       return null;
     },
   };

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { Detection } from '../../../units/parse.ts';
 import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Complaint } from './complaint.ts';
+import type { Diagnostic } from './diagnostic.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { detectionWords, flagWords } from './words.ts';
@@ -28,13 +28,15 @@ export interface SettingsRow {
   readonly detection: Detection | null;
   readonly group: string;
   readonly voting: string;
-  /** `null`: what stands there is not understood, so it can't be told. */
+  /** Blank is no bypass. `null`: what stands there is not understood, so it can't be told. */
   readonly bypass: boolean | null;
-  readonly complaints: readonly Complaint[];
+  /** Whether a mark stands there, be it one for no. */
+  readonly bypassMarked: boolean;
+  readonly diagnostics: readonly Diagnostic[];
 }
 
-const above0 = z.object({ value: z.number().gt(0, { error: 'must be above 0' }) }).nullable();
-const atLeast0 = z.object({ value: z.number().gte(0, { error: 'must be 0 or more' }) }).nullable();
+const above0 = z.object({ value: z.number().gt(0) }).nullable();
+const atLeast0 = z.object({ value: z.number().gte(0) }).nullable();
 
 const ranges = z.object({
   configured: above0,
@@ -43,7 +45,7 @@ const ranges = z.object({
   fullScale: above0,
   alertDelay: atLeast0,
   dangerDelay: atLeast0,
-  multiplier: z.object({ value: z.number().gte(1, { error: 'must be 1 or more' }) }).nullable(),
+  multiplier: z.object({ value: z.number().gte(1) }).nullable(),
   counterAlert: above0,
   counterDanger: above0,
   resolution: above0,
@@ -54,7 +56,7 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
   const read = rowReader(table, settingsColumns);
   return (row) => {
     read.open(row);
-    const found = {
+    const found: SettingsRow = {
       row,
       tag: read.text('tag'),
       configured: read.amount('configured'),
@@ -74,8 +76,9 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       group: read.text('group'),
       voting: read.text('voting'),
       bypass: read.text('bypass') === '' ? false : read.word('bypass', flagWords),
-      complaints: read.complaints(),
-    } as const;
+      bypassMarked: read.text('bypass') !== '',
+      diagnostics: read.diagnostics(),
+    };
     return checkRanges(ranges, table, found);
   };
 }

@@ -1,5 +1,6 @@
 import { cellText, isBlank } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
+import type { UnitFault } from '../../model/rules/cellRules.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { parseUnit, type Dimension, type Unit } from '../../../units/parse.ts';
 import { type FoundColumn, type ReadTable, type UnitColumn } from '../tables/found.ts';
@@ -15,7 +16,7 @@ export interface AssumedUnit {
 }
 
 /** The unit of one cell; `null` where nothing names one; or why it can't be told. */
-export type UnitRead = Unit | null | { readonly why: string };
+export type UnitRead = Unit | null | { readonly fault: UnitFault };
 
 /** Finds the unit of a column's cell in a given row. Built once per column; a call costs a few look-ups at most. */
 export type UnitOf = (row: number) => UnitRead;
@@ -27,23 +28,20 @@ export function unitOfColumn(table: ReadTable, column: FoundColumn, spec: Column
   const usual = spec.usualUnit === undefined ? null : (parseUnit(spec.usualUnit) ?? null);
   const own = column.unit;
   if (own && !fits(own)) {
-    return always({
-      why: `the unit '${own.text}' in the header '${column.header}' does not fit ${spec.name}`,
-    });
+    return always({ fault: { kind: 'header does not fit', unit: own.text, quantity: spec.name } });
   }
   const strange = own ? undefined : column.remarks.find(looksLikeUnit);
-  if (strange !== undefined)
-    return always({ why: `the unit '${strange.slice(0, 40)}' in its header is not known` });
+  if (strange !== undefined) return always({ fault: { kind: 'header not known', unit: strange } });
   const sources = unitColumnsFor(table, column, spec);
   if (sources.length === 0) return always(own ?? usual);
   return (row) => {
     const beside = unitBeside(table, row, column, sources, fits);
-    if (beside === null || 'why' in beside) return own ?? beside ?? usual;
+    if (beside === null || 'fault' in beside) return own ?? beside ?? usual;
     if (own && (own.factor !== beside.factor || own.dimension !== beside.dimension)) {
-      return { why: `its header says ${own.text} and its row says ${beside.text}` };
+      return { fault: { kind: 'header against row', ofHeader: own.text, ofRow: beside.text } };
     }
     if (own?.detection && beside.detection && own.detection !== beside.detection) {
-      return { why: `its header says ${own.detection} and its row says ${beside.detection}` };
+      return { fault: { kind: 'header against row', ofHeader: own.detection, ofRow: beside.detection } };
     }
     return own && beside.detection ? { ...own, detection: beside.detection } : (own ?? beside);
   };
@@ -74,19 +72,23 @@ function unitBeside(
   fits: (unit: Unit) => boolean,
 ): UnitRead {
   let found: Unit | undefined;
-  let unknown: { why: string } | undefined;
+  let unknown: { fault: UnitFault } | undefined;
   for (const source of nearestFirst(sources, column)) {
     const cell = cellAt(table.sheet, row, source.column);
     if (isBlank(cell)) continue;
     const unit = typeof cell === 'string' ? parseUnit(cell) : undefined;
     if (!unit)
       unknown ??= {
-        why: `its unit '${cellText(cell).slice(0, 40)}' in column ${columnLetters(source.column)} is not known`,
+        fault: {
+          kind: 'cell not known',
+          unit: cellText(cell),
+          unitColumn: columnLetters(source.column),
+        },
       };
     else if (fits(unit)) {
       if (source.column === column.column + 1) return unit;
       if (found && found.factor !== unit.factor)
-        return { why: `its row names two units, ${found.text} and ${unit.text}` };
+        return { fault: { kind: 'two in row', units: [found.text, unit.text] } };
       found ??= unit;
     }
   }

@@ -5,18 +5,18 @@ import { headerKey } from '../tables/header.ts';
 
 /** A closed list of words with what each is understood as. */
 export interface Words<T> {
-  readonly expected: string;
+  readonly expected: readonly string[];
   readonly meaning: ReadonlyMap<string, T>;
 }
 
-function words<T>(expected: string, meanings: Readonly<Record<string, T>>): Words<T> {
+function words<T>(expected: readonly string[], meanings: Readonly<Record<string, T>>): Words<T> {
   return {
     expected,
     meaning: new Map(Object.entries(meanings).map(([word, value]) => [headerKey(word) || word, value])),
   };
 }
 
-export const kindWords = words<Kind>('radial, axial, velocity, acceleration or loop', {
+export const kindWords = words<Kind>(['radial', 'axial', 'velocity', 'acceleration', 'loop'], {
   radial: 'radial',
   'radial vibration': 'radial',
   'shaft vibration': 'radial',
@@ -31,7 +31,7 @@ export const kindWords = words<Kind>('radial, axial, velocity, acceleration or l
   '4-20 mA loop': 'loop',
 });
 
-export const directionWords = words<Direction>('toward or away', {
+export const directionWords = words<Direction>(['toward', 'away'], {
   toward: 'toward',
   towards: 'toward',
   'toward probe': 'toward',
@@ -40,7 +40,7 @@ export const directionWords = words<Direction>('toward or away', {
   'away from probe': 'away',
 });
 
-export const detectionWords = words<Detection>('p-p or 0-p', {
+export const detectionWords = words<Detection>(['p-p', '0-p'], {
   'p-p': 'p-p',
   'pk-pk': 'p-p',
   'peak to peak': 'p-p',
@@ -53,7 +53,7 @@ export const detectionWords = words<Detection>('p-p or 0-p', {
   rms: 'rms',
 });
 
-export const flagWords = words<boolean>('yes or no', {
+export const flagWords = words<boolean>(['yes', 'no'], {
   '✓': true,
   '✔': true,
   '☑': true,

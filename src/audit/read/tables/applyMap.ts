@@ -5,15 +5,27 @@ import type { TableMap } from '../../model/columnMap.ts';
 import { headerKey } from './header.ts';
 import type { FoundColumn } from './found.ts';
 import type { HeaderCell, HeaderMatch } from './headerRows.ts';
-import { columnsOf, type TableKind } from './vocabulary.ts';
+import { columnsOf, type ColumnSpec, type TableKind } from './vocabulary.ts';
 
+/** Id of a column by its standard header, of this kind of table or of the other one, whose columns may stand in it too. */
 function idOf(kind: TableKind, name: string): string {
-  const found = Object.entries(columnsOf(kind)).find(([, spec]) => headerKey(spec.name) === headerKey(name));
+  const other = kind === 'channels' ? 'settings' : 'channels';
+  const all = [...Object.entries(columnsOf(kind)), ...Object.entries(columnsOf(other))];
+  const found = all.find(([, spec]) => headerKey(spec.name) === headerKey(name));
   if (found) return found[0];
-  const known = Object.values(columnsOf(kind)).map((spec) => spec.name);
+  const known = all.map(([, spec]) => spec.name).filter((one, at, names) => names.indexOf(one) === at);
   throw new AuditRefused(
     `Column map, ${kind}: there is no column '${name}'. The columns are: ${known.join(', ')}.`,
   );
+}
+
+/** Id of the quantity whose header this is, in either table. */
+function meaningOf(header: string): string | undefined {
+  const key = headerKey(header);
+  const all = (['channels', 'settings'] as const).flatMap((kind) =>
+    Object.entries<ColumnSpec>(columnsOf(kind)),
+  );
+  return all.find(([, { name, also = [] }]) => [name, ...also].some((text) => headerKey(text) === key))?.[0];
 }
 
 function headerFor(match: HeaderMatch, wanted: string): HeaderCell | undefined {
@@ -32,11 +44,15 @@ export function applyMap(match: HeaderMatch, map: TableMap | undefined): HeaderM
   if (!map) return match;
   const columns = new Map(match.columns);
   const said = new Set<string>();
+  const leftOut = new Set<string>();
   for (const [name, wanted] of Object.entries(map.columns ?? {})) {
     const id = idOf(match.kind, name);
     said.add(id);
     columns.delete(id);
-    if (wanted === null) continue;
+    if (wanted === null) {
+      leftOut.add(id);
+      continue;
+    }
     const header = headerFor(match, wanted);
     if (!header) {
       throw new AuditRefused(
@@ -57,6 +73,10 @@ export function applyMap(match: HeaderMatch, map: TableMap | undefined): HeaderM
   return {
     ...match,
     columns,
+    unread: match.unread.filter(
+      ({ column, name }) =>
+        ![...columns.values()].some((one) => one.column === column) && !leftOut.has(meaningOf(name) ?? ''),
+    ),
     clashes: match.clashes.filter((clash) => !said.has(idOf(match.kind, clash.name))),
     missing: Object.entries(columnsOf(match.kind))
       .filter(([id, spec]) => spec.required && !columns.has(id))

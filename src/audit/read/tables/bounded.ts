@@ -2,6 +2,7 @@ import type { FoundTable, RowSpan, SkippedRow } from './found.ts';
 import type { HeaderMatch } from './headerRows.ts';
 import { listRows } from './listRows.ts';
 import { recordAreas } from './recordAreas.ts';
+import type { HeaderRows } from './searchHeaders.ts';
 import { unitRowBelow } from './unitRow.ts';
 
 /** A header that was chosen, with the rows that repeat it. */
@@ -14,7 +15,12 @@ export interface ChosenHeader {
  * A header with the rows that belong to it: down to the next table's header or the calibration records below it, the
  * totals row left out. `other` is the header of the other table: the same row, where one table is both.
  */
-export function bounded(chosen: ChosenHeader, other: ChosenHeader, all: readonly HeaderMatch[]): FoundTable {
+export function bounded(
+  chosen: ChosenHeader,
+  other: ChosenHeader,
+  all: readonly HeaderMatch[],
+  { ofRecords }: HeaderRows,
+): FoundTable {
   const { match, repeats } = chosen;
   const { sheet, row, table } = match;
   const below = all.filter(
@@ -29,7 +35,7 @@ export function bounded(chosen: ChosenHeader, other: ChosenHeader, all: readonly
   const end = Math.min(sheet.rows.length, ...below.map((header) => header.row - 1));
   const units = unitRowBelow(match, end);
   const firstRow = row + (units ? 2 : 1);
-  const records = recordsIn(chosen, other, all, { top: firstRow, bottom: end });
+  const records = recordsIn(chosen, other, all, { top: firstRow, bottom: end }, ofRecords.get(sheet) ?? []);
   const last = records.at(-1);
   const toEnd = last?.bottom === end ? last : undefined;
   const skipped = new Map<number, SkippedRow>([...repeats].map((repeat) => [repeat, 'header repeated']));
@@ -46,7 +52,7 @@ export function bounded(chosen: ChosenHeader, other: ChosenHeader, all: readonly
     columns: units ?? match.columns,
     unitColumns: match.unitColumns,
     skipped,
-    ignored: match.ignored,
+    unread: match.unread,
   };
 }
 
@@ -56,6 +62,7 @@ function recordsIn(
   other: ChosenHeader,
   all: readonly HeaderMatch[],
   rows: RowSpan,
+  recordRows: readonly number[],
 ): RowSpan[] {
   const { sheet, row, table } = match;
   const tag = match.columns.get('tag')?.column;
@@ -68,6 +75,7 @@ function recordsIn(
   );
   return recordAreas(list, {
     ...rows,
+    recordRows,
     areaEnd: table?.area.bottom ?? 0,
     repeats: isBoth ? new Set([...repeats, ...other.repeats]) : repeats,
     isHeader: (at) => headers.has(at),

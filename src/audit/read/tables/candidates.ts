@@ -2,26 +2,13 @@ import type { TableMap } from '../../model/columnMap.ts';
 import type { Sheet, SheetTable, Workbook } from '../../../cells/sheet.ts';
 import { columnNumber } from '../../../cells/address.ts';
 import { headerKey } from './header.ts';
-import { headersIn, isTagHeader, matchHeaders, type HeaderMatch } from './headerRows.ts';
-import { finish } from '../../model/steps.ts';
-import { recordRowsInSteps } from './recordRows.ts';
-import { isResultSheet } from './resultSheet.ts';
+import { headersIn, matchHeaders, type HeaderMatch } from './headerRows.ts';
+import { inputSheets, type HeaderRows, type TagRow } from './searchHeaders.ts';
 import type { TableKind } from './vocabulary.ts';
 
 /** Every row that has a header of the tag column, read as the header of either table. */
-export function candidateHeaders(workbook: Workbook): HeaderMatch[] {
-  return inputSheets(workbook).flatMap(tagRows).flatMap(matchesIn);
-}
-
-/**
- * Looks for those rows, and for those that may head calibration records, some at a time, and remembers them, so that
- * `candidateHeaders` and `recordRows` need not look again.
- */
-export function* searchInSteps(workbook: Workbook): Generator<void, void, void> {
-  for (const sheet of inputSheets(workbook)) {
-    yield* tagRowsInSteps(sheet);
-    yield* recordRowsInSteps(sheet);
-  }
+export function candidateHeaders({ ofTags }: HeaderRows): HeaderMatch[] {
+  return [...ofTags.values()].flat().flatMap(matchesIn);
 }
 
 /** Rows that a column map points at and that have no header of the tag column: its header row, or those with its headers. */
@@ -41,10 +28,6 @@ export function mappedHeaders(
   return sheets.flatMap((on) => rowsWith(on, key).flatMap((row) => matchAt(kind, on, row)));
 }
 
-function inputSheets(workbook: Workbook): Sheet[] {
-  return workbook.sheets.filter((sheet) => !isResultSheet(sheet));
-}
-
 function matchAt(kind: TableKind, sheet: Sheet, row: number): HeaderMatch[] {
   const headers = headersIn(sheet, row, 1, 16_384);
   return headers.length === 0 ? [] : [matchHeaders(kind, sheet, row, headers)];
@@ -61,38 +44,6 @@ function rowsWith(sheet: Sheet, key: string): number[] {
   return rows;
 }
 
-interface TagRow {
-  readonly sheet: Sheet;
-  readonly row: number;
-  readonly tagColumns: readonly number[];
-}
-
-/** Rows that are looked at in one step. */
-const stride = 500;
-/** Cells of a sheet never change once it is read. */
-const known = new WeakMap<Sheet, readonly TagRow[]>();
-
-function tagRows(sheet: Sheet): readonly TagRow[] {
-  return finish(tagRowsInSteps(sheet));
-}
-
-function* tagRowsInSteps(sheet: Sheet): Generator<void, readonly TagRow[], void> {
-  const before = known.get(sheet);
-  if (before) return before;
-  const found: TagRow[] = [];
-  for (const [index, cells] of sheet.rows.entries()) {
-    if (index % stride === stride - 1) yield;
-    let tagColumns: number[] | undefined;
-    for (let column = 1; column <= cells.length; column++) {
-      const cell = cells[column - 1];
-      if (typeof cell === 'string' && isTagHeader(cell)) (tagColumns ??= []).push(column);
-    }
-    if (tagColumns) found.push({ sheet, row: index + 1, tagColumns });
-  }
-  known.set(sheet, found);
-  return found;
-}
-
 /** One stretch of a row with a header of the tag column: what may head a table. */
 export interface HeaderStretch extends Stretch {
   readonly sheet: Sheet;
@@ -100,9 +51,9 @@ export interface HeaderStretch extends Stretch {
 }
 
 /** Every stretch of a row that has a header of the tag column, on sheets that are no results of ours. */
-export function headerStretches(workbook: Workbook): HeaderStretch[] {
-  return inputSheets(workbook)
-    .flatMap(tagRows)
+export function headerStretches({ ofTags }: HeaderRows): HeaderStretch[] {
+  return [...ofTags.values()]
+    .flat()
     .flatMap(({ sheet, row, tagColumns }) =>
       stretches(sheet, row, tagColumns).map((stretch) => ({ sheet, row, ...stretch })),
     );

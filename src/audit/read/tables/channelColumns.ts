@@ -9,7 +9,7 @@ export const channelColumns = {
   location: { name: 'location', also: ['position', 'probe location', 'bearing'], holds: 'text' },
   kind: {
     name: 'kind',
-    also: ['channel kind', 'channel type', 'measurement kind'],
+    also: ['channel kind', 'channel type', 'measurement kind', 'type'],
     holds: 'choice',
   },
   measured: {
@@ -139,5 +139,12 @@ export const channelColumns = {
     holds: 'number',
     dimensions: ['percent', ...sensitivity],
     usualUnit: '%',
+  },
+  asLeftZero: {
+    name: 'as-left zero voltage',
+    also: ['zero voltage as left'],
+    holds: 'number',
+    dimensions: ['voltage'],
+    usualUnit: 'V',
   },
 } as const satisfies Record<string, ColumnSpec>;

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../../cells/address.ts';
 import type { FoundTable } from './found.ts';
-import { columnsOf, type TableKind } from './vocabulary.ts';
+import { specOf, type TableKind } from './vocabulary.ts';
 import type { ColumnReading } from '../../model/report.ts';
 
 const names: Readonly<Record<TableKind, ColumnReading['table']>> = {
@@ -11,7 +11,7 @@ const names: Readonly<Record<TableKind, ColumnReading['table']>> = {
 /** How each column of a table was understood, for the user to see and correct. */
 export function columnReadings(table: FoundTable): ColumnReading[] {
   return [...table.columns.values()].map((column) => {
-    const spec = columnsOf(table.kind)[column.id];
+    const spec = specOf(table.kind, column.id);
     const beside = spec?.dimensions && table.unitColumns.length > 0 ? 'by unit column' : null;
     return {
       table: names[table.kind],

@@ -2,11 +2,13 @@ import type { ColumnMap, TableMap } from '../../model/columnMap.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { AuditRefused } from '../../model/refused.ts';
 import { bounded, type ChosenHeader } from './bounded.ts';
+import { finish } from '../../model/steps.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
 import { applyMap } from './applyMap.ts';
 import type { FoundColumn, FoundTable } from './found.ts';
-import { quoteHeaders, type HeaderMatch } from './headerRows.ts';
+import { quoteHeaders, withColumnsOfOther, type HeaderMatch } from './headerRows.ts';
 import { nothingFits, refuseSharedColumn, sheetNamed, twoFit } from './refusals.ts';
+import { searchHeaders, type HeaderRows } from './searchHeaders.ts';
 import type { TableKind } from './vocabulary.ts';
 
 /**
@@ -14,13 +16,22 @@ import type { TableKind } from './vocabulary.ts';
  * any column order. One table may be both.
  * @throws AuditRefused where a table is missing, stands twice, or two of its columns mean the same.
  */
-export function findTables(workbook: Workbook, map: ColumnMap = {}): Record<TableKind, FoundTable> {
-  const all = candidateHeaders(workbook);
-  const channels = choose('channels', workbook, all, map);
-  const settings = choose('settings', workbook, all, map);
+export function findTables(
+  workbook: Workbook,
+  map: ColumnMap = {},
+  headerRows: HeaderRows = finish(searchHeaders(workbook)),
+): Record<TableKind, FoundTable> {
+  const all = candidateHeaders(headerRows);
+  const own = {
+    channels: choose('channels', workbook, all, map),
+    settings: choose('settings', workbook, all, map),
+  };
+  const [channels, settings] = isOneRow(own.channels, own.settings)
+    ? [own.channels, own.settings]
+    : [withOther(own.channels), withOther(own.settings)];
   const found = {
-    channels: bounded(channels, settings, all),
-    settings: bounded(settings, channels, all),
+    channels: bounded(channels, settings, all, headerRows),
+    settings: bounded(settings, channels, all, headerRows),
   };
   refuseSharedColumn(found.channels, found.settings);
   return found;
@@ -53,14 +64,32 @@ function choose(
   const repeats = others.filter((other) => other.sheet === first.sheet && sameColumns(first, other));
   const rivals = others.filter((other) => !repeats.includes(other));
   if (rivals.length > 0) throw new AuditRefused(twoFit(kind, [first, ...rivals]));
-  const [clash] = first.clashes;
-  if (clash) {
-    throw new AuditRefused(
-      `Sheet '${first.sheet.name}', row ${first.row}: several columns could be '${clash.name}': ${quoteHeaders(clash.headers)}. ` +
-        `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(first.headers)}.`,
-    );
-  }
+  refuseClash(first);
   return { match: first, repeats: new Set(repeats.map((repeat) => repeat.row)) };
+}
+
+/** Whether both tables are one: the same header row and the same tags. */
+function isOneRow({ match: one }: ChosenHeader, { match: other }: ChosenHeader): boolean {
+  return (
+    one.sheet === other.sheet &&
+    one.row === other.row &&
+    one.columns.get('tag')?.column === other.columns.get('tag')?.column
+  );
+}
+
+/** A table with the columns of the other kind that stand in it. */
+function withOther({ match, repeats }: ChosenHeader): ChosenHeader {
+  const both = withColumnsOfOther(match);
+  refuseClash(both);
+  return { match: both, repeats };
+}
+
+function refuseClash({ sheet, row, headers, clashes: [clash] }: HeaderMatch): void {
+  if (!clash) return;
+  throw new AuditRefused(
+    `Sheet '${sheet.name}', row ${row}: several columns could be '${clash.name}': ${quoteHeaders(clash.headers)}. ` +
+      `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(headers)}.`,
+  );
 }
 
 function refuseEmptyRow(

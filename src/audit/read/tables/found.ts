@@ -41,8 +41,19 @@ export interface FoundTable {
   readonly skipped: ReadonlyMap<number, SkippedRow>;
   /** Last row of the spreadsheet table, where it is one; rows right below it count all the same. */
   readonly areaEnd: number | null;
-  /** Headers of the table that have no meaning here, and are left alone. */
-  readonly ignored: readonly string[];
+  /** Headers of the table whose columns are not read. */
+  readonly unread: readonly UnreadHeader[];
+}
+
+/** A header whose column is not read. */
+export interface UnreadHeader {
+  readonly column: number;
+  readonly text: string;
+  /** Without what stands in brackets. */
+  readonly name: string;
+  readonly unit?: Unit;
+  /** Another name for a text that has a column already, as `Channel` beside `Tag`. */
+  readonly secondName: boolean;
 }
 
 /** What of a table its rows are read by. */

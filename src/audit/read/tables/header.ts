@@ -12,6 +12,8 @@ export function headerKey(text: string): string {
 export interface Header {
   /** The header as it stands in the sheet, on one line. */
   readonly text: string;
+  /** The header without what stands in brackets. */
+  readonly name: string;
   /** Key of the whole header without what stands in brackets. */
   readonly key: string;
   readonly unit?: Unit;
@@ -27,7 +29,7 @@ export const unitWord = /(units?|uom|engineeringunits?|eu)$/u;
 const bracketed = /[([]([^()[\]]*(?:\([^()]*\)[^()[\]]*)*)[)\]]/gu;
 
 /** A coverage factor as headers name it. */
-const factor = /[\s,;]*\bk\s*=\s*(\d+(?:\.\d+)?)[\s,;]*/iu;
+const factor = /\bk\s*=\s*(\d+(?:\.\d+)?)/iu;
 
 /**
  * Splits a header such as `Measured sensitivity [mV/(in/s)]` into its name and unit. The unit stands in round or square
@@ -39,20 +41,30 @@ export function parseHeader(cell: string, isName: (key: string) => boolean): Hea
   let unit: Unit | undefined;
   let coverage: number | undefined;
   const name = text.replace(bracketed, (_, inside: string) => {
-    const rest = inside.replace(factor, (_match, value: string) => {
-      coverage ??= Number(value);
-      return '';
-    });
+    const named = factor.exec(inside);
+    if (named) coverage ??= Number(named[1]);
+    const rest = named ? withoutSpan(inside, named.index, named.index + named[0].length) : inside;
     const found = unit === undefined ? parseUnit(rest) : undefined;
     if (found) unit = found;
     else if (/[^\s,;]/u.test(rest)) remarks.push(rest.trim());
     return ' ';
   });
   const key = headerKey(name);
-  if (coverage !== undefined) return { text, key, remarks, coverage, ...(unit ? { unit } : {}) };
-  if (unit) return { text, key, unit, remarks };
-  return trailingUnit(text, name, remarks, isName) ?? { text, key, remarks };
+  const plain = name.replace(/\s+/gu, ' ').trim();
+  if (coverage !== undefined) return { text, name: plain, key, remarks, coverage, ...(unit ? { unit } : {}) };
+  if (unit) return { text, name: plain, key, unit, remarks };
+  return trailingUnit(text, plain, remarks, isName) ?? { text, name: plain, key, remarks };
 }
+
+/** A text without a part of it and the signs that set the part off. */
+function withoutSpan(text: string, from: number, to: number): string {
+  const before = text.slice(0, from).trimEnd().replace(/[,;]$/u, '');
+  const after = text.slice(to).trimStart().replace(/^[,;]/u, '');
+  return `${before} ${after}`.trim();
+}
+
+/** Longest text that is looked at for a unit behind a name. */
+const longestUnit = 64;
 
 function trailingUnit(
   text: string,
@@ -63,9 +75,12 @@ function trailingUnit(
   if (isName(headerKey(name))) return undefined;
   const words = name.trim().split(/[\s,;:]+/u);
   for (let cut = words.length - 1; cut > 0; cut--) {
-    const key = headerKey(words.slice(0, cut).join(' '));
-    const unit = isName(key) ? parseUnit(words.slice(cut).join(' ')) : undefined;
-    if (unit) return { text, key, unit, remarks };
+    const behind = words.slice(cut).join(' ');
+    if (behind.length > longestUnit) return undefined;
+    const stem = words.slice(0, cut).join(' ');
+    const key = headerKey(stem);
+    const unit = isName(key) ? parseUnit(behind) : undefined;
+    if (unit) return { text, name: stem, key, unit, remarks };
   }
   return undefined;
 }

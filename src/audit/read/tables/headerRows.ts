@@ -2,7 +2,7 @@ import type { Sheet, SheetTable } from '../../../cells/sheet.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { headerKey, keysOf, parseHeader, unitWord, type Header } from './header.ts';
 import type { ColumnSpec } from './columnSpec.ts';
-import type { FoundColumn, UnitColumn } from './found.ts';
+import type { FoundColumn, UnitColumn, UnreadHeader } from './found.ts';
 import { columnsOf, type TableKind } from './vocabulary.ts';
 
 export interface HeaderCell extends Header {
@@ -28,7 +28,7 @@ export interface HeaderMatch {
   readonly clashes: readonly Clash[];
   readonly missing: readonly string[];
   readonly headers: readonly HeaderCell[];
-  readonly ignored: readonly string[];
+  readonly unread: readonly UnreadHeader[];
 }
 
 interface Vocabulary {
@@ -129,8 +129,24 @@ export function matchHeaders(
       .filter(([id, spec]) => spec.required && !columns.has(id))
       .map(([, spec]) => spec.name),
     headers,
-    ignored: headers.filter((h) => !used.has(h.column) && !unitAt.has(h.column)).map((h) => h.text),
+    unread: unreadHeaders(kind, headers, columns, new Set([...used, ...unitAt])),
   };
+}
+
+function unreadHeaders(
+  kind: TableKind,
+  headers: readonly HeaderCell[],
+  columns: ReadonlyMap<string, FoundColumn>,
+  read: ReadonlySet<number>,
+): UnreadHeader[] {
+  const { standard, also } = vocabularies[kind];
+  return headers
+    .filter(({ column }) => !read.has(column))
+    .map(({ column, text, name, key, unit }) => {
+      const id = standard.get(key) ?? also.get(key);
+      const secondName = id !== undefined && columns.has(id);
+      return { column, text, name, secondName, ...(unit ? { unit } : {}) };
+    });
 }
 
 /**
@@ -162,6 +178,38 @@ function asUnitColumn(kind: TableKind, header: HeaderCell): UnitColumn {
     }
   }
   return { column: header.column, header: header.text, names };
+}
+
+/**
+ * A header row with the columns that belong to the other table: full scale in a channel list, a limit among the settings.
+ * Only headers that mean nothing in their own table count.
+ */
+export function withColumnsOfOther(match: HeaderMatch): HeaderMatch {
+  const other = match.kind === 'channels' ? 'settings' : 'channels';
+  const free = new Set(match.unread.filter(({ secondName }) => !secondName).map(({ column }) => column));
+  const foreign = matchHeaders(
+    other,
+    match.sheet,
+    match.row,
+    match.headers.filter(({ column }) => free.has(column)),
+  );
+  const columns = new Map(match.columns);
+  const taken = new Set<number>();
+  for (const [id, column] of foreign.columns) {
+    if (columns.has(id)) continue;
+    columns.set(id, column);
+    taken.add(column.column);
+  }
+  if (taken.size === 0 && foreign.clashes.length === 0) return match;
+  const edges = [...taken];
+  return {
+    ...match,
+    columns,
+    left: Math.min(match.left, ...edges),
+    right: Math.max(match.right, ...edges),
+    clashes: [...match.clashes, ...foreign.clashes],
+    unread: match.unread.filter(({ column }) => !taken.has(column)),
+  };
 }
 
 /** Headers as they are quoted in a message: `A 'Tag', B 'Alert (mil)'`. */

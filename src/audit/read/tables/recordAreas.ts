@@ -4,12 +4,13 @@ import { type RowSpan } from './found.ts';
 import { isListRow, type ListRows } from './listRows.ts';
 import { goesOn, type Points, recordBelow, type RecordBelow, surelyRecordBelow } from './recordBelow.ts';
 import { recordTop } from './recordTop.ts';
-import { recordRows } from './recordRows.ts';
 import { isEmptyPoint, isFilledPoint } from './recordPoints.ts';
 import { tagKey } from './tagKey.ts';
 
 /** Rows below a header that may belong to its table. */
 export interface Below extends RowSpan {
+  /** Rows of the sheet that may head a calibration record. */
+  readonly recordRows: readonly number[];
   /** Last row of a spreadsheet table, where it is one: its rows belong to it whatever stands in them. */
   readonly areaEnd: number;
   /** Rows that repeat the header, so that the table goes on below them. */
@@ -24,7 +25,7 @@ export interface Below extends RowSpan {
  */
 export function recordAreas(list: ListRows, below: Below): RowSpan[] {
   const { bottom, areaEnd, repeats, isHeader } = below;
-  const rows = recordRows(list.sheet).filter(
+  const rows = below.recordRows.filter(
     (row) => row > Math.max(below.top, areaEnd) && row <= bottom && !repeats.has(row),
   );
   const areas: RowSpan[] = [];

@@ -8,7 +8,7 @@ export const longestTitle = 80;
 
 const tagKeys = new Set(['tag', ...tagWords].map(headerKey));
 const named = /^\s*(?:tag(?: no\.?| number)?)\s*[:#]\s*(\S.*)$/iu;
-const labelled = /^\s*(?:tag(?: no\.?| number)?|probe|channel)\s*[:#-]?\s*(\S.*)$/iu;
+const labelled = /^\s*(?:tag(?: no\.?| number)?|probe|channel)\s*(?:[:#-]\s*)?(\S.*)$/iu;
 
 /** The tag in `Tag: P-101X`: what stands behind is the tag, known or not. */
 export function namedTag(text: string): string | undefined {

@@ -48,11 +48,11 @@ function namedIn(inner: string): StructuredReference | undefined {
 
 /** Names in brackets of their own, each with the sign before it. */
 function namesIn(inner: string): { name: string; before: string }[] | undefined {
-  const one = /\s*([,:]?)\s*\[((?:'.|[^'[\]])*)\]\s*/gsy;
+  const one = /(?:([,:])\s*)?\[((?:'.|[^'[\]])*)\]\s*/gsy;
   const names = [];
   while (one.lastIndex < inner.length) {
-    const [, before, name] = one.exec(inner) ?? [];
-    if (before === undefined || name === undefined) return undefined;
+    const [, before = '', name] = one.exec(inner) ?? [];
+    if (name === undefined) return undefined;
     if ((before === '') !== (names.length === 0)) return undefined;
     names.push({ name: name.trim(), before });
   }

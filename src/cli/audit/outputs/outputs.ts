@@ -1,6 +1,10 @@
-import { pathOf, writeAll } from '../../files.ts';
+import { dirname } from 'node:path';
+import { likeness } from '../../fileIdentity.ts';
+import { pathOf } from '../../files.ts';
 import { UsageRefused } from '../../refused.ts';
+import { leftBehind } from '../../staging.ts';
 import type { Progress } from '../../terminal.ts';
+import { writeAll } from '../../writeAll.ts';
 import type { AuditedInput } from '../auditInput.ts';
 import type { Options } from '../options.ts';
 import { handoverBook } from './handoverBook.ts';
@@ -20,25 +24,44 @@ export function checkOutputs(options: Options): void {
   for (const kind of kinds) kind.check(options);
 }
 
-function refuseSameFile({ out, handover, share, json }: Options): void {
-  const files = json === '-' ? { out, handover, share } : { out, handover, share, json };
-  const options = new Map<string, string>();
-  for (const [option, given] of Object.entries(files)) {
-    if (given === undefined) continue;
-    const other = options.get(pathOf(given));
-    if (other !== undefined) {
-      throw new UsageRefused(`--${other} and --${option} name the same file, ${given}. Choose two names.`);
+function refuseSameFile(options: Options): void {
+  const files = outputsOf(options);
+  for (const [index, [option, given]] of files.entries()) {
+    for (const [other, otherGiven] of files.slice(0, index)) {
+      const like = likeness(pathOf(otherGiven), pathOf(given));
+      if (like === 'different') continue;
+      const how =
+        like === 'same'
+          ? `name the same file, ${given}`
+          : `differ in letter case alone, which many disks do not tell apart`;
+      throw new UsageRefused(`--${other} and --${option} ${how}. Choose two names.`);
     }
-    options.set(pathOf(given), option);
   }
 }
 
+/** The files to be written, each with its option. */
+function outputsOf({ out, handover, share, json }: Options): readonly (readonly [string, string])[] {
+  const given = Object.entries({ out, handover, share, json: json === '-' ? undefined : json });
+  return given.flatMap(([option, name]) => (name === undefined ? [] : [[option, name] as const]));
+}
+
+/** A line about unfinished files of a killed run where this one is to write. */
+export function leftBehindThere(options: Options): string | undefined {
+  return leftBehind(outputsOf(options).map(([, given]) => dirname(pathOf(given))));
+}
+
 /**
- * Writes what was asked for, all or none; what to tell the user of it.
+ * Writes what was asked for, all or none; what to tell the user of it. Rejects with the reason of `signal` once that is
+ * aborted.
  * @throws UsageRefused, FileRefused where a file can't be written.
  */
-export function writeOutputs(options: Options, audited: AuditedInput, progress: Progress): readonly string[] {
+export async function writeOutputs(
+  options: Options,
+  audited: AuditedInput,
+  progress: Progress,
+  signal: AbortSignal,
+): Promise<readonly string[]> {
   const outputs = kinds.flatMap((kind) => kind.output(options, audited, progress) ?? []);
-  writeAll(outputs);
+  await writeAll(outputs, { signal });
   return outputs.flatMap((output) => output.said());
 }

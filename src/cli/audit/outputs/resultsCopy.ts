@@ -2,18 +2,20 @@ import { addSheetsTo } from '../../../hosts/file/write/addSheets.ts';
 import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { resultSheets } from '../../../sheets/resultSheets.ts';
-import { checkWritable } from '../../files.ts';
+import { checkWritable } from '../../checkWritable.ts';
 import { plain, type Progress } from '../../terminal.ts';
 import type { CopySource } from '../auditInput.ts';
 import { checkCopyName } from './copyName.ts';
+import { filesRead } from './filesRead.ts';
 import type { OutputKind, WantedOutput } from './wanted.ts';
 
 /** `--out`: a copy of the workbook with the result sheets behind its own. */
 export const resultsCopy: OutputKind = {
-  check({ inputs, out, force }) {
+  check(options) {
+    const { inputs, out, force } = options;
     if (out === undefined) return;
     checkCopyName('--out', out, inputs[0]);
-    checkWritable(out, inputs, force);
+    checkWritable(out, filesRead(options), force);
   },
   output({ out }, { report, source }, progress) {
     return out === undefined ? undefined : copyWith(out, source, () => resultSheets(report), progress);

@@ -2,12 +2,15 @@ import { nodeDeflater } from '../../../hosts/file/zip/nodeDeflater.ts';
 import { dayOf } from '../../../share/dayOf.ts';
 import { shareWorkbook } from '../../../share/shareWorkbook.ts';
 import type { ShareFormulas } from '../../../share/types.ts';
-import { checkWritable, readBytes, writeAll } from '../../files.ts';
+import { checkWritable } from '../../checkWritable.ts';
+import { readBytes } from '../../files.ts';
 import { UsageRefused } from '../../refused.ts';
 import { plain } from '../../terminal.ts';
+import { writeAll } from '../../writeAll.ts';
 import { isTextTable } from '../input.ts';
 import type { Options } from '../options.ts';
 import { checkCopyName } from './copyName.ts';
+import { filesRead } from './filesRead.ts';
 import type { OutputKind, WantedOutput } from './wanted.ts';
 
 /** `--share`: a copy of the workbook for people without our functions. */
@@ -20,7 +23,7 @@ export const sharedCopy: OutputKind = {
       throw new UsageRefused('--share copies a workbook; text tables (.csv) have no formulas.');
     }
     checkCopyName('--share', share, inputs[0]);
-    checkWritable(share, inputs, force);
+    checkWritable(share, filesRead(options), force);
   },
   output(options, { source }) {
     return options.share === undefined ? undefined : shared(options, options.share, source.original);
@@ -35,15 +38,16 @@ export function isShareAlone({ share, strict, ...options }: Options): boolean {
 }
 
 /**
- * Makes the copy to share and nothing else; what to tell the user of it.
+ * Makes the copy to share and nothing else; what to tell the user of it. Rejects with the reason of `signal` once that is
+ * aborted.
  * @throws UsageRefused, FileRefused where it can't be made or written.
  */
-export function shareAlone(options: Options): readonly string[] {
+export async function shareAlone(options: Options, signal: AbortSignal): Promise<readonly string[]> {
   const { inputs, share = '' } = options;
   const [first = '', ...more] = inputs;
   if (more.length > 0) throw new UsageRefused('One workbook at a time. See --help.');
   const output = shared(options, share, readBytes(first));
-  writeAll([output]);
+  await writeAll([output], { signal });
   return output.said();
 }
 

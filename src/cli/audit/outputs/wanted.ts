@@ -1,5 +1,5 @@
-import type { Output } from '../../files.ts';
 import type { Progress } from '../../terminal.ts';
+import type { Output } from '../../writeAll.ts';
 import type { AuditedInput } from '../auditInput.ts';
 import type { Options } from '../options.ts';
 

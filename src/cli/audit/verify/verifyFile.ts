@@ -6,6 +6,7 @@ import { plain, progressOn } from '../../terminal.ts';
 import { readInput } from '../input.ts';
 import { optionList } from '../optionList.ts';
 import type { Options } from '../options.ts';
+import { fileFormulas } from './fileFormulas.ts';
 import { verificationText } from './verificationText.ts';
 
 const others = (Object.keys(optionList) as (keyof typeof optionList)[]).filter((name) => name !== 'verify');
@@ -26,7 +27,7 @@ export function verifyFile(options: Options): number {
       progress.show('reading', part);
     });
     if (!original) throw new UsageRefused('--verify takes a workbook with result sheets, not text tables.');
-    const verification = finish(verifyInSteps(workbook), (part) => {
+    const verification = finish(verifyInSteps(workbook, fileFormulas(workbook.name, original)), (part) => {
       progress.show('checking', part);
     });
     progress.clear();

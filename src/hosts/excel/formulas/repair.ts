@@ -1,8 +1,10 @@
 import { type CellPlace, HostRefused } from '../../port/port.ts';
+import { refusalOf } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import { isOurs, withShownNames } from '../../formats/ourFormula.ts';
 
 const failed = 'The formulas were not repaired';
+const someRepaired = 'Some of the formulas may be repaired all the same: look for broken formulas again.';
 
 /** Cells below each other in one column. */
 interface Run {
@@ -29,13 +31,21 @@ export function repairFormulas(session: Session, places: readonly CellPlace[]): 
         .slice(from, from + runsPerTrip)
         .map((run) => ({ run, range: rangeOf(context, run) }));
       for (const { range } of ranges) range.load('formulas');
-      await context.sync();
+      try {
+        await context.sync();
+      } catch (error) {
+        throw refusalOf(error, failed, repaired > 0 ? someRepaired : '');
+      }
       const ours = ranges.flatMap(({ run, range }) => ourCells(run, range.formulas));
       const formulas = new Map(ours.map(({ place, formula }) => [keyOf(place), formula]));
       for (const run of runsOf(ours.map(({ place }) => place))) {
         rangeOf(context, run).formulas = rowsOf(run).map((place) => [formulas.get(keyOf(place))]);
       }
-      if (ours.length > 0) await context.sync();
+      try {
+        if (ours.length > 0) await context.sync();
+      } catch (error) {
+        throw refusalOf(error, failed, someRepaired);
+      }
       repaired += ours.length;
     }
     return repaired;

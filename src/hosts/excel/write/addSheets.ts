@@ -1,7 +1,7 @@
 import { freeNames } from '../../formats/sheetNames.ts';
 import { HostRefused } from '../../port/port.ts';
 import { askForDate1904 } from '../read/dateSystem.ts';
-import { codeOf } from '../refusal.ts';
+import { codeOf, refusalOf } from '../refusal.ts';
 
 /** Empty sheets of ours, and what must be known of the workbook to fill them. */
 export interface AddedSheets {
@@ -41,7 +41,7 @@ export async function addSheets(
     names: worksheets.items.map(({ name }) => name),
   };
   return {
-    sheets: await addFreely(context, wanted, before, attempts),
+    sheets: await addFreely(context, wanted, before, attempts, failed),
     date1904: isDate1904(),
     manual: application.calculationMode === 'Manual',
   };
@@ -57,6 +57,7 @@ async function addFreely(
   wanted: readonly string[],
   before: SheetsBefore,
   left: number,
+  failed: string,
 ): Promise<AddedSheets['sheets']> {
   const names = freeNames(wanted, before.names);
   const sheets = names.map((name) => {
@@ -67,9 +68,18 @@ async function addFreely(
   try {
     await context.sync();
   } catch (error) {
-    await removeEmpty(context, new Set(names), before.ids);
+    try {
+      await removeEmpty(context, new Set(names), before.ids);
+    } catch {
+      const left = names.map((name) => `“${name}”`).join(', ');
+      throw refusalOf(
+        error,
+        failed,
+        `Some of the sheets ${left} may have been added: delete those that are empty.`,
+      );
+    }
     if (codeOf(error) !== 'ItemAlreadyExists' || left <= 1) throw error;
-    return addFreely(context, wanted, { ...before, names: [...before.names, ...names] }, left - 1);
+    return addFreely(context, wanted, { ...before, names: [...before.names, ...names] }, left - 1, failed);
   }
   return sheets.map(({ sheet, given }) => ({ sheet, id: sheet.id, given }));
 }

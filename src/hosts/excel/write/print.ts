@@ -7,7 +7,8 @@ export function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
   const { pageLayout } = sheet;
   pageLayout.orientation = print.landscape ? 'Landscape' : 'Portrait';
   if (print.paper !== undefined) pageLayout.paperSize = print.paper === 'A4' ? 'A4' : 'Letter';
-  pageLayout.zoom = print.scale === undefined ? { horizontalFitToPages: 1 } : { scale: print.scale };
+  const fitted = { horizontalFitToPages: 1, ...(print.onePage ? { verticalFitToPages: 1 } : {}) };
+  pageLayout.zoom = print.scale === undefined ? fitted : { scale: print.scale };
   pageLayout.leftMargin = 28.8;
   pageLayout.rightMargin = 28.8;
   pageLayout.topMargin = 43.2;

@@ -1,4 +1,5 @@
 import { lastColumn, lastRow } from '../read/area.ts';
+import { type TagAttribute, tagAttributes } from '../write/xml/tagAttributes.ts';
 import type { CellNote } from './types.ts';
 
 /** A drawing of notes' boxes that holds none yet, in the language programs want them in (ECMA-376 part 4, section 14). */
@@ -31,23 +32,29 @@ export function withBoxes(drawing: string, notes: readonly CellNote[], taken: re
   return listed.slice(0, end) + type + shapes.join('') + listed.slice(end);
 }
 
-const idMap = /(<o:idmap\b[^>]*\bdata\s*=\s*)("[^"]*"|'[^']*')/;
+/** The list of the blocks that a drawing uses, as a place in its text. */
+function blockList(drawing: string): TagAttribute | undefined {
+  const tag = /<o:idmap\s[^<>]*>/.exec(drawing);
+  if (!tag) return undefined;
+  const attributes = tagAttributes(drawing, tag.index + '<o:idmap'.length, tag.index + tag[0].length);
+  return attributes.find(({ name }) => name === 'data');
+}
 
 function blocksOf(drawing: string): number[] {
-  const listed = (idMap.exec(drawing)?.[2] ?? '').match(/\d+/g) ?? [];
+  const list = blockList(drawing);
+  const listed = (list ? drawing.slice(list.valueFrom, list.valueTo) : '').match(/\d+/g) ?? [];
   const used = Array.from(drawing.matchAll(/_x0000_s(\d+)/g), ([, id]) => Math.floor(Number(id) / blockSize));
   return [...listed.map(Number), ...used];
 }
 
 function withBlocks(drawing: string, blocks: readonly number[]): string {
-  if (idMap.test(drawing)) {
-    return drawing.replace(
-      idMap,
-      (_, before: string, data: string) => `${before}"${[data.slice(1, -1), ...blocks].join(',')}"`,
-    );
+  const list = blockList(drawing);
+  if (list) {
+    const all = [drawing.slice(list.valueFrom, list.valueTo), ...blocks].join(',');
+    return drawing.slice(0, list.valueFrom) + all + drawing.slice(list.valueTo);
   }
   const layout = `<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="${blocks.join(',')}"/></o:shapelayout>`;
-  return drawing.replace(/<xml\b[^>]*>/, (tag) => tag + layout);
+  return drawing.replace(/<xml\b[^<>]*>/, (tag) => tag + layout);
 }
 
 /** A box beside its cell, wide and high enough for a formula of usual length. */

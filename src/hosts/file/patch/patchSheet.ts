@@ -9,7 +9,8 @@ import { grouped } from './grouped.ts';
 import { formulaGroups } from './groups.ts';
 import type { NewStyle } from './look/newStyle.ts';
 import { cellsIntoRow, changedRows, newRows, type PlacedCell } from './rows.ts';
-import { mapSheet, type SheetMap } from './sheetMap.ts';
+import { type CellPlace, mapSheet, type SheetMap } from './sheetMap.ts';
+import { alternativesRefused } from './alternatives.ts';
 import type { EditedCell, SheetEdits } from './types.ts';
 
 /** A worksheet part to be patched. */
@@ -36,6 +37,9 @@ export function patchSheet(source: SheetText, changed: SheetEdits): PatchedSheet
   const edits = byPlace(changed.cells, sheet);
   const looks = byPlace(changed.looks ?? [], sheet);
   const map = mapSheet(text, part, sheet, (row) => edits.has(row) || looks.has(row));
+  if (map.hasAlternatives && (edits.size > 0 || looks.size > 0 || (changed.rows ?? []).length > 0)) {
+    throw alternativesRefused(sheet);
+  }
   const groups = formulaGroups(map);
   refuseUnfit(edits, groups.filled, tables, sheet);
   const isPrefixed = map.sheetData.name.includes(':');
@@ -51,12 +55,15 @@ export function patchSheet(source: SheetText, changed: SheetEdits): PatchedSheet
     },
   };
   const changes: (readonly Edit[])[] = [];
-  const there = new Set<string>();
+  const there = placesOf(map);
   let formulasChanged = false;
   for (const place of map.rows.flatMap((row) => row.cells)) {
     const { row, column } = place;
     const edit = context.editOf(row, column);
-    there.add(`${row} ${column}`);
+    if (there.get(`${row} ${column}`) !== place) {
+      if (edit !== undefined) changes.push([{ from: place.start, to: place.end, text: '' }]);
+      continue;
+    }
     if (edit === undefined) {
       changes.push(restyledCell(place, context));
       continue;
@@ -75,7 +82,7 @@ export function patchSheet(source: SheetText, changed: SheetEdits): PatchedSheet
       if (!blank(edit)) added.set(`${edit.row} ${edit.column}`, edit);
     }
   }
-  for (const place of there) added.delete(place);
+  for (const place of there.keys()) added.delete(place);
   const news = [...added.values()];
   formulasChanged ||= news.some(({ formula }) => formula !== undefined);
   // New cells come first: one may stand where the cell behind it, rewritten, begins.
@@ -86,6 +93,16 @@ export function patchSheet(source: SheetText, changed: SheetEdits): PatchedSheet
     merges === undefined ? [] : changedMerges(map, merges, tables, sheet),
   );
   return { text: splice(text, changes.flat()), formulasChanged };
+}
+
+/** The cells by row and column; of one that is stored twice, the place that holds something, as readers take it. */
+function placesOf({ rows }: SheetMap): ReadonlyMap<string, CellPlace> {
+  const places = new Map<string, CellPlace>();
+  for (const place of rows.flatMap(({ cells }) => cells)) {
+    const key = `${place.row} ${place.column}`;
+    if (places.get(key)?.isFilled !== true) places.set(key, place);
+  }
+  return places;
 }
 
 function placedCells(

@@ -4,7 +4,6 @@ import { readWorkbookPart } from '../read/workbookPart.ts';
 import { writeCopy, type WriteOptions, type WrittenSheets } from '../write/addSheets.ts';
 import { openWorkbook, type OpenWorkbook } from '../write/package/openWorkbook.ts';
 import { decodeXml, encodeXml } from '../write/xml/encoding.ts';
-import { outline } from '../write/xml/outline.ts';
 import type { ZipEntry } from '../zip/archive.ts';
 import { defaultLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
@@ -67,7 +66,7 @@ function restyled(workbook: OpenWorkbook, text: string, rewritten: Map<ZipEntry,
   const { styles } = workbook;
   if (styles === undefined || text === styles.text) return workbook;
   rewritten.set(styles.entry, styles.encode(text));
-  return { ...workbook, styles: { ...styles, text, root: outline(text, styles.entry.name) } };
+  return { ...workbook, styles: styles.withText(text) };
 }
 
 /** Edits of one sheet as one, whatever number of pieces they come in. */

@@ -20,11 +20,7 @@ export function cellsIntoRow(text: string, row: RowPlace, cells: readonly Placed
     if (next !== undefined) edits.push({ from: next.start, to: next.start, text: joined(placed) });
   }
   // `spans` only speeds programs up, but must not leave cells out (ECMA-376 part 1, section 18.3.1.73).
-  const spans = /\s+spans\s*=\s*(?:"[^"]*"|'[^']*')/.exec(text.slice(row.start, row.openEnd));
-  if (spans !== null) {
-    const from = row.start + spans.index;
-    edits.push({ from, to: from + spans[0].length, text: '' });
-  }
+  edits.push(...withAttributes(text, row, { spans: undefined }));
   const last = row.cells.at(-1);
   if (behind.length === 0) return edits;
   // Behind the last cell, and so before an extension list.

@@ -1,8 +1,10 @@
+import type { Attributes } from '../read/attributes.ts';
 import { SaxesParser } from 'saxes';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
+import { Branches } from '../read/branches.ts';
 import { SheetPlace } from '../read/sheetPlace.ts';
-import { booleanAttribute, type Attributes } from '../read/xml.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
 
 /** Where an element stands in its part's text, in UTF-16 units. */
@@ -31,6 +33,8 @@ export interface CellPlace extends Span {
   readonly column: number;
   readonly attributes: Attributes;
   readonly formula?: FormulaPlace;
+  /** A value, a text or a formula stands in it. */
+  readonly isFilled: boolean;
 }
 
 export interface RowPlace extends Span {
@@ -57,7 +61,9 @@ export interface SheetMap {
   /** Runs of columns that the sheet says something of, and the element around them. */
   readonly columns: readonly ColumnPlace[];
   readonly cols: Span | undefined;
-  /** All that stands in the part beside one another, in its order. */
+  /** Among the rows stand alternatives, of which programs take one or another. */
+  readonly hasAlternatives: boolean;
+  /** All that stands in the part beside one another, in its order; of alternatives the element around them. */
   readonly around: readonly (Span & { readonly local: string })[];
 }
 
@@ -73,6 +79,7 @@ export function mapSheet(
 ): SheetMap {
   const parser = new SaxesParser({ xmlns: false, position: true });
   const place = new SheetPlace(sheetName);
+  const branches = new Branches();
   const open: Growing<Span>[] = [];
   const locals: string[] = [];
   const rows: RowPlace[] = [];
@@ -84,13 +91,14 @@ export function mapSheet(
   let row: RowPlace | undefined;
   let cell: Growing<CellPlace> | undefined;
   let formula: Growing<FormulaPlace> | undefined;
+  let hasAlternatives = false;
   let start = 0;
   const damaged = (what: string): FileRefused =>
     new FileRefused(`The workbook's part ${oneLine(part)} is damaged: ${what}.`);
 
   const onOpen = (span: Growing<Span>, local: string, attributes: Attributes): void => {
     if (locals.length === 1) {
-      around.push(Object.assign(span, { local }));
+      if (!branches.isAlternative) around.push(Object.assign(span, { local }));
       if (local === 'sheetData') sheetData ??= span;
       else if (local === 'dimension')
         dimension = Object.assign(span, { area: parseArea(attributes['ref'] ?? '') });
@@ -107,8 +115,11 @@ export function mapSheet(
       place.startCell(attributes, (turned) => {
         Object.assign(row ?? {}, { row: turned });
       });
-      cell = Object.assign(span, { row: place.row, column: place.column, attributes });
-    } else if (locals.length === 4 && local === 'f' && cell !== undefined) {
+      cell = Object.assign(span, { row: place.row, column: place.column, attributes, isFilled: false });
+    } else if (locals.length !== 4 || cell === undefined) return;
+    else if (local === 'v' || local === 'is') cell.isFilled = true;
+    else if (local === 'f') {
+      cell.isFilled = true;
       formula = Object.assign(span, { attributes, text: '' });
       cell.formula = formula;
     }
@@ -139,14 +150,19 @@ export function mapSheet(
       selfClosing: tag.isSelfClosing,
       name: tag.name,
     };
-    const local = tag.name.slice(tag.name.indexOf(':') + 1);
-    onOpen(span, local, tag.attributes);
     open.push(span);
-    locals.push(local);
+    const isOuter = branches.isAlternative;
+    const reading = branches.open(tag.name, tag.attributes);
+    if (reading === 'read') {
+      const local = branches.localName(tag.name);
+      onOpen(span, local, tag.attributes);
+      locals.push(local);
+    } else if (locals[1] === 'sheetData') hasAlternatives = true;
+    else if (locals.length === 1 && !isOuter) around.push(Object.assign(span, { local: 'AlternateContent' }));
   });
   parser.on('closetag', () => {
     const span = open.pop();
-    locals.pop();
+    if (branches.close() === 'read') locals.pop();
     if (span === undefined) return;
     if (!span.selfClosing) {
       span.end = parser.position;
@@ -166,5 +182,5 @@ export function mapSheet(
   parser.write(text).close();
   if (sheetData === undefined) throw damaged('it has no place for cells');
   const cols = around.find(({ local }) => local === 'cols');
-  return { rows, groups, sheetData, dimension, columns, cols, around };
+  return { rows, groups, sheetData, dimension, columns, cols, hasAlternatives, around };
 }

@@ -45,3 +45,16 @@ export function parseArea(reference: string): Area | undefined {
     right: Math.max(from.column, other.column),
   };
 }
+
+/**
+ * The area a reference names, as `parseArea`, or all of the columns or rows of one such as `A:C` or `1:2`, with or without
+ * `$`; undefined where it is none or off the sheet.
+ */
+export function parseRange(reference: string): Area | undefined {
+  const plain = reference.replaceAll('$', '');
+  const [from = '', to = '', ...rest] = plain.split(':');
+  const both = (pattern: RegExp): boolean => rest.length === 0 && pattern.test(from) && pattern.test(to);
+  if (both(/^[a-z]{1,3}$/i)) return parseArea(`${from}1:${to}${lastRow}`);
+  if (both(/^\d{1,7}$/)) return parseArea(`A${from}:XFD${to}`);
+  return parseArea(plain);
+}

@@ -1,16 +1,19 @@
+import type { Attributes } from './attributes.ts';
 import type { NumberKind } from '../../formats/numberFormat.ts';
 import type { StoredCell } from './cellValue.ts';
 import { RichText } from './richText.ts';
-import type { Attributes } from './xml.ts';
+
+const none: Attributes = Object.freeze({});
 
 /** Gathers what stands inside one cell element after the other (ECMA-376 part 1, section 18.3.1.4). */
 export class CellContent {
   hasValue = false;
   hasFormula = false;
-  formulaAttributes: Attributes = {};
+  formulaAttributes: Attributes = none;
   formulaText = '';
   #type = 'n';
   #text = '';
+  #hasInline = false;
   #inside: 'value' | 'formula' | 'other' = 'other';
   readonly #inline: RichText;
 
@@ -26,6 +29,8 @@ export class CellContent {
     this.formulaText = '';
     this.hasValue = false;
     this.hasFormula = false;
+    this.#hasInline = false;
+    this.formulaAttributes = none;
   }
 
   /** An element inside the cell; `depth` counts from 0 for its children. */
@@ -39,7 +44,10 @@ export class CellContent {
       this.#inside = 'formula';
       this.hasFormula = true;
       this.formulaAttributes = attributes;
-    } else if (name === 'is') this.hasValue = true;
+    } else if (name === 'is') {
+      this.hasValue = true;
+      this.#hasInline = true;
+    }
   }
 
   close(name: string, depth: number, parents: readonly string[]): void {
@@ -55,7 +63,8 @@ export class CellContent {
 
   /** The finished cell, its number taken as `kind`; to be asked for once. */
   take(kind: NumberKind): StoredCell {
-    const text = this.#type === 'inlineStr' ? this.#inline.take() : this.#text;
+    // Some programs write an inline text as a plain value.
+    const text = this.#type === 'inlineStr' && this.#hasInline ? this.#inline.take() : this.#text;
     return { type: this.#type, text, hasValue: this.hasValue, hasFormula: this.hasFormula, kind };
   }
 }

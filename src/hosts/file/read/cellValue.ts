@@ -2,7 +2,7 @@ import { type Cell, DateCell, ErrorCell } from '../../../cells/cell.ts';
 import { unescapeText } from './escapes.ts';
 import { shownNumber } from '../../formats/shownNumber.ts';
 import type { NumberKind } from '../../formats/numberFormat.ts';
-import { dayOfIso } from '../../formats/serialDate.ts';
+import { dayOfIso, durationOfIso, timeOfIso } from '../../formats/isoDate.ts';
 
 /** A cell as its part stores it. */
 export interface StoredCell {
@@ -25,7 +25,7 @@ export interface CellContext {
 /** A stored value that means nothing; `message` says why, without saying where. */
 export class BadValue extends Error {}
 
-const decimalNumber = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
+const decimalNumber = /^\s*[+-]?(\d+(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?\s*$/;
 
 /**
  * The cell a stored cell stands for (ECMA-376 part 1, section 18.18.11, ST_CellType). An empty text is an empty
@@ -35,11 +35,11 @@ const decimalNumber = /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/;
 export function cellValue(stored: StoredCell, context: CellContext): Cell {
   const { type, text } = stored;
   if (!stored.hasValue || (text === '' && type !== 'str')) {
-    return stored.hasFormula ? new ErrorCell('no stored result') : null;
+    return nothing(stored);
   }
   switch (type) {
     case 'n':
-      return numberCell(text, stored.kind, context.date1904);
+      return numberCell(stored, context.date1904);
     case 's':
       return sharedString(text, context.sharedStrings);
     case 'str':
@@ -50,15 +50,21 @@ export function cellValue(stored: StoredCell, context: CellContext): Cell {
     case 'e':
       return new ErrorCell(context.intern(text));
     case 'd':
-      return isoDateCell(text);
+      return isoCell(text, context.date1904);
     default:
       throw new BadValue(`has the unknown type “${type}”`);
   }
 }
 
-function numberCell(text: string, kind: NumberKind, date1904: boolean): Cell {
+function nothing({ hasFormula }: StoredCell): Cell {
+  return hasFormula ? new ErrorCell('no stored result') : null;
+}
+
+function numberCell(stored: StoredCell, date1904: boolean): Cell {
+  const { text, kind } = stored;
   const value = Number(text);
   if (!decimalNumber.test(text) || !Number.isFinite(value)) {
+    if (text.trim() === '') return nothing(stored);
     throw new BadValue(`holds “${text}” where a number should be`);
   }
   return shownNumber(value, kind, date1904);
@@ -78,8 +84,14 @@ function booleanCell(text: string): boolean {
   throw new BadValue(`holds “${text}” where true or false should be`);
 }
 
-function isoDateCell(text: string): Cell {
-  const day = dayOfIso(text.trim());
-  if (day === undefined) throw new BadValue(`holds “${text}” where a date should be`);
-  return new DateCell(day);
+/** A date, a time of day (which a spreadsheet counts as one of its day 0), or a duration, which is a number of days. */
+function isoCell(text: string, date1904: boolean): Cell {
+  const iso = text.trim();
+  const day = dayOfIso(iso);
+  if (day !== undefined) return new DateCell(day);
+  const time = timeOfIso(iso);
+  if (time !== undefined) return shownNumber(time, 'date', date1904);
+  const duration = durationOfIso(iso);
+  if (duration === undefined) throw new BadValue(`holds “${text}” where a date should be`);
+  return duration;
 }

@@ -4,7 +4,7 @@ import { FileRefused, oneLine } from '../zip/refused.ts';
 import type { Separator } from './csvSeparator.ts';
 
 /** A number with one mark, or with marks of both kinds, the last of which is the decimal mark. */
-const marked = /^\s*[+-]?(?:\d{1,3}(?:([.,])\d{3})+)?\d*([.,])(\d+)(?:[eE][+-]?\d+)?\s*%?\s*$/;
+const marked = /^\s*[+-]?(?:\d{1,3}(?:([.,])\d{3})+)?\d*([.,])(\d+)(?:[eE][+-]?\d+)?\s*(?:%\s*)?$/;
 
 /**
  * The decimal mark of a table of texts. Where commas separate the fields it is the point. Else the mark that

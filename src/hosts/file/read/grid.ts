@@ -1,10 +1,6 @@
 import type { Cell } from '../../../cells/cell.ts';
-import type { SpendCells } from './cellBudget.ts';
 
 const emptyRow: readonly Cell[] = Object.freeze([]);
-
-/** Adds one cell where none stands yet; false where one does. */
-type PutCell = (column: number, cell: Cell) => boolean;
 
 /**
  * The rows of a sheet as they come in, in any order, each as short as its last filled cell. Rows without a
@@ -12,14 +8,8 @@ type PutCell = (column: number, cell: Cell) => boolean;
  */
 export class Grid {
   readonly #rows: (readonly Cell[])[] = [];
-  readonly #spend: SpendCells;
   #row = 0;
   #current: Cell[] = [];
-
-  /** `spend` hears of every row and of its length when the row is finished. */
-  constructor(spend: SpendCells) {
-    this.#spend = spend;
-  }
 
   /** Turns to a row, from 1. A row may be turned to again: its cells are then added to. */
   startRow(row: number): void {
@@ -28,14 +18,15 @@ export class Grid {
     for (const cell of this.#rows[row - 1] ?? emptyRow) this.#current.push(cell);
   }
 
-  readonly put: PutCell = (column, cell) => {
+  /** Adds one cell where none stands yet; false where one does. */
+  put(column: number, cell: Cell): boolean {
     if (cell === null) return true;
     const row = this.#current;
     while (row.length < column) row.push(null);
     if (row[column - 1] !== null) return false;
     row[column - 1] = cell;
     return true;
-  };
+  }
 
   /** The finished rows, to the last one with a filled cell. The grid is not to be used again. */
   finish(): (readonly Cell[])[] {
@@ -45,7 +36,6 @@ export class Grid {
 
   #store(): void {
     if (this.#current.length === 0) return;
-    this.#spend(this.#current.length + Math.max(0, this.#row - this.#rows.length));
     while (this.#rows.length < this.#row) this.#rows.push(emptyRow);
     // A copy is exactly as long as the row; the array that grew has room to spare.
     this.#rows[this.#row - 1] = this.#current.slice();

@@ -30,20 +30,23 @@ export function readRelationships(archive: Archive, source: string, limits: Read
       found.push({
         id: attributes['Id'] ?? '',
         kind: type.slice(type.lastIndexOf('/') + 1),
-        target: resolve(source.slice(0, slash), target),
+        target: targetIn(archive, source.slice(0, slash), target),
       });
     },
   });
   return found;
 }
 
-function resolve(folder: string, target: string): string {
+/** The part that a link names: as it is written, or with the codes of a web address undone where only that is there. */
+function targetIn(archive: Archive, folder: string, target: string): string {
+  const plain = target.replaceAll('\\', '/');
   const segments: string[] = [];
-  for (const segment of (target.startsWith('/') ? target : folder + target).split('/')) {
+  for (const segment of (plain.startsWith('/') ? plain : folder + plain).split('/')) {
     if (segment === '..') segments.pop();
     else if (segment !== '' && segment !== '.') segments.push(segment);
   }
-  return unescapeUri(segments.join('/'));
+  const name = segments.join('/');
+  return archive.get(name) === undefined ? unescapeUri(name) : name;
 }
 
 function unescapeUri(text: string): string {

@@ -1,6 +1,6 @@
+import type { Attributes } from './attributes.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
 import { lastColumn, lastRow, parseAddress } from './area.ts';
-import type { Attributes } from './xml.ts';
 
 /**
  * Where a reader of a worksheet part is. Rows and cells say it themselves or follow the one before (ECMA-376 part 1,

@@ -1,6 +1,7 @@
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { kindOfBuiltIn, kindOfCode, type NumberKind, shownTextOf } from '../../formats/numberFormat.ts';
+import { isEntry } from './styleLists.ts';
 import { readXml } from './xml.ts';
 
 /** What the number format of a cell style makes of a number, and the text that it shows with it. */
@@ -9,16 +10,16 @@ export interface NumberStyle {
   readonly shown: string;
 }
 
-/** The number formats of all cell styles, by the number cells give in `s`. Throws FileRefused where the part is broken. */
+/** For each cell style, by the number cells give in `s`, its number format; a code
+ * that the file gives a built-in format is the format's. Throws FileRefused where the part is broken. */
 export function readNumberStyles(archive: Archive, part: ZipEntry, limits: ReadLimits): NumberStyle[] {
   const codes = new Map<number, string>();
   const formatOfStyle: number[] = [];
   readXml(archive, part, limits, {
     open(name, attributes, parents) {
-      const parent = parents.at(-1);
       const id = Number(attributes['numFmtId'] ?? 0);
-      if (name === 'numFmt' && parent === 'numFmts') codes.set(id, attributes['formatCode'] ?? '');
-      else if (name === 'xf' && parent === 'cellXfs') formatOfStyle.push(id);
+      if (isEntry('numFmts', name, parents)) codes.set(id, attributes['formatCode'] ?? '');
+      else if (isEntry('cellXfs', name, parents)) formatOfStyle.push(id);
     },
   });
   return formatOfStyle.map((id) => {

@@ -17,7 +17,7 @@ export interface SheetEntry {
 /** What the workbook part says about the rest of the file. */
 export interface WorkbookPart {
   readonly part: ZipEntry;
-  /** Worksheets in their order; chart, dialog and macro sheets have no cells to read and are left out. */
+  /** Worksheets in their order; chart, dialog and macro sheets, and modules of old macros, have no cells to read and are left out. */
   readonly sheets: readonly SheetEntry[];
   /** Dates count from 1904-01-01 instead of 1900-01-01. */
   readonly date1904: boolean;
@@ -47,13 +47,17 @@ export function readWorkbookPart(archive: Archive, limits: ReadLimits): Workbook
     const link = links.find((candidate) => candidate.kind === kind);
     return link === undefined ? undefined : (archive.get(link.target) ?? missing(link.target));
   };
-  const theme = links.find((candidate) => candidate.kind === 'theme');
+  /** Of a part without which cells look plain and say the same, as programs take it. */
+  const present = (kind: string): ZipEntry | undefined => {
+    const link = links.find((candidate) => candidate.kind === kind);
+    return link && archive.get(link.target);
+  };
   return {
     part,
     ...readSheetList(archive, part, links, limits),
     sharedStrings: linked('sharedStrings'),
-    styles: linked('styles'),
-    theme: theme && archive.get(theme.target),
+    styles: present('styles'),
+    theme: present('theme'),
   };
 }
 
@@ -84,7 +88,10 @@ function readSheetList(
         );
       }
       names.add(name.toLowerCase());
-      const link = links.find((candidate) => candidate.id === prefixedAttribute(attributes, 'id'));
+      const id = prefixedAttribute(attributes, 'id');
+      // Macro modules of the 1990s, whose sheets have no part.
+      if (id === '') return;
+      const link = links.find((candidate) => candidate.id === id);
       if (link === undefined)
         throw new FileRefused(
           `Sheet “${oneLine(name)}” leads to no part of the file. Save it again as .xlsx.`,

@@ -2,11 +2,14 @@ import { SaxesParser } from 'saxes';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
+import type { Attributes } from './attributes.ts';
+import { Branches } from './branches.ts';
 import { type PartDecoder, partDecoder } from './encoding.ts';
 
-export type Attributes = Readonly<Record<string, string>>;
-
-/** What a reader of one part wants to hear. Element names come without their namespace prefix. */
+/**
+ * What a reader of one part wants to hear. Element names come without their namespace prefix; those of another namespace
+ * than the root's keep it. Of alternatives (`AlternateContent`) the one that counts is heard as if it stood there alone.
+ */
 export interface XmlHandler {
   /** `parents` are the open elements around it, outermost first. The array is reused: copy what must last. */
   open(name: string, attributes: Attributes, parents: readonly string[]): void;
@@ -71,32 +74,33 @@ function createParser(
 ): SaxesParser<{ xmlns: false; position: false }> {
   const parser = new SaxesParser({ xmlns: false, position: false });
   const parents: string[] = [];
+  const branches = new Branches();
   const stop = (what: string): never => {
     throw refusal(partName, what, parser.line, parser.columnIndex + 1);
   };
   parser.on('error', (error) => stop(oneLine(error.message, 80)));
   parser.on('doctype', () => stop('it has a document type definition, which workbooks may not have'));
   parser.on('opentag', (tag) => {
-    const name = localName(tag.name);
-    handler.open(name, tag.attributes, parents);
-    parents.push(name);
-    if (parents.length > limits.depth) stop(`elements are nested more than ${limits.depth} deep`);
+    if (branches.open(tag.name, tag.attributes) === 'read') {
+      const name = branches.localName(tag.name);
+      handler.open(name, tag.attributes, parents);
+      parents.push(name);
+    }
+    if (branches.depth > limits.depth) stop(`elements are nested more than ${limits.depth} deep`);
   });
   parser.on('closetag', () => {
+    if (branches.close() !== 'read') return;
     const name = parents.pop() ?? '';
     handler.close?.(name, parents);
   });
-  const onText = handler.text?.bind(handler);
-  if (onText !== undefined) {
+  if (handler.text !== undefined) {
+    const onText = (text: string): void => {
+      if (branches.reading === 'read') handler.text?.(text);
+    };
     parser.on('text', onText);
     parser.on('cdata', onText);
   }
   return parser;
-}
-
-function localName(name: string): string {
-  const colon = name.indexOf(':');
-  return colon < 0 ? name : name.slice(colon + 1);
 }
 
 function refusal(partName: string, what: string, line?: number, column?: number): FileRefused {

@@ -1,4 +1,4 @@
-import type { Attributes } from '../read/xml.ts';
+import type { Attributes } from '../read/attributes.ts';
 
 /** What colours of a workbook refer to; `RRGGBB` each. */
 export interface Palette {

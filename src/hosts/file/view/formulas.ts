@@ -1,6 +1,6 @@
+import type { Attributes } from '../read/attributes.ts';
 import { shiftedCopies } from '../../formats/shiftFormula.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
-import type { Attributes } from '../read/xml.ts';
 
 interface Master {
   readonly row: number;

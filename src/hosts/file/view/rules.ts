@@ -1,6 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
-import { parseArea } from '../read/area.ts';
-import { type Attributes, booleanAttribute } from '../read/xml.ts';
+import { parseRange } from '../read/area.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import type { ViewRule, ViewShade } from './types.ts';
 
 interface GrowingRule {
@@ -87,5 +88,5 @@ export class RuleList {
 }
 
 function areasOf(references: string | undefined): ViewRule['areas'] {
-  return (references ?? '').split(/\s+/).flatMap((reference) => parseArea(reference) ?? []);
+  return (references ?? '').split(/\s+/).flatMap((reference) => parseRange(reference) ?? []);
 }

@@ -1,6 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import type { Area } from '../../../cells/sheet.ts';
-import { lastColumn, lastRow, parseArea } from '../read/area.ts';
-import { type Attributes, booleanAttribute } from '../read/xml.ts';
+import { lastColumn, lastRow } from '../read/area.ts';
+import { booleanAttribute } from '../read/xml.ts';
 import { digitsInPixels, widthInPixels } from './columnWidth.ts';
 import type { ViewColumns } from './types.ts';
 
@@ -25,10 +26,6 @@ export class SheetFrame {
       this.#views++;
       if (this.#views === 1) this.showGridLines = booleanAttribute(attributes['showGridLines']) !== false;
     } else if (name === 'pane' && this.#views === 1) this.#freeze(attributes);
-    else if (name === 'mergeCell') {
-      const merge = parseArea(attributes['ref'] ?? '');
-      if (merge !== undefined) this.merges.push(merge);
-    }
   }
 
   #defaults({ defaultRowHeight, defaultColWidth, baseColWidth }: Attributes): void {

@@ -1,5 +1,7 @@
+import type { Attributes } from '../read/attributes.ts';
 import { builtInCode } from '../../formats/builtInFormats.ts';
-import { type Attributes, booleanAttribute, readXml, type XmlHandler } from '../read/xml.ts';
+import { isEntry } from '../read/styleLists.ts';
+import { booleanAttribute, readXml, type XmlHandler } from '../read/xml.ts';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
 import { colourOf, type Palette, standardColours } from './colours.ts';
@@ -59,7 +61,8 @@ class StylePart implements XmlHandler {
   open(name: string, attributes: Attributes, parents: readonly string[]): void {
     const parent = parents.at(-1);
     if (parents[1] === 'numFmts') {
-      if (name === 'numFmt') this.#codes.set(Number(attributes['numFmtId']), attributes['formatCode'] ?? '');
+      if (isEntry('numFmts', name, parents))
+        this.#codes.set(Number(attributes['numFmtId']), attributes['formatCode'] ?? '');
     } else if (parents[1] === 'fonts') {
       const font = this.#fonts.at(-1);
       if (parent === 'font' && font !== undefined) this.#addToFont(font, name, attributes);
@@ -76,29 +79,35 @@ class StylePart implements XmlHandler {
       if (name === 'alignment' && format !== undefined)
         Object.assign(format.alignment, alignmentOf(attributes));
     }
-    if (parents.length === 2) this.#start(name, parent, attributes);
+    if (parents.length === 2) this.#start(name, parents, attributes);
   }
 
+  /** Styles that look alike are one object: large style sheets repeat themselves. */
   styles(): readonly ViewStyle[] {
+    const alike = new Map<string, ViewStyle>();
     const styles = this.#formats.map(({ numberFormat, font, fill, alignment }): ViewStyle => {
       const colour = this.#fills[fill];
-      return {
+      const style: ViewStyle = {
         numberFormat: this.#codes.get(numberFormat) ?? builtInCode(numberFormat),
         ...(this.#fonts[font] ?? plainFont),
         ...(colour === undefined ? {} : { fill: colour }),
         ...alignment,
       };
+      const key = JSON.stringify(style);
+      const known = alike.get(key) ?? style;
+      alike.set(key, known);
+      return known;
     });
     return styles.length > 0 ? styles : [plainStyle];
   }
 
-  #start(name: string, parent: string | undefined, attributes: Attributes): void {
-    if (parent === 'fonts' && name === 'font') this.#fonts.push({ ...plainFont });
-    else if (parent === 'fills' && name === 'fill') {
+  #start(name: string, parents: readonly string[], attributes: Attributes): void {
+    if (isEntry('fonts', name, parents)) this.#fonts.push({ ...plainFont });
+    else if (isEntry('fills', name, parents)) {
       this.#fills.push(undefined);
       this.#solid = false;
-    } else if (parent === 'dxfs' && name === 'dxf') this.shades.push({});
-    else if (parent === 'cellXfs' && name === 'xf') {
+    } else if (isEntry('dxfs', name, parents)) this.shades.push({});
+    else if (isEntry('cellXfs', name, parents)) {
       const number = (key: string): number => Number(attributes[key] ?? 0);
       this.#formats.push({
         numberFormat: number('numFmtId'),

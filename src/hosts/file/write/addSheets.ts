@@ -16,6 +16,7 @@ import { streamText } from './sheet/stream.ts';
 import { longestText } from '../../../sheets/cellContent.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
+import { namedStyles } from './styles/namedStyles.ts';
 
 export interface WriteOptions {
   /** Called now and then with the rows written so far and those to be written in all. */
@@ -81,7 +82,7 @@ export function writeCopy(
   const wanted = sheets.map((sheet) => sheet.name);
   const given = freeNames(wanted, sheetNames(workbook.workbook));
   const parts = plannedParts(workbook, sheets);
-  const numbers = appendStyles(workbook.styles?.text ?? emptyStyleSheet(workbook.dialect), 'styles');
+  const numbers = appendStyles(stylesFor(workbook, sheets), workbook.styles?.entry.name ?? 'styles');
   const renamed = new Map(
     wanted.map((name, index): [string, string] => [name, given[index] ?? name]).reverse(),
   );
@@ -95,19 +96,21 @@ export function writeCopy(
   for (const entry of workbook.archive.entries) {
     if (entry === dropped) continue;
     const bytes = edited.get(entry) ?? changes.rewritten.get(entry);
-    if (bytes) zip.add(entry.name, bytes);
+    if (bytes) zip.replace(entry, bytes);
     else zip.copy(entry);
   }
   if (parts.styles !== undefined) zip.add(parts.styles, new TextEncoder().encode(styles));
 
   const notes = workbook.signed ? [signatureNote] : [];
   const onRow = progress(sheets, options);
-  bodies.forEach((body, index) => {
-    const cut: string[] = [];
+  const cuts = bodies.map((): string[] => []);
+  for (const index of writingOrder(sheets)) {
     streamText(
-      body.pieces(onRow, (address) => cut.push(address)),
+      bodies[index]?.pieces(onRow, (address) => cuts[index]?.push(address)) ?? [],
       zip.begin(parts.sheets[index]?.sheet ?? ''),
     );
+  }
+  cuts.forEach((cut, index) => {
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
   });
   for (const [index, sheet] of sheets.entries()) {
@@ -125,6 +128,18 @@ export function writeCopy(
     sheetNames: wanted.map((name, index) => ({ wanted: name, given: given[index] ?? name })),
     notes,
   };
+}
+
+/** The text of the style sheet that new sheets are added to; that of the workbook may be large and is left alone without any. */
+function stylesFor({ styles, dialect, archive }: OpenWorkbook, sheets: readonly SheetModel[]): string {
+  if (sheets.length === 0) return emptyStyleSheet(dialect);
+  return styles?.text ?? emptyStyleSheet(dialect, namedStyles(archive));
+}
+
+/** Places of the sheets in the order in which their rows are made. */
+function writingOrder(sheets: readonly SheetModel[]): readonly number[] {
+  const last = (index: number): number => (sheets[index]?.writtenLast === true ? 1 : 0);
+  return [...sheets.keys()].sort((one, other) => last(one) - last(other));
 }
 
 const signatureNote =

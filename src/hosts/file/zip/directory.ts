@@ -3,6 +3,7 @@ import { FileRefused, oneLine } from './refused.ts';
 
 /** One part as the zip's central directory describes it (PKWARE APPNOTE 6.3, section 4.3.12). */
 export interface DirectoryRecord {
+  /** With slashes between its folders and none in front, whatever the file's writer put there. */
   readonly name: string;
   /** The name exactly as stored. */
   readonly nameBytes: Uint8Array;
@@ -70,8 +71,13 @@ function findEnd(view: DataView): number {
   throw new FileRefused(cutOff);
 }
 
+/** A part's name from the root of the package; some writers put backslashes between folders, or a slash in front. */
+export function partName(stored: string): string {
+  return stored.replaceAll('\\', '/').replace(/^\/+/, '');
+}
+
 function readRecord(view: DataView, at: number, nameBytes: Uint8Array): DirectoryRecord {
-  const name = new TextDecoder().decode(nameBytes);
+  const name = partName(new TextDecoder().decode(nameBytes));
   const flags = view.getUint16(at + 8, true);
   const method = view.getUint16(at + 10, true);
   const compressedSize = view.getUint32(at + 20, true);

@@ -2,9 +2,6 @@
 export interface ReadLimits {
   /** Bytes of all parts together, unpacked. */
   readonly unpackedBytes: number;
-  /** Unpacked over packed size of one part; parts that unpack to less than `ratioFloor` bytes are exempt. */
-  readonly ratio: number;
-  readonly ratioFloor: number;
   /** Parts in the file. */
   readonly entries: number;
   /**
@@ -19,13 +16,11 @@ export interface ReadLimits {
 }
 
 /**
- * Wide enough for the largest sheets people audit (a 100,000-row sheet packs 15–25 : 1, a sparse one up to
- * about 100 : 1, measured), narrow enough that a hostile file ends in seconds and not in exhausted memory.
+ * Wide enough for the largest sheets people audit, narrow enough that a hostile file ends in time and not in exhausted
+ * memory. How small a file packs its parts says nothing: honest sheets packed anew reach 250 : 1 and more.
  */
 export const defaultLimits: ReadLimits = {
   unpackedBytes: 2 ** 30,
-  ratio: 250,
-  ratioFloor: 4 * 2 ** 20,
   entries: 10_000,
   cells: 20_000_000,
   depth: 100,

@@ -23,6 +23,8 @@ export interface ZipWriter {
   /** Takes over an entry's packed bytes, name, date and check sum as they are. */
   copy(entry: PackedEntry): void;
   add(name: string, bytes: Uint8Array): void;
+  /** Adds an entry in place of one of an existing archive, under its name as that stores it. */
+  replace(entry: Pick<PackedEntry, 'nameBytes' | 'flags'>, bytes: Uint8Array): void;
   begin(name: string): EntrySink;
   /** Writes the directory of the archive; nothing may follow. */
   finish(): void;
@@ -57,6 +59,14 @@ export function zipWriter(
     put(packed);
     if (length > largest || facts.size > largest) throw tooLarge();
   };
+  const whole = (known: ReturnType<typeof newEntry>, bytes: Uint8Array): void => {
+    const packed = collect();
+    const deflate = deflater(packed.sink);
+    deflate(bytes, false);
+    deflate(new Uint8Array(0), true);
+    const content = packed.bytes();
+    entry({ ...known, crc: crc32(bytes, 0), size: bytes.length, packedSize: content.length }, content);
+  };
   return {
     begin(name) {
       const start = length;
@@ -82,13 +92,10 @@ export function zipWriter(
       };
     },
     add(name, bytes) {
-      const packed = collect();
-      const deflate = deflater(packed.sink);
-      deflate(bytes, false);
-      deflate(new Uint8Array(0), true);
-      const content = packed.bytes();
-      const facts = { crc: crc32(bytes, 0), size: bytes.length, packedSize: content.length };
-      entry({ ...newEntry(name), ...facts }, content);
+      whole(newEntry(name), bytes);
+    },
+    replace({ nameBytes, flags }, bytes) {
+      whole({ ...newEntry(''), nameBytes, flags: flags & utf8Name }, bytes);
     },
     copy({ raw, ...facts }) {
       entry({ ...facts, flags: facts.flags & ~sizesFollow, packedSize: raw.length }, raw);

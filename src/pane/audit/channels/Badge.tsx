@@ -1,12 +1,11 @@
-import type { ThresholdVerdict } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
-import { verdictMarks, verdictNames } from '../auditWords.ts';
+import { standingClass, standingSigns, standingWords, type Standing } from './standing.ts';
 
-/** A verdict as a word with a shape, so that its colour says nothing by itself. */
-export function Badge({ verdict }: { verdict: ThresholdVerdict }): JSX.Element {
+/** How a channel or threshold stands as a word with a sign, so that its colour says nothing by itself. */
+export function Badge({ standing }: { standing: Standing }): JSX.Element {
   return (
-    <span class={`badge verdict-${verdict}`}>
-      <span aria-hidden="true">{verdictMarks[verdict]}</span> {verdictNames[verdict]}
+    <span class={`badge ${standingClass(standing)}`}>
+      <span aria-hidden="true">{standingSigns[standing]}</span> {standingWords[standing]}
     </span>
   );
 }

@@ -1,70 +1,64 @@
-import type { ThresholdResult } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
 import type { Policy } from '../../../audit/model/policy.ts';
-import type { ChannelResult } from '../../../audit/model/report.ts';
-import { thresholdSentence } from '../../../sheets/summary/sentence.ts';
+import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
 import { channelScene } from '../../drawing/channelScene.ts';
 import { RecordPart } from '../../drawing/record/RecordPart.tsx';
 import { SceneDrawing } from '../../drawing/SceneDrawing.tsx';
-import { capital } from '../../../audit/model/wording.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';
 import { FindingList } from '../results/FindingList.tsx';
-import { asLeftLine, asLeftReadingsLine, exposureLine, interimNow } from './asLeftLine.ts';
+import { AttentionList } from '../results/NeedsAction.tsx';
 import { Badge } from './Badge.tsx';
-import { nextCheck } from './nextCheck.ts';
+import { standingOf } from './standing.ts';
+import { readingsText } from './stateText.ts';
+import { ThresholdLines } from './ThresholdLines.tsx';
 
-/** One channel: drawing, what each threshold does, what to check next, findings, and its rows in the workbook. */
-export function ChannelDetail({ channel, policy }: { channel: ChannelResult; policy: Policy }): JSX.Element {
+interface ChannelDetailProps {
+  readonly channel: ChannelResult;
+  /** What needs action of it, gravest first. */
+  readonly attention: readonly Attention[];
+  readonly policy: Policy;
+}
+
+/** One channel as it stands now: what needs action, drawing, thresholds; what was found before; findings and its rows. */
+export function ChannelDetail({ channel, attention, policy }: ChannelDetailProps): JSX.Element {
   const scene = channelScene(channel);
-  const { channels, settings } = channel.source;
+  const { source, sensitivity, inputs, asFound, record, findings } = channel;
   const where = [channel.machine, channel.location, channel.kind ?? ''].filter((text) => text !== '');
   return (
     <article class="channel-detail" aria-label={auditWords.thresholds}>
       <h3>
-        <Said text={channel.tag} most={60} /> <Badge verdict={channel.verdict} />
+        <Said text={channel.tag} most={60} /> <Badge standing={standingOf(channel)} />
       </h3>
       <p class="quiet">
         <Said text={where.join(', ')} most={160} />
       </p>
-      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
       <h4>{auditWords.next}</h4>
-      <p>
-        <Said text={nextCheck(channel)} />
-      </p>
-      <h4>{auditWords.thresholds}</h4>
-      <ul class="plain-list">
-        {channel.thresholds
-          .filter((threshold) => threshold.setpoint !== null)
-          .map((threshold) => (
-            <li key={`${threshold.name} ${threshold.multiplier}`}>
-              <b>{capital(threshold.name)}</b>: {thresholdSentence(channel, threshold)}
-              {linesBelow(channel, threshold).map((line) => (
-                <span class="quiet block" key={line}>
-                  {line}
-                </span>
-              ))}
-            </li>
-          ))}
-      </ul>
-      {channel.asLeft && (
+      {attention.length > 0 ? <AttentionList attention={attention} ofOne /> : <p>{auditWords.nothingToDo}</p>}
+      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
+      <h4>{auditWords.thresholdsNow(channel.state)}</h4>
+      <Readings text={readingsText(sensitivity, inputs.gapVoltage)} />
+      <ThresholdLines channel={channel} />
+      {asFound && (
         <>
           <h4>
-            {auditWords.asLeft} <Badge verdict={channel.asLeft.verdict} />
+            {auditWords.wasFound} <Badge standing={asFound.verdict} />
           </h4>
-          <p>{asLeftReadingsLine(channel.asLeft)}</p>
+          <Readings text={readingsText(asFound.sensitivity, asFound.gapVoltage)} />
         </>
       )}
-      {channel.record && <RecordPart channel={channel} record={channel.record} policy={policy} />}
+      {record && <RecordPart channel={channel} record={record} policy={policy} />}
       <h4>{auditWords.findings}</h4>
-      <FindingList findings={channel.findings} none={auditWords.noFindings} />
+      <FindingList findings={findings} none={auditWords.noFindings} />
       <h4>{auditWords.rows}</h4>
       <p>
-        {auditWords.channelRow}: <CellLink sheet={channels.sheet} row={channels.row} column="" />
-        {settings && (
+        {auditWords.channelRow}:{' '}
+        <CellLink sheet={source.channels.sheet} row={source.channels.row} column="" />
+        {source.settings && (
           <>
-            , {auditWords.settingsRow}: <CellLink sheet={settings.sheet} row={settings.row} column="" />
+            , {auditWords.settingsRow}:{' '}
+            <CellLink sheet={source.settings.sheet} row={source.settings.row} column="" />
           </>
         )}
       </p>
@@ -72,8 +66,6 @@ export function ChannelDetail({ channel, policy }: { channel: ChannelResult; pol
   );
 }
 
-/** What stands below a threshold: how long it may have been so, where it acts as left, and an interim setpoint. */
-function linesBelow(channel: ChannelResult, threshold: ThresholdResult): string[] {
-  const lines = [exposureLine, asLeftLine, interimNow].map((line) => line(channel, threshold));
-  return lines.filter((line) => line !== null);
+function Readings({ text }: { text: string | null }): JSX.Element | null {
+  return text === null ? null : <p class="quiet">{text}.</p>;
 }

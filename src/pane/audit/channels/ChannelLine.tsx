@@ -1,17 +1,35 @@
 import type { JSX } from 'preact';
-import type { ChannelResult } from '../../../audit/model/report.ts';
+import { worstThreshold } from '../../../audit/model/order.ts';
+import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
+import { thresholdName } from '../../../audit/model/threshold.ts';
+import { capital } from '../../../audit/model/wording.ts';
 import { Said } from '../../parts/Said.tsx';
+import { auditWords, severityNames } from '../auditWords.ts';
 import { Badge } from './Badge.tsx';
-import { headline } from './headline.ts';
+import { standingOf } from './standing.ts';
+import { panelText, reallyText } from './thresholdText.ts';
 
-/** One channel of the list: verdict, tag, where it is, and the worst of it. */
-export function ChannelLine({ channel }: { channel: ChannelResult }): JSX.Element {
+interface ChannelLineProps {
+  readonly channel: ChannelResult;
+  /** What needs action of it, gravest first. */
+  readonly attention: readonly Attention[];
+}
+
+/** One channel of the list: how it stands, tag, where it is, what its worst threshold really does, and the panel reading. */
+export function ChannelLine({ channel, attention: [first] }: ChannelLineProps): JSX.Element {
   const where = [channel.machine, channel.location].filter((text) => text !== '').join(', ');
+  const standing = standingOf(channel);
+  const worst = worstThreshold(channel.thresholds);
   return (
     <>
       <span class="channel-first">
-        <Badge verdict={channel.verdict} />
-        <b class="cut">
+        <Badge standing={standing} />
+        {standing === 'within' && first && (
+          <span class={`badge severity-${first.severity}`}>
+            <b>{severityNames[first.severity]}</b>
+          </span>
+        )}
+        <b class="cut channel-tag">
           <Said text={channel.tag} most={60} />
         </b>
         {where !== '' && (
@@ -20,9 +38,10 @@ export function ChannelLine({ channel }: { channel: ChannelResult }): JSX.Elemen
           </span>
         )}
       </span>
-      <span class="quiet cut">
-        <Said text={headline(channel)} most={120} />
+      <span class="cut">
+        {worst ? `${capital(thresholdName(worst))} ${reallyText(channel, worst)}` : auditWords.noThreshold}
       </span>
+      <span class="quiet cut">{(worst && panelText(channel, worst)) ?? auditWords.noPanel}</span>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { ChannelResult } from '../../../audit/model/report.ts';
+import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
 import { auditWords } from '../auditWords.ts';
 import { ChannelLine } from './ChannelLine.tsx';
 import { useVirtualList } from './useVirtualList.ts';
@@ -9,13 +9,15 @@ interface ChannelListProps {
   readonly channels: readonly ChannelResult[];
   readonly chosen: ChannelResult | null;
   readonly onChoose: (channel: ChannelResult) => void;
+  /** What needs action of a channel. */
+  readonly attentionOf: (channel: ChannelResult) => readonly Attention[];
 }
 
 /** Height of a line, as the style sheet sets it. */
-const lineHeight = 52;
+const lineHeight = 72;
 
 /** Channels as a list box of WAI-ARIA: arrows move, Enter or Space chooses; only the lines in view are in the page. */
-export function ChannelList({ channels, chosen, onChoose }: ChannelListProps): JSX.Element {
+export function ChannelList({ channels, chosen, onChoose, attentionOf }: ChannelListProps): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
   const [active, setActive] = useState(0);
   const { items, height, scrollTo } = useVirtualList(box, channels.length, lineHeight);
@@ -75,7 +77,7 @@ export function ChannelList({ channels, chosen, onChoose }: ChannelListProps): J
                 onChoose(channel);
               }}
             >
-              <ChannelLine channel={channel} />
+              <ChannelLine channel={channel} attention={attentionOf(channel)} />
             </div>
           );
         })}

@@ -1,23 +1,23 @@
-import type { ThresholdVerdict } from '../../../audit/model/threshold.ts';
 import type { ChannelResult } from '../../../audit/model/report.ts';
+import { standingOf, type Standing } from './standing.ts';
 
 export interface ChannelFilter {
-  /** `null`: every verdict. */
-  readonly verdict: ThresholdVerdict | null;
+  /** `null`: all channels. */
+  readonly standing: Standing | null;
   readonly search: string;
 }
 
-export const everything: ChannelFilter = { verdict: null, search: '' };
+export const everything: ChannelFilter = { standing: null, search: '' };
 
-/** Channels of a verdict whose tag, machine or location holds every word searched for; their order stays. */
+/** Channels that stand so and whose tag, machine or location holds every word searched for; their order stays. */
 export function filterChannels(
   channels: readonly ChannelResult[],
-  { verdict, search }: ChannelFilter,
+  { standing, search }: ChannelFilter,
 ): readonly ChannelResult[] {
   const words = search.toLocaleLowerCase().split(/\s+/u).filter(Boolean);
-  if (verdict === null && words.length === 0) return channels;
+  if (standing === null && words.length === 0) return channels;
   return channels.filter((channel) => {
-    if (verdict !== null && channel.verdict !== verdict) return false;
+    if (standing !== null && standingOf(channel) !== standing) return false;
     const text = `${channel.tag} ${channel.machine} ${channel.location}`.toLocaleLowerCase();
     return words.every((word) => text.includes(word));
   });

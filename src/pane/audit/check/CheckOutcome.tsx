@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { coverage, isClean, type Verification } from '../../../evidence/verification.ts';
+import { coverageWithoutFile, isClean, type Verification } from '../../../evidence/verification.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { CheckedPart } from './CheckedPart.tsx';
@@ -35,7 +35,7 @@ export function CheckOutcome({ found }: { found: Verification }): JSX.Element {
           {checkWords.older}: <Said text={older.map(runWords).join('; ')} />
         </p>
       )}
-      <p class="quiet">{coverage}</p>
+      <p class="quiet">{coverageWithoutFile}</p>
     </Notice>
   );
 }

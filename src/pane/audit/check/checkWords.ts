@@ -12,7 +12,7 @@ export const checkWords = {
   nothing: 'There are no result sheets to check. Run the audit and write them first.',
   without: 'These result sheets carry no evidence and can’t be checked:',
   clean: 'Nothing was edited since this audit.',
-  edited: 'This is not as the audit left it.',
+  edited: 'Changed since the audit.',
   parts: { inputs: 'Inputs', policy: 'Policy', results: 'Results' },
   older: 'Result sheets of other audits, not checked',
   should: { inputs: 'was', policy: 'was', results: 'should be' },
@@ -23,7 +23,7 @@ export const checkWords = {
 export const stateWords: Readonly<Record<PartCheck['state'], string>> = {
   'as audited': 'as audited',
   edited: 'edited',
-  'not known': 'can’t be told',
+  'not known': 'not known',
 };
 
 /** An audit for people: its id and its time. */

@@ -1,7 +1,7 @@
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
-import { columnsOf } from '../../../audit/read/tables/vocabulary.ts';
+import { columnsOf, type TableKind } from '../../../audit/read/tables/vocabulary.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
@@ -21,7 +21,6 @@ interface ColumnLineProps {
 /** One column: its letters and header, what it means, and its unit. */
 export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.Element {
   const { letters, header, meaning, takesUnit, unit } = column;
-  const names = Object.values(columnsOf(table.kind)).map((spec) => spec.name);
   return (
     <li>
       <span class="column-head">
@@ -35,7 +34,7 @@ export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.
           value={meaning ?? ''}
           choices={[
             { value: '', text: columnWords.notUsed },
-            ...names.map((name) => ({ value: name, text: name })),
+            ...namesFor(table.kind).map((name) => ({ value: name, text: name })),
           ]}
           onChoice={(chosen) => {
             onMap(withMeaning(map, table, column, chosen === '' ? null : chosen));
@@ -54,6 +53,12 @@ export function ColumnLine({ table, column, map, onMap }: ColumnLineProps): JSX.
       </span>
     </li>
   );
+}
+
+/** What a column of a table can mean: quantities of its own first, then those that usually stand in the other table. */
+function namesFor(kind: TableKind): readonly string[] {
+  const kinds = [kind, kind === 'channels' ? 'settings' : 'channels'] as const;
+  return [...new Set(kinds.flatMap((one) => Object.values(columnsOf(one)).map(({ name }) => name)))];
 }
 
 interface UnitFieldProps {

@@ -1,7 +1,7 @@
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { JSX } from 'preact';
 import { Fold } from '../../parts/Fold.tsx';
-import { saysSomething } from './corrections.ts';
+import { saysSomething, withoutCorrections } from './corrections.ts';
 import { columnWords } from './columnWords.ts';
 import { TableColumns } from './TableColumns.tsx';
 import type { Understood } from './understood.ts';
@@ -34,7 +34,7 @@ export function ColumnsPart({ understood, sheetNames, map, onMap }: ColumnsPartP
           type="button"
           class="button"
           onClick={() => {
-            onMap({});
+            onMap(withoutCorrections(map));
           }}
         >
           {columnWords.reset}

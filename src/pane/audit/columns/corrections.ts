@@ -53,6 +53,14 @@ export function saysSomething(map: ColumnMap): boolean {
   return (['channels', 'settings'] as const).some((kind) => map[kind] !== undefined);
 }
 
+/** The map without anything that was said about the columns of the tables; what was settled otherwise stays. */
+export function withoutCorrections(map: ColumnMap): ColumnMap {
+  const next: ColumnMap = { ...map };
+  Reflect.deleteProperty(next, 'channels');
+  Reflect.deleteProperty(next, 'settings');
+  return next;
+}
+
 function withTable(map: ColumnMap, kind: TableKind, said: TableMap): ColumnMap {
   const parts = Object.entries(said).filter(
     ([, value]) => typeof value !== 'object' || Object.keys(value).length > 0,

@@ -9,10 +9,11 @@ import {
   headersIn,
   isTagHeader,
   matchHeaders,
+  withColumnsOfOther,
   type HeaderMatch,
 } from '../../../audit/read/tables/headerRows.ts';
 import { isResultSheet } from '../../../audit/read/tables/resultSheet.ts';
-import { columnsOf, type TableKind } from '../../../audit/read/tables/vocabulary.ts';
+import { specOf, type TableKind } from '../../../audit/read/tables/vocabulary.ts';
 
 /** One column of a sheet and what it was understood as. */
 export interface ColumnUnderstood {
@@ -47,8 +48,23 @@ const lastColumn = 16_384;
 
 /** How the tables of a workbook are understood; where they can't be, the rows that come closest, for the user to correct. */
 export function understand(workbook: Workbook, map: ColumnMap): Understood {
-  const near = (kind: TableKind): TableUnderstood | null => {
-    const match = closest(kind, workbook, map);
+  try {
+    const { channels, settings } = findTables(workbook, map);
+    const known = (table: typeof channels): TableUnderstood =>
+      tableOf({ ...table, row: table.headerRow, missing: [] }, table.columns, []);
+    return { channels: known(channels), settings: known(settings), refusal: null };
+  } catch (error) {
+    if (!(error instanceof AuditRefused)) throw error;
+    return { ...nearest(workbook, map), refusal: error.message };
+  }
+}
+
+/** The rows that come closest to each table; columns of the other table count where the two are not one row. */
+function nearest(workbook: Workbook, map: ColumnMap): Pick<Understood, 'channels' | 'settings'> {
+  const [channels, settings] = [closest('channels', workbook, map), closest('settings', workbook, map)];
+  const apart = channels?.sheet !== settings?.sheet || channels?.row !== settings?.row;
+  const known = (own: HeaderMatch | null): TableUnderstood | null => {
+    const match = own && apart ? withColumnsOfOther(own) : own;
     return (
       match &&
       tableOf(
@@ -58,15 +74,7 @@ export function understand(workbook: Workbook, map: ColumnMap): Understood {
       )
     );
   };
-  try {
-    const { channels, settings } = findTables(workbook, map);
-    const known = (table: typeof channels): TableUnderstood =>
-      tableOf({ ...table, row: table.headerRow, missing: [] }, table.columns, []);
-    return { channels: known(channels), settings: known(settings), refusal: null };
-  } catch (error) {
-    if (!(error instanceof AuditRefused)) throw error;
-    return { channels: near('channels'), settings: near('settings'), refusal: error.message };
-  }
+  return { channels: known(channels), settings: known(settings) };
 }
 
 function tableOf(
@@ -92,7 +100,7 @@ function tableOf(
     clashes,
     columns: listed.map(({ column, text }) => {
       const found = meant.get(column);
-      const spec = found && columnsOf(kind)[found.id];
+      const spec = found && specOf(kind, found.id);
       const clashing = spec !== undefined && clashes.includes(spec.name);
       const beside = spec?.dimensions && unitColumns.length > 0 ? 'by unit column' : null;
       return {

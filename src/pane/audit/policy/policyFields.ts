@@ -17,7 +17,7 @@ export interface PolicyPart {
   readonly fields: readonly PolicyField[];
 }
 
-const percent = { unit: '%', scale: 100, holds: 'number', says: 'a number above 0 and below 100' } as const;
+const percent = { unit: '%', scale: 100, holds: 'number', says: 'a number above 0 and below 50' } as const;
 const amount = { holds: 'number', says: 'a number above 0' } as const;
 
 function rated(kind: string, name: string): readonly PolicyField[] {
@@ -44,9 +44,15 @@ export const policyParts: readonly PolicyPart[] = [
         path: 'coverage',
         label: 'Coverage factor where none is named',
         holds: 'number',
-        says: 'a number above 0, at most 10',
+        says: 'a number from 1 to 4',
       },
-      { path: 'calibrationIntervalDays', label: 'A calibration is old after', unit: 'days', ...amount },
+      {
+        path: 'calibrationIntervalDays',
+        label: 'A calibration is old after',
+        unit: 'days',
+        holds: 'number',
+        says: 'a number from 1 to 7,305',
+      },
     ],
   },
   {
@@ -63,14 +69,25 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Gap and range',
     fields: [
-      { path: 'minimumLinearRange.value', label: 'Least linear range', ...amount },
+      {
+        path: 'minimumLinearRange.value',
+        label: 'Least linear range',
+        holds: 'number',
+        says: 'a number that is from 10 mil to 10,000 mil',
+      },
       {
         path: 'minimumLinearRange.unit',
         label: 'Least linear range, unit',
         holds: 'unit',
         says: 'a unit of displacement such as mil or µm',
       },
-      { path: 'linearVolts.near', label: 'Linear from', unit: 'V', holds: 'number', says: 'a number' },
+      {
+        path: 'linearVolts.near',
+        label: 'Linear from',
+        unit: 'V',
+        holds: 'number',
+        says: 'a number from −60 to 0',
+      },
       {
         path: 'linearVolts.far',
         label: 'Linear to',
@@ -78,14 +95,25 @@ export const policyParts: readonly PolicyPart[] = [
         holds: 'number',
         says: 'a number more negative than the one above',
       },
-      { path: 'gapVoltageTolerance', label: 'Gap voltages alike within', unit: 'V', ...amount },
+      {
+        path: 'gapVoltageTolerance',
+        label: 'Gap voltages alike within',
+        unit: 'V',
+        holds: 'number',
+        says: 'a number from 0.01 to 5',
+      },
     ],
   },
   {
     title: 'Calibration records',
     fields: [
       { path: 'recordTolerance.incremental', label: 'Each step may depart from rated by ±', ...percent },
-      { path: 'recordTolerance.deviation.value', label: 'Deviation from the rated line, at most', ...amount },
+      {
+        path: 'recordTolerance.deviation.value',
+        label: 'Deviation from the rated line, at most',
+        holds: 'number',
+        says: 'a number that is from 0.001 mil to 20 mil',
+      },
       {
         path: 'recordTolerance.deviation.unit',
         label: 'Deviation, unit',
@@ -104,8 +132,8 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Longest alarm delays',
     fields: [
-      { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number of at least 0' },
-      { path: 'delays.danger', label: 'Danger', unit: 's', holds: 'number', says: 'a number of at least 0' },
+      { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number from 0 to 60' },
+      { path: 'delays.danger', label: 'Danger', unit: 's', holds: 'number', says: 'a number from 0 to 60' },
     ],
   },
 ];

@@ -1,41 +1,48 @@
-import { verdicts, type ThresholdVerdict } from '../../../audit/model/threshold.ts';
 import type { JSX } from 'preact';
-import { type Summary } from '../../../audit/model/report.ts';
-import { auditWords, verdictMarks, verdictNames } from '../auditWords.ts';
+import type { Summary } from '../../../audit/model/report.ts';
+import { auditWords } from '../auditWords.ts';
+import {
+  standingClass,
+  standings,
+  standingSigns,
+  standingWords,
+  type Standing,
+} from '../channels/standing.ts';
 
 interface CountsProps {
   readonly summary: Summary;
-  readonly verdict: ThresholdVerdict | null;
-  readonly onVerdict: (verdict: ThresholdVerdict | null) => void;
+  readonly standing: Standing | null;
+  readonly onStanding: (standing: Standing | null) => void;
 }
 
-/** Channels by verdict; each count is also the filter of the list. */
-export function Counts({ summary, verdict, onVerdict }: CountsProps): JSX.Element {
-  const { channels, groupsThatCannotTrip } = summary;
+/** Channels by how they stand now, each count also the filter of the list; groups that cannot trip, corrected channels. */
+export function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
+  const { channels, inBypass, groupsThatCannotTrip, asLeft, corrected } = summary;
   return (
     <>
       <div class="counts" role="group" aria-label={auditWords.list}>
         <button
           type="button"
           class="count"
-          aria-pressed={verdict === null}
+          aria-pressed={standing === null}
           onClick={() => {
-            onVerdict(null);
+            onStanding(null);
           }}
         >
           <b>{channels}</b> {auditWords.all}
         </button>
-        {verdicts.map((name) => (
+        {standings.map((one) => (
           <button
-            key={name}
+            key={one}
             type="button"
-            class={`count verdict-${name}`}
-            aria-pressed={verdict === name}
+            class={`count ${standingClass(one)}`}
+            aria-pressed={standing === one}
             onClick={() => {
-              onVerdict(verdict === name ? null : name);
+              onStanding(standing === one ? null : one);
             }}
           >
-            <span aria-hidden="true">{verdictMarks[name]}</span> <b>{summary[name]}</b> {verdictNames[name]}
+            <span aria-hidden="true">{standingSigns[one]}</span>{' '}
+            <b>{one === 'in bypass' ? inBypass : summary[one]}</b> {standingWords[one]}
           </button>
         ))}
       </div>
@@ -45,6 +52,7 @@ export function Counts({ summary, verdict, onVerdict }: CountsProps): JSX.Elemen
           {groupsThatCannotTrip === 1 ? 'voting group cannot trip.' : 'voting groups cannot trip.'}
         </p>
       )}
+      {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
     </>
   );
 }

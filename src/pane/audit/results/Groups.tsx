@@ -1,59 +1,78 @@
+import { group as grouped } from 'd3-array';
 import type { JSX } from 'preact';
-import type { GroupResult } from '../../../audit/model/report.ts';
-import { amount } from '../../../audit/model/wording.ts';
-import { groupSentence } from '../../../sheets/summary/sentence.ts';
+import type { Attention, GroupResult } from '../../../audit/model/report.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';
+import type { BySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
+import { foundText, groupText } from './groupText.ts';
 
-const shownAtOnce = 200;
+interface GroupsProps {
+  readonly groups: readonly GroupResult[];
+  readonly subjects: BySubject;
+}
 
-/** Voting groups: where each is meant to act, where it does, and which channel decides; those in trouble first. */
-export function Groups({ groups }: { groups: readonly GroupResult[] }): JSX.Element {
-  const trouble = (group: GroupResult): number => (group.canTrip ? (group.findings.length > 0 ? 1 : 2) : 0);
-  const ordered = groups.toSorted((a, b) => trouble(a) - trouble(b));
+/** Voting groups by machine: where each is meant to act, where it really does, and which channel decides; worst first. */
+export function Groups({ groups, subjects }: GroupsProps): JSX.Element {
+  const byMachine = grouped(
+    groups.toSorted((one, other) => subjects.placeOfGroup(one) - subjects.placeOfGroup(other)),
+    ({ machine }) => machine,
+  );
   return (
-    <details class="part">
-      <summary>
-        {auditWords.groups} <span class="quiet">{groups.length}</span>
-      </summary>
-      <ul class="plain-list">
-        {ordered.slice(0, shownAtOnce).map((group) => (
-          <li key={`${group.name} ${group.threshold}`}>
-            <GroupLine group={group} />
-          </li>
-        ))}
-      </ul>
-      {groups.length > shownAtOnce && (
-        <p class="quiet">The other {groups.length - shownAtOnce} stand on the result sheets.</p>
-      )}
-    </details>
+    <Fold
+      part
+      title={
+        <>
+          {auditWords.groups} <span class="quiet">{groups.length}</span>
+        </>
+      }
+    >
+      {[...byMachine].map(([machine, own]) => (
+        <section key={machine}>
+          <h4>{machine === '' ? auditWords.noMachine : <Said text={machine} most={60} />}</h4>
+          <LongList
+            entries={own}
+            more={auditWords.more}
+            line={(group, index) => (
+              <li key={index}>
+                <GroupLine group={group} attention={subjects.ofGroup(group)} />
+              </li>
+            )}
+          />
+        </section>
+      ))}
+    </Fold>
   );
 }
 
-function GroupLine({ group }: { group: GroupResult }): JSX.Element {
-  const { name, voting, threshold, intended, effective, unit, decidedBy, canTrip, findings } = group;
-  const level = (value: number): string => amount(value, unit ?? '');
-  const set = intended === null ? 'setpoint not known' : `set for ${level(intended)}`;
-  const acts =
-    effective === null ? (canTrip ? 'effect not known' : 'cannot act') : `acts at ${level(effective)}`;
+function GroupLine({
+  group,
+  attention,
+}: {
+  group: GroupResult;
+  attention: readonly Attention[];
+}): JSX.Element {
+  const { name, decidedBy, findings } = group;
+  const found = foundText(group);
   return (
     <>
       <b>
         <Said text={name} most={60} />
       </b>{' '}
-      {voting}, {threshold}: {set}, {acts}
+      {groupText(group)}
       {decidedBy.length > 0 && (
         <>
           , {auditWords.decidedBy} <Said text={decidedBy.join(', ')} most={120} />
         </>
       )}
-      .
-      {!canTrip && findings.length === 0 && (
-        <p>
-          <Said text={groupSentence(group)} />
-        </p>
-      )}
+      .{found !== null && <span class="block quiet">{found}.</span>}
+      {attention.map(({ code, doNext }) => (
+        <span key={code} class="block">
+          <Said text={doNext} most={300} />
+        </span>
+      ))}
       {findings.length > 0 && <FindingList findings={findings} none="" />}
     </>
   );

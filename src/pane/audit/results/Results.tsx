@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { ChannelResult, Report } from '../../../audit/model/report.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
@@ -11,23 +12,29 @@ import { ChannelDetail } from '../channels/ChannelDetail.tsx';
 import { everything, filterChannels } from '../channels/channelFilter.ts';
 import { ChannelList } from '../channels/ChannelList.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
+import { Unread } from '../unread/Unread.tsx';
+import { bySubject } from './bySubject.ts';
 import { Counts } from './Counts.tsx';
 import { FindingList } from './FindingList.tsx';
 import { Groups } from './Groups.tsx';
+import { NeedsAction } from './NeedsAction.tsx';
 import { WriteSheets } from './WriteSheets.tsx';
 
 interface ResultsProps {
   readonly report: Report;
+  readonly map: ColumnMap;
+  readonly onMap: (map: ColumnMap) => void;
   /** Hears when the pane itself begins and ends to write. */
   readonly onWriting: (under: boolean) => void;
 }
 
-/** The result of an audit: counts, channels worst first, the chosen one, groups and problems. */
-export function Results({ report, onWriting }: ResultsProps): JSX.Element {
+/** The result of an audit: what needs action, what was not read, counts, channels worst first, the chosen one, groups, problems. */
+export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.Element {
   const port = usePort();
   const selecting = useDeed();
   const [filter, setFilter] = useState(everything);
   const [chosen, setChosen] = useState<ChannelResult | null>(null);
+  const subjects = useMemo(() => bySubject(report.attention), [report]);
   const listed = useMemo(() => filterChannels(report.channels, filter), [report, filter]);
   const choose = (channel: ChannelResult): void => {
     setChosen(channel);
@@ -42,11 +49,14 @@ export function Results({ report, onWriting }: ResultsProps): JSX.Element {
         {auditWords.resultFrom(report.version)}{' '}
         <time dateTime={report.generated}>{clockTime(report.generated)}</time>
       </p>
+      <NeedsAction attention={report.attention} notRead={report.notRead} channels={report.channels} />
+      <Unread notRead={report.notRead} map={map} onMap={onMap} />
+      <h3>{auditWords.list}</h3>
       <Counts
         summary={report.summary}
-        verdict={filter.verdict}
-        onVerdict={(verdict) => {
-          setFilter({ ...filter, verdict });
+        standing={filter.standing}
+        onStanding={(standing) => {
+          setFilter({ ...filter, standing });
         }}
       />
       <WriteSheets report={report} onWriting={onWriting} />
@@ -62,18 +72,25 @@ export function Results({ report, onWriting }: ResultsProps): JSX.Element {
           ? auditWords.nothingListed
           : auditWords.listed(listed.length, report.channels.length)}
       </p>
-      {listed.length > 0 && <ChannelList channels={listed} chosen={chosen} onChoose={choose} />}
+      {listed.length > 0 && (
+        <ChannelList channels={listed} chosen={chosen} onChoose={choose} attentionOf={subjects.ofChannel} />
+      )}
       {selecting.refusal !== null && (
         <Notice tone="problem">
           <Said text={selecting.refusal} />
         </Notice>
       )}
       {chosen ? (
-        <ChannelDetail key={chosen.tag} channel={chosen} policy={report.policy} />
+        <ChannelDetail
+          key={report.channels.indexOf(chosen)}
+          channel={chosen}
+          attention={subjects.ofChannel(chosen)}
+          policy={report.policy}
+        />
       ) : (
         listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}
-      {report.groups.length > 0 && <Groups groups={report.groups} />}
+      {report.groups.length > 0 && <Groups groups={report.groups} subjects={subjects} />}
       {report.problems.length > 0 && (
         <details class="part">
           <summary>

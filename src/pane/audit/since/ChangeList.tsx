@@ -1,6 +1,12 @@
 import type { Severity } from '../../../audit/model/findings.ts';
 import type { JSX } from 'preact';
-import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../../../audit/model/since.ts';
+import {
+  changeKinds,
+  changeWords,
+  type Change,
+  type ChangeKind,
+  type SinceResult,
+} from '../../../audit/model/since.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList, atOnce } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
@@ -13,7 +19,9 @@ const doubtful = new Set<ChangeKind>(['newly undetermined', 'newly incomplete', 
 /** What changed since an earlier audit, worst first. */
 export function ChangeList({ since }: { since: SinceResult }): JSX.Element {
   const { changes, counts, remarks } = since;
-  const told = changeKinds.filter((kind) => counts[kind] > 0).map((kind) => `${counts[kind]} ${kind}`);
+  const told = changeKinds
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => `${counts[kind]} ${changeWords[kind]}`);
   return (
     <>
       <p role="status">{told.length === 0 ? sinceWords.nothing : `${told.join(', ')}.`}</p>
@@ -42,7 +50,7 @@ function ChangeLine({ change }: { change: Change }): JSX.Element {
   const { kind, tag, message, source } = change;
   return (
     <li class={`severity-${severityOf(kind)}`}>
-      <b>{kind}</b> <Said text={tag} most={60} />{' '}
+      <b>{changeWords[kind]}</b> <Said text={tag} most={60} />{' '}
       <CellLink sheet={source.sheet} row={source.row} column="A" /> <Said text={message} />
     </li>
   );

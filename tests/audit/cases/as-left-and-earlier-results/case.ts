@@ -3,7 +3,7 @@ import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
   because:
-    'The verdict is on what was found, not on what was left behind: 160, not 200, which stands beside it: 5·200/200 = 5. A sheet that an earlier audit wrote is no input, however its headers read.',
+    'The verdict is on what the chain is now, left at 200: 5·200/200 = 5 mil. That it was found at 160, where danger acted at 5·200/160 = 6.25 mil, is history beside it, and nothing needs action. A sheet that an earlier audit wrote is no input, however its headers read.',
   book: book(
     [
       'Channels',
@@ -24,21 +24,30 @@ export const golden: GoldenCase = {
   channels: [
     {
       tag: 'A',
-      verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C2',
-        'danger-late @ Monitor!D2',
-        'alert-as-left-cured @ Channels!C2',
-        'danger-as-left-cured @ Channels!C2',
-      ],
-      asLeft: { verdict: 'within', sensitivityFrom: 'channel list', gapVoltage: null, linearReach: null },
-      asLeftSensitivity: { configured: 200, measured: 200, unit: 'mV/mil', error: 0, uncertainty: null },
-      asLeftThresholds: {
-        alert: { effective: 3, verdict: 'within', change: 'cured' },
-        danger: { effective: 5, verdict: 'within', change: 'cured' },
+      verdict: 'within',
+      is: { state: 'as left' },
+      findings: ['alert-as-left-cured @ Channels!C2', 'danger-as-left-cured @ Channels!C2'],
+      sensitivity: {
+        configured: 200,
+        measured: 200,
+        unit: 'mV/mil',
+        error: 0,
+        uncertainty: null,
+        from: 'channel list',
+      },
+      thresholds: {
+        alert: { effective: 3, verdict: 'within', change: 'corrected' },
+        danger: { effective: 5, verdict: 'within', change: 'corrected', panel: 5, interimSetpoint: null },
+      },
+      asFound: { verdict: 'late', gapVoltage: null, linearReach: null },
+      asFoundSensitivity: { configured: 200, measured: 160, unit: 'mV/mil', error: -0.2 },
+      asFoundThresholds: {
+        alert: { effective: 3.75, verdict: 'late', change: null },
+        danger: { effective: 6.25, verdict: 'late', change: null },
       },
     },
   ],
   problems: ['earlier-result @ Result!A1'],
-  summary: { late: 1, within: 0, asLeft: { judged: 1, cured: 1, stillLate: 0, newlyLate: 0 } },
+  attention: [],
+  summary: { late: 0, within: 1, critical: 0, warnings: 0, asLeft: 1, corrected: 1 },
 };

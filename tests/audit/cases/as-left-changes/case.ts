@@ -12,13 +12,13 @@ const channels: readonly (readonly Cell[])[] = [
   ['near', 200, -9.8, 200, null, -2.4],
   ['sound', 200, null, 199, null, null],
 ];
-const lateFound = (row: number) => [`alert-late @ Monitor!C${row}`, `danger-late @ Monitor!D${row}`];
+const late = (row: number) => [`alert-late @ Monitor!C${row}`, `danger-late @ Monitor!D${row}`];
 const both = (what: string, row: number) =>
   ['alert', 'danger'].map((name) => `${name}-as-left-${what} @ Channels!D${row}`);
 
 export const golden: GoldenCase = {
   because:
-    'By hand with Kc 200 mV/mil, alert 3, danger 5 mil, T = 5·200/Km: 170 → 5.88235 (17.6 % late), 140 → 7.14286 (42.9 %, farther off than 25 % by 17.9 points), 220 → 4.54545 (early, for 1.1 is above 1.05). 190 with U = 3 %: 0.95 − 0.0285 to 0.95 + 0.0285 straddles 0.95. At −2.4 V the chain is linear over 2·0.4 V/0.2 = 4 mil: less than 5, more than 3. 199/200 is within both times. Counted as late are late, unreachable and undetermined: still, farther and unsure were and are; newly and near are and were not.',
+    'By hand with Kc 200 mV/mil, alert 3, danger 5 mil, T = 5·200/Km: 170 → 5.88235 (17.6 % late), 140 → 7.14286 (42.9 %, farther off than 25 % by 17.9 points), 220 → 4.54545 (early, for 1.1 is above 1.05; its 16 V of linear span are 16/0.22 = 73 mil, short of 80). 190 with U = 3 %: 0.95 − 0.0285 to 0.95 + 0.0285 straddles 0.95. At −2.4 V the chain is linear over 2·0.4 V/0.2 = 4 mil: less than 5, more than 3. 199/200 is within both times. Verdict, order and counts are of now; what was found stands beside it. Of those that are within now only the first was not when found.',
   book: book(
     [
       'Channels',
@@ -44,54 +44,60 @@ export const golden: GoldenCase = {
   ),
   channels: [
     {
-      tag: 'cured',
+      tag: 'near',
+      verdict: 'unreachable',
+      inputs: { linearReach: 4, gapVoltage: -2.4 },
+      findings: ['danger-out-of-linear-reach @ Monitor!D8', 'danger-as-left-worse @ Channels!D8'],
+      thresholds: {
+        alert: { verdict: 'within', change: 'unchanged' },
+        danger: {
+          verdict: 'unreachable',
+          unreachable: ['out of the linear reach'],
+          change: 'now unreachable',
+        },
+      },
+      asFound: { verdict: 'within', gapVoltage: -9.8, linearReach: 2 * 39 },
+    },
+    {
+      tag: 'farther',
       verdict: 'late',
-      findings: [...lateFound(2), ...both('cured', 2)],
-      asLeft: { verdict: 'within' },
+      findings: [...late(4), ...both('worse', 4)],
+      thresholds: {
+        alert: { change: 'still late' },
+        danger: { effective: 1000 / 140, change: 'still late' },
+      },
+    },
+    {
+      tag: 'newly',
+      verdict: 'late',
+      findings: [...late(5), ...both('worse', 5)],
+      thresholds: {
+        alert: { effective: 3.75, change: 'now late' },
+        danger: { effective: 6.25, change: 'now late', interimSetpoint: 4 },
+      },
+      asFound: { verdict: 'within' },
+      exposure: [],
     },
     {
       tag: 'still',
       verdict: 'late',
-      findings: [...lateFound(3), ...both('late', 3)],
-      asLeft: { verdict: 'late' },
-      asLeftThresholds: {
+      findings: late(3),
+      thresholds: {
         alert: { effective: 600 / 170, change: 'still late' },
         danger: { effective: 1000 / 170, shiftFraction: 200 / 170 - 1, change: 'still late' },
       },
+      asFound: { verdict: 'late' },
       exposure: [
         { name: 'alert', multiplier: 1, from: null, to: null, days: null, goesOn: true },
         { name: 'danger', multiplier: 1, from: null, to: null, days: null, goesOn: true },
       ],
     },
     {
-      tag: 'farther',
-      verdict: 'late',
-      findings: [...lateFound(4), ...both('late', 4), ...both('worse', 4)],
-      asLeftThresholds: {
-        alert: { change: 'still late' },
-        danger: { effective: 1000 / 140, change: 'still late' },
-      },
-    },
-    {
-      tag: 'over',
-      verdict: 'late',
-      findings: [...lateFound(6), ...both('early', 6)],
-      asLeft: { verdict: 'early' },
-      asLeftThresholds: {
-        alert: { change: 'now early' },
-        danger: { effective: 1000 / 220, verdict: 'early', change: 'now early' },
-      },
-      exposure: [
-        { name: 'alert', multiplier: 1, from: null, to: null, days: null, goesOn: false },
-        { name: 'danger', multiplier: 1, from: null, to: null, days: null, goesOn: false },
-      ],
-    },
-    {
       tag: 'unsure',
-      verdict: 'late',
-      findings: [...lateFound(7), ...both('undetermined', 7)],
-      asLeftSensitivity: { measured: 190, error: -0.05, uncertainty: 0.03, coverage: 2 },
-      asLeftThresholds: {
+      verdict: 'undetermined',
+      findings: ['alert-undetermined @ Monitor!C7', 'danger-undetermined @ Monitor!D7'],
+      sensitivity: { measured: 190, error: -0.05, uncertainty: 0.03, coverage: 2 },
+      thresholds: {
         alert: { change: 'now undetermined' },
         danger: { low: 1000 / (190 * 1.03), high: 1000 / (190 * 0.97), change: 'now undetermined' },
       },
@@ -101,45 +107,61 @@ export const golden: GoldenCase = {
       ],
     },
     {
-      tag: 'newly',
-      verdict: 'within',
-      findings: [...both('late', 5), ...both('worse', 5)],
-      asLeft: { verdict: 'late' },
-      asLeftThresholds: {
-        alert: { effective: 3.75, change: 'now late' },
-        danger: { effective: 6.25, change: 'now late' },
+      tag: 'over',
+      verdict: 'early',
+      findings: ['alert-early @ Monitor!C6', 'danger-early @ Monitor!D6', 'linear-range-short @ Channels!B6'],
+      thresholds: {
+        alert: { change: 'now early' },
+        danger: { effective: 1000 / 220, verdict: 'early', change: 'now early' },
       },
-      exposure: [],
-    },
-    {
-      tag: 'near',
-      verdict: 'within',
-      inputs: { linearReach: 2 * 39 },
-      findings: ['danger-as-left-unreachable @ Channels!D8', 'danger-as-left-worse @ Channels!D8'],
-      asLeft: { verdict: 'unreachable', gapVoltage: -2.4, linearReach: 4 },
-      asLeftThresholds: {
-        alert: { verdict: 'within', change: 'unchanged' },
-        danger: {
-          verdict: 'unreachable',
-          unreachable: ['out of the linear reach'],
-          change: 'now unreachable',
-        },
-      },
+      exposure: [
+        { name: 'alert', multiplier: 1, from: null, to: null, days: null, goesOn: false },
+        { name: 'danger', multiplier: 1, from: null, to: null, days: null, goesOn: false },
+      ],
     },
     {
       tag: 'sound',
       verdict: 'within',
-      asLeftThresholds: { alert: { change: 'unchanged' }, danger: { change: 'unchanged' } },
+      thresholds: { alert: { change: 'unchanged' }, danger: { change: 'unchanged' } },
+    },
+    {
+      tag: 'cured',
+      verdict: 'within',
+      findings: both('cured', 2),
+      thresholds: { alert: { change: 'corrected' }, danger: { change: 'corrected' } },
+      asFound: { verdict: 'late' },
     },
   ],
+  attention: [
+    'critical unreachable near danger',
+    'critical late farther danger',
+    'critical late newly danger',
+    'critical late still danger',
+    'critical undetermined unsure danger',
+    'warning late farther alert',
+    'warning late newly alert',
+    'warning late still alert',
+    'warning undetermined unsure alert',
+    'warning early over alert',
+    'warning early over danger',
+    'warning finding near danger danger-as-left-worse',
+    'warning finding farther alert alert-as-left-worse',
+    'warning finding farther danger danger-as-left-worse',
+    'warning finding newly alert alert-as-left-worse',
+    'warning finding newly danger danger-as-left-worse',
+  ],
   summary: {
-    late: 5,
-    within: 3,
-    asLeft: { judged: 8, cured: 1, stillLate: 3, newlyLate: 2 },
+    late: 3,
+    within: 2,
+    unreachable: 1,
+    undetermined: 1,
+    early: 1,
+    asLeft: 8,
+    corrected: 1,
   },
   says: [
-    /^Danger 5 mil acts at 5\.882 mil as left: 0\.8824 mil \(17\.6 %\) late\. As found it was late, at 6\.25 mil\./,
+    /^Danger 5 mil acts at 5\.882 mil: 0\.8824 mil \(17\.6 %\) late/,
     /within as found, late as left, at 5 mil and 6\.25 mil\. The sensitivity went from 200 mV\/mil to 160 mV\/mil/,
-    /^Danger 5 mil acts somewhere from 5\.11 mil to 5\.426 mil as left/,
+    /5\.11 mil .*5\.426 mil/,
   ],
 };

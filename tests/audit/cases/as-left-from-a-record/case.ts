@@ -4,7 +4,7 @@ import { gaps, rowsOf, straight } from '../../recordSheets.ts';
 
 export const golden: GoldenCase = {
   because:
-    'By hand: straight records. R: nothing read as left in the list, the record marked as left gives 200 mV/mil, 5·200/200 = 5 mil; its −8 V is 40 mil, from which 15 to 90 mil leave 2·25 = 50 mil. D: the list says 200 and the record 180 as left, 10 % apart: the list counts, and it is said. L: a record as left is not what was found, so the channel is incomplete. S: what stands in the list as left can’t be used, and the record does not stand for it.',
+    'By hand: straight records. R: nothing read as left in the list, the record marked as left gives 200 mV/mil, 5·200/200 = 5 mil; its −8 V is 40 mil, from which 15 to 90 mil leave 2·25 = 50 mil. D: the list says 200 and the record 180 as left, 10 % apart: the list counts, and it is said; without a gap voltage the curve can’t be used. L: a record as left is not what was found, so the channel is incomplete. S: what stands in the list as left can’t be used, and the record does not stand for it: what was found counts.',
   book: book(
     [
       'Channels',
@@ -42,33 +42,6 @@ export const golden: GoldenCase = {
   ),
   channels: [
     {
-      tag: 'R-1',
-      verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C2',
-        'danger-late @ Monitor!D2',
-        'as-left-sensitivity-from-record @ Channels!D2',
-        'alert-as-left-cured @ Channels!D2',
-        'danger-as-left-cured @ Channels!D2',
-      ],
-      asLeft: { sensitivityFrom: 'calibration record', gapVoltage: -8, linearReach: 50, verdict: 'within' },
-      asLeftSensitivity: { measured: 200, uncertainty: null },
-      asLeftThresholds: { alert: { effective: 3 }, danger: { effective: 5, change: 'cured' } },
-    },
-    {
-      tag: 'D-1',
-      verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C3',
-        'danger-late @ Monitor!D3',
-        'record-disagrees-with-list @ Channels!D3',
-        'alert-as-left-cured @ Channels!D3',
-        'danger-as-left-cured @ Channels!D3',
-      ],
-      asLeft: { sensitivityFrom: 'channel list' },
-      asLeftSensitivity: { measured: 200 },
-    },
-    {
       tag: 'S-1',
       verdict: 'late',
       findings: [
@@ -77,13 +50,42 @@ export const golden: GoldenCase = {
         'value-not-a-number @ Channels!D5',
         'as-left-not-judged @ Channels!D5',
       ],
-      asLeft: null,
+      is: { state: 'as found' },
+      asFound: null,
     },
     {
       tag: 'L-1',
       verdict: 'incomplete',
       findings: ['value-missing @ Channels!B4', 'as-left-not-judged @ Channels!D4'],
-      asLeft: null,
+      asFound: null,
+    },
+    {
+      tag: 'R-1',
+      verdict: 'within',
+      is: { state: 'as left' },
+      findings: [
+        'as-left-sensitivity-from-record @ Channels!D2',
+        'alert-as-left-cured @ Channels!D2',
+        'danger-as-left-cured @ Channels!D2',
+      ],
+      inputs: { gapVoltage: -8, linearReach: 50 },
+      sensitivity: { measured: 200, uncertainty: null, from: 'calibration record' },
+      record: { series: 'as left', operatingGap: 40 },
+      onCurve: { 'alert ×1': 3, 'danger ×1': 5 },
+      thresholds: { alert: { effective: 3 }, danger: { effective: 5, change: 'corrected' } },
+      asFound: { verdict: 'late', gapVoltage: -6.4, record: null },
+    },
+    {
+      tag: 'D-1',
+      verdict: 'within',
+      findings: [
+        'record-disagrees-with-list @ Channels!D3',
+        'record-without-gap-voltage @ Records!C8',
+        'alert-as-left-cured @ Channels!D3',
+        'danger-as-left-cured @ Channels!D3',
+      ],
+      sensitivity: { measured: 200, from: 'channel list' },
+      asFound: { verdict: 'late' },
     },
   ],
   says: [/row 2 of sheet 'Records', 200 mV\/mil, was used/, /gives 180 mV\/mil, −10 % off/],

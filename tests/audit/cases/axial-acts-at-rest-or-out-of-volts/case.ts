@@ -4,7 +4,7 @@ import { book } from '../../book.ts';
 export const golden: GoldenCase = {
   because:
     'By hand, away, V0c −10 V, V0m −15 V, 200 mV/mil: T = (20·200 − 5000)/200 = −5 mil, on the other side of zero; the alert ' +
-    '(15·200 − 5000)/200 = −10. Toward, 45 mil about −10 V is −10 + 9 = −1 V, outside −2 to −18 V (common practice, no ' +
+    '(15·200 − 5000)/200 = −10. At 15 mil it shows (15·200 + 5000)/200 = 40 mil, at 20 mil 45; no setpoint is offered for what can’t act. Toward, 45 mil about −10 V is −10 + 9 = −1 V, outside −2 to −18 V (common practice, no ' +
     'source); 15 mil is −7 V. The counter danger of 45 mil is −19 V, outside at the other end; the counter alert of 15 mil is −13 V.',
   book: book(
     [
@@ -37,8 +37,18 @@ export const golden: GoldenCase = {
       tag: 'rest',
       verdict: 'unreachable',
       thresholds: {
-        alert: { effective: -10, unreachable: ['on the other side of zero'], interimSetpoint: 40 },
-        danger: { effective: -5, unreachable: ['on the other side of zero'], indicatedAtSetpoint: 45 },
+        alert: {
+          effective: -10,
+          unreachable: ['on the other side of zero'],
+          panel: 40,
+          interimSetpoint: null,
+        },
+        danger: {
+          effective: -5,
+          unreachable: ['on the other side of zero'],
+          indicatedAtSetpoint: 45,
+          panel: 45,
+        },
       },
       findings: [
         'alert-on-the-other-side-of-zero @ Monitor!C2',

@@ -13,7 +13,7 @@ export const golden: GoldenCase = {
   because:
     'By hand, T = (S·Kc + s·(V0c − V0m))/Km with V0c −10 V, V0m −11 V and 200 mV/mil both: the shift is s·1 V/0.2 = s·5 mil. ' +
     'Toward (s = +1): 20 → 25, 15 → 20, −20 → −15, −15 → −10; away (s = −1): 20 → 15, 15 → 10, −20 → −25, −15 → −20. ' +
-    'The monitor shows (S·Km + s·(V0m − V0c))/Kc = S − s·5 at S. Accepted: |S|/1.05 to |S|/0.95.',
+    'The monitor shows (S·Km + s·(V0m − V0c))/Kc = S − s·5 at S. That is the panel level; a setpoint is offered for late ones alone. Accepted: |S|/1.05 to |S|/0.95.',
   book: book(
     ['Channels', [header, ['T', 'axial', 200, -11, 'toward'], ['A', 'thrust', 200, -11, 'Away']]],
     [
@@ -56,7 +56,14 @@ export const golden: GoldenCase = {
           indicatedAtSetpoint: 15,
           interimSetpoint: 15,
         },
-        'counter alert': { setpoint: -15, effective: -10, shift: -5, verdict: 'early', interimSetpoint: -20 },
+        'counter alert': {
+          setpoint: -15,
+          effective: -10,
+          shift: -5,
+          verdict: 'early',
+          panel: -20,
+          interimSetpoint: null,
+        },
         'counter danger': {
           setpoint: -20,
           effective: -15,

@@ -4,7 +4,7 @@ import type { GoldenCase } from '../../golden.ts';
 export const golden: GoldenCase = {
   because:
     'A tick is a yes. A mark that is not understood can not count as a no: the member can not be shown to act (IEC 61511 voting, ' +
-    '1oo1 with its only member out cannot trip).',
+    '1oo1 with its only member out cannot trip), and the channel is no better than incomplete. A channel in bypass is counted apart.',
   book: book(
     [
       'Channels',
@@ -37,6 +37,7 @@ export const golden: GoldenCase = {
     {
       tag: 'M-1',
       verdict: 'within',
+      is: { inBypass: true },
       inputs: { bypass: true },
       findings: [
         'channel-in-bypass @ Monitor!G2',
@@ -46,7 +47,8 @@ export const golden: GoldenCase = {
     },
     {
       tag: 'M-2',
-      verdict: 'within',
+      verdict: 'incomplete',
+      is: { inBypass: null },
       inputs: { bypass: null },
       findings: [
         'value-not-understood @ Monitor!G3',
@@ -64,5 +66,13 @@ export const golden: GoldenCase = {
     { name: 'dash', threshold: 'danger', canTrip: true, effective: 5 },
     { name: 'dash', threshold: 'alert', canTrip: true, effective: 3 },
   ],
-  summary: { within: 3, groupsThatCannotTrip: 2 },
+  attention: [
+    'critical group-cannot-trip tick danger',
+    'critical group-cannot-trip question danger',
+    'critical in-bypass M-1',
+    'critical incomplete M-2 danger',
+    'warning group-cannot-act tick alert',
+    'warning group-cannot-act question alert',
+  ],
+  summary: { within: 1, inBypass: 1, incomplete: 1, groupsThatCannotTrip: 2 },
 };

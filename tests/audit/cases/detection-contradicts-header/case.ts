@@ -3,7 +3,7 @@ import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
   because:
-    'A header that says p-p beside a row that says 0-p differ by a factor of 2; that is said, and the row is used: 12 mil p-p of full scale are 6 mil 0-p.',
+    'A header that says p-p beside a row that says 0-p differ by a factor of 2: the two contradict each other, so the row is no better than incomplete, however its numbers come out by the row; nor is one whose detection is no word for one.',
   book: book([
     'All',
     [
@@ -24,13 +24,13 @@ export const golden: GoldenCase = {
   channels: [
     {
       tag: 'row',
-      verdict: 'within',
+      verdict: 'incomplete',
       is: { detection: '0-p' },
       inputs: { fullScale: 6 },
       thresholds: { alert: { setpoint: 3 }, danger: { setpoint: 5 } },
       findings: ['detection-contradicts-header @ All!G2'],
     },
+    { tag: 'what', verdict: 'incomplete', findings: ['value-not-understood @ All!G4'] },
     { tag: 'same', verdict: 'within', is: { detection: 'p-p' } },
-    { tag: 'what', verdict: 'within', findings: ['value-not-understood @ All!G4'] },
   ],
 };

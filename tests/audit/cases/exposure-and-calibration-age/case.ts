@@ -11,7 +11,7 @@ const exposed = (period: Omit<Exposure, 'name' | 'multiplier'>): Exposure[] =>
 
 export const golden: GoldenCase = {
   because:
-    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731. Without a last good day, or with one that lies after the calibration, the start can not be told, nor with one on the very day of the fault; with a calibration that has not come yet, the end can not. As left 200 is within, 170 late (17.6 %), and 190 ± 3 % straddles 0.95 of 200.',
+    'By the calendar: 2025-01-01 to 2025-11-27 are 304 + 26 = 330 days; on 2026-01-01, 2024-01-02 lies 366 + 364 = 730 days back, which is the policy interval and so not overdue, 2024-01-01 is 731. Without a last good day, or with one that lies after the calibration, the start can not be told, nor with one on the very day of the fault; with a calibration that has not come yet, the end can not. As left 200 is within, 170 late (17.6 %), and 190 ± 3 % straddles 0.95 of 200: the verdicts are of now, the exposure of what was found.',
   book: book(
     [
       'Channels',
@@ -63,18 +63,6 @@ export const golden: GoldenCase = {
   ),
   channels: [
     {
-      tag: 'exposed',
-      verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C2',
-        'danger-late @ Monitor!D2',
-        'period-of-exposure @ Channels!C2',
-        'alert-as-left-late @ Channels!E2',
-        'danger-as-left-late @ Channels!E2',
-      ],
-      exposure: exposed({ from: '2025-01-01', to: '2025-11-27', days: 330, goesOn: true }),
-    },
-    {
       tag: 'no start',
       verdict: 'late',
       findings: [
@@ -83,18 +71,6 @@ export const golden: GoldenCase = {
         'exposure-start-unknown @ Channels!C3',
       ],
       exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
-    },
-    {
-      tag: 'no end',
-      verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C4',
-        'danger-late @ Monitor!D4',
-        'calibration-in-the-future @ Channels!D4',
-        'alert-as-left-cured @ Channels!E4',
-        'danger-as-left-cured @ Channels!E4',
-      ],
-      exposure: exposed({ from: '2025-01-01', to: null, days: null, goesOn: false }),
     },
     {
       tag: 'order',
@@ -113,26 +89,29 @@ export const golden: GoldenCase = {
       exposure: exposed({ from: null, to: '2025-11-27', days: null, goesOn: null }),
     },
     {
-      tag: 'ended',
+      tag: 'exposed',
       verdict: 'late',
-      findings: [
-        'alert-late @ Monitor!C13',
-        'danger-late @ Monitor!D13',
-        'period-of-exposure @ Channels!C13',
-        'alert-as-left-cured @ Channels!E13',
-        'danger-as-left-cured @ Channels!E13',
-      ],
+      findings: ['alert-late @ Monitor!C2', 'danger-late @ Monitor!D2', 'period-of-exposure @ Channels!C2'],
+      exposure: exposed({ from: '2025-01-01', to: '2025-11-27', days: 330, goesOn: true }),
     },
     {
       tag: 'unsure',
-      verdict: 'late',
+      verdict: 'undetermined',
       findings: [
-        'alert-late @ Monitor!C14',
-        'danger-late @ Monitor!D14',
         'period-of-exposure @ Channels!C14',
-        'alert-as-left-undetermined @ Channels!E14',
-        'danger-as-left-undetermined @ Channels!E14',
+        'alert-undetermined @ Monitor!C14',
+        'danger-undetermined @ Monitor!D14',
       ],
+    },
+    {
+      tag: 'no end',
+      verdict: 'within',
+      findings: [
+        'calibration-in-the-future @ Channels!D4',
+        'alert-as-left-cured @ Channels!E4',
+        'danger-as-left-cured @ Channels!E4',
+      ],
+      exposure: exposed({ from: '2025-01-01', to: null, days: null, goesOn: false }),
     },
     { tag: 'good', verdict: 'within' },
     { tag: 'on time', verdict: 'within' },
@@ -140,6 +119,16 @@ export const golden: GoldenCase = {
     { tag: 'future', verdict: 'within', findings: ['calibration-in-the-future @ Channels!D9'] },
     { tag: 'two days', verdict: 'within', findings: ['value-not-a-date @ Channels!D10'] },
     { tag: 'no day', verdict: 'within', findings: ['value-not-a-date @ Channels!D11'] },
+    {
+      tag: 'ended',
+      verdict: 'within',
+      findings: [
+        'period-of-exposure @ Channels!C13',
+        'alert-as-left-cured @ Channels!E13',
+        'danger-as-left-cured @ Channels!E13',
+      ],
+      exposure: exposed({ from: '2025-01-01', to: '2025-11-27', days: 330, goesOn: false }),
+    },
   ],
   says: [
     /330 days, from 2025-01-01 to 2025-11-27, the alert and danger may have been late or unable to act\. For the alert and danger it goes on as left\.$/,

@@ -3,7 +3,7 @@ import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
   because:
-    'A column Gap in mil can be no gap voltage, and Channel beside Tag is no second tag: one column alone fits each. By hand: 5·200/160 = 6.25 mil.',
+    'A column Gap in mil can be no gap voltage, and Channel beside Tag is no second tag: one column alone fits each. A length in mil beside a probe is what an audit of probes could want, so it is said that it was not read. By hand: 5·200/160 = 6.25 mil.',
   book: book([
     'All',
     [
@@ -20,6 +20,7 @@ export const golden: GoldenCase = {
       [7, 'A', 50, -10, 160, 200, 3, 5],
     ],
   ]),
+  notRead: ['column a level @ All!C1'],
   channels: [
     {
       tag: 'A',

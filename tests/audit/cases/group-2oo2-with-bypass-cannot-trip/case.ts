@@ -3,7 +3,7 @@ import { book } from '../../book.ts';
 
 export const golden: GoldenCase = {
   because:
-    'IEC 61511 voting: 2oo2 needs both channels, and the one in bypass gives no vote, so the group cannot trip, though each channel is right.',
+    'IEC 61511 voting: 2oo2 needs both channels, and the one in bypass gives no vote, so the group cannot trip, though each channel is right. The one in bypass is counted apart and stands first.',
   book: book(
     [
       'Channels',
@@ -32,11 +32,6 @@ export const golden: GoldenCase = {
   ),
   channels: [
     {
-      tag: 'A',
-      verdict: 'within',
-      findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'],
-    },
-    {
       tag: 'B',
       verdict: 'within',
       inputs: { bypass: true },
@@ -45,6 +40,11 @@ export const golden: GoldenCase = {
         'group-cannot-act @ Monitor!F3',
         'group-cannot-trip @ Monitor!F3',
       ],
+    },
+    {
+      tag: 'A',
+      verdict: 'within',
+      findings: ['group-cannot-act @ Monitor!F2', 'group-cannot-trip @ Monitor!F2'],
     },
   ],
   groups: [
@@ -66,5 +66,10 @@ export const golden: GoldenCase = {
       findings: ['group-cannot-act @ Monitor!F2'],
     },
   ],
-  summary: { within: 2, groupsThatCannotTrip: 1 },
+  attention: [
+    'critical group-cannot-trip G danger',
+    'critical in-bypass B',
+    'warning group-cannot-act G alert',
+  ],
+  summary: { within: 1, inBypass: 1, groupsThatCannotTrip: 1 },
 };

@@ -7,7 +7,7 @@ const long = 'x'.repeat(40_000);
 
 export const golden: GoldenCase = {
   because:
-    'Text from cells is data: it is quoted as it stands, never read as markup, formula, path or property name, and it does not crowd out the rest.',
+    'Text from cells is data: it is quoted as it stands, never read as markup, formula, path or property name, and it does not crowd out the rest. A group belongs to its machine, whatever its name: two of one member each.',
   book: book(
     [
       'Channels',
@@ -46,13 +46,27 @@ export const golden: GoldenCase = {
       verdict: 'incomplete',
       findings: ['value-not-a-number @ Channels!D5'],
     },
-    { tag: html, verdict: 'within', is: { machine: formula, location: '../../etc' } },
+    {
+      tag: html,
+      verdict: 'within',
+      is: { machine: formula, location: '../../etc' },
+      findings: ['group-size-differs @ Monitor!E2'],
+    },
     { tag: '__proto__', verdict: 'within', is: { machine: 'constructor', location: long } },
-    { tag: 'constructor', verdict: 'within' },
+    { tag: 'constructor', verdict: 'within', findings: ['group-size-differs @ Monitor!E4'] },
   ],
   groups: [
-    { name: '__proto__', threshold: 'danger', voting: '1oo2', effective: 5, canTrip: true },
+    {
+      name: '__proto__',
+      machine: formula,
+      threshold: 'danger',
+      voting: '1oo2',
+      effective: 5,
+      canTrip: true,
+    },
     { name: '__proto__', threshold: 'alert' },
+    { name: '__PROTO__', threshold: 'danger', decidedBy: ['constructor'] },
+    { name: '__PROTO__', threshold: 'alert' },
     { name: 'constructor', threshold: 'danger' },
     { name: 'constructor', threshold: 'alert' },
   ],

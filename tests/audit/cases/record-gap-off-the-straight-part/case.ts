@@ -9,7 +9,7 @@ const flatAtFirst = gaps(10, 90, 10).map((gap): [number, number] => [
 
 export const golden: GoldenCase = {
   because:
-    'By hand: 0.1 V/mil from 10 to 20 mil, 0.2 from there. −2.5 V is 15 mil, outside the straight part of 20 to 90 mil, where a swing T gives 0.1·T: alert 0.6 V acts at 6 mil, danger 1 V at 10 mil, twice the setpoints. −1 V lies outside the record of −2 V to −17 V.',
+    'By hand: 0.1 V/mil from 10 to 20 mil, 0.2 from there. −2.5 V is 15 mil, outside the straight part of 20 to 90 mil, where a swing T gives 0.1·T: alert 0.6 V acts at 6 mil, danger 1 V at 10 mil, twice the setpoints. −1 V lies outside the record of −2 V to −17 V, which therefore can’t show either threshold to act.',
   policy: { curve: 'linear' },
   book: book(
     [
@@ -54,6 +54,8 @@ export const golden: GoldenCase = {
         'alert-out-of-linear-reach @ All!E3',
         'danger-out-of-linear-reach @ All!F3',
         'gap-outside-record @ Records!B11',
+        'alert-curve-falls-short @ Records!B11',
+        'danger-curve-falls-short @ Records!B11',
       ],
       record: { operatingGap: null },
       onCurve: {},

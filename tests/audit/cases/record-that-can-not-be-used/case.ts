@@ -6,7 +6,7 @@ const right = straight(200, gaps(10, 50, 10));
 
 export const golden: GoldenCase = {
   because:
-    'A gap twice, two points, a word for a voltage, rising volts, rows out of order, a record of a velocity sensor, of a tag that nobody knows, without a tag, without a unit, a check that does not say how it is counted, a list with one gap a tag: each is said at its cell, none refuses the audit.',
+    'A gap twice, two points, a word for a voltage, rising volts, rows out of order, a record of a velocity sensor, of a tag that nobody knows, without a tag, without a unit, a check that does not say how it is counted, a list with one gap a tag: each is said at its cell, none refuses the audit. A record that is there and can not be used leaves its channel incomplete.',
   book: book(
     [
       'All',
@@ -68,20 +68,20 @@ export const golden: GoldenCase = {
     ],
   ),
   channels: [
-    { tag: 'twice', verdict: 'within', record: null, findings: ['record-unusable @ Records!B4'] },
-    { tag: 'short', verdict: 'within', record: null, findings: ['record-unusable @ Records!B8'] },
+    { tag: 'twice', verdict: 'incomplete', record: null, findings: ['record-unusable @ Records!B4'] },
+    { tag: 'short', verdict: 'incomplete', record: null, findings: ['record-unusable @ Records!B8'] },
+    {
+      tag: 'rises',
+      verdict: 'incomplete',
+      findings: ['record-not-falling @ Records!B14', 'record-without-gap-voltage @ Records!B14'],
+      record: { average: 200, operatingGap: null, straightPart: { from: 10, to: 50 } },
+      onCurve: {},
+    },
     {
       tag: 'word',
       verdict: 'within',
       findings: ['record-point-left-out @ Records!C13', 'record-without-gap-voltage @ Records!B10'],
       record: { average: 200 },
-    },
-    {
-      tag: 'rises',
-      verdict: 'within',
-      findings: ['record-not-falling @ Records!B14', 'record-without-gap-voltage @ Records!B14'],
-      record: { average: 200, operatingGap: null, straightPart: { from: 10, to: 50 } },
-      onCurve: {},
     },
     {
       tag: 'mixed',

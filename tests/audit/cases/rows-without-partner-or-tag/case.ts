@@ -4,7 +4,7 @@ import { book } from '../../book.ts';
 export const golden: GoldenCase = {
   because:
     'Nothing is dropped: a channel without settings is incomplete; settings without a channel and rows without a tag are problems; a ' +
-    'text alone in the tag column is a heading or remark, and noted.',
+    'text alone in the tag column is a heading or remark, and noted. Numbers without a tag belong to no channel and were not read.',
   book: book(
     [
       'Channels',
@@ -47,5 +47,6 @@ export const golden: GoldenCase = {
     'settings-without-channel @ Monitor!A4',
     'row-without-tag @ Monitor!A5',
   ],
+  notRead: ['row a channel without a tag @ Channels!A5', 'row a channel without a tag @ Monitor!A5'],
   summary: { channels: 2, incomplete: 1, within: 1 },
 };

@@ -22,5 +22,6 @@ export const golden: GoldenCase = {
     ],
   ]),
   channels: [{ tag: 'A', verdict: 'within' }],
+  notRead: ['row a channel without a tag @ Both!D4'],
   problems: ['settings-without-channel @ Both!D3', 'row-without-tag @ Both!D4'],
 };

@@ -5,7 +5,7 @@ import { book } from '../../book.ts';
 export const golden: GoldenCase = {
   because:
     'Uncertainty is percent of value unless its unit says otherwise: a cell shown as 3 %, the text "3 %", the number 3 and 4.8 mV/mil of 160 are all 0.03 ' +
-    '(4.8/160); 0.03 is 0.0003, below what a field calibration reaches (common practice, no source); 100 % and 0 are outside the physical range.',
+    '(4.8/160), the number 3 at k = 1.96 is 0.03·2/1.96 at the k = 2 of the policy; 0.03 is 0.0003, below what a field calibration reaches (common practice, no source); 100 % and 0 are outside the physical range.',
   book: book(
     [
       'Channels',
@@ -39,7 +39,7 @@ export const golden: GoldenCase = {
     ...(['shown', 'text', 'number', 'absolute'] as const).map((tag, index) => ({
       tag,
       verdict: 'late' as const,
-      sensitivity: { uncertainty: 0.03, coverage: tag === 'number' ? 1.96 : 2 },
+      sensitivity: { uncertainty: tag === 'number' ? 0.06 / 1.96 : 0.03, coverage: 2 },
       findings: [
         `alert-late @ Monitor!C${index + 2}`,
         `danger-late @ Monitor!D${index + 2}`,

@@ -4,7 +4,7 @@ import { oneChannel } from '../../book.ts';
 export const golden: GoldenCase = {
   because:
     'By hand: 5 mil × 200 mV/mil = 1000 mV, which a chain of 160 mV/mil gives at 1000/160 = 6.25 mil, 25 % late though the ' +
-    'sensitivity is 20 % low; between 1000/(160·1.03) and 1000/(160·0.97) with U = 3 %. At 5 mil it shows 800/200 = 4 mil. ' +
+    'sensitivity is 20 % low; between 1000/(160·1.03) and 1000/(160·0.97) with U = 3 %. At 5 mil it shows 800/200 = 4 mil, or 4·0.97 = 3.88, down to 3.8 in steps of 0.1; at 3 mil 2.328, down to 2.3. ' +
     'Both readings low: too much cable (common practice, no source). Gap −8 V in −2 to −18 V: 2·6 V/0.16 = 75 mil of reach.',
   book: oneChannel({
     measured: 160,
@@ -32,7 +32,8 @@ export const golden: GoldenCase = {
           shift: 0.75,
           shiftFraction: 0.25,
           verdict: 'late',
-          interimSetpoint: 2.4,
+          panel: 2.3,
+          interimSetpoint: 2.3,
         },
         danger: {
           setpoint: 5,
@@ -44,7 +45,8 @@ export const golden: GoldenCase = {
           shiftFraction: 0.25,
           verdict: 'late',
           indicatedAtSetpoint: 4,
-          interimSetpoint: 4,
+          panel: 3.8,
+          interimSetpoint: 3.8,
           probabilityBeyondLimit: null,
           zone: null,
           daysLate: null,

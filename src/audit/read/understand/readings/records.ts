@@ -1,6 +1,7 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { headerKey } from '../../tables/header.ts';
+import { isHeadOfRecord } from '../../tables/searchHeaders.ts';
 import { recordAreas } from '../../tables/recordAreas.ts';
 import { looksLikeHeading } from '../../join/tagIndex.ts';
 import { tagKey } from '../../tables/tagKey.ts';
@@ -125,7 +126,11 @@ function calibrationRows({ lane, tag, claims }: TableRead): ReadonlySet<number> 
     numbers: numbers.map(({ field }) => field.place.at),
     required: numbers.filter(({ meaning: id }) => meaning(id).needed).map(({ field }) => field.place.at),
   };
+  const recordRows: number[] = [];
+  for (let row = block.span[0]; row <= block.span[1]; row++)
+    if (isHeadOfRecord(block.sheet.rows[row - 1] ?? [])) recordRows.push(row);
   const areas = recordAreas(list, {
+    recordRows,
     top: block.span[0],
     bottom: block.span[1],
     areaEnd: block.table?.area.bottom ?? 0,

@@ -40,9 +40,7 @@ function changedAlignment(format: Element, { align, valign, wrap }: LookChange):
   set('wrapText', wrap === undefined ? undefined : wrap ? '1' : null);
   // An indent has no meaning without a side (ECMA-376 part 1, section 18.8.1).
   if (align === null) attributes.delete('indent');
-  return attributes.size === 0
-    ? ''
-    : `<${format.name.replace(/[^:]+$/, 'alignment')}${markupOf(attributes)}/>`;
+  return attributes.size === 0 ? '' : `<${format.prefix}alignment${markupOf(attributes)}/>`;
 }
 
 function markupOf(attributes: ReadonlyMap<string, string>): string {

@@ -1,11 +1,12 @@
 import { FileRefused } from '../../zip/refused.ts';
-import { customFormats, styleList } from '../../write/styles/collection.ts';
+import { styleList } from '../../write/styles/collection.ts';
 import { existingFont, plainFont } from '../../write/styles/font.ts';
 import { solid } from '../../write/styles/markup.ts';
-import { builtInFormat, firstCustomId } from '../../write/styles/numberFormat.ts';
-import { attribute, child, type Element, outline } from '../../write/xml/outline.ts';
+import { formatIds } from '../../write/styles/formatIds.ts';
+import { greatestFormatCount } from '../../write/styles/namedStyles.ts';
+import { styleSheet } from '../../write/styles/styleSheet.ts';
+import { attribute, type Element } from '../../write/xml/outline.ts';
 import { splice } from '../../write/xml/splice.ts';
-import { escapeXml } from '../../write/xml/text.ts';
 import type { LookChange } from '../types.ts';
 import { changedFont, changesFont } from './changedFont.ts';
 import { changedFormat } from './changedFormat.ts';
@@ -19,50 +20,40 @@ export interface Restyled {
   readonly text: () => string;
 }
 
-/** Programs open no workbook with more cell styles (common practice, no source). */
-const greatestFormatCount = 64_000;
-
 /**
  * New cell styles made from those of a style sheet (ECMA-376 part 1, section 18.8), which keep their numbers. Undefined for
  * a style sheet without cell styles; `text` throws FileRefused where there are more than programs open.
  */
 export function restyle(text: string, part: string): Restyled | undefined {
-  const root = outline(text, part);
-  const existing = child(root, 'cellXfs')?.children ?? [];
-  if (existing.length === 0) return undefined;
-  const p = root.prefix;
+  const sheet = styleSheet(text, part);
+  const existing = sheet.count('cellXfs');
+  if (existing === 0) return undefined;
+  const p = sheet.prefix;
+  const formats = formatIds(sheet);
   const lists = {
-    formats: styleList(text, root, 'numFmts'),
-    fonts: styleList(text, root, 'fonts'),
-    fills: styleList(text, root, 'fills'),
-    cells: styleList(text, root, 'cellXfs'),
-  };
-  const formatIds = new Map(customFormats(root));
-  const formatId = (code: string): number => {
-    const known = builtInFormat(code) ?? formatIds.get(code);
-    if (known !== undefined) return known;
-    const id = Math.max(firstCustomId - 1, ...formatIds.values()) + 1;
-    formatIds.set(code, id);
-    lists.formats.index(`<${p}numFmt numFmtId="${id}" formatCode="${escapeXml(code)}"/>`);
-    return id;
+    formats: formats.list,
+    fonts: styleList(sheet, 'fonts'),
+    fills: styleList(sheet, 'fills'),
+    cells: styleList(sheet, 'cellXfs'),
   };
   const fontId = (format: Element, change: LookChange): number => {
-    const base = existingFont(text, root, Number(attribute(format, 'fontId') ?? 0)) ?? plainFont(p);
+    const base = existingFont(sheet, Number(attribute(format, 'fontId') ?? 0)) ?? plainFont(p);
     return lists.fonts.index(changedFont(p, base, change));
   };
   return {
-    has: (style) => existing[style] !== undefined,
+    has: (style) => Number.isInteger(style) && style >= 0 && style < existing,
     changed(base, change) {
-      const format = existing[base] ?? existing[0];
-      if (format === undefined) return base;
+      const entry = sheet.entry('cellXfs', base) ?? sheet.entry('cellXfs', 0);
+      if (entry === undefined) return base;
+      const format = entry.element;
       const { numberFormat, fill } = change;
       const ids = {
-        ...(numberFormat !== undefined && { numFmtId: formatId(numberFormat) }),
+        ...(numberFormat !== undefined && { numFmtId: formats.idOf(numberFormat) }),
         ...(changesFont(change) && { fontId: fontId(format, change) }),
         // Fill 0 of every workbook is none (ECMA-376 part 1, section 18.8.20, common practice).
         ...(fill !== undefined && { fillId: fill === null ? 0 : lists.fills.index(solid(p, fill)) }),
       };
-      return lists.cells.index(changedFormat(text, format, ids, change));
+      return lists.cells.index(changedFormat(entry.text, format, ids, change));
     },
     text() {
       if (lists.cells.size() > greatestFormatCount) {

@@ -1,4 +1,4 @@
-import { attribute, child, type Element } from '../../write/xml/outline.ts';
+import { attribute, child, type Element, everyBranch } from '../../write/xml/outline.ts';
 import type { Edit } from '../../write/xml/splice.ts';
 import { type Axis, landing, moved } from './axis.ts';
 import { contentOf } from './contentOf.ts';
@@ -6,7 +6,7 @@ import type { SheetMove } from './types.ts';
 
 /** Moves what is drawn over a sheet with the cells below it (ECMA-376 part 1, section 20.5.2); what is fixed to the page stays. */
 export function movedDrawing(text: string, root: Element, { rows, columns }: SheetMove): Edit[] {
-  return root.children.flatMap((anchor): Edit[] => {
+  return everyBranch(root).flatMap((anchor): Edit[] => {
     const how = attribute(anchor, 'editAs');
     const from = child(anchor, 'from');
     const to = child(anchor, 'to');

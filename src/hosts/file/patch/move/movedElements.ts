@@ -21,10 +21,10 @@ const formulas: ReadonlySet<string> = new Set([
   ...['FmlaLink', 'FmlaRange', 'FmlaGroup', 'FmlaTxbx'],
 ]);
 const linkAttributes = ['textlink', 'fmlaLink', 'fmlaRange', 'fmlaGroup', 'fmlaTxbx'];
-const formulaAttributes: Readonly<Record<string, readonly string[]>> = {
-  cfvo: ['val'],
-  hyperlink: ['location'],
-};
+const formulaAttributes: ReadonlyMap<string, readonly string[]> = new Map([
+  ['cfvo', ['val']],
+  ['hyperlink', ['location']],
+]);
 /** Elements that mean nothing once the cells are gone to which they belong. */
 const bound: ReadonlySet<string> = new Set([
   ...['mergeCell', 'hyperlink', 'conditionalFormatting', 'dataValidation', 'protectedRange', 'ignoredError'],
@@ -107,7 +107,7 @@ function movedContent(
 function movedAttributes(element: Element, how: ElementMove, parent: string): Edit[] | undefined {
   const { text, formulaOf, move } = how;
   const values: Record<string, string | undefined> = {};
-  for (const name of formulaAttributes[element.local] ?? linkAttributes) {
+  for (const name of formulaAttributes.get(element.local) ?? linkAttributes) {
     const stored = attribute(element, name);
     if (stored !== undefined && formulaOf(stored) !== stored) values[name] = formulaOf(stored);
   }

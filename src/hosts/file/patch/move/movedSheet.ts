@@ -1,5 +1,6 @@
 import type { EditablePart } from '../../write/package/editable.ts';
 import { splice } from '../../write/xml/splice.ts';
+import { alternativesRefused } from '../alternatives.ts';
 import { aroundRows } from '../aroundRows.ts';
 import { mapSheet } from '../sheetMap.ts';
 import { type ElementMove, movedElement } from './movedElements.ts';
@@ -17,6 +18,7 @@ export function movedSheet(
   formulaOf: (stored: string) => string,
 ): string {
   const map = mapSheet(text, part, sheet, () => true);
+  if (map.hasAlternatives) throw alternativesRefused(sheet);
   const around = aroundRows(text, part, map);
   if (move) refuseFilter(around.root, move);
   const how: ElementMove = { text: around.text, formulaOf, move };

@@ -1,12 +1,16 @@
-import { declaredNames, declareParts, type NewPart } from '../../write/package/contentTypes.ts';
+import {
+  declaredNames,
+  declareParts,
+  type NewPart,
+  relationshipsPart,
+} from '../../write/package/contentTypes.ts';
 import {
   packageRelationships,
   type Dialect,
   strict as strictDialect,
 } from '../../write/package/namespaces.ts';
 import { openWorkbook, type OpenWorkbook } from '../../write/package/openWorkbook.ts';
-import { addRelationships, freeIds } from '../../write/package/relationships.ts';
-import { attribute, childrenNamed } from '../../write/xml/outline.ts';
+import { addRelationships, freeIds, relationshipsOf } from '../../write/package/relationships.ts';
 import { splice } from '../../write/xml/splice.ts';
 import type { ZipEntry } from '../../zip/archive.ts';
 import { collect } from '../../zip/collect.ts';
@@ -37,7 +41,7 @@ export function withSettings(bytes: Uint8Array, settings: Settings): Uint8Array 
   const zip = zipWriter(collected.sink);
   for (const entry of book.archive.entries) {
     const rewritten = changed.get(entry);
-    if (rewritten) zip.add(entry.name, rewritten);
+    if (rewritten) zip.replace(entry, rewritten);
     else zip.copy(entry);
   }
   for (const [name, markup] of added) zip.add(name, encoded(markup));
@@ -56,8 +60,9 @@ function newParts(book: OpenWorkbook, text: string): Additions {
   const item = `customXml/item${number}.xml`;
   const properties = `customXml/itemProps${number}.xml`;
   const declared: NewPart[] = [
-    ...(declaresXml(book) ? [] : [{ name: item, contentType: 'application/xml' }]),
+    { name: item, contentType: 'application/xml' },
     { name: properties, contentType: propertiesType },
+    relationshipsPart(relationshipsOf(item)),
   ];
   const link = {
     id: freeIds(workbookRels.root, 1)[0] ?? '',
@@ -75,7 +80,7 @@ function newParts(book: OpenWorkbook, text: string): Additions {
       [item, text],
       [properties, propertiesMarkup(dialect)],
       [
-        `customXml/_rels/item${number}.xml.rels`,
+        relationshipsOf(item),
         `${declaration}<Relationships xmlns="${packageRelationships}"><Relationship Id="rId1" Type="${dialect.relationships}/customXmlProps" Target="itemProps${number}.xml"/></Relationships>`,
       ],
     ],
@@ -98,12 +103,6 @@ function freeNumber({ archive, contentTypes }: OpenWorkbook): number {
   let number = 1;
   while (isTaken(`customXml/item${number}.xml`) || isTaken(`customXml/itemProps${number}.xml`)) number++;
   return number;
-}
-
-/** Whether parts whose name ends in `.xml` count as XML without being declared one by one. */
-function declaresXml({ contentTypes: { root } }: OpenWorkbook): boolean {
-  const defaults = childrenNamed(root, 'Default');
-  return defaults.some((element) => attribute(element, 'Extension')?.toLowerCase() === 'xml');
 }
 
 function encoded(text: string): Uint8Array {

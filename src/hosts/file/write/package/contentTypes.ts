@@ -1,7 +1,8 @@
-import { attribute, type Element } from '../xml/outline.ts';
+import { attribute, childrenNamed, type Element } from '../xml/outline.ts';
 import { appendInside, type Edit } from '../xml/splice.ts';
 import { escapeXml } from '../xml/text.ts';
 import type { EditablePart } from './editable.ts';
+import { relationshipsType } from './namespaces.ts';
 
 /** A part to be declared; `name` without a leading slash. */
 export interface NewPart {
@@ -9,14 +10,35 @@ export interface NewPart {
   readonly contentType: string;
 }
 
-/** Declares new parts in `[Content_Types].xml`. */
-export function declareParts({ text, root }: EditablePart, parts: readonly NewPart[]): readonly Edit[] {
-  if (parts.length === 0) return [];
-  const markup = parts.map(
-    ({ name, contentType }) =>
-      `<${root.prefix}Override PartName="/${escapeXml(name)}" ContentType="${contentType}"/>`,
+/**
+ * Declares new parts in `[Content_Types].xml`, and the relationships parts of those that have some (ECMA-376 part 2, section
+ * 6.2.3): one by one, but where the ending of the name says it already. Relationships parts get their ending declared where
+ * nothing says what it means.
+ */
+export function declareParts(
+  { text, root }: Pick<EditablePart, 'text' | 'root'>,
+  parts: readonly NewPart[],
+): readonly Edit[] {
+  const { prefix } = root;
+  const byEnding = new Map(
+    childrenNamed(root, 'Default').map((element) => [
+      (attribute(element, 'Extension') ?? '').toLowerCase(),
+      (attribute(element, 'ContentType') ?? '').toLowerCase(),
+    ]),
   );
-  return [appendInside(text, root, markup.join(''))];
+  const markup: string[] = [];
+  for (const { name, contentType } of parts) {
+    const ending = name.slice(name.lastIndexOf('.') + 1).toLowerCase();
+    const known = byEnding.get(ending);
+    if (known === contentType.toLowerCase()) continue;
+    if (known === undefined && contentType === relationshipsType) {
+      byEnding.set(ending, contentType);
+      markup.push(`<${prefix}Default Extension="${ending}" ContentType="${contentType}"/>`);
+    } else {
+      markup.push(`<${prefix}Override PartName="/${escapeXml(name)}" ContentType="${contentType}"/>`);
+    }
+  }
+  return markup.length === 0 ? [] : [appendInside(text, root, markup.join(''))];
 }
 
 /** Takes the declaration of a part that goes out of `[Content_Types].xml`. */
@@ -29,6 +51,11 @@ export function undeclarePart({ root }: EditablePart, part: string): readonly Ed
 /** Part names declared one by one, without their leading slash and in lower case. */
 export function declaredNames({ root }: EditablePart): readonly string[] {
   return root.children.map(nameOf);
+}
+
+/** A relationships part, to be declared where its ending is not. */
+export function relationshipsPart(name: string): NewPart {
+  return { name, contentType: relationshipsType };
 }
 
 function nameOf(element: Element): string {

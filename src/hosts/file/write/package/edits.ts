@@ -1,12 +1,19 @@
 import type { SheetModel } from '../../../../sheets/model.ts';
 import type { ZipEntry } from '../../zip/archive.ts';
 import { splice } from '../xml/splice.ts';
-import { declareParts, type NewPart, undeclarePart } from './contentTypes.ts';
+import { declareParts, type NewPart, relationshipsPart, undeclarePart } from './contentTypes.ts';
 import type { EditablePart } from './editable.ts';
 import { chartType, drawingType, stylesType, worksheetType } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import type { PlannedParts } from './plannedParts.ts';
-import { addRelationships, freeIds, type NewRelationship, removeRelationships } from './relationships.ts';
+import {
+  addRelationships,
+  freeIds,
+  type NewRelationship,
+  relationshipsOf,
+  removeRelationships,
+} from './relationships.ts';
+import { asWorkbook } from './workbookKind.ts';
 import { listSheets } from './workbookPart.ts';
 
 /**
@@ -29,8 +36,13 @@ export function editedParts(
     ...parts.sheets.map(({ sheet }) => ({ name: sheet, contentType: worksheetType })),
     ...stylesPart.map((name) => ({ name, contentType: stylesType })),
   ];
-  const drawn: NewPart[] = parts.sheets.flatMap(({ drawing, charts }) => [
-    ...(drawing === undefined ? [] : [{ name: drawing, contentType: drawingType }]),
+  const drawn: NewPart[] = parts.sheets.flatMap(({ sheet, drawing, charts }) => [
+    ...(drawing === undefined
+      ? []
+      : [
+          { name: drawing, contentType: drawingType },
+          ...[sheet, drawing].map((part) => relationshipsPart(relationshipsOf(part))),
+        ]),
     ...charts.map((name) => ({ name, contentType: chartType })),
   ]);
   const links: NewRelationship[] = declared.map(({ name, contentType }, index) => ({
@@ -46,11 +58,19 @@ export function editedParts(
     printArea: sheet.print.area,
   }));
   const undeclared = dropped ? undeclarePart(contentTypes, dropped.name) : [];
-  const unlinked = dropped ? removeRelationships(workbookRels, 'calcChain') : [];
+  const unlinked = [
+    ...(dropped ? removeRelationships(workbookRels, 'calcChain') : []),
+    // A link to a style sheet that is not there.
+    ...(parts.styles === undefined ? [] : removeRelationships(workbookRels, 'styles')),
+  ];
   const texts: readonly (readonly [EditablePart, string])[] = [
     [
       contentTypes,
-      splice(contentTypes.text, [...undeclared, ...declareParts(contentTypes, [...declared, ...drawn])]),
+      splice(contentTypes.text, [
+        ...asWorkbook(contentTypes, workbook.entry.name),
+        ...undeclared,
+        ...declareParts(contentTypes, [...declared, ...drawn]),
+      ]),
     ],
     [workbook, splice(workbook.text, listSheets(workbook, dialect, listed))],
     [

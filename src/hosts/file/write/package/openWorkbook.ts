@@ -51,7 +51,7 @@ export function openWorkbook(bytes: Uint8Array, adding = true): OpenWorkbook {
     contentTypes: editable(archive, '[Content_Types].xml'),
     workbook,
     workbookRels,
-    styles: stylesLink && editable(archive, stylesLink.target),
+    styles: stylesLink && archive.get(stylesLink.target) && editable(archive, stylesLink.target),
     calcChain: chain && archive.get(chain.target),
     from1904: properties !== undefined && isTrue(attribute(properties, 'date1904')),
     signed: ofKind(packageLinks, 'origin') !== undefined,

@@ -23,7 +23,7 @@ export function plannedParts(
   sheets: readonly Pick<SheetModel, 'charts'>[],
 ): PlannedParts {
   const declared = new Set(declaredNames(contentTypes));
-  const folder = folderOf(workbook.entry.name.replaceAll('\\', '/'));
+  const folder = folderOf(workbook.entry.name);
   const isTaken = (name: string): boolean =>
     archive.get(name) !== undefined || declared.has(name.toLowerCase());
   /** Free names in order; left-over relationships of a part that is gone would become those of the new one. */

@@ -46,9 +46,10 @@ export function sheetFrame(
   };
 }
 
-function pageSetup({ paper, scale, landscape }: SheetModel['print']): string {
+function pageSetup({ paper, scale, landscape, onePage }: SheetModel['print']): string {
   const size = paper === undefined ? '' : ` paperSize="${paperSizes[paper]}"`;
-  const scaled = scale === undefined ? ' fitToWidth="1" fitToHeight="0"' : ` scale="${scale}"`;
+  const scaled =
+    scale === undefined ? ` fitToWidth="1" fitToHeight="${onePage ? 1 : 0}"` : ` scale="${scale}"`;
   return `<pageSetup${size}${scaled} orientation="${landscape ? 'landscape' : 'portrait'}"/>`;
 }
 

@@ -1,7 +1,12 @@
 import type { Dialect } from '../package/namespaces.ts';
 
-/** A style sheet with nothing but the entries every program takes for granted. */
-export function emptyStyleSheet({ main }: Dialect): string {
+const plain = '<xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>';
+
+/**
+ * A style sheet with nothing but the entries every program takes for granted, and as many plain cell styles as cells of the
+ * workbook name already.
+ */
+export function emptyStyleSheet({ main }: Dialect, cellStyles = 1): string {
   return [
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
     `<styleSheet xmlns="${main}">`,
@@ -9,7 +14,7 @@ export function emptyStyleSheet({ main }: Dialect): string {
     '<fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills>',
     '<borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders>',
     '<cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs>',
-    '<cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs>',
+    `<cellXfs count="${cellStyles}">${plain.repeat(cellStyles)}</cellXfs>`,
     '<cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles>',
     '</styleSheet>',
   ].join('');

@@ -1,5 +1,5 @@
 import type { CellStyle } from '../../../../sheets/model.ts';
-import { child, type Element } from '../xml/outline.ts';
+import type { StyleSheet } from './styleSheet.ts';
 
 /** Children of a font in the order spreadsheet programs write and expect them (CT_Font). */
 const order = [
@@ -33,9 +33,10 @@ export function plainFont(prefix: string): FontProperties {
 }
 
 /** The font of that index in the workbook's own style sheet. */
-export function existingFont(text: string, root: Element, index: number): FontProperties | undefined {
-  const font = child(root, 'fonts')?.children[index];
-  return font && new Map(font.children.map((part) => [part.local, text.slice(part.start, part.end)]));
+export function existingFont(sheet: StyleSheet, index: number): FontProperties | undefined {
+  const font = sheet.entry('fonts', index);
+  if (!font) return undefined;
+  return new Map(font.element.children.map((part) => [part.local, font.text.slice(part.start, part.end)]));
 }
 
 /** Markup of a font like `base` but for what the style says. Sizes in points. */

@@ -16,5 +16,6 @@ export function looksOf(
     daysLess: from1904 && kindOfCode(style.numberFormat ?? '') === 'date' ? daysTo1904 : 0,
   });
   const named = Object.entries(sheet.styles).map(([name, style]): [string, CellLook] => [name, look(style)]);
-  return new Map([['', { ...look({}), plain: '' }], ...named]);
+  const plain = look({});
+  return new Map([['', numbers.isPlain ? { ...plain, plain: '' } : plain], ...named]);
 }

@@ -1,4 +1,5 @@
 import { SaxesParser, type SaxesAttributeNS } from 'saxes';
+import { Branches, compatibility, type Reading } from '../../read/branches.ts';
 import { FileRefused, oneLine } from '../../zip/refused.ts';
 
 /** An element of an XML text with where it stands in it, in UTF-16 units from the text's start. */
@@ -9,7 +10,10 @@ export interface Element {
   readonly prefix: string;
   readonly uri: string;
   readonly attributes: readonly SaxesAttributeNS[];
+  /** All that stand in it, every branch of alternatives among them; `child` and `childrenNamed` go by the one that counts. */
   readonly children: readonly Element[];
+  /** Whether readers hear it, and if not why. */
+  readonly reading: Reading;
   /** Namespace declarations in force inside the element: prefix → uri. */
   readonly namespaces: ReadonlyMap<string, string>;
   /** Before `<` of the opening tag. */
@@ -32,6 +36,7 @@ type Growing = { -readonly [Key in keyof Element]: Element[Key] } & { children: 
 export function outline(text: string, part: string): Element {
   const parser = new SaxesParser({ xmlns: true, position: true });
   const open: Growing[] = [];
+  const branches = new Branches();
   let root: Growing | undefined;
   let start = 0;
   parser.on('error', (error) => {
@@ -56,6 +61,7 @@ export function outline(text: string, part: string): Element {
       uri: tag.uri,
       attributes,
       children: [],
+      reading: branches.open(tag.name, plain(attributes)),
       namespaces: declared(parent?.namespaces, attributes),
       start,
       openEnd: at,
@@ -69,6 +75,7 @@ export function outline(text: string, part: string): Element {
   });
   parser.on('closetag', () => {
     const element = open.pop();
+    branches.close();
     if (!element || element.selfClosing) return;
     element.end = parser.position;
     element.closeStart = text.lastIndexOf('</', parser.position - 1);
@@ -89,14 +96,32 @@ function declared(
   return new Map([...outer, ...own.map((attribute): [string, string] => [attribute.local, attribute.value])]);
 }
 
-/** The first child of that local name, in the parent's own namespace. */
-export function child(parent: Element, local: string): Element | undefined {
-  return parent.children.find((element) => element.local === local && element.uri === parent.uri);
+function plain(attributes: readonly SaxesAttributeNS[]): Record<string, string> {
+  return Object.fromEntries(attributes.map(({ name, value }) => [name, value]));
 }
 
-/** All children of that local name, in the parent's own namespace. */
+/** The first child of that local name, in the parent's own namespace, as readers hear it. */
+export function child(parent: Element, local: string): Element | undefined {
+  return childrenNamed(parent, local)[0];
+}
+
+/** All children of that local name, in the parent's own namespace, as readers hear them: of alternatives those that count. */
 export function childrenNamed(parent: Element, local: string): readonly Element[] {
-  return parent.children.filter((element) => element.local === local && element.uri === parent.uri);
+  return heard(parent).filter((element) => element.local === local && element.uri === parent.uri);
+}
+
+function heard({ children }: Element): readonly Element[] {
+  if (children.every(({ reading }) => reading === 'read')) return children;
+  return children.flatMap((element) => {
+    if (element.reading === 'unread') return [];
+    return element.reading === 'read' ? [element] : heard(element);
+  });
+}
+
+/** All that stand in it with every branch of alternatives in their place, for changes that all of them need. */
+export function everyBranch({ children }: Element): readonly Element[] {
+  if (children.every(({ uri }) => uri !== compatibility)) return children;
+  return children.flatMap((element) => (element.uri === compatibility ? everyBranch(element) : [element]));
 }
 
 /** An attribute's value by local name; `uri` is that of a prefixed attribute. */

@@ -1,4 +1,8 @@
 import type { Element } from './outline.ts';
+import { tagAttributes } from './tagAttributes.ts';
+
+type Opening = Pick<Element, 'name' | 'start' | 'openEnd'>;
+type Place = Pick<Element, 'name' | 'openEnd' | 'closeStart' | 'selfClosing'>;
 
 /** Replaces `text.slice(from, to)`; `from === to` inserts. */
 export interface Edit {
@@ -20,7 +24,7 @@ export function splice(text: string, edits: readonly Edit[]): string {
 }
 
 /** Puts markup behind the last child of an element, opening it where it closed itself. */
-export function appendInside(text: string, element: Element, markup: string): Edit {
+export function appendInside(text: string, element: Place, markup: string): Edit {
   if (!element.selfClosing) return { from: element.closeStart, to: element.closeStart, text: markup };
   const slash = text.lastIndexOf('/', element.openEnd - 1);
   return { from: slash, to: element.openEnd, text: `>${markup}</${element.name}>` };
@@ -29,17 +33,11 @@ export function appendInside(text: string, element: Element, markup: string): Ed
 /** Gives an unprefixed attribute that stands in the opening tag another value; `undefined` where it does not stand there. */
 export function replaceAttribute(
   text: string,
-  element: Element,
+  element: Opening,
   name: string,
   value: string,
 ): Edit | undefined {
   const from = element.start + 1 + element.name.length;
-  const pairs = text.slice(from, element.openEnd).matchAll(/([^\s=/>"']+)\s*=\s*("[^"]*"|'[^']*')/g);
-  for (const pair of pairs) {
-    const [whole, key, quoted = ''] = pair;
-    if (key !== name) continue;
-    const end = from + pair.index + whole.length - 1;
-    return { from: end - (quoted.length - 2), to: end, text: value };
-  }
-  return undefined;
+  const found = tagAttributes(text, from, element.openEnd).find((attribute) => attribute.name === name);
+  return found && { from: found.valueFrom, to: found.valueTo, text: value };
 }

@@ -1,0 +1,246 @@
+import {
+  attentionCodes,
+  type Attention,
+  type AttentionCode,
+  type ChannelResult,
+  type GroupResult,
+  type NotRead,
+} from '../model/report.ts';
+import { severityOf } from '../model/severity.ts';
+import { trips, type ThresholdResult } from '../model/threshold.ts';
+import type { PlacedFact, RowPlace } from '../model/findings.ts';
+import { reportedRule } from './messages/messages.ts';
+import { sentencesOf, type Unsaid } from './sentences.ts';
+
+/** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
+export interface AdvisedChannel {
+  readonly result: ChannelResult;
+  readonly facts: readonly PlacedFact[];
+  readonly invalid: readonly PlacedFact[];
+}
+
+/** Settings of which no channel is known, so that it is not known where their danger acts. */
+export interface UnjudgedSettings {
+  readonly tag: string;
+  readonly danger: number | null;
+  readonly unit: string | null;
+  readonly place: RowPlace;
+  readonly fact: PlacedFact;
+}
+
+/** All that the list of what needs action is drawn from. */
+export interface Advised {
+  /** Worst first. */
+  readonly channels: readonly AdvisedChannel[];
+  readonly groups: readonly GroupResult[];
+  readonly unjudged: readonly UnjudgedSettings[];
+  readonly notRead: readonly NotRead[];
+  /** What else there is to say of tables and sheets. */
+  readonly problems: readonly PlacedFact[];
+}
+
+/**
+ * What needs action, gravest first: readings that are past what was meant, then what is critical, then the rest; by kind,
+ * and of one kind in the order of the channels. The one place where it is decided what needs action and how grave it is.
+ */
+export function attentionOf({ channels, groups, unjudged, notRead, problems }: Advised): Attention[] {
+  const all = [
+    ...channels.flatMap(ofChannel),
+    ...groups.flatMap(ofGroup),
+    ...unjudged.map(ofUnjudged),
+    ...notRead.map(ofNotRead),
+    ...problems.flatMap(ofProblem),
+  ];
+  return all
+    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
+    .map((one): Attention => ({ ...one.entry, ...sentencesOf(one) }));
+}
+
+const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
+
+/** The order of what needs action, in one audit or in several: gravest first, of one gravity by kind. */
+export function gravestFirst(one: Graded, other: Graded): number {
+  return place(one) - place(other);
+}
+
+type Graded = Pick<Attention, 'severity' | 'code'>;
+
+function place({ code, severity }: Graded): number {
+  const grave = code === 'past-danger' || code === 'past-alert' ? 0 : severity === 'critical' ? 1 : 2;
+  return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
+}
+
+const noNumbers = {
+  set: null,
+  real: null,
+  low: null,
+  high: null,
+  panel: null,
+  limit: null,
+  unit: null,
+  rule: null,
+} as const;
+
+function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
+  const entries: Unsaid[] = [];
+  const { thresholds, inBypass } = result;
+  const danger = thresholds.find(({ name }) => name === 'danger');
+  if (inBypass === true) entries.push(aboutChannel(result, 'in-bypass', 'critical'));
+  for (const threshold of thresholds) {
+    const { name, verdict, multiplier, obstacles } = threshold;
+    const about = (code: AttentionCode, severity: Attention['severity']): void => {
+      entries.push({ ...aboutThreshold(result, threshold, code, severity), invalid });
+    };
+    if (threshold.alreadyThere === true && multiplier === 1)
+      about(trips(name) ? 'past-danger' : 'past-alert', trips(name) ? 'critical' : 'warning');
+    const severity = severityOf(name, verdict);
+    const saidOfDanger =
+      verdict === 'incomplete' &&
+      threshold !== danger &&
+      danger?.verdict === 'incomplete' &&
+      String(danger.obstacles) === String(obstacles);
+    if (verdict !== 'within' && severity !== null && !saidOfDanger) about(verdict, severity);
+    if (threshold.beyondLimit === 'yes') about('beyond-limit', 'critical');
+    else if (threshold.beyondLimit === 'may') about('may-be-beyond-limit', 'critical');
+  }
+  for (const fact of facts) {
+    if (fact.severity === 'note' || invalid.includes(fact)) continue;
+    entries.push(ofFinding(result, fact, fact.severity));
+  }
+  return entries;
+}
+
+function aboutThreshold(
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+  code: AttentionCode,
+  severity: Attention['severity'],
+): Unsaid {
+  const { name, multiplier, setpoint, effective, low, high, panel } = threshold;
+  const past = code === 'past-danger' || code === 'past-alert';
+  const { machine, tag, unit, inputs } = channel;
+  return {
+    channel,
+    threshold,
+    entry: {
+      severity,
+      code,
+      subject: { machine, tag, threshold: name, multiplier, group: null },
+      set: setpoint === null ? null : multiplier * setpoint,
+      real: past ? inputs.realReading : effective,
+      low: past ? null : low,
+      high: past ? null : high,
+      panel: past ? inputs.reading : panel,
+      limit: trips(name) ? inputs.limit : null,
+      unit,
+      rule: null,
+      places: placesOf(channel),
+    },
+  };
+}
+
+function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Attention['severity']): Unsaid {
+  const { machine, tag, unit } = channel;
+  return {
+    channel,
+    entry: {
+      ...noNumbers,
+      severity,
+      code,
+      subject: { machine, tag, threshold: null, multiplier: null, group: null },
+      unit,
+      places: placesOf(channel),
+    },
+  };
+}
+
+function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): Unsaid {
+  const { entry, ...of } = aboutChannel(channel, 'finding', severity);
+  const { threshold, multiplier, sheet, row, column } = fact;
+  const subject = { ...entry.subject, threshold, multiplier };
+  return {
+    ...of,
+    fact,
+    entry: { ...entry, subject, rule: reportedRule(fact), places: [{ sheet, row, column }] },
+  };
+}
+
+function placesOf({ source }: ChannelResult): Attention['places'] {
+  return [source.channels, ...(source.settings ? [source.settings] : [])].map(({ sheet, row }) => ({
+    sheet,
+    row,
+    column: '',
+  }));
+}
+
+function ofGroup(group: GroupResult): Unsaid[] {
+  const { machine, name, threshold, multiplier, intended, effective, limit, unit } = group;
+  const grave = trips(threshold) ? 'critical' : 'warning';
+  const about = (code: AttentionCode): Unsaid => ({
+    group,
+    entry: {
+      ...noNumbers,
+      severity: grave,
+      code,
+      subject: { machine, tag: '', threshold, multiplier, group: name },
+      set: intended,
+      real: effective,
+      limit,
+      unit,
+      places: group.findings.map(({ sheet, row, column }) => ({ sheet, row, column })),
+    },
+  });
+  if (!group.canTrip) return [about(trips(threshold) ? 'group-cannot-trip' : 'group-cannot-act')];
+  return [
+    ...(group.late ? [about('group-late')] : []),
+    ...(group.beyondLimit ? [about('group-beyond-limit')] : []),
+  ];
+}
+
+function ofUnjudged({ tag, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
+  return {
+    fact,
+    entry: {
+      ...noNumbers,
+      severity: 'critical',
+      code: 'incomplete',
+      subject: { machine: '', tag, threshold: 'danger', multiplier: 1, group: null },
+      set: danger,
+      unit,
+      rule: reportedRule(fact),
+      places: [{ ...at, column: '' }],
+    },
+  };
+}
+
+function ofNotRead(notRead: NotRead): Unsaid {
+  const { severity, sheet, row, column } = notRead;
+  return {
+    notRead,
+    entry: {
+      ...noNumbers,
+      severity,
+      code: 'not-read',
+      subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
+      places: [{ sheet, row, column }],
+    },
+  };
+}
+
+function ofProblem(fact: PlacedFact): Unsaid[] {
+  const { severity, sheet, row, column } = fact;
+  if (severity === 'note') return [];
+  return [
+    {
+      fact,
+      entry: {
+        ...noNumbers,
+        severity,
+        code: 'problem',
+        subject: { machine: '', tag: '', threshold: null, multiplier: null, group: null },
+        rule: reportedRule(fact),
+        places: [{ sheet, row, column }],
+      },
+    },
+  ];
+}

@@ -1,0 +1,71 @@
+import type { FactOf } from '../../model/findings.ts';
+import type { RecordRules, RecordTrouble, SeriesName } from '../../model/rules/recordRules.ts';
+import { amount, percent } from '../../model/wording.ts';
+import { subject } from './subject.ts';
+
+type Sentences = { readonly [K in keyof RecordRules]: (fact: FactOf<K>) => string };
+
+/** What is said of a channel's calibration record and its check with a known vibration. */
+export const recordMessages: Sentences = {
+  'record-unusable': ({ values }) => unusable(values),
+  'record-of-another-kind': ({ values: { kind } }) =>
+    `A calibration record of gaps and volts belongs to a displacement channel; this one is of another kind (${kind}), so the record was not looked at.`,
+  'record-sorted': () =>
+    'The points of the record do not stand in the order of their gaps; they were sorted.',
+  'several-records': ({ values: { of, used, others } }) => {
+    const names = others.map((other) => `'${nameOf(other)}'`).join(', ');
+    return of === 'checks'
+      ? `Of several checks with a known vibration '${nameOf(used)}' was looked at: as found before others. Also there: ${names}.`
+      : `Of several records '${nameOf(used)}' was looked at: as found before others, and of several temperatures the one with the lowest sensitivity. Also there: ${names}.`;
+  },
+  'record-not-falling': ({ values: { from, to, gapUnit } }) =>
+    `From ${amount(from, gapUnit)} to ${amount(to, gapUnit)} the voltage does not fall although the gap grows, so the record has no curve on which thresholds can be found. Check these readings, or leave out points where the probe is at the end of its range.`,
+  'record-disagrees-with-list': ({ values }) => {
+    const { ofRecord, ofList, fraction, unit } = values;
+    return values.kind === 'as found'
+      ? `The record gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the measured sensitivity of the channel list, ${amount(ofList, unit)}. One of them belongs to another probe, date or target: find out which before either is used.`
+      : `The record marked as left in row ${values.row} of sheet '${values.sheet}' gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the as-left sensitivity of the channel list, ${amount(ofList, unit)}. Find out which is right before either is used.`;
+  },
+  'static-and-dynamic-disagree': ({ values }) =>
+    `The check with a known vibration gives ${amount(values.dynamic, values.unit)}, the ${values.from} ${amount(values.static, values.unit)}: ${percent(values.off)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`,
+  'record-without-gap-voltage': () =>
+    'There is a calibration record but no gap voltage, so it is not known about which gap the shaft moves: neither thresholds on the curve nor the reach were worked out from it. Enter the gap voltage.',
+  'gap-outside-record': ({ values: { gapVoltage, from, to } }) =>
+    `The gap voltage ${amount(gapVoltage, 'V')} lies outside the record, ${amount(from, 'V')} to ${amount(to, 'V')}: nothing is known of the chain there. Check the gap, or take the record further.`,
+  'gap-outside-straight-part': ({ values: { operatingGap, from, to, gapUnit, gapVoltage } }) =>
+    `The operating gap of ${amount(operatingGap, gapUnit)} (${amount(gapVoltage, 'V')}) lies outside the straight part of the record, ${amount(from, gapUnit)} to ${amount(to, gapUnit)}. Set the probe near the middle of it.`,
+  'curve-falls-short': (fact) => {
+    const { from, to, gapUnit, largestIndicated, zeroMeasured, unit } = fact.values;
+    const span = `${amount(from, gapUnit)} to ${amount(to, gapUnit)}`;
+    const why =
+      largestIndicated === null
+        ? zeroMeasured === null
+          ? `its gap voltage lies outside the record (${span}). Take the record further.`
+          : `the record (${span}) does not reach the measured zero voltage of ${amount(zeroMeasured, 'V')}, from which positions are counted. Take the record further.`
+        : `from its operating gap the record (${span}) supports indications up to ${amount(largestIndicated, unit)} only.`;
+    return `${subject(fact)} cannot be shown to act: ${why}`;
+  },
+  'curve-differs': (fact) => {
+    const { onCurve, effective, off, unit } = fact.values;
+    return `${subject(fact)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. Where the record is of this very chain, the curve is the better figure.`;
+  },
+};
+
+function unusable(trouble: RecordTrouble): string {
+  const record = `The record '${trouble.series}' of ${trouble.tag}`;
+  switch (trouble.fault) {
+    case 'gap repeated':
+      return `The gap ${amount(trouble.gap, trouble.gapUnit)} stands twice in the record '${trouble.series}' of ${trouble.tag}; which of the two voltages counts can't be told, so the record was not used. Correct the gap or delete one of the points.`;
+    case 'too few points':
+      return `${record} has ${trouble.points === 1 ? 'one usable point' : `${trouble.points} usable points`}; at least ${trouble.least} are needed, so it was not used.`;
+    case 'too many points':
+      return `${record} has ${trouble.points} points; a calibration record has at most ${trouble.most}, so it was not used. Keep the points of one run, a few for each step of the gap.`;
+    case 'not a number':
+    case 'lengths differ':
+      return `${record} has a gap or a voltage that is no number, so it was not used. Correct it.`;
+  }
+}
+
+function nameOf({ series, temperature }: SeriesName): string {
+  return temperature === '' ? series : `${series}, ${temperature}°`;
+}

@@ -1,0 +1,51 @@
+import type { TableRules } from '../../model/rules/tableRules.ts';
+import type { Sayings } from './sayings.ts';
+
+/** What is said of tables, their rows and their tags. */
+export const tableMessages: Sayings<TableRules> = {
+  'row-without-tag': ({ values }) =>
+    `Row ${values.row} has no tag, so it belongs to no channel and was not audited. Enter its tag.`,
+  'heading-or-remark': ({ values: { row, text } }) =>
+    `Row ${row} holds nothing but '${text.slice(0, 80)}' in the tag column; it was taken for a heading or remark and not audited.`,
+  'header-repeated': ({ values }) => `Row ${values.row} repeats the header; it was left out.`,
+  'hidden-sheet': ({ values: { sheet, holds } }) =>
+    `Sheet '${sheet}' is hidden; ${allTheSame[holds]} all the same.`,
+  'hidden-row': ({ values: { sheet, row } }) =>
+    `Row ${row} of sheet '${sheet}' is hidden or filtered away; it was audited all the same.`,
+  'row-below-table': ({ values: { row, tableEnd } }) =>
+    `Row ${row} and what follows it stand below the spreadsheet table, which ends in row ${tableEnd}; they were audited all the same. Extend the table over them.`,
+  'header-remark': ({ values }) =>
+    `'${values.header}': what stands in brackets is no unit known here and was not used as one.`,
+  'earlier-result': ({ values }) =>
+    `Sheet '${values.sheet}' is the result of an earlier audit; it was not read as input.`,
+  'duplicate-tag': ({ values }) => duplicateTag(values),
+  'channel-without-settings': ({ values: { tag, sheet } }) =>
+    `Tag '${tag}' has no row in the monitor settings ('${sheet}'), so its thresholds are not known. Add its settings or correct the tag.`,
+  'settings-not-joined': ({ values }) =>
+    `Tag '${values.tag}' stands more than once in the channel list, so these settings were not used. Keep one row there.`,
+  'settings-without-channel': ({ values: { tag, sheet } }) =>
+    `Tag '${tag}' has settings but stands in no row of the channel list ('${sheet}'), so where it really acts is not known. Add its measured sensitivity or correct the tag.`,
+};
+
+const allTheSame: Readonly<Record<TableRules['hidden-sheet']['holds'], string>> = {
+  table: 'it was audited',
+  'calibration records': 'its calibration records were read',
+  history: 'its history of readings was read',
+};
+
+function duplicateTag(values: TableRules['duplicate-tag']): string {
+  const stands = `Tag '${values.tag}' stands in rows ${rowList(values.rows)} of the`;
+  switch (values.kind) {
+    case 'in channel list':
+      return `${stands} channel list, so it can't be told which row is meant. Keep one.`;
+    case 'in settings of a channel':
+      return `${stands} monitor settings ('${values.sheet}'), so it can't be told which row is meant. Keep one.`;
+    case 'in settings':
+      return `${stands} monitor settings, so none of them was used. Keep one.`;
+  }
+}
+
+function rowList(rows: readonly number[]): string {
+  const shown = rows.slice(0, 5).join(', ');
+  return rows.length > 5 ? `${shown} and ${rows.length - 5} more` : shown;
+}

@@ -1,0 +1,239 @@
+import type { PlacedFact } from '../model/findings.ts';
+import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
+import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
+import { capital, level, listed } from '../model/wording.ts';
+import { messageOf } from './messages/messages.ts';
+
+/** An entry of the list of what needs action before its sentences are made, with what they are made from. */
+export interface Unsaid {
+  readonly entry: Omit<Attention, 'headline' | 'doNext'>;
+  readonly channel?: ChannelResult;
+  readonly threshold?: ThresholdResult;
+  readonly group?: GroupResult;
+  readonly fact?: PlacedFact;
+  readonly notRead?: NotRead;
+  /** Why a channel could not be judged. */
+  readonly invalid?: readonly PlacedFact[];
+}
+
+export type Sentences = Pick<Attention, 'headline' | 'doNext'>;
+
+/** One sentence that says it, number first, and one thing to do. */
+export function sentencesOf(unsaid: Unsaid): Sentences {
+  const { channel, threshold, group, fact, notRead } = unsaid;
+  if (notRead) return ofNotRead(notRead);
+  if (group) return ofGroup(group, unsaid.entry);
+  if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
+  if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
+  if (fact && channel) return ofFact(`${channel.tag}: `, fact, unsaid.entry);
+  if (fact) return ofFact('', fact, unsaid.entry);
+  return { headline: '', doNext: '' };
+}
+
+function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: Unsaid): Sentences {
+  const { entry, invalid = [] } = unsaid;
+  const { tag, unit, inputs } = channel;
+  const { name, multiplier, setpoint, verdict } = threshold;
+  const step = inputs.resolution;
+  const say = (value: number | null): string => `${level(value ?? NaN, step)}${unit ? ` ${unit}` : ''}`;
+  const bare = (value: number | null): string => level(value ?? NaN, step);
+  const times = multiplier === 1 ? '' : ` × ${multiplier} at start-up`;
+  const whom = `${tag} ${name}${times}`;
+  const acts = trips(name) ? 'trips' : 'alarms';
+  const meant = setpoint === null ? '' : `set ${bare(multiplier * setpoint)}, `;
+  if (entry.code === 'past-danger' || entry.code === 'past-alert')
+    return {
+      headline: `${tag} is past its ${name} now: panel ${bare(entry.panel)}, really ${say(entry.real)}; ${name} is meant at ${say(setpoint)}.`,
+      doNext: trips(name)
+        ? 'Tell the shift leader now, and decide by the site’s own procedure for danger.'
+        : 'Treat it as an alert now, and find out why the machine runs there.',
+    };
+  if (entry.code === 'beyond-limit')
+    return {
+      headline: `${whom} acts at ${say(entry.real)}, beyond the machine limit of ${say(entry.limit)}.`,
+      doNext: 'Have those responsible for the machine look at it before start-up.',
+    };
+  if (entry.code === 'may-be-beyond-limit')
+    return {
+      headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
+      doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
+    };
+  switch (verdict) {
+    case 'unreachable':
+      return {
+        headline: `${whom} cannot act: ${why(threshold, say)}.`,
+        doNext: `Correct it before start-up: ${unreachableCure(threshold)}`,
+      };
+    case 'late':
+      return {
+        headline: `${whom} is late: ${meant}really ${acts} at ${say(entry.real)}${disagreement(threshold, say)}.`,
+        doNext: `Correct the chain and measure again. ${meanwhile(threshold, say)}`,
+      };
+    case 'undetermined':
+      return {
+        headline:
+          threshold.effective === null
+            ? `${whom} is uncertain: ${why(threshold, say)}${disagreement(threshold, say)}.`
+            : `${whom} is uncertain: ${meant}really ${acts} somewhere from ${bare(entry.low)} to ${entry.high === null ? 'an unknown level' : say(entry.high)}${disagreement(threshold, say)}.`,
+        doNext: `${threshold.effective === null ? 'Measure the chain again' : 'Measure the chain more accurately'}. ${meanwhile(threshold, say)}`,
+      };
+    case 'early':
+      return {
+        headline: `${whom} is early: ${meant}really ${acts} at ${say(entry.real)}.`,
+        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.`,
+      };
+    case 'incomplete':
+    case 'within':
+      return {
+        headline: `${whom} is not known: ${obstacleText(threshold.obstacles, invalid)}.`,
+        doNext: 'Complete the row and audit again. Until then do not rely on it.',
+      };
+  }
+}
+
+/** The line of evidence that puts it latest, and how late that may be. */
+function upperEnd({ lines, setpoint }: ThresholdResult, say: (value: number | null) => string): string {
+  const ends = lines.flatMap(({ by, low, high, effective }) => {
+    if (effective === null) return [];
+    // Without an uncertainty it acts just there.
+    const end = low === null && high === null ? effective : (setpoint ?? 0) < 0 ? low : high;
+    return [{ by, end, size: end === null ? Infinity : Math.abs(end) }];
+  });
+  const latest = ends.reduce((one, other) => (other.size > one.size ? other : one), ends[0] ?? noEnd);
+  return latest.end === null
+    ? `by the ${latest.by} it can't be shown to act before that`
+    : `it acts at up to ${say(latest.end)} by the ${latest.by}`;
+}
+
+const noEnd = { by: 'listed sensitivity', end: null, size: Infinity } as const;
+
+/** What operations do until the chain is corrected. */
+function meanwhile({ panel, name }: ThresholdResult, say: (value: number | null) => string): string {
+  return panel === null
+    ? `Until then do not rely on the ${name}.`
+    : `Until then treat ${say(panel)} on the panel as ${name}.`;
+}
+
+/** Why a line of evidence gives no threshold, for people. */
+export const lineReasons: Readonly<Record<LineReason, string>> = {
+  'above full scale': 'it is set above full scale',
+  'out of the linear reach': 'it lies beyond the linear range of the chain',
+  'on the other side of zero': 'the zero has moved so far that it acts on the other side',
+  'outside the fault limits': 'the monitor marks the channel faulty first',
+  'the record does not reach that far': 'its calibration record does not reach that far',
+  'the gap voltage lies outside the record': 'its gap voltage lies outside the calibration record',
+  'the measured zero lies outside the record':
+    'its measured zero voltage lies outside the calibration record',
+  'its uncertainty is 100 % or more': 'the uncertainty is 100 % or more',
+};
+
+function why({ unreachable, lines }: ThresholdResult, say: (value: number | null) => string): string {
+  if (unreachable.length > 0) return listed(unreachable.map((reason) => lineReasons[reason]));
+  const reasons = lines.flatMap(({ why: reason }) => (reason === null ? [] : [lineReasons[reason]]));
+  return reasons.length > 0
+    ? listed([...new Set(reasons)])
+    : `somewhere about ${say(lines[0]?.effective ?? null)}`;
+}
+
+function unreachableCure({ unreachable }: ThresholdResult): string {
+  if (unreachable.includes('above full scale'))
+    return 'a setpoint above full scale is a slip, or needs a wider full scale.';
+  if (unreachable.includes('on the other side of zero')) return 'set the zero anew.';
+  if (unreachable.includes('outside the fault limits'))
+    return 'set the gap or the fault limits so that it trips first.';
+  return 'set the gap near the middle of the linear range, or mend the chain.';
+}
+
+/** Where another line of evidence puts it, where it says otherwise. */
+function disagreement({ lines, governedBy }: ThresholdResult, say: (value: number | null) => string): string {
+  const governing = lines.find(({ by }) => by === governedBy);
+  const others = lines.filter(({ by, verdict }) => by !== governedBy && verdict !== governing?.verdict);
+  if (governing === undefined || others.length === 0) return '';
+  const said = others.map(({ by, effective }) =>
+    effective === null ? `not shown by the ${by}` : `${say(effective)} by the ${by}`,
+  );
+  return ` by the ${governing.by}, ${listed(said)}`;
+}
+
+/** Why a threshold can't be better than not known, for people. */
+export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
+  'a value that can’t be used': 'a value can’t be used',
+  'the record can’t be used': 'its calibration record can’t be used',
+  'the zero voltage was not measured': 'its zero voltage was not measured',
+  'the zero voltage was not measured again': 'its zero voltage was not measured again after the correction',
+  'the configured zero voltage is missing': 'its configured zero voltage is missing',
+  'the direction is missing': 'its positive direction is missing',
+  'the kind is not known': 'it is not said what kind of channel it is',
+  'two values contradict each other': 'two values contradict each other',
+  'the bypass mark is not understood': 'its bypass mark is not understood',
+  'the detection is not known': 'its detection is not said everywhere',
+  'a sensitivity is missing': 'a sensitivity is missing',
+  'a setpoint is missing': 'its setpoint is missing',
+};
+
+function obstacleText(obstacles: readonly Obstacle[], invalid: readonly PlacedFact[]): string {
+  const [first] = invalid;
+  const said = listed([...new Set(obstacles)].map((obstacle) => obstacleTexts[obstacle]));
+  if (!first) return said;
+  const at = `${first.sheet}!${first.column}${first.row}`;
+  return `${said === '' ? '' : `${said}. `}${at}: ${messageOf(first).replace(/\.$/u, '')}`;
+}
+
+function ofBypass({ tag, thresholds }: ChannelResult): Sentences {
+  const danger = thresholds.some(({ name, setpoint }) => trips(name) && setpoint !== null);
+  return {
+    headline: `${tag} is in bypass: it ${danger ? 'trips' : 'alarms'} nothing.`,
+    doNext: 'Take the bypass out before start-up, by the site’s own procedure.',
+  };
+}
+
+function ofGroup(
+  { name, voting, threshold, multiplier, unit, members, decidedBy, limit }: GroupResult,
+  entry: Unsaid['entry'],
+): Sentences {
+  const say = (value: number | null): string => `${level(value ?? NaN, null)}${unit ? ` ${unit}` : ''}`;
+  const way = threshold.startsWith('counter') ? ' in the counter direction' : '';
+  const whom = `${capital(name)} (${voting})${way}${multiplier === 1 ? '' : ' at start-up'}`;
+  const acts = trips(threshold) ? 'trips' : 'alarms';
+  if (entry.code === 'group-late')
+    return {
+      headline: `${whom} is late: meant ${say(entry.set)}, really ${acts} at ${say(entry.real)} by ${listed(decidedBy)}.`,
+      doNext: `Correct ${listed(decidedBy)} first.`,
+    };
+  if (entry.code === 'group-beyond-limit')
+    return {
+      headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
+      doNext: 'Have those responsible for the machine look at it before start-up.',
+    };
+  const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
+  const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
+  return {
+    headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
+    doNext: 'Restore the group before start-up.',
+  };
+}
+
+/** A finding's message is a sentence that says it, and often a second that says what to do. */
+function ofFact(subject: string, fact: PlacedFact, { code }: Unsaid['entry']): Sentences {
+  return {
+    headline: `${subject}${messageOf(fact)}`,
+    doNext:
+      code === 'incomplete'
+        ? 'Add its measured sensitivity and audit again. Until then do not rely on it.'
+        : `Check ${fact.sheet}, row ${fact.row}${fact.column === '' ? '' : `, column ${fact.column}`}.`,
+  };
+}
+
+function ofNotRead({ what, text, looksLike, sheet, row, column }: NotRead): Sentences {
+  const named = text === '' ? '' : ` '${text.slice(0, 60)}'`;
+  const where = what === 'sheet' ? '' : ` of sheet '${sheet}'${what === 'row' ? '' : `, ${column}${row}`}`;
+  return {
+    headline: `${capital(what)}${named}${where} was not read; it looks like ${looksLike}.`,
+    doNext:
+      what === 'column' || what === 'value'
+        ? 'Correct its header, or say that it is no quantity of this audit.'
+        : what === 'row'
+          ? 'Enter its tag, or say that it is no part of this audit.'
+          : 'Say which table it belongs to, or that it is no part of this audit.',
+  };
+}

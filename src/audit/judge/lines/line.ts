@@ -1,0 +1,57 @@
+import { acceptanceBand } from '../../../method/decision/acceptance.ts';
+import type { Verdict } from '../../../method/decision/verdict.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { LineOfEvidence, ThresholdName, UnreachableReason } from '../../model/threshold.ts';
+
+/** A threshold that is to be judged; `setpoint` is signed on axial channels. */
+export interface Asked {
+  readonly name: ThresholdName;
+  readonly setpoint: number;
+  readonly multiplier: number;
+}
+
+/** A line of evidence with what else is drawn from it. */
+export interface Line extends LineOfEvidence {
+  readonly reasons: readonly UnreachableReason[];
+  /** Expanded at the policy's coverage factor, as a fraction; `null` where the value alone decides. */
+  readonly uncertainty: number | null;
+  /** What the shaft really does where the monitor shows this reading. */
+  readonly realAt: (reading: number) => number;
+}
+
+/** A line that can be shown to act, by its verdict on the numbers and the reasons why it can't be reached. */
+export function verdictOf(
+  decided: Verdict,
+  reasons: readonly UnreachableReason[],
+): Pick<Line, 'verdict' | 'why' | 'reasons'> {
+  const [why] = reasons;
+  return why === undefined
+    ? { verdict: decided, why: null, reasons }
+    : { verdict: 'unreachable', why, reasons };
+}
+
+/** The part of an uncertainty that counts against a reading: all of it under the guarded rule, else none. */
+export function counted(uncertainty: number | null, { rule }: Policy): number {
+  return rule === 'guarded' && uncertainty !== null ? uncertainty : 0;
+}
+
+/** A number that applies, or `null`. */
+export function known(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
+
+/** Whether a setpoint, as it acts with its multiplier, lies above what the monitor can show. */
+export function isAboveFullScale({ fullScale }: Channel, { setpoint, multiplier }: Asked): boolean {
+  return fullScale !== null && exceeds(Math.abs(multiplier * setpoint), fullScale);
+}
+
+/** Whether a level lies above a limit by more than the rounding of the arithmetic that led to it. */
+export function exceeds(level: number, limit: number): boolean {
+  return level > limit + 1e-12 * Math.abs(limit);
+}
+
+/** The latest real level at which a threshold still acts within the tolerance, away from zero. */
+export function latestWithin({ setpoint, multiplier }: Asked, { tolerance }: Policy): number {
+  return acceptanceBand(Math.abs(setpoint), tolerance, multiplier).high;
+}

@@ -1,0 +1,55 @@
+import { band } from '../../../method/decision/band.ts';
+import { decide } from '../../../method/decision/verdict.ts';
+import { voltReach } from '../../../method/reach/voltReach.ts';
+import { actual } from '../../../method/vibration/actual.ts';
+import { effectiveThreshold } from '../../../method/vibration/effective.ts';
+import { panelLevel } from '../../../method/vibration/panelLevel.ts';
+import { convertDetection } from '../../../units/detection.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
+import { counted, exceeds, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+
+/**
+ * A threshold of a vibration or loop channel by one sensitivity, the listed one or that of a check with a known
+ * vibration, which stands in `channel.measured`: T = m·S·Kc/Km (method, sections 2, 3 and 7).
+ */
+export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
+  const { configured, measured, uncertainty } = channel;
+  const { setpoint, multiplier } = asked;
+  const effective = effectiveThreshold(setpoint, configured, measured, multiplier);
+  const interval =
+    uncertainty === null ? null : band(setpoint, configured, measured, uncertainty, multiplier);
+  const reasons: UnreachableReason[] = [];
+  if (isAboveFullScale(channel, asked)) reasons.push('above full scale');
+  const reach = linearReachOf(channel, policy);
+  if (reach !== null && exceeds(effective, reach)) reasons.push('out of the linear reach');
+  const decided = decide(configured, measured, policy.tolerance, uncertainty, policy.rule);
+  return {
+    by,
+    effective: known(effective),
+    low: interval && known(interval.low),
+    high: interval && known(interval.high),
+    ...verdictOf(decided, reasons),
+    panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
+    uncertainty,
+    realAt: (reading) => actual(reading, configured, measured),
+  };
+}
+
+/**
+ * The largest swing that a radial channel's chain can follow from its present gap, in the channel's unit and detection,
+ * from the straight part of its calibration record, or without one judged in volts from the policy's linear span; `null`
+ * for other kinds and where the gap voltage is not known.
+ */
+export function linearReachOf(channel: Channel, policy: Policy): number | null {
+  const { kind, gapVoltage, measured, unitsPerVolt, detection, recordReach } = channel;
+  if (kind !== 'radial' || gapVoltage === null || detection === null) return null;
+  if (recordReach !== null) return convertDetection(recordReach, 'p-p', detection);
+  const { near, far } = policy.linearVolts;
+  return convertDetection(
+    voltReach(gapVoltage, near, far, (1000 * measured) / unitsPerVolt),
+    'p-p',
+    detection,
+  );
+}

@@ -1,0 +1,66 @@
+import type { Place } from './findings.ts';
+import type { ThresholdName } from './threshold.ts';
+
+/** What an entry of the list of what needs action is about, in the order in which equals are listed. */
+export const attentionCodes = [
+  'past-danger',
+  'group-cannot-trip',
+  'unreachable',
+  'in-bypass',
+  'late',
+  'beyond-limit',
+  'group-late',
+  'group-beyond-limit',
+  'undetermined',
+  'may-be-beyond-limit',
+  'incomplete',
+  'not-read',
+  'past-alert',
+  'group-cannot-act',
+  'early',
+  'finding',
+  'problem',
+] as const;
+export type AttentionCode = (typeof attentionCodes)[number];
+
+export interface AttentionSubject {
+  /** Empty where it is about no machine. */
+  readonly machine: string;
+  readonly tag: string;
+  readonly threshold: ThresholdName | null;
+  readonly multiplier: number | null;
+  readonly group: string | null;
+}
+
+/** One thing that needs action, with its numbers in `unit`, the sentence that says it and what to do. */
+export interface Attention {
+  readonly severity: 'critical' | 'warning';
+  readonly code: AttentionCode;
+  readonly subject: AttentionSubject;
+  /** As it is set, multiplier included. */
+  readonly set: number | null;
+  /** Where it really acts; of a reading: what it really is. */
+  readonly real: number | null;
+  /** Upper and lower end of where it really acts. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Panel reading to treat as the setpoint meant; of a reading: what the panel shows. */
+  readonly panel: number | null;
+  readonly limit: number | null;
+  readonly unit: string | null;
+  /** Rule of the finding that it comes from, as the report names it; `null` where it comes from a verdict. */
+  readonly rule: string | null;
+  readonly headline: string;
+  readonly doNext: string;
+  readonly places: readonly Place[];
+}
+
+/** Something in the workbook that looks like a part of this audit and was not read. */
+export interface NotRead extends Place {
+  readonly what: 'sheet' | 'table' | 'column' | 'row' | 'value';
+  /** The header, name or cell as it stands. */
+  readonly text: string;
+  /** Name of the quantity or table that it looks like. */
+  readonly looksLike: string;
+  readonly severity: 'critical' | 'warning';
+}

@@ -1,0 +1,76 @@
+import type { Kind } from '../kind.ts';
+import type { OfSetpoint } from './thresholdRules.ts';
+
+type Nothing = Readonly<Record<string, never>>;
+
+/** What a record or check of a channel is told from others by. */
+export interface SeriesName {
+  readonly series: string;
+  readonly temperature: string;
+}
+
+/** Why a record can't be used. */
+export type RecordTrouble = { readonly tag: string; readonly series: string } & (
+  | { readonly fault: 'gap repeated'; readonly gap: number; readonly gapUnit: string }
+  | { readonly fault: 'too few points'; readonly points: number; readonly least: number }
+  | { readonly fault: 'too many points'; readonly points: number; readonly most: number }
+  | { readonly fault: 'not a number' | 'lengths differ' }
+);
+
+/** The average of a record against the sensitivity of the channel list, both in `unit`. */
+type RecordAgainstList = {
+  readonly ofRecord: number;
+  readonly ofList: number;
+  /** Of the record from the list. */
+  readonly fraction: number;
+  readonly unit: string;
+} & (
+  | { readonly kind: 'as found' }
+  /** By its first point. */
+  | { readonly kind: 'as left'; readonly sheet: string; readonly row: number }
+);
+
+/** What can be said of a channel's calibration record and its check with a known vibration. Voltages in V. */
+export interface RecordRules {
+  'record-unusable': RecordTrouble;
+  'record-of-another-kind': { readonly kind: Kind };
+  'record-sorted': Nothing;
+  'several-records': {
+    readonly of: 'records' | 'checks';
+    readonly used: SeriesName;
+    readonly others: readonly SeriesName[];
+  };
+  'record-not-falling': { readonly from: number; readonly to: number; readonly gapUnit: string };
+  'record-disagrees-with-list': RecordAgainstList;
+  'static-and-dynamic-disagree': {
+    readonly dynamic: number;
+    readonly static: number;
+    readonly from: 'channel list' | 'calibration record';
+    /** As a fraction of the static one. */
+    readonly off: number;
+    readonly unit: string;
+  };
+  'record-without-gap-voltage': Nothing;
+  'gap-outside-record': { readonly gapVoltage: number; readonly from: number; readonly to: number };
+  'gap-outside-straight-part': {
+    readonly operatingGap: number;
+    readonly from: number;
+    readonly to: number;
+    readonly gapUnit: string;
+    readonly gapVoltage: number;
+  };
+  'curve-falls-short': OfSetpoint & {
+    readonly from: number;
+    readonly to: number;
+    readonly gapUnit: string;
+    /** `null` where the record does not reach the measured zero, from which positions are counted. */
+    readonly largestIndicated: number | null;
+    readonly zeroMeasured: number | null;
+  };
+  'curve-differs': OfSetpoint & {
+    readonly onCurve: number;
+    readonly effective: number;
+    /** Of the curve from the one sensitivity, as a fraction. */
+    readonly off: number;
+  };
+}

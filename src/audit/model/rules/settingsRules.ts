@@ -1,0 +1,97 @@
+import type { PointsTo } from '../../../method/readings/pointsTo.ts';
+import type { Kind } from '../kind.ts';
+
+type Nothing = Readonly<Record<string, never>>;
+
+/** Readings of sensitivity and gap voltage (V) against those of a sound channel, and what they point to. */
+interface Readings<C extends PointsTo> {
+  readonly cause: C;
+  readonly measured: number;
+  readonly reference: number;
+  /** Of `measured` from `reference`, as a fraction. */
+  readonly off: number;
+  readonly unit: string;
+  readonly gapVoltage: number;
+  readonly referenceGapVoltage: number;
+}
+
+/** Why a value looks as if it were in another unit than it is said to be. */
+export type UnitSlip =
+  | { readonly kind: 'sensitivities'; readonly ratio: number }
+  | {
+      readonly kind: 'detection of a sensitivity';
+      readonly measured: number;
+      readonly configured: number;
+      readonly ratio: number;
+      readonly unit: string;
+    }
+  | {
+      readonly kind: 'rated sensitivity';
+      readonly which: 'measured' | 'configured';
+      readonly value: number;
+      readonly rated: number;
+      readonly unit: string;
+      readonly factor: 25.4 | 1000;
+    }
+  | {
+      readonly kind: 'setpoint';
+      readonly danger: number;
+      readonly against: 'alert' | 'full scale' | 'limit';
+      readonly level: number;
+      readonly ratio: number;
+      readonly unit: string;
+    }
+  | {
+      readonly kind: 'size of a setpoint';
+      readonly danger: number;
+      readonly unit: string;
+      readonly is: 'too small' | 'too large';
+    }
+  | { readonly kind: 'speed'; /** r/min. */ readonly speed: number }
+  | { readonly kind: 'uncertainty'; /** As a fraction. */ readonly uncertainty: number }
+  | {
+      readonly kind: 'peers';
+      readonly group: string;
+      readonly own: PeerSetpoint;
+      readonly other: PeerSetpoint;
+      readonly factor: 2 | 25.4;
+    };
+
+interface PeerSetpoint {
+  readonly tag: string;
+  readonly danger: number;
+  readonly unit: string;
+}
+
+/** What can be said of a channel's settings and readings, about no threshold in particular. Dates `YYYY-MM-DD`. */
+export interface SettingsRules {
+  'alert-not-below-danger': { readonly alert: number; readonly danger: number; readonly unit: string };
+  'configured-far-from-rated': {
+    readonly configured: number;
+    readonly rated: number;
+    /** Of `configured` from `rated`, as a fraction. */
+    readonly off: number;
+    readonly unit: string;
+    readonly kind: Kind;
+  };
+  'channel-in-bypass': Nothing;
+  'linear-range-short': {
+    /** V. */
+    readonly span: number;
+    readonly covered: number;
+    readonly least: number;
+    readonly unit: string;
+  };
+  'calibration-in-the-future': { readonly calibratedOn: string; readonly today: string };
+  'calibration-overdue': {
+    readonly calibratedOn: string;
+    /** Days. */
+    readonly age: number;
+    /** Days. */
+    readonly interval: number;
+  };
+  'growth-given-twice': Nothing;
+  'readings-point-to-a-cause': Readings<Exclude<PointsTo, 'nothing' | 'hidden by the gap voltage'>>;
+  'gap-voltage-hides-fault': Readings<'hidden by the gap voltage'>;
+  'unit-slip-suspected': UnitSlip;
+}

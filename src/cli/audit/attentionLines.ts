@@ -1,0 +1,41 @@
+import type { Attention } from '../../audit/model/report.ts';
+import type { Style } from '../style.ts';
+import { plain, wrapped } from '../terminal.ts';
+
+/** Characters of the widest word for a severity. */
+const widest = 'critical'.length;
+/** Longest sentence that is shown whole. */
+const longest = 600;
+
+/** One thing that needs action: how grave it is, what it is, and below it what to do; `from` stands before what it is. */
+export function attentionLine(
+  { severity, headline, doNext }: Pick<Attention, 'severity' | 'headline' | 'doNext'>,
+  width: number,
+  style: Style,
+  from: string = '',
+): string {
+  const mark = `${style.signs[severity]}${severity.padEnd(widest)}`;
+  const indent = ' '.repeat(mark.length + 4);
+  const said = wrapped(`  ${mark}  ${from}${plain(headline, longest)}`, width, indent);
+  const todo = wrapped(`${indent}${plain(doNext, longest)}`, width, indent);
+  return `  ${style[severity](mark)}${said.slice(2 + mark.length)}\n${todo}`;
+}
+
+/** What is left out of a list of what needs action, by severity; nothing where nothing is. */
+export function andMore(rest: readonly Pick<Attention, 'severity'>[], where: string): string[] {
+  return moreOf(rest.length, rest.filter(({ severity }) => severity === 'critical').length, where);
+}
+
+/** The same by its counts. */
+export function moreOf(all: number, critical: number, where: string): string[] {
+  if (all === 0) return [];
+  return [`  and ${all} more${critical > 0 ? `, ${critical} of them critical` : ''}: ${where}`];
+}
+
+/** How many things need action, in a sentence. */
+export function howMany(all: number, critical: number): string {
+  const things = all === 1 ? '1 thing needs action' : `${all} things need action`;
+  if (critical === 0) return `${things}, nothing critical.`;
+  if (all === critical) return all === 1 ? '1 critical thing needs action.' : `${things}, all critical.`;
+  return `${things}, ${critical} of them critical.`;
+}

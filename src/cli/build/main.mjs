@@ -1,0 +1,5 @@
+// Builds the command line into one file, dist/tripdrift.mjs.
+import { bundled, keep } from './oneFile.mjs';
+
+const { text } = await bundled();
+keep(text);

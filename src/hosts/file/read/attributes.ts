@@ -1,0 +1,2 @@
+/** Attributes of an element of a part, by name. */
+export type Attributes = Readonly<Record<string, string>>;

@@ -1,0 +1,37 @@
+import type { GroupResult } from '../../../audit/model/report.ts';
+import { timesAtStartUp, trips } from '../../../audit/model/threshold.ts';
+import { verdictWords } from '../../../audit/model/verdictWords.ts';
+import { level } from '../../../audit/model/wording.ts';
+import { actsAs } from '../channels/thresholdText.ts';
+
+/** A threshold of a group in numbers: `2oo2, danger: set 5, really trips at 6.25 mil, late`. */
+export function groupText(group: GroupResult): string {
+  const { voting, threshold, multiplier, intended, effective, canTrip, late, beyondLimit, limit } = group;
+  const set = intended === null ? 'setpoint not known' : `set ${levelOf(group, intended)}`;
+  const parts = [
+    `${voting}, ${threshold}${timesAtStartUp(multiplier)}: ${set}`,
+    reallyText(group, canTrip, effective),
+    ...(late ? [verdictWords.late] : []),
+    ...(beyondLimit && limit !== null ? [`beyond its limit of ${levelOf(group, limit)}`] : []),
+  ];
+  return parts.join(', ');
+}
+
+/** How the group was found, where a member was measured again since. */
+export function foundText(group: GroupResult): string | null {
+  const { asFound } = group;
+  if (!asFound) return null;
+  const by = asFound.decidedBy.length > 0 ? `, by ${asFound.decidedBy.join(', ')}` : '';
+  return `As found: ${reallyText(group, asFound.canTrip, asFound.effective)}${by}`;
+}
+
+function reallyText(group: GroupResult, canTrip: boolean, effective: number | null): string {
+  const { threshold } = group;
+  if (!canTrip) return trips(threshold) ? 'cannot trip' : 'cannot alarm';
+  if (effective === null) return verdictWords.incomplete;
+  return `really ${actsAs(threshold)} at ${levelOf(group, effective)}`;
+}
+
+function levelOf({ unit }: GroupResult, value: number): string {
+  return `${level(value, null)}${unit === null || unit === '' ? '' : ` ${unit}`}`;
+}

@@ -1,0 +1,30 @@
+import type { AttentionCode } from '../../audit/model/report.ts';
+import type { Counts } from '../summary/counts.ts';
+import type { Gravity } from './types.ts';
+
+/** What something is about, in a word or two. */
+export const codeWords: Readonly<Record<AttentionCode, string>> = {
+  'past-danger': 'past danger',
+  'group-cannot-trip': 'cannot trip',
+  unreachable: 'cannot act',
+  'in-bypass': 'in bypass',
+  late: 'late',
+  'beyond-limit': 'beyond limit',
+  'group-late': 'group late',
+  'group-beyond-limit': 'beyond limit',
+  undetermined: 'uncertain',
+  'may-be-beyond-limit': 'may be beyond limit',
+  incomplete: 'not known',
+  'not-read': 'not read',
+  'past-alert': 'past alert',
+  'group-cannot-act': 'cannot alarm',
+  early: 'early',
+  finding: 'finding',
+  problem: 'problem',
+};
+
+/** The worst that is true of a workbook or machine, in a word or two. */
+export function worstWord(gravest: Gravity | null, { channels }: Pick<Counts, 'channels'>): string {
+  if (gravest) return codeWords[gravest.code];
+  return channels === 0 ? 'no channels' : 'OK';
+}

@@ -1,0 +1,146 @@
+import { level } from '../../audit/model/wording.ts';
+import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import type { Attention, ChannelResult, GroupResult } from '../../audit/model/report.ts';
+import { trips, type ThresholdVerdict } from '../../audit/model/threshold.ts';
+import type { Machine } from '../machines.ts';
+import { clipped, listed } from './clipped.ts';
+import { shadeOf, signOf, verdictSigns } from './signs.ts';
+
+/** How the vote of one group stands, running, the other way and at start-up. */
+export interface TripLine {
+  readonly sign: string;
+  readonly shade: ThresholdVerdict;
+  readonly words: string;
+}
+
+/** A line for each voting group that trips, worst first, and one for the channels that stand in none. */
+export function tripLines(machine: Machine): readonly TripLine[] {
+  const byName = new Map<string, GroupResult[]>();
+  for (const group of machine.groups) {
+    if (!trips(group.threshold)) continue;
+    byName.set(group.name, [...(byName.get(group.name) ?? []), group]);
+  }
+  const lines = [...byName].map(([name, groups]) => ({
+    line: lineOf(name, groups, machine),
+    first: firstEntry(name, machine),
+  }));
+  lines.sort((one, other) => one.first - other.first || 0);
+  return [...lines.map(({ line }) => line), ...alone(machine)];
+}
+
+function entriesOf(name: string, { attention }: Machine): readonly Attention[] {
+  return attention.filter(
+    ({ subject }) => subject.group === name && subject.threshold !== null && trips(subject.threshold),
+  );
+}
+
+/** Place in the list of what needs action; past all of them where there is nothing. */
+function firstEntry(name: string, machine: Machine): number {
+  const [entry] = entriesOf(name, machine);
+  return entry ? machine.attention.indexOf(entry) : machine.attention.length;
+}
+
+function lineOf(name: string, groups: readonly GroupResult[], machine: Machine): TripLine {
+  const [entry] = entriesOf(name, machine);
+  const channels = new Map(machine.channels.map((channel) => [tagKey(channel.tag), channel]));
+  const ordered = groups.toSorted((one, other) => one.multiplier - other.multiplier);
+  const clauses = ordered.map((group) => clauseOf(group, channels));
+  const distrusted = distrustedIn(ordered, channels);
+  const warning = distrusted.length === 0 ? '' : ` Do not count on ${listed(distrusted, 6, 40)}.`;
+  return {
+    ...(entry ? { sign: signOf(entry), shade: shadeOf(entry.code) } : withoutEntry(ordered, distrusted)),
+    words: `${clipped(name, 60)} (${votingWords(groups[0]?.voting ?? '')}): ${clauses.join('; ')}.${warning}`,
+  };
+}
+
+/** A vote that acts in time, and whether it does so by members that can be counted on. */
+function withoutEntry(
+  groups: readonly GroupResult[],
+  distrusted: readonly string[],
+): Pick<TripLine, 'sign' | 'shade'> {
+  if (distrusted.length === 0) return { sign: verdictSigns.within, shade: 'within' };
+  const deciding = groups.flatMap(({ decidedBy }) => decidedBy);
+  return deciding.some((tag) => distrusted.includes(tag))
+    ? { sign: verdictSigns.undetermined, shade: 'undetermined' }
+    : { sign: '! reduced', shade: 'undetermined' };
+}
+
+function clauseOf(
+  { threshold, multiplier, effective, canTrip, decidedBy, unit, members }: GroupResult,
+  channels: ReadonlyMap<string, ChannelResult>,
+): string {
+  const when = [
+    threshold.startsWith('counter') ? 'in the counter direction' : '',
+    multiplier === 1 ? '' : `at start-up × ${multiplier}`,
+  ].filter((part) => part !== '');
+  const start = when.length === 0 ? '' : `${when.join(' ')} `;
+  if (!canTrip || effective === null) {
+    const idle = members.flatMap(({ tag, why }) => (why === null ? [] : [`${clipped(tag, 40)} ${why}`]));
+    return `${start}CANNOT TRIP${idle.length > 0 ? ` (${listed(idle, 4)})` : ''}`;
+  }
+  const steps = decidedBy.map((tag) => channels.get(tagKey(tag))?.inputs.resolution ?? null);
+  const at = `${level(effective, steps[0] ?? null)}${unit === null ? '' : ` ${unit}`}`;
+  return `${start}trips at ${at} by ${listed(decidedBy, 3, 40)}`;
+}
+
+/** Members that cannot act or whose danger is not OK, in the order of the list. */
+function distrustedIn(
+  groups: readonly GroupResult[],
+  channels: ReadonlyMap<string, ChannelResult>,
+): readonly string[] {
+  const tags = groups
+    .filter(({ multiplier }) => multiplier === 1)
+    .flatMap(({ members, threshold }) =>
+      members
+        .filter(({ tag, why }) => {
+          const own = channels
+            .get(tagKey(tag))
+            ?.thresholds.find(({ name, multiplier }) => name === threshold && multiplier === 1);
+          return why !== null || !own || unreliable.has(own.verdict);
+        })
+        .map(({ tag }) => tag),
+    );
+  return [...new Set(tags)];
+}
+
+const unreliable: ReadonlySet<ThresholdVerdict> = new Set([
+  'unreachable',
+  'late',
+  'undetermined',
+  'incomplete',
+]);
+
+/** Channels that no group votes for, each with where it trips. */
+function alone({ channels, groups }: Machine): readonly TripLine[] {
+  const voting = new Set(groups.flatMap(({ members }) => members.map(({ tag }) => tagKey(tag))));
+  const single = channels.filter(({ tag }) => !voting.has(tagKey(tag)));
+  if (single.length === 0) return [];
+  return [
+    {
+      sign: '',
+      shade: 'within',
+      words: `In no voting group: ${listed(single.map(aloneWords), 8, 60)}.`,
+    },
+  ];
+}
+
+function aloneWords({ tag, thresholds, inBypass, unit, inputs }: ChannelResult): string {
+  const danger = thresholds.find(({ name, multiplier }) => name === 'danger' && multiplier === 1);
+  const name = clipped(tag, 40);
+  if (inBypass === true) return `${name} in bypass`;
+  if (inBypass === null || !danger || danger.verdict === 'incomplete') return `${name} not known`;
+  if (danger.verdict === 'unreachable' || danger.effective === null) return `${name} cannot trip`;
+  const [low, high] = [danger.low, danger.high].map((end) => level(end ?? NaN, inputs.resolution));
+  const at =
+    danger.verdict === 'undetermined' ? `${low}–${high}` : level(danger.effective, inputs.resolution);
+  return `${name} at ${at}${unit === null ? '' : ` ${unit}`}`;
+}
+
+/** A voting as people say it: `1oo2` → `either of two`. */
+function votingWords(voting: string): string {
+  const [, needed, of] = /^(\d+)oo(\d+)$/u.exec(voting) ?? [];
+  if (needed === undefined || of === undefined) return clipped(voting, 30);
+  if (of === '1') return 'alone';
+  if (of === '2') return needed === '1' ? 'either of two' : 'both of two';
+  return needed === of ? `all ${of}` : `any ${needed} of ${of}`;
+}

@@ -1,0 +1,37 @@
+import type { Attention } from '../../audit/model/report.ts';
+import type { Place } from '../../audit/model/findings.ts';
+import { thresholdName } from '../../audit/model/threshold.ts';
+import { cell } from '../cells.ts';
+import { decimalsFor } from '../look/significant.ts';
+import type { Entry } from './layout.ts';
+
+/** Tag or group that something is about; empty where it is about neither. */
+export function subjectName({ subject: { tag, group } }: Attention): string {
+  return group ?? tag;
+}
+
+/** Its threshold, with the multiplier where there is one. */
+export function subjectThreshold({ subject: { threshold, multiplier } }: Attention): string {
+  return threshold === null ? '' : thresholdName({ name: threshold, multiplier: multiplier ?? 1 });
+}
+
+/** Headers of `levels`. */
+export const levelHeaders = ['Set at', 'Really at', 'Panel reading to treat as it', 'Unit'] as const;
+
+/** Where it is set, where it really acts, the panel reading that stands for it, and the unit of all three. */
+export function levels({ set, real, panel, unit }: Attention): readonly Entry[] {
+  const style = `level${decimalsFor(set)}`;
+  const none = set === null && real === null && panel === null;
+  return [
+    cell(set, style),
+    cell(real, style),
+    panel === null ? undefined : { value: panel, style: 'panel' },
+    cell(none ? null : unit, 'centred'),
+  ];
+}
+
+/** Where something stands: the sheet, and the row or cell where it has one. */
+export function placeText({ sheet, row, column }: Place): string {
+  if (row < 1) return sheet;
+  return column === '' ? `${sheet}, row ${row}` : `${sheet}, ${column}${row}`;
+}

@@ -114,8 +114,11 @@ function mil(amount: Amount | null | undefined): number | null {
   return (amount.value * unit.factor * peaks) / 25.4;
 }
 
+/** Values whose absence every audit remarks at the channel. */
+const needed = ['measured', 'configured', 'alert', 'danger'] as const;
+
 function channelOf(channel: ReadChannel) {
-  const { tag, machine, kind, kindSaid, values, notes, troubles } = channel;
+  const { tag, machine, kind, kindSaid, values, notes, troubles, lines } = channel;
   const amount = (id: MeaningId) => values.get(id)?.amount;
   const text = (id: MeaningId) => values.get(id)?.text || null;
   const configured = perMil(amount('configured'));
@@ -157,6 +160,9 @@ function channelOf(channel: ReadChannel) {
       bypass: bypassed(text('bypass')),
     },
     findings: [
+      ...needed.flatMap((id) =>
+        amount(id) ? [] : lines.map(({ place }) => ({ is: 'missing', meaning: id, ...placeOf(place) })),
+      ),
       ...notes.filter(({ unusable }) => unusable).map(({ note, place }) => ({ is: note.is, ...placeOf(place) })),
       ...troubles.flatMap((trouble) => trouble.places.map((place) => ({ is: trouble.is, ...placeOf(place) }))),
     ],

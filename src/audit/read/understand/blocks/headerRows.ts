@@ -20,6 +20,8 @@ export interface HeaderBand {
 
 /** Rows of headers above each other at most, on either side of the core. */
 const reach = 3;
+/** Labels beside each other that a form can have too. */
+const fewLabels = 3;
 /** Rows below a header that are looked at for what it heads. */
 const sample = 12;
 
@@ -42,7 +44,7 @@ export function bandsAt(sheet: Sheet, row: number): HeaderBand[] {
 /** The band around a row with labels, where what stands below it can be its records. */
 function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undefined {
   const labels = labelsIn(sheet, row, stretch);
-  if (labels.length < 2 || isForm(sheet, row, labels)) return undefined;
+  if (labels.length < 2 || isForm(sheet, row, labels, stretch)) return undefined;
   let last = row;
   while (last - row < reach && continuesBelow(sheet, last + 1, row, labels, stretch)) last++;
   let first = row;
@@ -63,14 +65,14 @@ function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undef
 }
 
 /** Whether the labels of a row are those of a form, or two words of which one is hardly a label. */
-function isForm(sheet: Sheet, row: number, labels: readonly number[]): boolean {
+function isForm(sheet: Sheet, row: number, labels: readonly number[], stretch: Stretch): boolean {
   const texts = labels.map((column) => cellText(cellAt(sheet, row, column)));
   const asked = labels.filter((column, at) => {
     const next = cellAt(sheet, row, column + 1);
     return /:\s*$/u.test(texts[at] ?? '') && !isBlank(next) && !labelOf(next);
   });
   if (asked.length * 2 >= labels.length) return true;
-  const { filled } = textsOf(sheet, row, { from: 1, to: 16_384 });
+  const { filled } = textsOf(sheet, row, stretch);
   if (filled.length === labels.length * 2 && labels.every((column) => isPairAt(sheet, row, column)))
     return true;
   if (labels.length > 2) return false;
@@ -182,8 +184,30 @@ function headsRecords(sheet: Sheet, band: HeaderBand, labels: readonly number[])
     if (any) rows++;
     else if (rows > 0) break;
   }
-  if (rows === 0) return false;
+  if (rows === 0 || (labels.length <= fewLabels && standsOverLabels(sheet, band, labels[0] ?? 1)))
+    return false;
   return again * 3 < cells && (amounts > 0 || labels.length >= 2);
+}
+
+/** Whether labels of several quantities follow below the first label of a row: it is a line of a form, or of a table on its side. */
+function standsOverLabels(sheet: Sheet, band: HeaderBand, column: number): boolean {
+  let filled = 0;
+  let labels = 0;
+  const concepts = new Set<string>();
+  for (let row = band.last + 1; row <= Math.min(band.last + sample, sheet.rows.length); row++) {
+    const cell = cellAt(sheet, row, column);
+    if (isBlank(cell)) {
+      if (filled > 1) break;
+      continue;
+    }
+    filled++;
+    const label = labelOf(cell);
+    if (!label) continue;
+    labels++;
+    const [first] = label.concepts.keys();
+    if (first !== undefined) concepts.add(first);
+  }
+  return labels >= 2 && labels * 3 >= filled * 2 && concepts.size >= 2;
 }
 
 /** Whether a row has the texts of a header row again. */

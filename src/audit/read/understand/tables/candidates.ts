@@ -124,7 +124,7 @@ function holds({ values, units }: Field, wanted: Meaning): boolean {
     );
   if (wanted.holds !== 'number')
     return (
-      values.numbers * 2 <= values.filled &&
+      (wanted.numbered || values.numbers * 2 <= values.filled) &&
       units.length === 0 &&
       values.dates === 0 &&
       values.units * 2 < Math.max(1, values.texts)

@@ -6,14 +6,15 @@ import type { Lane } from './lane.ts';
 import type { TableMachine } from './tableRead.ts';
 
 /** The machine that a label above a table names: `Machine` with a name beside it. */
-export function labelledMachine(lane: Lane): TableMachine | null {
-  for (const texts of [lane.context.titles, lane.context.ofSheet]) {
-    for (const text of texts) {
-      const found = fromLabel(text);
-      if (found) return found;
-    }
+export function labelledMachine({ context }: Lane): TableMachine | null {
+  for (const text of context.titles) {
+    const found = fromLabel(text);
+    if (found) return found;
   }
-  return null;
+  const ofSheet = context.ofSheet.flatMap((text) => fromLabel(text) ?? []);
+  const [only, second] = ofSheet;
+  if (!only || second) return null;
+  return context.hasBeside ? { ...only, standing: 'proposed' } : only;
 }
 
 function fromLabel(text: ContextText): TableMachine | null {

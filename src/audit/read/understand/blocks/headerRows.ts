@@ -20,8 +20,6 @@ export interface HeaderBand {
 
 /** Rows of headers above each other at most, on either side of the core. */
 const reach = 3;
-/** Labels beside each other that a form can have too. */
-const fewLabels = 3;
 /** Rows below a header that are looked at for what it heads. */
 const sample = 12;
 
@@ -184,9 +182,20 @@ function headsRecords(sheet: Sheet, band: HeaderBand, labels: readonly number[])
     if (any) rows++;
     else if (rows > 0) break;
   }
-  if (rows === 0 || (labels.length <= fewLabels && standsOverLabels(sheet, band, labels[0] ?? 1)))
+  if (rows === 0 || (sureLabels(sheet, band.core, labels) < 2 && standsOverLabels(sheet, band, labels[0] ?? 1)))
     return false;
   return again * 3 < cells && (amounts > 0 || labels.length >= 2);
+}
+
+/** Labels of a row that hardly mean something else: standard headers, strong words, names with a unit. */
+function sureLabels(sheet: Sheet, row: number, labels: readonly number[]): number {
+  return labels.filter((column) => {
+    const label = labelOf(cellAt(sheet, row, column));
+    return (
+      label !== undefined &&
+      (label.standard.length > 0 || label.unit !== null || [...label.concepts.values()].includes('strong'))
+    );
+  }).length;
 }
 
 /** Whether labels of several quantities follow below the first label of a row: it is a line of a form, or of a table on its side. */

@@ -99,6 +99,15 @@ function fits(lane: Lane, field: Field, wanted: Meaning): boolean {
   return cells.length === 0 || cells.some((unit) => fitsMeaning(unit, wanted));
 }
 
+/** Whether a column named by a weak word holds kinds of channels, and so something else than its word says. */
+function holdsKinds({ values, concepts }: Field, wanted: Meaning): boolean {
+  return (
+    wanted.id === 'machine' &&
+    concepts.get('machine')?.strength === 'weak' &&
+    values.kinds * 2 > values.texts
+  );
+}
+
 export function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
   const standard = standards(fields, wanted);
   if (standard.length > 0) return standard;
@@ -108,6 +117,7 @@ export function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
         field.standard.length === 0 &&
         names(field, wanted) &&
         holds(field, wanted) &&
+        !holdsKinds(field, wanted) &&
         !(wanted.matter !== 'text' && isSensitivity(field)),
     )
     .map((field) => ({ field, evidence: wordEvidence(field, wanted.named.flat()) }));

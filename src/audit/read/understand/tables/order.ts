@@ -9,6 +9,11 @@ import type { Lane } from './lane.ts';
 
 const none: ReadonlyMap<string, Sheet> = new Map();
 
+/** Shares of full scale lie below it as long as they are no more than 100 %. */
+function ofScale({ field: { values } }: Claim): { records: number; holds: boolean } {
+  return { records: values.numbers, holds: values.greatest <= 100 && values.least >= -100 };
+}
+
 /** Whether the numbers of one field lie below those of another in every record that has both; `undefined` where none has. */
 export function orderOf(
   lane: Lane,
@@ -18,6 +23,7 @@ export function orderOf(
   const { block } = lane;
   const style = numberStyleOf(block.sheet);
   const [from, to] = [low.unit.fixed?.unit, high.unit.fixed?.unit];
+  if (low.unit.fixed?.ofScale && high.unit.fixed?.ofScale === false) return ofScale(low);
   if (low.unit.fixed?.ofScale !== high.unit.fixed?.ofScale) return undefined;
   const comparable = from && to && from.dimension === to.dimension && from.factor !== to.factor;
   let records = 0;

@@ -215,12 +215,12 @@ function byCompany(
     return to('measured', { is: 'role', role: 'measured', from: 'company', company: tests });
   if (has('configured') && !has('measured'))
     return to('measured', { is: 'role', role: 'measured', from: 'the other column', company: tests });
-  if (has('measured') && !has('configured'))
+  if (has('measured') && !has('configured') && setpoints)
     return to('configured', {
       is: 'role',
       role: 'configured',
       from: 'the other column',
-      company: setpoints ? ['setpoints'] : [],
+      company: ['setpoints'],
     });
   return undefined;
 }

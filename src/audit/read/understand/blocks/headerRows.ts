@@ -71,8 +71,7 @@ function isForm(sheet: Sheet, row: number, labels: readonly number[], stretch: S
   });
   if (asked.length * 2 >= labels.length) return true;
   const { filled } = textsOf(sheet, row, stretch);
-  if (filled.length === labels.length * 2 && labels.every((column) => isPairAt(sheet, row, column)))
-    return true;
+  if (arePairs(sheet, row, filled)) return true;
   if (labels.length > 2) return false;
   return texts.some((text) => {
     const read = labelOf(text);
@@ -136,6 +135,15 @@ function continuesAbove(
   );
   const isPair = inside.length === 2 && !labelOf(cellAt(sheet, row, inside[1] ?? 1));
   return named.length * 2 >= inside.length && !isPair && !isRecordRow(sheet, row, below, stretch);
+}
+
+/** Whether the filled cells of a row are labels with their values beside them, and nothing else. */
+function arePairs(sheet: Sheet, row: number, filled: readonly number[]): boolean {
+  for (let at = 0; at < filled.length; at += 2) {
+    const column = filled[at] ?? 0;
+    if (filled[at + 1] !== column + 1 || !isPairAt(sheet, row, column)) return false;
+  }
+  return filled.length > 1;
 }
 
 /** Whether a label stands in a cell and its value right beside it: `Machine`, `Ring motor`. */

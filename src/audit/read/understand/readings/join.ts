@@ -1,3 +1,4 @@
+import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
@@ -76,7 +77,7 @@ function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheS
   const twice = heldTwice(lines);
   if (twice.length === 0) return settled(all, lines, [], []);
   const hidden = lines.filter(
-    (line) => isHidden(line.table) && twice.some((id) => line.table.claims.has(id)),
+    (line) => isHidden(line) && twice.some((id) => line.table.claims.has(id)),
   );
   const visible = lines.filter((line) => !hidden.includes(line));
   if (hidden.length > 0 && twice.every((id) => visible.some(({ table }) => table.claims.has(id)))) {
@@ -102,8 +103,9 @@ function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheS
   return settled(all, lines, troubles, []);
 }
 
-function isHidden(table: TableRead): boolean {
-  return table.lane.block.sheet.hidden;
+function isHidden({ table, record }: Line): boolean {
+  const { block } = table.lane;
+  return block.sheet.hidden || isHiddenRecord(block, record);
 }
 
 function settled(

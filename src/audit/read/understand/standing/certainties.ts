@@ -73,6 +73,11 @@ export const certainties: readonly Rule[] = [
     all: ['strong word', 'unit by note', 'role by weak word', 'company'],
     standing: 'certain',
   },
+  {
+    of: ['sensitivity'],
+    all: ['strong word', 'unit by note', 'role by weak word', 'role by the other'],
+    standing: 'certain',
+  },
   { of: ['sensitivity'], all: ['strong word', 'unit by note', 'role by series'], standing: 'certain' },
   { of: ['sensitivity'], all: ['unit is its own'], standing: 'proposed' },
   { of: ['sensitivity'], all: ['strong word'], standing: 'proposed' },

@@ -62,9 +62,12 @@ function standardOf(unit: Field): string[] {
   return stem === leaf || stem === '' ? [] : readHeader(stem).standard.map(({ id }) => id);
 }
 
-/** The quantities that a column of units names. */
+/** The quantities that a column of units names: a group above it names none, it only tells sides apart. */
 function namesOf(unit: Field): Concept[] {
-  return [...unit.concepts.keys()].filter((concept) => concept !== 'unit' && concept !== 'machine');
+  const own = unit.parts.findLast(({ name }) => name !== '');
+  return [...unit.concepts.keys()].filter(
+    (concept) => concept !== 'unit' && concept !== 'machine' && own?.concepts.has(concept) === true,
+  );
 }
 
 /** The unit of a field as it would have a meaning. */

@@ -11,6 +11,16 @@ export const blankMarks: Words = {
   it: 'nessuno | nessuna | non applicabile | non misurato | non regolato | da confermare | da definire | sconosciuto | fuori servizio | invariato | n.d.',
 };
 
+/** What people write where something holds or does not. From memory. */
+export const flagWords: Words = {
+  en: 'yes | no | on | off | true | false',
+  de: 'ja | nein | ein | aus',
+  es: 'sí | no',
+  fr: 'oui | non',
+  pt: 'sim | não',
+  it: 'sì | no',
+};
+
 /** First words of rows that sum a list up. From memory. */
 export const totalWords: Words = {
   en: 'total | totals | average | mean | avg | sum | count | number of | max | min | maximum | minimum | median | std dev | standard deviation | points total | total points | overall | subtotal | grand total',

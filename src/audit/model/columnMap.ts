@@ -31,6 +31,8 @@ const tableSaid = z.strictObject({
   /** Last row (or column) of its headers, where there are several. */
   headerTo: z.union([z.int().min(1).max(1_048_576), z.string()]).optional(),
   lies: z.enum(['rows', 'columns', 'forms']).optional(),
+  /** Letters of its first column, where several tables have their headers in one row. */
+  from: z.string().optional(),
   /** Of two probes in one row, the one that this is about. */
   probe: z.string().optional(),
   /** Whether it is read. */

@@ -35,6 +35,7 @@ function isSame(one: TableSaid, other: TableSaid): boolean {
     one.sheet === other.sheet &&
     one.header === other.header &&
     one.lies === other.lies &&
+    one.from === other.from &&
     one.probe === other.probe
   );
 }

@@ -1,5 +1,5 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
-import { fieldName, laneSaid } from '../answers/places.ts';
+import { fieldName, laneKey, laneSaid } from '../answers/places.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
@@ -40,9 +40,9 @@ function question(
     answer: fieldAnswer(table, id, field),
   }));
   const none: Option = { field: null, text: '', answer: fieldAnswer(table, id, null) };
-  const { block, axis } = table.lane;
+  const { block } = table.lane;
   return {
-    id: ['field', block.sheet.name, block.header[0], axis?.name ?? '', id].join(' '),
+    id: `field ${laneKey(table.lane)} ${id}`,
     needed: meaning(id).needed,
     records: table.tag?.field.values.filled ?? block.span[1] - block.span[0] + 1,
     subject: { is: 'field', meaning: id },

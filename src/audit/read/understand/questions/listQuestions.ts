@@ -1,7 +1,7 @@
 import { cellAddress } from '../../../../cells/address.ts';
 import type { ColumnMap } from '../../../model/columnMap.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import { laneSaid } from '../answers/places.ts';
+import { laneKey, laneSaid } from '../answers/places.ts';
 import { mergeMaps } from '../answers/merge.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
@@ -46,7 +46,7 @@ function rivals(channels: readonly ReadChannel[]): Question[] {
       evidence: tables.flatMap(({ series }) => (series ? [{ is: 'series', ...series } as const] : [])),
       id: [
         'list',
-        ...tables.map(({ lane }) => `${lane.block.sheet.name} ${lane.block.header[0]}`),
+        ...tables.map(({ lane }) => laneKey(lane)),
         [...meanings].join(),
       ].join(' '),
     };
@@ -118,7 +118,7 @@ function machines(tables: readonly TableRead[], channels: readonly ReadChannel[]
     if (choices.length === 0) return [];
     return [
       {
-        id: ['machine', table.lane.block.sheet.name, table.lane.block.header[0]].join(' '),
+        id: `machine ${laneKey(table.lane)}`,
         needed: tags.size > 0,
         records: tags.size,
         subject: { is: 'machine', sheet: table.lane.block.sheet.name },

@@ -1,6 +1,6 @@
 import { convert } from '../../../../units/convert.ts';
 import { parseUnit } from '../../../../units/parse.ts';
-import { laneSaid } from '../answers/places.ts';
+import { laneKey, laneSaid } from '../answers/places.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Claim } from '../tables/claim.ts';
@@ -67,7 +67,6 @@ export function medianRatio(table: TableRead, channels: readonly ReadChannel[]):
 }
 
 function questionFor(table: TableRead, claim: Claim, units: readonly string[]): Question {
-  const { block, axis } = table.lane;
   const wanted = meaning(claim.meaning);
   const sorted = units.toSorted((one, other) => off(claim, one) - off(claim, other));
   const options = sorted.map((unit): Option => ({
@@ -76,7 +75,7 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
     answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] },
   }));
   return {
-    id: ['unit', block.sheet.name, block.header[0], axis?.name ?? '', claim.meaning].join(' '),
+    id: `unit ${laneKey(table.lane)} ${claim.meaning}`,
     needed: wanted.needed,
     records: claim.field.values.filled,
     subject: { is: 'unit', meaning: claim.meaning, field: optionOf(claim.field) },

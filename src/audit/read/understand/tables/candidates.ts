@@ -2,7 +2,7 @@ import type { Field } from '../fields/field.ts';
 import { meaning, type Meaning } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { headerKey } from '../../tables/header.ts';
-import { pairs, surePairs } from '../vocabulary/pairWords.ts';
+import { grades, pairs, surePairs } from '../vocabulary/pairWords.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Lane } from './lane.ts';
 import { isSensitivity, wordEvidence } from './sensitivities.ts';
@@ -40,7 +40,19 @@ export function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'd
   return own ? [{ field: own, evidence: [] }] : [];
 }
 
-/** Two columns named by the words of a pair, and by nothing else. */
+/** The only field that is called a danger, beside one that is called a first grade. */
+function soleDanger(fields: readonly Field[], first: Field): Field | undefined {
+  const dangers = fields.filter(
+    (field) =>
+      field !== first &&
+      field.values.numbers > 0 &&
+      (field.concepts.get('danger')?.strength === 'strong' || field.standard.some(({ id }) => id === 'danger')) &&
+      !isSensitivity(field),
+  );
+  return dangers.length === 1 ? dangers[0] : undefined;
+}
+
+/** Two columns named by the words of a pair, and by nothing else; or the first grade beside the only danger. */
 export function pairOf(
   fields: readonly Field[],
 ): { fields: readonly [Field, Field]; alert: Evidence[]; danger: Evidence[] } | undefined {
@@ -56,9 +68,12 @@ export function pairOf(
   };
   for (const [low, high] of pairs) {
     const one = fields.find((field) => key(field) === headerKey(low) && field.values.numbers > 0);
-    const other = fields.find((field) => key(field) === headerKey(high) && field.values.numbers > 0);
+    const other =
+      fields.find((field) => key(field) === headerKey(high) && field.values.numbers > 0) ??
+      (one && grades.has(low) ? soleDanger(fields, one) : undefined);
     if (!one || !other) continue;
-    const evidence: Evidence = { is: 'pair', low, high, sure: surePairs.has(low) };
+    const isSaid = key(other) !== headerKey(high);
+    const evidence: Evidence = { is: 'pair', low, high: isSaid ? other.text : high, sure: isSaid || surePairs.has(low) };
     return { fields: [one, other], alert: [evidence], danger: [evidence] };
   }
   return undefined;

@@ -128,7 +128,7 @@ function continuesAbove(
   });
   if (merged) return true;
   if (inside.some((column) => isPairAt(sheet, row, column))) return false;
-  if (inside.length < 2 || inside.some((column) => /:\s*$/u.test(cellText(cellAt(sheet, row, column)))))
+  if (inside.length < 2 || inside.some((column) => /:\s|:$|;/u.test(cellText(cellAt(sheet, row, column)))))
     return false;
   const named = inside.filter(
     (column) => labelOf(cellAt(sheet, row, column)) !== undefined || isYear(cellAt(sheet, row, column)),

@@ -40,6 +40,8 @@ const tableSaid = z.strictObject({
   series: z.enum(['as found', 'as left']).optional(),
   /** Machine of all its channels. */
   machine: z.string().optional(),
+  /** Its channels are of the machine that the heading above them names. */
+  machineFrom: z.literal('headings').optional(),
   /** Standard header → field; `null`: no field has this meaning. */
   columns: z.record(z.string(), z.union([z.string(), fieldSaid, z.null()])).optional(),
   /** Standard header → unit of the whole field. */

@@ -31,6 +31,11 @@ export function saidOf(map: ColumnMap): Said {
   return {
     of: (lane) => tableAnswers(map, lane),
     names: new Map(Object.entries(map.names ?? {}).map(([from, to]) => [tagKey(from), to])),
+    leftOut: new Set(
+      (map.notOfAudit ?? []).flatMap(({ sheet, row, column }) =>
+        row !== undefined ? [`${sheet}!${row}`] : column !== undefined ? [`${sheet}!${column}`] : [],
+      ),
+    ),
     cells,
   };
 }
@@ -68,6 +73,7 @@ function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
     units,
     notQuantities,
     machine: table?.machine ?? null,
+    machineFromHeadings: table?.machineFrom === 'headings',
     series: table?.series ?? null,
     use: table?.use ?? null,
   };

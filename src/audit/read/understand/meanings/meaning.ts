@@ -176,6 +176,9 @@ export const meanings: ReadonlyMap<MeaningId, Meaning> = new Map(
   ),
 );
 
+/** Meanings of which a channel has one value: two tables that hold one rival. */
+export const core: readonly MeaningId[] = ['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'];
+
 /** A meaning by its id. */
 export function meaning(id: MeaningId): Meaning {
   const found = meanings.get(id);

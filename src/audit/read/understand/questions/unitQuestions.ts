@@ -6,6 +6,7 @@ import type { ReadChannel } from '../readings/channel.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import { optionOf } from './fieldQuestions.ts';
+import { perLayout, type AboutTable } from './perLayout.ts';
 import type { Option, Question } from './question.ts';
 
 const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
@@ -21,7 +22,7 @@ const agree = 2;
 
 /** Questions for the units of fields that state none, with the one that the numbers' size and the other columns speak for. */
 export function unitQuestions(tables: readonly TableRead[], channels: readonly ReadChannel[]): Question[] {
-  const found: Question[] = [];
+  const found: AboutTable[] = [];
   for (const table of tables) {
     if (table.part !== 'channels' || table.tag?.standing !== 'certain' || table.leftOut) continue;
     for (const id of Object.keys(unitsOf) as MeaningId[]) {
@@ -29,10 +30,10 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
       if (!claim || claim.standing === 'not known') continue;
       const slip = ratioSlip(table, claim, channels);
       if (!slip && hasUnit(claim, table, channels)) continue;
-      found.push(questionFor(table, claim, unitsOf[id] ?? []));
+      found.push([table, questionFor(table, claim, unitsOf[id] ?? [])]);
     }
   }
-  return found;
+  return perLayout(found);
 }
 
 function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
@@ -80,6 +81,7 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
     records: claim.field.values.filled,
     subject: { is: 'unit', meaning: claim.meaning, field: optionOf(claim.field) },
     evidence: [{ is: 'size', median: claim.field.values.median, unit: sorted[0] ?? null, fits: true }],
+    sheets: [table.lane.block.sheet.name],
     options,
   };
 }

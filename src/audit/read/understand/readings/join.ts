@@ -1,6 +1,6 @@
 import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import { core, type MeaningId } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { Trouble } from './channel.ts';
 import type { Line } from './records.ts';
@@ -15,8 +15,6 @@ export interface JoinedLines {
   /** Lines of hidden lists that yield to visible ones. */
   readonly yielded: readonly Line[];
 }
-
-const core: readonly MeaningId[] = ['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'];
 
 /** Whether two lines say the same of what both hold. */
 export type SaysTheSame = (one: Line, other: Line, meanings: readonly MeaningId[]) => boolean;

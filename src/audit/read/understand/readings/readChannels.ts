@@ -41,7 +41,7 @@ export function* readChannels(
   for (const table of used) {
     const isKnown = (tag: string) =>
       known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
-    for (const line of linesOf(table, sheets, isKnown)) {
+    for (const line of linesOf(table, sheets, isKnown, said.leftOut)) {
       if (line.is === 'channel') lines.push(line);
       else if (line.is !== 'empty') others.push(line);
       if ((lines.length + others.length) % stride === 0) yield;

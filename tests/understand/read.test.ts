@@ -398,7 +398,10 @@ describe('tidy layouts', async () => {
           ? (['measured', 'gapVoltage', 'limit', 'asLeftSensitivity'] as const)
           : (['configured', 'alert', 'danger', 'fullScale'] as const)) {
           const before = old[id];
-          if (before)
+          // What the tables contradict each other about is not chosen, as the audit does not choose it either.
+          if (own!.troubles.some(({ meanings }) => meanings.includes(id)))
+            expect(numbers(own!, id), `${tag} ${id}`).toEqual([null]);
+          else if (before)
             expect(numbers(own!, id), `${tag} ${id}`).toEqual([`${before.value} ${before.unit?.text ?? ''}`]);
         }
       }

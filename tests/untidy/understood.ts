@@ -28,8 +28,7 @@ function outcomeOf(workbook: Workbook, answers: ColumnMap): Outcome {
     ),
     accepted,
   };
-  if (channels.length === 0)
-    return { report: null, refusal: 'No channel is understood.', ...asked };
+  if (channels.length === 0) return { report: null, refusal: 'No channel is understood.', ...asked };
   return { report: reportOf(found), refusal: null, ...asked };
 }
 
@@ -163,8 +162,12 @@ function channelOf(channel: ReadChannel) {
       ...needed.flatMap((id) =>
         amount(id) ? [] : lines.map(({ place }) => ({ is: 'missing', meaning: id, ...placeOf(place) })),
       ),
-      ...notes.filter(({ unusable }) => unusable).map(({ note, place }) => ({ is: note.is, ...placeOf(place) })),
-      ...troubles.flatMap((trouble) => trouble.places.map((place) => ({ is: trouble.is, ...placeOf(place) }))),
+      ...notes
+        .filter(({ unusable }) => unusable)
+        .map(({ note, place }) => ({ is: note.is, ...placeOf(place) })),
+      ...troubles.flatMap((trouble) =>
+        trouble.places.map((place) => ({ is: trouble.is, ...placeOf(place) })),
+      ),
     ],
   };
 }

@@ -30,4 +30,9 @@ export interface Said {
 }
 
 /** Nothing said. */
-export const nothingSaid: Said = { of: () => undefined, names: new Map(), leftOut: new Set(), cells: new Map() };
+export const nothingSaid: Said = {
+  of: () => undefined,
+  names: new Map(),
+  leftOut: new Set(),
+  cells: new Map(),
+};

@@ -45,8 +45,7 @@ export function contextOf(block: Block, blocks: readonly Block[]): BlockContext 
       top <= own.bottom && bottom >= own.top - 1 && (right < own.left || left > own.right),
   );
   const from = Math.max(0, ...beside.filter(({ right }) => right < own.left).map(({ right }) => right)) + 1;
-  const to =
-    Math.min(16_385, ...beside.filter(({ left }) => left > own.right).map(({ left }) => left)) - 1;
+  const to = Math.min(16_385, ...beside.filter(({ left }) => left > own.right).map(({ left }) => left)) - 1;
   const titles: ContextText[] = [];
   for (let row = own.top - 1; row >= Math.max(1, own.top - reach); row--) {
     const found = textsIn(sheet, row, from, to);

@@ -190,7 +190,10 @@ function headsRecords(sheet: Sheet, band: HeaderBand, labels: readonly number[])
     if (any) rows++;
     else if (rows > 0) break;
   }
-  if (rows === 0 || (sureLabels(sheet, band.core, labels) < 2 && standsOverLabels(sheet, band, labels[0] ?? 1)))
+  if (
+    rows === 0 ||
+    (sureLabels(sheet, band.core, labels) < 2 && standsOverLabels(sheet, band, labels[0] ?? 1))
+  )
     return false;
   return again * 3 < cells && (amounts > 0 || labels.length >= 2);
 }

@@ -67,7 +67,10 @@ function stretches(rows: readonly number[]): number[][] {
 }
 
 /** The rows of a run from the first label with something beside it: what stands above is a title. */
-function withoutTitles(sheet: Sheet, { column, rows }: { column: number; rows: readonly number[] }): readonly number[] {
+function withoutTitles(
+  sheet: Sheet,
+  { column, rows }: { column: number; rows: readonly number[] },
+): readonly number[] {
   const first = rows.findIndex((row) =>
     (sheet.rows[row - 1] ?? []).slice(column).some((cell) => !isBlank(cell)),
   );

@@ -77,9 +77,7 @@ function apart(sheet: Sheet, row: number): readonly Stretch[] {
       from = null;
     }
   }
-  return parts.length < 2
-    ? [whole]
-    : parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
+  return parts.length < 2 ? [whole] : parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
 }
 
 /** The first row in which two numbers stand in some columns; `null` where none does. */

@@ -15,7 +15,9 @@ export function fieldsOf(block: Block, sheets: ReadonlyMap<string, Sheet>): Fiel
 }
 
 function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldPlace): Field {
-  const parts = place.header.map(({ text }, at) => (at > 0 ? readUnitPart(text) : undefined) ?? readHeader(text));
+  const parts = place.header.map(
+    ({ text }, at) => (at > 0 ? readUnitPart(text) : undefined) ?? readHeader(text),
+  );
   const whole = readHeader(place.header.map(({ text }) => text).join(' '));
   const leaf = parts.at(-1);
   const values = valueFacts(block, sheets, place);

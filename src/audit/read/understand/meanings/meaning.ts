@@ -36,7 +36,8 @@ export interface Meaning {
   readonly needed: boolean;
 }
 
-type Own = Pick<Meaning, 'matter' | 'named'> & Partial<Pick<Meaning, 'not' | 'sizes' | 'numbered' | 'needed'>>;
+type Own = Pick<Meaning, 'matter' | 'named'> &
+  Partial<Pick<Meaning, 'not' | 'sizes' | 'numbered' | 'needed'>>;
 
 const notValue: readonly Concept[] = [
   'deviation',
@@ -135,7 +136,18 @@ const own: Readonly<Partial<Record<MeaningId, Own>>> = {
   limit: {
     matter: 'quantity',
     named: [['displacement limit']],
-    not: ['sensitivity', 'gap voltage', 'deviation', 'uncertainty', 'unit', 'person', 'remark', 'date', 'alert', 'danger'],
+    not: [
+      'sensitivity',
+      'gap voltage',
+      'deviation',
+      'uncertainty',
+      'unit',
+      'person',
+      'remark',
+      'date',
+      'alert',
+      'danger',
+    ],
     sizes: displacement,
   },
   group: { matter: 'text', named: [['voting group']], numbered: true },

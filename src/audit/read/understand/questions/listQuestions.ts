@@ -68,10 +68,7 @@ function questionFor({ tables, meanings, tags }: Rivalry): Question {
     return {
       ...base,
       subject: { is: 'machine', sheet: base.sheets[0] ?? '' },
-      options: [
-        { field: null, text: base.sheets.join(', '), answer: machinesAnswer(tables) },
-        ...inForce,
-      ],
+      options: [{ field: null, text: base.sheets.join(', '), answer: machinesAnswer(tables) }, ...inForce],
     };
   return {
     ...base,
@@ -122,7 +119,10 @@ function useAnswer(
       if (table === chosen) return { ...laneSaid(table.lane), use: true };
       const holdsMore = core.some((id) => table.claims.has(id) && !meanings.has(id));
       return holdsMore
-        ? { ...laneSaid(table.lane), columns: Object.fromEntries([...meanings].map((id) => [meaning(id).name, null])) }
+        ? {
+            ...laneSaid(table.lane),
+            columns: Object.fromEntries([...meanings].map((id) => [meaning(id).name, null])),
+          }
         : { ...laneSaid(table.lane), use: false };
     }),
   };

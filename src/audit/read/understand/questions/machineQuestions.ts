@@ -27,7 +27,10 @@ export function machineQuestions(tables: readonly TableRead[], channels: readonl
   ];
 }
 
-function together(tables: readonly TableRead[], unsaid: ReadonlyMap<TableRead, ReadonlySet<string>>): Question {
+function together(
+  tables: readonly TableRead[],
+  unsaid: ReadonlyMap<TableRead, ReadonlySet<string>>,
+): Question {
   const [first] = tables;
   const records = tables.reduce((sum, table) => sum + (unsaid.get(table)?.size ?? 0), 0);
   const names = tables.flatMap(({ machine, headings }) =>
@@ -58,7 +61,11 @@ function answerOf({ lane, machine, headings }: TableRead): ColumnMap {
     tables: [
       {
         ...laneSaid(lane),
-        ...(headings.length > 0 ? { machineFrom: 'headings' as const } : machine ? { machine: machine.name } : {}),
+        ...(headings.length > 0
+          ? { machineFrom: 'headings' as const }
+          : machine
+            ? { machine: machine.name }
+            : {}),
       },
     ],
   };

@@ -39,12 +39,10 @@ function together(questions: readonly Question[]): Question[] {
       ...first,
       records: questions.reduce((sum, { records }) => sum + records, 0),
       sheets: [...new Set(questions.flatMap(({ sheets }) => sheets))],
-      options: first.options.map(
-        (option, at): Option => ({
-          ...option,
-          answer: others.reduce((map, { options }) => mergeMaps(map, options[at]?.answer ?? {}), option.answer),
-        }),
-      ),
+      options: first.options.map((option, at): Option => ({
+        ...option,
+        answer: others.reduce((map, { options }) => mergeMaps(map, options[at]?.answer ?? {}), option.answer),
+      })),
     },
   ];
 }

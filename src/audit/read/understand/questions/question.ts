@@ -30,7 +30,12 @@ export type Subject =
   /** Of what machine a list is. */
   | { readonly is: 'machine'; readonly sheet: string }
   /** Which of several lines of one table holds, where they say otherwise of one channel. */
-  | { readonly is: 'line in force'; readonly tag: string; readonly machine: string; readonly places: readonly Place[] }
+  | {
+      readonly is: 'line in force';
+      readonly tag: string;
+      readonly machine: string;
+      readonly places: readonly Place[];
+    }
   /** Whether tags that are nearly spelled alike are the same. */
   | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
   /** Whether a cell holds a number. */

@@ -28,7 +28,10 @@ export function valueQuestions(
 }
 
 /** The doubtful cells of fields that are not certain yet, so that all is asked at once. */
-function ofProposed({ lane, claims, tag, part, leftOut }: TableRead, sheets: ReadonlyMap<string, Sheet>): Question[] {
+function ofProposed(
+  { lane, claims, tag, part, leftOut }: TableRead,
+  sheets: ReadonlyMap<string, Sheet>,
+): Question[] {
   if (part !== 'channels' || leftOut || !tag) return [];
   const style = numberStyleOf(lane.block.sheet);
   const found: Question[] = [];

@@ -74,9 +74,7 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
 function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheSame): JoinedLines {
   const twice = heldTwice(lines);
   if (twice.length === 0) return settled(all, lines, [], []);
-  const hidden = lines.filter(
-    (line) => isHidden(line) && twice.some((id) => line.table.claims.has(id)),
-  );
+  const hidden = lines.filter((line) => isHidden(line) && twice.some((id) => line.table.claims.has(id)));
   const visible = lines.filter((line) => !hidden.includes(line));
   if (hidden.length > 0 && twice.every((id) => visible.some(({ table }) => table.claims.has(id)))) {
     const rest = oneMachine(all, visible, same);

@@ -46,7 +46,8 @@ function soleDanger(fields: readonly Field[], first: Field): Field | undefined {
     (field) =>
       field !== first &&
       field.values.numbers > 0 &&
-      (field.concepts.get('danger')?.strength === 'strong' || field.standard.some(({ id }) => id === 'danger')) &&
+      (field.concepts.get('danger')?.strength === 'strong' ||
+        field.standard.some(({ id }) => id === 'danger')) &&
       !isSensitivity(field),
   );
   return dangers.length === 1 ? dangers[0] : undefined;
@@ -73,7 +74,12 @@ export function pairOf(
       (one && grades.has(low) ? soleDanger(fields, one) : undefined);
     if (!one || !other) continue;
     const isSaid = key(other) !== headerKey(high);
-    const evidence: Evidence = { is: 'pair', low, high: isSaid ? other.text : high, sure: isSaid || surePairs.has(low) };
+    const evidence: Evidence = {
+      is: 'pair',
+      low,
+      high: isSaid ? other.text : high,
+      sure: isSaid || surePairs.has(low),
+    };
     return { fields: [one, other], alert: [evidence], danger: [evidence] };
   }
   return undefined;
@@ -117,9 +123,7 @@ function fits(lane: Lane, field: Field, wanted: Meaning): boolean {
 /** Whether a column named by a weak word holds kinds of channels, and so something else than its word says. */
 function holdsKinds({ values, concepts }: Field, wanted: Meaning): boolean {
   return (
-    wanted.id === 'machine' &&
-    concepts.get('machine')?.strength === 'weak' &&
-    values.kinds * 2 > values.texts
+    wanted.id === 'machine' && concepts.get('machine')?.strength === 'weak' && values.kinds * 2 > values.texts
   );
 }
 

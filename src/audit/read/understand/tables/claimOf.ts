@@ -90,7 +90,5 @@ function sizeEvidence({ values }: Field, unitText: string | null, wanted: Meanin
   const [unit, base] = [text === null ? undefined : parseUnit(text), parseUnit(usual.unit)];
   if (!unit || !base || unit.dimension !== base.dimension) return [];
   const size = Math.abs(convert(values.median, unit, base));
-  return [
-    { is: 'size', median: values.median, unit: text, fits: size >= usual.from && size <= usual.to },
-  ];
+  return [{ is: 'size', median: values.median, unit: text, fits: size >= usual.from && size <= usual.to }];
 }

@@ -26,9 +26,7 @@ export function headingsOf({ block }: Lane): readonly Heading[] {
     }
     const isName =
       !isNumberText(text) && !isTotal(text) && !isSpare(text) && !isSaidBlank(text) && canBeMachine(text);
-    before = isName
-      ? { is: 'heading', text: text.trim(), place: { sheet: sheet.name, row, column } }
-      : null;
+    before = isName ? { is: 'heading', text: text.trim(), place: { sheet: sheet.name, row, column } } : null;
   }
   return found;
 }

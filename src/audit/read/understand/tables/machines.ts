@@ -40,7 +40,13 @@ function fromLabel(text: ContextText): TableMachine | null {
 
 const namesList = holdsOneOf(listWords);
 /** Concepts that a machine's name can have. */
-const ofMachines: ReadonlySet<Concept> = new Set<Concept>(['machine', 'location', 'ordinal', 'other', 'tolerance']);
+const ofMachines: ReadonlySet<Concept> = new Set<Concept>([
+  'machine',
+  'location',
+  'ordinal',
+  'other',
+  'tolerance',
+]);
 
 /** Whether the name of a sheet or a heading can be that of a machine: no word of lists, and nothing of a quantity. */
 export function canBeMachine(name: string): boolean {

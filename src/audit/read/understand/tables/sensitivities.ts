@@ -60,15 +60,25 @@ export function rolesOf(
   const sure = (id: MeaningId) =>
     worded.some(
       ({ meaning: other, evidence }) =>
-        other === id && evidence.some((one) => one.is === 'standard header' || (one.is === 'role' && one.from === 'word')),
+        other === id &&
+        evidence.some((one) => one.is === 'standard header' || (one.is === 'role' && one.from === 'word')),
     );
   return worded.map((role) => {
-    const counterpart = role.meaning === 'measured' ? 'configured' : role.meaning === 'configured' ? 'measured' : null;
+    const counterpart =
+      role.meaning === 'measured' ? 'configured' : role.meaning === 'configured' ? 'measured' : null;
     const isWeak = role.evidence.some((one) => one.is === 'role' && one.from === 'weak word');
-    if (counterpart && isWeak && sure(counterpart) && worded.filter((other) => other.meaning === role.meaning).length === 1)
+    if (
+      counterpart &&
+      isWeak &&
+      sure(counterpart) &&
+      worded.filter((other) => other.meaning === role.meaning).length === 1
+    )
       return {
         ...role,
-        evidence: [...role.evidence, { is: 'role', role: role.meaning ?? '', from: 'the other column', company: [] }],
+        evidence: [
+          ...role.evidence,
+          { is: 'role', role: role.meaning ?? '', from: 'the other column', company: [] },
+        ],
       };
     if (role.meaning !== null || role.aside !== null || conflicts(role.field)) return role;
     return byCompany(role, worded, open.length, series, company) ?? role;

@@ -104,7 +104,14 @@ function candidateOf(
     pairs.add(`${of}\n${tagKey(text)}`);
   }
   if (filled === 0) return undefined;
-  return { lane, field, texts, filled, word, unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)) };
+  return {
+    lane,
+    field,
+    texts,
+    filled,
+    word,
+    unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
+  };
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {

@@ -96,7 +96,9 @@ function withoutDoubles(found: readonly NotUsed[]): NotUsed[] {
 
 /** Hidden lists and lines whose place visible ones take. */
 function ofHidden(yielded: readonly Line[]): NotUsed[] {
-  const tables = new Set(yielded.filter(({ table }) => table.lane.block.sheet.hidden).map(({ table }) => table));
+  const tables = new Set(
+    yielded.filter(({ table }) => table.lane.block.sheet.hidden).map(({ table }) => table),
+  );
   const lines = yielded.filter(({ table }) => !tables.has(table));
   return [
     ...[...tables].map((table): NotUsed => ({

@@ -1,3 +1,4 @@
+import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { BookRead } from '../bookRead.ts';
 import { pairReader } from '../pairedRows.ts';
@@ -35,7 +36,7 @@ export function isCloserLook(
     if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;
     const pair = read.pair(row, settingsRow);
     const amounts = { ...pair.row, ...pair.settings };
-    if (core.some((id) => !amounts[id]?.unit)) continue;
+    if (core.some((id) => !amounts[id]?.unit) || hasUnreadKind(pair.row.diagnostics)) continue;
     known++;
     const tag = tagKey(tagAt(tables.channels, row));
     const own = byTag.get(tag) ?? [];
@@ -47,6 +48,10 @@ export function isCloserLook(
   }
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
   return contradicted || understood > known;
+}
+
+function hasUnreadKind(diagnostics: ChannelRow['diagnostics']): boolean {
+  return diagnostics.some(({ column, severity }) => column === 'kind' && severity !== 'note');
 }
 
 function isSame(amount: Amount | null, value: ReturnType<TidyChannel['values']['get']>): boolean {

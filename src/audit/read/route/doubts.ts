@@ -1,10 +1,13 @@
 import type { Cell } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
 import type { NotRead } from '../../model/attention.ts';
 import type { TagIndex } from '../join/tagIndex.ts';
 import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
+import { kindWords, meaningOf } from '../rows/words.ts';
 import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { kindIn } from '../understand/readings/kinds.ts';
 
 /**
  * Whether two tables that were found by their standard headers leave something that a closer look may tell: another list,
@@ -19,7 +22,8 @@ export function leavesDoubts(
   return (
     notRead.some(({ what, severity }) => what === 'sheet' || what === 'table' || severity === 'critical') ||
     (both.every((table) => table.columns.has('machine')) && hasTwins(index.channels)) ||
-    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table))
+    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
+    hasUnlistedKind(channels)
   );
 }
 
@@ -34,6 +38,20 @@ function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
     const spec = specOf(kind, id);
     return spec?.required === true && spec.dimensions !== undefined && unit === undefined;
   });
+}
+
+/** A word for a kind of channel that is known, though not one of those that the table may have. */
+function hasUnlistedKind({ sheet, columns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  const kind = columns.get('kind')?.column;
+  if (kind === undefined) return false;
+  const seen = new Set<string>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const cell = cellAt(sheet, row, kind);
+    if (typeof cell !== 'string' || seen.has(cell) || skipped.has(row)) continue;
+    seen.add(cell);
+    if (meaningOf(kindWords, cell) === undefined && kindIn(cell) !== undefined) return true;
+  }
+  return false;
 }
 
 /** A text in a column of numbers that is none. */

@@ -29,6 +29,8 @@ export interface ValueFacts {
   readonly numbers: number;
   readonly dates: number;
   readonly texts: number;
+  /** Texts that name a kind of channel. */
+  readonly kinds: number;
   /** Texts that state a unit and nothing else. */
   readonly units: number;
   readonly saidBlank: number;

@@ -4,6 +4,7 @@ import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, type Block, type FieldPlace, recordsOf } from '../blocks/block.ts';
 import { shownAt } from '../blocks/shownCells.ts';
 import { cellValue } from '../readings/cellValue.ts';
+import { kindIn } from '../readings/kinds.ts';
 import { numberStyleOf } from '../readings/numberStyle.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import type { ValueFacts } from './field.ts';
@@ -42,6 +43,7 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
     numbers: 0,
     dates: 0,
     texts: 0,
+    kinds: 0,
     units: 0,
     saidBlank: 0,
     odd: 0,
@@ -99,6 +101,7 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
       counting = false;
       if (value.is !== 'text') count.odd++;
       else if (statedUnit(text)) count.units++;
+      else if (kindIn(text)) count.kinds++;
     }
   }
   numbers.sort((one, other) => one - other);

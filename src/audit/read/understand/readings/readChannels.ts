@@ -1,7 +1,6 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { cellText } from '../../../../cells/cell.ts';
 import type { Steps } from '../../../model/steps.ts';
-import type { Amount } from '../../rows/rowReader.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
@@ -10,7 +9,9 @@ import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { ReadChannel, ReadValue, Trouble } from './channel.ts';
 import { joinLines, type JoinedLines } from './join.ts';
-import { kindIn } from './kinds.ts';
+import { contradictions, sameValue } from './contradictions.ts';
+import { kindContradiction, kindOf } from './kindOf.ts';
+import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
 import { linesOf, type Line } from './records.ts';
@@ -41,7 +42,7 @@ export function* readChannels(
   for (const table of used) {
     const isKnown = (tag: string) =>
       known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
-    for (const line of linesOf(table, sheets, isKnown)) {
+    for (const line of linesOf(table, sheets, isKnown, said.leftOut)) {
       if (line.is === 'channel') lines.push(line);
       else if (line.is !== 'empty') others.push(line);
       if ((lines.length + others.length) % stride === 0) yield;
@@ -91,13 +92,6 @@ function* recordsWithTags({ lane }: TableRead): Generator<{ record: number }, vo
   for (let record = lane.block.span[0]; record <= lane.block.span[1]; record++) yield { record };
 }
 
-function sameValue(one: Amount | null | undefined, other: Amount | null | undefined): boolean {
-  if (!one || !other) return true;
-  if (one.unit?.dimension !== other.unit?.dimension) return false;
-  const [a, b] = [one.value * (one.unit?.factor ?? 1), other.value * (other.unit?.factor ?? 1)];
-  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
-}
-
 function channelOf(
   joined: JoinedLines,
   read: (line: Line, claim: Claim) => FieldRead | undefined,
@@ -105,8 +99,9 @@ function channelOf(
 ): ReadChannel {
   const values = new Map<MeaningId, ReadValue>();
   const notes: PlacedNote[] = [];
-  const percents: [MeaningId, FieldRead, Line][] = [];
+  const percents: [MeaningId, FieldRead][] = [];
   const open = new Set(joined.troubles.flatMap((trouble: Trouble) => trouble.meanings));
+  const holders = new Map<MeaningId, [TableRead, ReadValue][]>();
   for (const line of joined.lines) {
     for (const [id, claim] of line.table.claims) {
       if (id === 'tag' || claim.standing !== 'certain' || open.has(id)) continue;
@@ -114,52 +109,30 @@ function channelOf(
       if (!found) continue;
       if (values.has(id) && found.amount === null && found.text === '') continue;
       notes.push(...found.notes);
-      if (found.ofScale !== null) percents.push([id, found, line]);
-      else if (!values.has(id))
-        values.set(id, { amount: found.amount, text: found.text, day: found.day, place: found.place });
+      const { amount, text, day, place } = found;
+      if (found.ofScale !== null) percents.push([id, found]);
+      else if (amount !== null || text !== '')
+        holders.set(id, [...(holders.get(id) ?? []), [line.table, { amount, text, day, place }]]);
+      if (found.ofScale === null && !values.has(id)) values.set(id, { amount, text, day, place });
     }
   }
-  const scale = values.get('fullScale');
+  const troubles = [...joined.troubles, ...contradictions(holders)];
+  for (const { meanings } of troubles) for (const id of meanings) values.delete(id);
   for (const [id, found] of percents) {
-    const percent = found.ofScale ?? 0;
-    const unit = scale?.amount?.unit;
-    if (!scale?.amount || !unit || unit.dimension === 'percent') {
-      notes.push({ note: { is: 'no full scale', percent }, meaning: id, place: found.place, unusable: true });
-      values.set(id, { amount: null, text: found.text, day: null, place: found.place });
-      continue;
-    }
-    const amount = { value: (percent * scale.amount.value) / 100, unit };
-    notes.push({
-      note: { is: 'worked out from full scale', percent, scale: scale.amount.value, unit: unit.text },
-      meaning: id,
-      place: found.place,
-      unusable: false,
-    });
-    values.set(id, { amount, text: found.text, day: null, place: found.place });
+    const { value, note } = ofScale(id, found, values.get('fullScale')?.amount ?? null);
+    values.set(id, value);
+    notes.push(note);
   }
+  const { kind, kindSaid, place } = kindOf(joined.lines, sheets);
+  const differs = place && kindContradiction(kind, kindSaid, values, place);
   return {
     tag: joined.tag,
     machine: joined.machine,
-    ...kindOf(joined.lines, sheets),
+    kind: differs ? null : kind,
+    kindSaid,
     values,
-    notes,
-    troubles: joined.troubles,
+    notes: differs ? [...notes, differs] : notes,
+    troubles,
     lines: joined.lines,
   };
-}
-
-function kindOf(
-  lines: readonly Line[],
-  sheets: ReadonlyMap<string, Sheet>,
-): Pick<ReadChannel, 'kind' | 'kindSaid'> {
-  for (const { table, record } of lines) {
-    if (!table.kindField) continue;
-    const text = cellText(cellOfBlock(table.lane.block, sheets, table.kindField.place, record));
-    if (text === '') continue;
-    const kind = kindIn(text);
-    const isOwn = table.claims.get('kind')?.field === table.kindField;
-    if (kind === 'other') return { kind: null, kindSaid: text };
-    if (kind || isOwn) return { kind: kind ?? null, kindSaid: text };
-  }
-  return { kind: null, kindSaid: '' };
 }

@@ -15,6 +15,7 @@ import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
+import { headingsOf } from './headings.ts';
 import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
 import { seriesOf } from './series.ts';
@@ -144,6 +145,8 @@ function tableOf(
     kindField: claims.get('kind')?.field ?? kindField(lane, sheets),
     series: seriesOf(lane) ?? null,
     machine: claims.has('machine') ? null : machine,
+    headings: part === 'channels' && !claims.has('machine') && !machine ? headingsOf(lane) : [],
+    machineFromHeadings: answer?.machineFromHeadings === true,
     leftOut: answer?.use === false,
   };
 }

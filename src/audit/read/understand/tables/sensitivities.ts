@@ -57,7 +57,29 @@ export function rolesOf(
   const fields = lane.fields.filter(isSensitivity);
   const worded = fields.map((field) => byWords(field, series, company));
   const open = worded.filter((role) => role.meaning === null && role.aside === null);
+  const sure = (id: MeaningId) =>
+    worded.some(
+      ({ meaning: other, evidence }) =>
+        other === id &&
+        evidence.some((one) => one.is === 'standard header' || (one.is === 'role' && one.from === 'word')),
+    );
   return worded.map((role) => {
+    const counterpart =
+      role.meaning === 'measured' ? 'configured' : role.meaning === 'configured' ? 'measured' : null;
+    const isWeak = role.evidence.some((one) => one.is === 'role' && one.from === 'weak word');
+    if (
+      counterpart &&
+      isWeak &&
+      sure(counterpart) &&
+      worded.filter((other) => other.meaning === role.meaning).length === 1
+    )
+      return {
+        ...role,
+        evidence: [
+          ...role.evidence,
+          { is: 'role', role: role.meaning ?? '', from: 'the other column', company: [] },
+        ],
+      };
     if (role.meaning !== null || role.aside !== null || conflicts(role.field)) return role;
     return byCompany(role, worded, open.length, series, company) ?? role;
   });
@@ -215,12 +237,12 @@ function byCompany(
     return to('measured', { is: 'role', role: 'measured', from: 'company', company: tests });
   if (has('configured') && !has('measured'))
     return to('measured', { is: 'role', role: 'measured', from: 'the other column', company: tests });
-  if (has('measured') && !has('configured'))
+  if (has('measured') && !has('configured') && setpoints)
     return to('configured', {
       is: 'role',
       role: 'configured',
       from: 'the other column',
-      company: setpoints ? ['setpoints'] : [],
+      company: ['setpoints'],
     });
   return undefined;
 }

@@ -1,7 +1,7 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import { recordsOf } from '../blocks/block.ts';
+import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
@@ -92,7 +92,7 @@ function candidateOf(
   let of = '';
   for (const record of recordsOf(lane.block)) {
     const cell = cellOfBlock(lane.block, sheets, field.place, record);
-    if (isBlank(cell)) continue;
+    if (isBlank(cell) || isHiddenRecord(lane.block, record)) continue;
     const text = cellText(cell);
     if (isTotal(text)) continue;
     if (machine) {
@@ -104,7 +104,14 @@ function candidateOf(
     pairs.add(`${of}\n${tagKey(text)}`);
   }
   if (filled === 0) return undefined;
-  return { lane, field, texts, filled, word, unique: pairs.size >= filled * mostly };
+  return {
+    lane,
+    field,
+    texts,
+    filled,
+    word,
+    unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
+  };
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {

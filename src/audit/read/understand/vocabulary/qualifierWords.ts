@@ -162,12 +162,12 @@ export const qualifierWords: readonly ConceptWords[] = [
     concept: 'tolerance',
     from: 'memory',
     strong: {
-      en: 'tolerance | tol | min | max | minimum | maximum | allowed | acceptable | acceptance | lower | lower limit | upper limit | average | mean | low | reset | hysteresis | deadband | incl | multiplied',
-      de: 'toleranz | min | max | minimum | maximum | zulässig* | mittelwert | untere* | obere*',
-      es: 'tolerancia | mín | máx | mínim* | máxim* | admisible | promedio | media',
-      fr: 'tolérance | mini | maxi | minimum | maximum | admissible | moyenne',
-      pt: 'tolerância | mín | máx | mínim* | máxim* | admissível | média',
-      it: 'tolleranza | minim* | massim* | ammissibile | media',
+      en: 'tolerance | tol | min | max | minimum | maximum | acceptance | lower | lower limit | upper limit | average | mean | low | reset | hysteresis | deadband | incl | multiplied',
+      de: 'toleranz | min | max | minimum | maximum | mittelwert | untere* | obere*',
+      es: 'tolerancia | mín | máx | mínim* | máxim* | promedio | media',
+      fr: 'tolérance | mini | maxi | minimum | maximum | moyenne',
+      pt: 'tolerância | mín | máx | mínim* | máxim* | média',
+      it: 'tolleranza | minim* | massim* | media',
     },
   },
 ];

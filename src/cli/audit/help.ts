@@ -34,8 +34,8 @@ question with its proposal; elsewhere, and with --json - or --propose, nobody is
 ${optionLines.join('\n')}
 
 Exit code: 0 audited; 1 audited, and --strict found something; 2 bad usage or unreadable input (nothing is written), a
-workbook that needs answers first (nothing is written but the proposal), or workbooks of a FOLDER that could not be audited (the others are, and are written). With --verify: 0 as the audit left
-it; 1 edited; 2 no results in it, or unreadable.
+workbook that needs answers first (nothing is written but the proposal), or workbooks of a FOLDER that could not be audited
+(the others are, and are written). With --verify: 0 as the audit left it; 1 edited; 2 no results in it, or unreadable.
 
 Advisory only. Correct the measuring chain first; setpoints change only under the site's management of change.
 `;

@@ -11,7 +11,7 @@ import type { TableRead } from '../../src/audit/read/understand/tables/tableRead
 import { understand, type Understanding } from '../../src/audit/read/understand/understand.ts';
 import type { NotUsed } from '../../src/audit/read/understand/unread/notUsed.ts';
 import type { Outcome, ProposedPlace } from './judge/outcome.ts';
-import type { Reader } from './today.ts';
+import type { Reader } from './audited.ts';
 import { verdictOf } from './truth.ts';
 
 /** The understanding alone, judged by the simple rule at 5 %: a report of what it reads, asks and leaves out. */

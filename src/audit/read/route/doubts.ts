@@ -3,7 +3,7 @@ import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
 import type { NotRead } from '../../model/attention.ts';
 import type { TagIndex } from '../join/tagIndex.ts';
-import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
+import type { FoundTable, Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
 import { kindWords, meaningOf } from '../rows/words.ts';
 import { isSaidBlank } from '../understand/readings/blanks.ts';
@@ -18,10 +18,10 @@ export function leavesDoubts(
   index: Readonly<Record<'channels' | 'settings', TagIndex>>,
   notRead: readonly NotRead[],
 ): boolean {
-  const both = isSameTable(channels, settings) ? [channels] : [channels, settings];
   return (
     notRead.some(({ what, severity }) => what === 'sheet' || what === 'table' || severity === 'critical') ||
-    (both.every((table) => table.columns.has('machine')) && hasTwins(index.channels)) ||
+    hasTwins(index.channels) ||
+    hasTwins(index.settings) ||
     [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
     hasUnlistedKind(channels)
   );

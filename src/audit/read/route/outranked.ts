@@ -27,7 +27,7 @@ export function isOutranked({ channels, settings }: Tables): boolean {
     [channels, settings].some(
       (table) => hasHiddenColumn(table) || hasWideHeader(table) || isSaidAside(table),
     ) ||
-    both.some((table) => hasOtherRows(table)) ||
+    both.some((table) => hasOtherRows(table) || hasHiddenTwin(table)) ||
     both.every((table) => countsOnly(table)) ||
     hasOtherKinds(channels)
   );
@@ -86,6 +86,19 @@ function hasOtherRows({ sheet, columns, firstRow, lastRow, skipped }: FoundTable
     if (text !== '' && (isTotal(text) || isSpare(text))) return true;
   }
   return false;
+}
+
+/** A hidden row whose tag stands in another row too. */
+function hasHiddenTwin({ sheet, columns, firstRow, lastRow }: FoundTable): boolean {
+  const hidden = [...sheet.hiddenRows].filter((row) => row >= firstRow && row <= lastRow);
+  if (hidden.length === 0) return false;
+  const tag = columns.get('tag')?.column ?? 0;
+  const rows = new Map<string, number>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const key = tagKey(cellText(cellAt(sheet, row, tag)));
+    if (key !== '') rows.set(key, (rows.get(key) ?? 0) + 1);
+  }
+  return hidden.some((row) => (rows.get(tagKey(cellText(cellAt(sheet, row, tag)))) ?? 0) > 1);
 }
 
 /** Tags that only count the rows, beside a column of texts of which each is another. */

@@ -31,14 +31,14 @@ export const golden: GoldenCase = {
       verdict: 'late',
       thresholds: { alert: { verdict: 'late' }, danger: { effective: 6.25, verdict: 'late' } },
       is: { source: { channels: { sheet: 'Channels', row: 2 }, settings: { sheet: 'Monitor', row: 2 } } },
-      findings: ['danger-late @ Monitor!D2'],
+      findings: ['alert-late @ Monitor!C2', 'danger-late @ Monitor!D2'],
     },
     {
       tag: 'B-1',
       verdict: 'late',
       thresholds: { alert: { verdict: 'late' }, danger: { effective: 1000 / 160.02, verdict: 'late' } },
       is: { source: { channels: { sheet: 'Channels', row: 5 }, settings: { sheet: 'Monitor', row: 3 } } },
-      findings: ['danger-late @ Monitor!D3'],
+      findings: ['alert-late @ Monitor!C3', 'danger-late @ Monitor!D3'],
     },
   ],
 };

@@ -1,3 +1,4 @@
+import { measured } from '../../oracle/plainChannel.ts';
 import { facts, pair, type CaseTwo } from '../caseTwo.ts';
 
 export const judged: CaseTwo = {
@@ -29,8 +30,8 @@ export const judged: CaseTwo = {
       ],
     },
   ],
-  facts: facts({}),
+  facts: facts({}, { tag: 'V-2', machine: 'Fan', ...measured(160) }),
   notRead: [],
   channels: { 'V-1': { verdict: 'within' }, 'V-2': { verdict: 'late' } },
-  critical: ['late V-2 danger'],
+  critical: ['Fan / V-2'],
 };

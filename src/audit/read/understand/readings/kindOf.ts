@@ -22,7 +22,9 @@ export function kindOf(
     if (text === '') continue;
     const place = placeIn(block, table.kindField.place, record) ?? null;
     const kind = kindIn(text);
-    const isOwn = table.claims.get('kind')?.field === table.kindField;
+    const isOwn =
+      table.claims.get('kind')?.field === table.kindField ||
+      table.kindField.standard.some(({ id }) => id === 'kind');
     if (kind === 'other') return { kind: null, kindSaid: text, place };
     if (kind || isOwn) return { kind: kind ?? null, kindSaid: text, place };
   }

@@ -194,6 +194,7 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
       field.standard.some(({ id }) => id === 'tag' || id === 'machine')
     )
       continue;
+    if (field.standard.some(({ id }) => id === 'kind')) return field;
     if (values.distinct > mostKinds) continue;
     const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
     let [told, read, filled] = [0, 0, 0];

@@ -20,6 +20,8 @@ export interface UnitFact {
   readonly stated: StatedUnit;
   readonly scope: UnitScope;
   readonly place: Place | null;
+  /** A text around the table names the header of the field with it. */
+  readonly named?: boolean;
 }
 
 /** What the cells of a field hold, counted. */

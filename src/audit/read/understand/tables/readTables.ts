@@ -7,7 +7,7 @@ import { contextOf } from '../blocks/context.ts';
 import { recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { fieldsOf } from '../fields/fieldsOf.ts';
-import { notedAbove, notedInLegend } from '../fields/notes.ts';
+import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meanings/quantities.ts';
 import { kindIn } from '../readings/kinds.ts';
@@ -75,7 +75,6 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
     .flatMap((sheet) => notedInLegend(sheet, names));
   const lanes: Lane[] = [];
   for (const block of blocks) {
-    const own = fields.get(block) ?? [];
     const context = contextOf(block, blocks);
     const legend = legends.filter(({ sheets }) => sheets.length === 0 || sheets.includes(block.sheet.name));
     const naming = legend.filter(({ sheets }) => sheets.length > 0);
@@ -84,6 +83,7 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
       ...notedAbove(context.ofSheet).map((unit) => ({ unit, scope: 'note' as const })),
       ...(naming.length > 0 ? naming : legend).map((unit) => ({ unit, scope: 'legend' as const })),
     ];
+    const own = (fields.get(block) ?? []).map((field) => withNoted(field, noted));
     const axes = axesOf(own);
     const parts = axes ?? [[null, new Set<Field>()] as const];
     for (const [axis, ofAxis] of parts) {

@@ -66,6 +66,7 @@ export function rolesOf(
   return worded.map((role) => {
     const counterpart =
       role.meaning === 'measured' ? 'configured' : role.meaning === 'configured' ? 'measured' : null;
+    if (counterpart === 'measured' && !company.setpoints) return role;
     const isWeak = role.evidence.some((one) => one.is === 'role' && one.from === 'weak word');
     if (
       counterpart &&

@@ -75,6 +75,7 @@ function candidateOf(
       : strength === 'weak'
         ? 1
         : 0;
+  if (word < 2 && values.kinds * 2 > values.texts) return undefined;
   if (word === 0 && values.distinct * 2 < values.filled) return undefined;
   if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.filled))
     return undefined;
@@ -131,7 +132,9 @@ function choose(
     const best = others
       .map((other) => ({ other, share: shareOf(candidate.texts, other.texts) }))
       .toSorted((one, two) => two.share - one.share || two.other.word - one.other.word)[0];
-    const isShared = best !== undefined && best.share >= shared;
+    const least = best ? Math.min(candidate.texts.size, best.other.texts.size) : 0;
+    const isShared =
+      best !== undefined && best.share >= shared && Math.round(best.share * least) >= Math.min(2, least);
     return {
       ...candidate,
       best: isShared ? best : undefined,

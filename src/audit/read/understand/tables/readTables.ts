@@ -16,6 +16,7 @@ import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
 import { headingsOf } from './headings.ts';
+import { withHidden } from './hiddenTables.ts';
 import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
 import { seriesOf } from './series.ts';
@@ -53,7 +54,7 @@ export function* readTables(
   const tables = lanes.map((lane): TableRead =>
     tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said),
   );
-  return withSheetMachines(withHistories(tables, sheets));
+  return withSheetMachines(withHidden(withHistories(tables, sheets)));
 }
 
 /** Fields that are something for sure, and so no tag: places may be both. */
@@ -147,6 +148,8 @@ function tableOf(
     machine: claims.has('machine') ? null : machine,
     headings: part === 'channels' && !claims.has('machine') && !machine ? headingsOf(lane) : [],
     machineFromHeadings: answer?.machineFromHeadings === true,
+    setAside: false,
+    use: answer?.use ?? null,
     leftOut: answer?.use === false,
   };
 }
@@ -189,7 +192,7 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
     const { concepts, values } = field;
     if (
       values.texts === 0 ||
-      values.numbers > 0 ||
+      values.numbers * 3 > values.texts ||
       concepts.has('remark') ||
       field.standard.some(({ id }) => id === 'tag' || id === 'machine')
     )

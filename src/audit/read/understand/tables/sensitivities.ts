@@ -3,6 +3,7 @@ import type { Field } from '../fields/field.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
+import type { StandardName } from '../vocabulary/headerText.ts';
 import type { Concept } from '../vocabulary/word.ts';
 import type { Lane } from './lane.ts';
 
@@ -56,7 +57,9 @@ export function rolesOf(
   const series = seriesOf(lane);
   const fields = lane.fields.filter(isSensitivity);
   const worded = fields.map((field) => byWords(field, series, company));
-  const open = worded.filter((role) => role.meaning === null && role.aside === null);
+  const shown = worded.filter(({ field }) => !field.place.hidden);
+  const seen = shown.length > 0 ? shown : worded;
+  const open = seen.filter((role) => role.meaning === null && role.aside === null);
   const sure = (id: MeaningId) =>
     worded.some(
       ({ meaning: other, evidence }) =>
@@ -82,7 +85,7 @@ export function rolesOf(
         ],
       };
     if (role.meaning !== null || role.aside !== null || conflicts(role.field)) return role;
-    return byCompany(role, worded, open.length, series, company) ?? role;
+    return byCompany(role, seen, open.length, series, company) ?? role;
   });
 }
 
@@ -102,6 +105,20 @@ function conflicts(field: Field): boolean {
   return set > 0 && set === strengthOf(field, 'measured', 'as found', 'as left');
 }
 
+/**
+ * Whether another way to write a standard header, without a word for measured or set, stands in the company of the other
+ * one: `Scale factor` beside gap voltages and test days.
+ */
+function contradictsCompany(
+  field: Field,
+  { id, exact }: StandardName,
+  { setpoints, tests }: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): boolean {
+  if (exact || strengthOf(field, 'configured', 'measured', 'as found', 'as left', 'reference') > 0) return false;
+  if (setpoints === tests.length > 0) return false;
+  return setpoints ? id === 'measured' : id === 'configured';
+}
+
 function byWords(
   field: Field,
   series: LaneSeries | undefined,
@@ -110,7 +127,7 @@ function byWords(
   const standard = field.standard.find(({ id }) => ids.has(id));
   const aside =
     strengthOf(field, 'old') === 2 ? 'old' : strengthOf(field, 'proposed') === 2 ? 'proposed' : null;
-  if (standard) {
+  if (standard && !contradictsCompany(field, standard, company)) {
     const id = standard.id as MeaningId;
     const left = id === 'measured' && series?.series === 'as left' && strengthOf(field, 'as found') === 0;
     const said: Evidence[] = [{ is: 'standard header', header: field.text, exact: standard.exact }];

@@ -1,10 +1,10 @@
 import { seriesOf, type LaneSeries } from './series.ts';
 import type { Field } from '../fields/field.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
-import { meaning } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StandardName } from '../vocabulary/headerText.ts';
 import type { Concept } from '../vocabulary/word.ts';
+import { isSensitivity, sensitivityIds } from './isSensitivity.ts';
 import type { Lane } from './lane.ts';
 
 /** A field of sensitivities with the role that it has: which meaning, by what. */
@@ -15,38 +15,6 @@ export interface Role {
   readonly evidence: readonly Evidence[];
   /** An earlier value or one only proposed: it rivals, and is never taken by itself. */
   readonly aside: 'old' | 'proposed' | null;
-}
-
-const ids: ReadonlySet<string> = new Set([
-  'measured',
-  'configured',
-  'asLeftSensitivity',
-  'referenceSensitivity',
-]);
-const excluded: readonly Concept[] = meaning('measured').not;
-
-/** Whether a field holds sensitivities, by its standard header, its unit or its word. */
-export function isSensitivity(field: Field): boolean {
-  const { standard, concepts, units, values } = field;
-  if (standard.some(({ id }) => ids.has(id))) return true;
-  if (standard.length > 0 || excluded.some((concept) => concepts.has(concept))) return false;
-  const stated = units.find(({ scope }) => scope !== 'format')?.stated ?? units[0]?.stated;
-  const dimensions = meaning('measured').dimensions;
-  if (stated?.unit && dimensions.includes(stated.unit.dimension)) return true;
-  if (stated || values.dates > 0) return false;
-  const word = concepts.get('sensitivity');
-  if (!word || values.numbers === 0) return false;
-  if (word.strength === 'strong') return true;
-  const perCell = [...values.cellUnits.values()].some(
-    ({ unit }) => unit !== null && dimensions.includes(unit.dimension),
-  );
-  const median = Math.abs(values.median);
-  return (
-    perCell ||
-    ((['measured', 'configured', 'as found', 'as left'] as const).some((role) => concepts.has(role)) &&
-      ((median > 1 && median < 20) || (median > 50 && median < 600)) &&
-      values.least > 0)
-  );
 }
 
 /** Gives every sensitivity of a lane its role: by its words, by the series of its list, or by the company that it keeps. */
@@ -124,7 +92,7 @@ function byWords(
   series: LaneSeries | undefined,
   company: { readonly setpoints: boolean; readonly tests: readonly string[] },
 ): Role {
-  const standard = field.standard.find(({ id }) => ids.has(id));
+  const standard = field.standard.find(({ id }) => sensitivityIds.has(id));
   const aside =
     strengthOf(field, 'old') === 2 ? 'old' : strengthOf(field, 'proposed') === 2 ? 'proposed' : null;
   if (standard && !contradictsCompany(field, standard, company)) {

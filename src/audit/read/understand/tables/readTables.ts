@@ -198,11 +198,14 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
     )
       continue;
     if (values.distinct > mostKinds) continue;
+    if (values.kinds === 0) continue;
+    const known = new Map<string, ReturnType<typeof kindIn>>();
     const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
     let [told, read, filled] = [0, 0, 0];
     for (const record of recordsOf(lane.block)) {
       const text = cellText(cellOfBlock(lane.block, sheets, field.place, record));
-      const kind = kindIn(text);
+      let kind = known.get(text);
+      if (!kind && !known.has(text)) known.set(text, (kind = kindIn(text)));
       if (text !== '') filled++;
       if (kind) read++;
       if (kind && kind !== 'radial' && kind !== 'loop') told++;

@@ -196,7 +196,7 @@ function ofTable(table: TableRead): NotUsed[] {
       const { values, concepts, units } = field;
       const repeats =
         values.texts > 1 &&
-        values.distinct < values.filled &&
+        values.distinct < values.compared &&
         values.numbers === 0 &&
         units.length === 0 &&
         values.units === 0;

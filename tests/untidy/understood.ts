@@ -122,6 +122,7 @@ function channelOf(channel: ReadChannel) {
   const text = (id: MeaningId) => values.get(id)?.text || null;
   const configured = perMil(amount('configured'));
   const [alert, danger] = [mil(amount('alert')), mil(amount('danger'))];
+  const inUnits = { measured: perMil(amount('measured')), configured, alert, danger };
   const isShaft = kind === 'radial' || (kind === null && kindSaid === '');
   const state = (measured: number | null) => ({
     sensitivity: { configured, measured, unit: 'mV/mil' },
@@ -160,7 +161,9 @@ function channelOf(channel: ReadChannel) {
     },
     findings: [
       ...needed.flatMap((id) =>
-        amount(id) ? [] : lines.map(({ place }) => ({ is: 'missing', meaning: id, ...placeOf(place) })),
+        inUnits[id] !== null
+          ? []
+          : lines.map(({ place }) => ({ is: 'missing', meaning: id, ...placeOf(place) })),
       ),
       ...notes
         .filter(({ unusable }) => unusable)

@@ -7,7 +7,12 @@ import type { FoundTable, Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
 import { kindWords, meaningOf } from '../rows/words.ts';
 import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
+
+/** Rows above a header in which a label may stand. */
+const labelRows = 8;
+const longestLabel = 80;
 
 /**
  * Whether two tables that were found by their standard headers leave something that a closer look may tell: another list,
@@ -23,7 +28,8 @@ export function leavesDoubts(
     hasTwins(index.channels) ||
     hasTwins(index.settings) ||
     [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
-    hasUnlistedKind(channels)
+    hasUnlistedKind(channels) ||
+    hasMachineAbove(channels)
   );
 }
 
@@ -38,6 +44,16 @@ function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
     const spec = specOf(kind, id);
     return spec?.required === true && spec.dimensions !== undefined && unit === undefined;
   });
+}
+
+/** A label above a list without a column for its machine, as `Machine` with a name beside it. */
+function hasMachineAbove({ sheet, headerRow, columns }: FoundTable): boolean {
+  if (columns.has('machine')) return false;
+  for (let row = Math.max(1, headerRow - labelRows); row < headerRow; row++)
+    for (const cell of sheet.rows[row - 1] ?? [])
+      if (typeof cell === 'string' && cell.length <= longestLabel && conceptsIn(cell).has('machine'))
+        return true;
+  return false;
 }
 
 /** A word for a kind of channel that is known, though not one of those that the table may have. */

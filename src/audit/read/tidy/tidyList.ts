@@ -48,7 +48,7 @@ export interface TidyChannel {
   readonly inSettings: boolean;
   readonly hidden: boolean;
   readonly values: ReadonlyMap<MeaningId, TidyValue>;
-  /** Cells of what could not be used. */
+  /** Cells of what could not be used, or where nothing stands. */
   readonly unused: ReadonlyMap<MeaningId, Place>;
   readonly remarks: Readonly<Record<TableKind, readonly Diagnostic[]>>;
 }

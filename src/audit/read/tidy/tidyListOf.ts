@@ -88,6 +88,12 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
     const facts = factOf('meaning-not-certain', 'warning', { quantity: meaning(id).name, header });
     say(id, { ...facts, column: id }, place);
   }
+  for (const { table, record } of lines)
+    for (const [id, { field }] of table.claims) {
+      if (values.has(id) || unused.has(id) || meaning(id).holds !== 'number') continue;
+      const place = placeIn(table.lane.block, field.place, record);
+      if (place) unused.set(id, place);
+    }
   const [first] = lines;
   const at = first?.place ?? { sheet: '', row: 1, column: 1 };
   return {

@@ -5,6 +5,7 @@ export const golden: GoldenCase = {
   because:
     'A header further down in another unit is another list: read in the first one, 6.3 mV/µm would be 6.3 mV/mil, 25.4 times ' +
     'wrong. Each list counts in its own unit. By hand: 5 mil × 200/160 = 6.25 mil, and 6.3 × 25.4 = 160.02 mV/mil, 5 × 200/160.02 = 6.249219 mil.',
+  standard: false,
   book: book(
     [
       'Channels',

@@ -19,7 +19,7 @@ export function isAmount(cell: Cell): boolean {
 
 /** Whether a cell holds a year, as a header of readings does. */
 export function isYear(cell: Cell): boolean {
-  const year = typeof cell === 'string' && /^\s*\d{4}\s*$/u.test(cell) ? Number(cell) : cell;
+  const year = typeof cell === 'string' && /^\s*\d{4}[\s.:]*$/u.test(cell) ? parseInt(cell, 10) : cell;
   return typeof year === 'number' && Number.isInteger(year) && year >= 1980 && year <= 2099;
 }
 

@@ -48,11 +48,19 @@ export function contextOf(block: Block, blocks: readonly Block[]): BlockContext 
   const to = Math.min(16_385, ...beside.filter(({ left }) => left > own.right).map(({ left }) => left)) - 1;
   const titles: ContextText[] = [];
   for (let row = own.top - 1; row >= Math.max(1, own.top - reach); row--) {
-    const found = textsIn(sheet, row, from, to);
+    const found = isRecordOf(others, sheet, row) ? undefined : textsIn(sheet, row, from, to);
     if (found === undefined) break;
     titles.push(...found);
   }
   return { titles, ofSheet: ofSheet(sheet, [own, ...others]), hasBeside: beside.length > 0 };
+}
+
+/** Whether a row stands in another block and holds an amount. */
+function isRecordOf(others: readonly Extent[], sheet: Sheet, row: number): boolean {
+  return (
+    others.some(({ top, bottom }) => row >= top && row <= bottom) &&
+    (sheet.rows[row - 1] ?? []).some((cell) => cell !== null && isAmount(cell))
+  );
 }
 
 /** The texts above the highest blocks of a sheet, outside all of them. */

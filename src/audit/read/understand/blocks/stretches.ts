@@ -80,10 +80,13 @@ function apart(sheet: Sheet, row: number): readonly Stretch[] {
   return parts.length < 2 ? [whole] : parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
 }
 
-/** The first row in which two numbers stand in some columns; `null` where none does. */
+/** The first row of numbers in some columns: with two of them, or with one above another; `null` where there is none. */
 function firstAmounts(rows: readonly (readonly Cell[])[], from: number, to: number): number | null {
-  const at = rows.findIndex(
-    (cells) => cells.slice(from - 1, to).filter((cell) => isAmount(cell) && !isYear(cell)).length > 1,
+  const counts = rows.map(
+    (cells) => cells.slice(from - 1, to).filter((cell) => isAmount(cell) && !isYear(cell)).length,
   );
-  return at < 0 ? null : at;
+  const two = counts.findIndex((count) => count > 1);
+  const one = counts.findIndex((count, at) => count > 0 && (counts[at + 1] ?? 0) > 0);
+  const first = two >= 0 && one >= 0 ? Math.min(two, one) : Math.max(two, one);
+  return first < 0 ? null : first;
 }

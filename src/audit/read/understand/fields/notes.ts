@@ -2,6 +2,7 @@ import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import type { ContextText } from '../blocks/context.ts';
 import type { Place } from '../blocks/block.ts';
+import type { Field } from './field.ts';
 import { conceptsIn, tokensOf } from '../vocabulary/lexicon.ts';
 import { inEnglishUnits, statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/word.ts';
@@ -96,6 +97,26 @@ function unitsOfClause(clause: string): { readonly stated: StatedUnit; readonly 
 
 function isVolt(text: string): boolean {
   return text === 'V';
+}
+
+/** A field with the units that texts state for its header by name: `Output: V/mm` above a column `Output`. */
+export function withNoted(
+  field: Field,
+  noted: readonly { readonly unit: NotedUnit; readonly scope: 'title' | 'note' | 'legend' }[],
+): Field {
+  if (field.units.length > 0 || field.values.cellUnits.size > 0) return field;
+  const headers = new Set(field.parts.map(({ name }) => tokensOf(name).join(' ')));
+  for (const scope of ['title', 'note', 'legend'] as const) {
+    const own = noted.filter(
+      (one) => one.scope === scope && one.unit.names.some((name) => headers.has(name)),
+    );
+    const [first] = own;
+    if (!first) continue;
+    if (own.some(({ unit }) => unit.stated.unit?.factor !== first.unit.stated.unit?.factor)) return field;
+    const { stated, place } = first.unit;
+    return { ...field, units: [{ stated, scope, place, named: true }] };
+  }
+  return field;
 }
 
 /** The units stated in the texts above a block. */

@@ -63,7 +63,7 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
       for (const [id, claim] of claims) if (claim.standing === 'certain') certain.add(id);
   }
   for (const table of tables) {
-    if (table.part === 'history' || table.leftOut) continue;
+    if (table.part === 'history' || table.leftOut || table.setAside) continue;
     const { claims, open, tag } = table;
     const isPart =
       table.part === 'channels' ||

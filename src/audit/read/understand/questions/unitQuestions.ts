@@ -13,9 +13,9 @@ const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
   measured: ['mV/mil', 'mV/µm'],
   configured: ['mV/mil', 'mV/µm'],
   asLeftSensitivity: ['mV/mil', 'mV/µm'],
-  alert: ['mil', 'µm'],
-  danger: ['mil', 'µm'],
-  fullScale: ['mil', 'µm'],
+  alert: ['mil', 'µm', 'mm'],
+  danger: ['mil', 'µm', 'mm'],
+  fullScale: ['mil', 'µm', 'mm'],
 };
 /** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
 const agree = 2;

@@ -24,7 +24,8 @@ export function kindOf(
     const kind = kindIn(text);
     const isOwn =
       table.claims.get('kind')?.field === table.kindField ||
-      table.kindField.standard.some(({ id }) => id === 'kind');
+      table.kindField.standard.some(({ id }) => id === 'kind') ||
+      table.kindField.concepts.has('kind');
     if (kind === 'other') return { kind: null, kindSaid: text, place };
     if (kind || isOwn) return { kind: kind ?? null, kindSaid: text, place };
   }

@@ -3,6 +3,7 @@ import { cellText } from '../../../../cells/cell.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
+import { recordsOf } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Claim } from '../tables/claim.ts';
@@ -41,7 +42,7 @@ export function* readChannels(
   const others: Line[] = [];
   for (const table of used) {
     const isKnown = (tag: string) =>
-      known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
+      known.some(([of, keys]) => of.lane.block !== table.lane.block && keys().has(tagKey(tag)));
     for (const line of linesOf(table, sheets, isKnown, said.leftOut)) {
       if (line.is === 'channel') lines.push(line);
       else if (line.is !== 'empty') others.push(line);
@@ -77,19 +78,22 @@ export function* readChannels(
 function knownTags(
   tables: readonly TableRead[],
   sheets: ReadonlyMap<string, Sheet>,
-): readonly (readonly [TableRead, ReadonlySet<string>])[] {
+): readonly (readonly [TableRead, () => ReadonlySet<string>])[] {
   return tables.map((table) => {
-    const keys = new Set<string>();
-    for (const { record } of recordsWithTags(table)) {
-      const tag = table.tag;
-      if (tag) keys.add(tagKey(cellText(cellOfBlock(table.lane.block, sheets, tag.field.place, record))));
-    }
-    return [table, keys];
+    let keys: Set<string> | undefined;
+    return [
+      table,
+      () => {
+        if (keys) return keys;
+        keys = new Set();
+        const { tag, lane } = table;
+        if (tag)
+          for (const record of recordsOf(lane.block))
+            keys.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+        return keys;
+      },
+    ];
   });
-}
-
-function* recordsWithTags({ lane }: TableRead): Generator<{ record: number }, void, void> {
-  for (let record = lane.block.span[0]; record <= lane.block.span[1]; record++) yield { record };
 }
 
 function channelOf(
@@ -101,6 +105,7 @@ function channelOf(
   const notes: PlacedNote[] = [];
   const percents: [MeaningId, FieldRead][] = [];
   const open = new Set(joined.troubles.flatMap((trouble: Trouble) => trouble.meanings));
+  const several = joined.lines.length > 1;
   const holders = new Map<MeaningId, [TableRead, ReadValue][]>();
   for (const line of joined.lines) {
     for (const [id, claim] of line.table.claims) {
@@ -111,12 +116,12 @@ function channelOf(
       notes.push(...found.notes);
       const { amount, text, day, place } = found;
       if (found.ofScale !== null) percents.push([id, found]);
-      else if (amount !== null || text !== '')
+      else if (several && (amount !== null || text !== ''))
         holders.set(id, [...(holders.get(id) ?? []), [line.table, { amount, text, day, place }]]);
       if (found.ofScale === null && !values.has(id)) values.set(id, { amount, text, day, place });
     }
   }
-  const troubles = [...joined.troubles, ...contradictions(holders)];
+  const troubles = several ? [...joined.troubles, ...contradictions(holders)] : joined.troubles;
   for (const { meanings } of troubles) for (const id of meanings) values.delete(id);
   for (const [id, found] of percents) {
     const { value, note } = ofScale(id, found, values.get('fullScale')?.amount ?? null);

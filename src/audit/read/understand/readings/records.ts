@@ -46,14 +46,14 @@ export function* linesOf(
   const records = calibrationRows(table);
   const machineOf = machineReader(table, sheets);
   const date = claims.get('calibratedOn');
-  const own = filledTags(table, sheets);
+  let own: ReadonlySet<string> | undefined;
+  const others = [...claims.values()].filter(({ field }) => field !== tag.field);
+  const repeated = headerKey(tag.field.parts.at(-1)?.text ?? '');
   for (const record of recordsOf(block)) {
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
     const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
-    const filled = [...claims.values()].filter(
-      ({ field }) => field !== tag.field && !isBlank(cellOfBlock(block, sheets, field.place, record)),
-    );
+    const filled = others.filter(({ field }) => !isBlank(cellOfBlock(block, sheets, field.place, record)));
     const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
     const line = (is: LineKind): Line => ({
       table,
@@ -73,10 +73,10 @@ export function* linesOf(
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
     else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0)
       yield line('spare');
-    else if (repeatsHeader(table, written)) yield line('header again');
+    else if (written.length <= 2 * repeated.length + 8 && headerKey(written) === repeated) yield line('header again');
     else if (
       filled.length === 0 &&
-      (own.has(tagKey(written)) ||
+      ((own ??= filledTags(table, sheets)).has(tagKey(written)) ||
         conceptsIn(written).size > 0 ||
         looksLikeHeading(written, isKnown(written)))
     )
@@ -123,10 +123,6 @@ function isLabelText(text: string): boolean {
     label.concepts.get('remark') === 'strong' ||
     label.concepts.get('machine') === 'strong'
   );
-}
-
-function repeatsHeader({ tag }: TableRead, written: string): boolean {
-  return tag !== null && headerKey(tag.field.parts.at(-1)?.text ?? '') === headerKey(written);
 }
 
 /** Rows of calibration records that stand below the rows of a table, in its columns. */

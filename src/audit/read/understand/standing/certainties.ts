@@ -148,7 +148,7 @@ function signOf(one: Evidence): readonly Sign[] {
       return [one.strength === 'strong' ? 'strong word' : 'weak word'];
     case 'unit':
       if (!one.fits) return ['unit contradicts'];
-      return ['title', 'note', 'legend'].includes(one.scope)
+      return ['title', 'note', 'legend'].includes(one.scope) && !one.named
         ? ['unit fits', 'unit by note']
         : ['unit fits', 'unit is its own'];
     case 'size':

@@ -5,7 +5,8 @@ import { headerKey } from '../../tables/header.ts';
 import { grades, pairs, surePairs } from '../vocabulary/pairWords.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Lane } from './lane.ts';
-import { isSensitivity, wordEvidence } from './sensitivities.ts';
+import { isSensitivity } from './isSensitivity.ts';
+import { wordEvidence } from './sensitivities.ts';
 import { fitsMeaning, unitSource } from './units.ts';
 
 /** A field that could have a meaning, before rivals are compared. */

@@ -33,6 +33,10 @@ export interface TableRead {
   readonly headings: readonly Heading[];
   /** A person said that they do. */
   readonly machineFromHeadings: boolean;
+  /** It stands on a hidden sheet, and visible tables hold what it does. */
+  readonly setAside: boolean;
+  /** Whether a person said that it is to be read; `null` where nobody did. */
+  readonly use: boolean | null;
   /** A person said that it is not to be read. */
   readonly leftOut: boolean;
 }

@@ -15,6 +15,8 @@ export interface UnitSource {
   readonly fixed: StatedUnit | null;
   readonly scope: UnitScope | null;
   readonly place: Place | null;
+  /** A text around the table names the header with it. */
+  readonly named?: boolean;
   /** Fields whose cells state the units of each record, nearest first. */
   readonly beside: readonly Field[];
   /** The header states something as a unit that is none. */
@@ -81,6 +83,7 @@ export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSourc
     fixed: fact?.stated ?? null,
     scope: scope ?? fact?.scope ?? null,
     place: fact?.place ?? null,
+    ...(fact?.named ? { named: true } : {}),
     beside,
     strange,
   });
@@ -152,6 +155,7 @@ export function unitEvidence(field: Field, source: UnitSource, wanted: Meaning):
         scope: source.scope,
         place: source.place,
         fits: fitsMeaning(source.fixed, wanted),
+        ...(source.named ? { named: true } : {}),
       },
     ];
   }

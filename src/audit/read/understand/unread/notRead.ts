@@ -31,7 +31,8 @@ export function notUsed(
     const kind = ofLine[line.is];
     if (kind) found.push({ ...kind, looksLike: 'channel', place: line.place, text: line.tag });
   }
-  found.push(...ofHidden(read.yielded));
+  const aside = tables.filter(({ setAside }) => setAside);
+  found.push(...ofHidden(read.yielded, aside));
   const has = (id: MeaningId) =>
     read.channels.some(({ lines }) => lines.some(({ table }) => table.claims.has(id)));
   const both = has('configured') && has('measured');
@@ -95,10 +96,11 @@ function withoutDoubles(found: readonly NotUsed[]): NotUsed[] {
 }
 
 /** Hidden lists and lines whose place visible ones take. */
-function ofHidden(yielded: readonly Line[]): NotUsed[] {
-  const tables = new Set(
-    yielded.filter(({ table }) => table.lane.block.sheet.hidden).map(({ table }) => table),
-  );
+function ofHidden(yielded: readonly Line[], aside: readonly TableRead[]): NotUsed[] {
+  const tables = new Set([
+    ...aside,
+    ...yielded.filter(({ table }) => table.lane.block.sheet.hidden).map(({ table }) => table),
+  ]);
   const lines = yielded.filter(({ table }) => !tables.has(table));
   return [
     ...[...tables].map((table): NotUsed => ({
@@ -132,8 +134,8 @@ function headerPlace({ block, place }: Field): Place {
 }
 
 function ofTable(table: TableRead): NotUsed[] {
-  const { claims, open, part, leftOut, tag } = table;
-  if (leftOut || part === 'history') return [];
+  const { claims, open, part, leftOut, setAside, tag } = table;
+  if (leftOut || setAside || part === 'history') return [];
   const isUsed = part === 'channels' && tag?.standing === 'certain';
   const levels = open.filter(({ looksLike }) => looksLike === 'sensitivity' || looksLike === 'level');
   const core = [...claims.values()].filter(({ meaning: id }) => meaning(id).needed && id !== 'tag');
@@ -194,7 +196,7 @@ function ofTable(table: TableRead): NotUsed[] {
       const { values, concepts, units } = field;
       const repeats =
         values.texts > 1 &&
-        values.distinct < values.filled &&
+        values.distinct < values.compared &&
         values.numbers === 0 &&
         units.length === 0 &&
         values.units === 0;

@@ -16,6 +16,12 @@ export interface SheetTable {
   readonly totalsRow: boolean;
 }
 
+/** A text that number formats show with the numbers of an area one column wide, such as `mV/mil`; no cell holds it. */
+export interface ShownText {
+  readonly text: string;
+  readonly area: Area;
+}
+
 /** One sheet of a user's workbook, read-only. */
 export interface Sheet {
   readonly name: string;
@@ -25,10 +31,12 @@ export interface Sheet {
   /** Rows (from 1) that are hidden or filtered away. */
   readonly hiddenRows: ReadonlySet<number>;
   readonly tables: readonly SheetTable[];
-  /** Areas of merged cells. */
+  /** Merged areas. In one a column wide every row holds the top cell's value; in any other only the top left cell does. */
   readonly merged?: readonly Area[];
-  /** Columns (from 1) that are hidden. */
+  /** Columns (from 1) that are hidden or have no width. */
   readonly hiddenColumns?: ReadonlySet<number>;
+  /** What number formats show with numbers, column by column, in runs of rows. */
+  readonly shownTexts?: readonly ShownText[];
   /** How texts that are numbers were meant: set where every cell is text by nature of the format (csv). */
   readonly plainText?: { readonly decimal: '.' | ',' };
 }

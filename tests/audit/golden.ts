@@ -59,6 +59,8 @@ export interface GoldenCase {
   /** The arithmetic or the source behind what is expected, with its grade. */
   readonly because: string;
   readonly book: Workbook;
+  /** `false`: it has not two tables that are found by their standard headers. */
+  readonly standard?: false;
   /** As they are parsed from JSON. */
   readonly policy?: unknown;
   readonly map?: unknown;

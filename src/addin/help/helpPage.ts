@@ -13,6 +13,7 @@ export const pages = [
   'start.md',
   'verdicts.md',
   'tables.md',
+  'your-own-workbook.md',
   'records.md',
   'policy.md',
   'results.md',

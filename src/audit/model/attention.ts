@@ -1,4 +1,5 @@
 import type { Place } from './findings.ts';
+import type { LeftAside } from './rules/untidyRules.ts';
 import type { ThresholdName } from './threshold.ts';
 
 /** What an entry of the list of what needs action is about, in the order in which equals are listed. */
@@ -15,6 +16,7 @@ export const attentionCodes = [
   'may-be-beyond-limit',
   'incomplete',
   'not-read',
+  'question',
   'past-alert',
   'group-cannot-act',
   'early',
@@ -55,6 +57,18 @@ export interface Attention {
   readonly places: readonly Place[];
 }
 
+/** The numbers of an entry that has none. */
+export const noNumbers = {
+  set: null,
+  real: null,
+  low: null,
+  high: null,
+  panel: null,
+  limit: null,
+  unit: null,
+  rule: null,
+} as const satisfies Partial<Attention>;
+
 /** Something in the workbook that looks like a part of this audit and was not read. */
 export interface NotRead extends Place {
   readonly what: 'sheet' | 'table' | 'column' | 'row' | 'value';
@@ -63,4 +77,6 @@ export interface NotRead extends Place {
   /** Name of the quantity or table that it looks like. */
   readonly looksLike: string;
   readonly severity: 'critical' | 'warning';
+  /** Why; absent where it merely has no place in tables that were read by their standard headers. */
+  readonly why?: LeftAside;
 }

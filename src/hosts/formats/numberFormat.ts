@@ -24,6 +24,21 @@ export function kindOfCode(code: string): NumberKind {
   return meaning.includes('%') ? 'percent' : 'number';
 }
 
+/**
+ * The text that a format by its code shows with a positive number: quoted and escaped characters, on one line; empty where
+ * there is none. `0.0" mil"` → `mil`.
+ */
+export function shownTextOf(code: string): string {
+  let text = '';
+  for (const [part] of code.matchAll(/"[^"]*"?|\\[\s\S]|[_*][\s\S]?|\[[^\]]*\]|[\s\S]/g)) {
+    if (part === ';') break;
+    if (part.startsWith('"')) text += part.replaceAll('"', '');
+    else if (part.startsWith('\\')) text += part.slice(1);
+    else if (part === ' ') text += ' ';
+  }
+  return text.replace(/\s+/g, ' ').trim();
+}
+
 /** The code up to its first `;`, without quoted texts, escaped characters, width spaces (`_x`) and fillers (`*x`). */
 function firstSection(code: string): string {
   const bare = code.replace(/"[^"]*"?|[\\_*][\s\S]?/g, '');

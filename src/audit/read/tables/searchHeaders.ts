@@ -55,7 +55,8 @@ function tagColumnsIn(cells: readonly Cell[]): number[] | undefined {
   return columns;
 }
 
-function isHeadOfRecord(cells: readonly Cell[]): boolean {
+/** Whether a row may head a calibration record. */
+export function isHeadOfRecord(cells: readonly Cell[]): boolean {
   return cells.some((cell) => typeof cell === 'string' && mayHeadRecord(cell)) && cells.some(mayBeVolts);
 }
 

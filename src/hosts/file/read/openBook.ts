@@ -4,7 +4,7 @@ import { cellBudget } from './cellBudget.ts';
 import { refuseOpenDocument, refuseUnlessZip } from './container.ts';
 import { interner } from './intern.ts';
 import { readSharedStrings } from './sharedStrings.ts';
-import { readNumberKinds } from './styles.ts';
+import { readNumberStyles } from './styles.ts';
 import { readTables } from './tables.ts';
 import type { SheetTable } from '../../../cells/sheet.ts';
 import { type SheetEntry, readWorkbookPart, type WorkbookPart } from './workbookPart.ts';
@@ -54,7 +54,7 @@ export function openBook(bytes: Uint8Array, options: ReadOptions = {}): OpenBook
         : readSharedStrings(archive, book.sharedStrings, limits, intern, onBytes),
     date1904: book.date1904,
     intern,
-    numberKinds: book.styles === undefined ? [] : readNumberKinds(archive, book.styles, limits),
+    numberStyles: book.styles === undefined ? [] : readNumberStyles(archive, book.styles, limits),
     textLength: limits.textLength,
     spend: cellBudget(limits.cells),
   };

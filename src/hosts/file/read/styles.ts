@@ -1,11 +1,18 @@
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';
-import { kindOfBuiltIn, kindOfCode, type NumberKind } from '../../formats/numberFormat.ts';
+import { kindOfBuiltIn, kindOfCode, type NumberKind, shownTextOf } from '../../formats/numberFormat.ts';
 import { isEntry } from './styleLists.ts';
 import { readXml } from './xml.ts';
 
-/** For each cell style, by the number cells give in `s`, what its number format makes of a number; a code that the file gives a built-in format is the format's. Throws FileRefused where the part is broken. */
-export function readNumberKinds(archive: Archive, part: ZipEntry, limits: ReadLimits): NumberKind[] {
+/** What the number format of a cell style makes of a number, and the text that it shows with it. */
+export interface NumberStyle {
+  readonly kind: NumberKind;
+  readonly shown: string;
+}
+
+/** For each cell style, by the number cells give in `s`, its number format; a code
+ * that the file gives a built-in format is the format's. Throws FileRefused where the part is broken. */
+export function readNumberStyles(archive: Archive, part: ZipEntry, limits: ReadLimits): NumberStyle[] {
   const codes = new Map<number, string>();
   const formatOfStyle: number[] = [];
   readXml(archive, part, limits, {
@@ -17,6 +24,7 @@ export function readNumberKinds(archive: Archive, part: ZipEntry, limits: ReadLi
   });
   return formatOfStyle.map((id) => {
     const code = codes.get(id);
-    return code === undefined ? kindOfBuiltIn(id) : kindOfCode(code);
+    if (code === undefined) return { kind: kindOfBuiltIn(id), shown: '' };
+    return { kind: kindOfCode(code), shown: shownTextOf(code) };
   });
 }

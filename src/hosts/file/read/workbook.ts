@@ -16,7 +16,7 @@ export function readWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
     const cells = new SheetCells();
     const tables = readSheet(entry, cells);
     const { name, hidden } = entry;
-    return { name, hidden, rows: cells.finish(), hiddenRows: cells.hiddenRows, tables };
+    return { name, hidden, tables, ...cells.finish() };
   });
   return { name: baseName(fileName), sheets };
 }

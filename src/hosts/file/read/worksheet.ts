@@ -2,13 +2,13 @@ import type { Attributes } from './attributes.ts';
 import { cellAddress } from '../../../cells/address.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import type { Area } from '../../../cells/sheet.ts';
-import type { NumberKind } from '../../formats/numberFormat.ts';
 import { oneLine } from '../zip/refused.ts';
 import { parseRange } from './area.ts';
 import { CellContent } from './cellContent.ts';
 import { BadValue, type CellContext, cellValue, type StoredCell } from './cellValue.ts';
 import { SheetExtent } from './sheetExtent.ts';
 import { SheetPlace } from './sheetPlace.ts';
+import type { NumberStyle } from './styles.ts';
 import type { XmlHandler } from './xml.ts';
 import type { SpendCells } from './cellBudget.ts';
 
@@ -19,6 +19,8 @@ export interface HeardCell {
   readonly attributes: Attributes;
   readonly value: Cell;
   readonly stored: StoredCell;
+  /** The text that its number format shows with a number; empty where there is none. */
+  readonly shown: string;
   /** Its formula as the file stores it; empty where it has none, or shares that of another cell. */
   readonly formula: string;
   readonly formulaAttributes: Attributes;
@@ -37,11 +39,13 @@ export interface SheetKeeper {
 
 /** Everything a sheet's cells are read by. */
 export interface SheetContext extends CellContext {
-  /** What the number format of each cell style makes of a number. */
-  readonly numberKinds: readonly NumberKind[];
+  /** The number format of each cell style. */
+  readonly numberStyles: readonly NumberStyle[];
   readonly textLength: number;
   readonly spend: SpendCells;
 }
+
+const plain: NumberStyle = { kind: 'number', shown: '' };
 
 /**
  * Hears a worksheet part (ECMA-376 part 1, section 18.3.1) for its keeper. It alone decides what is refused: cells and
@@ -111,7 +115,8 @@ export class WorksheetPart implements XmlHandler {
     const { row, column } = this.#place;
     const attributes = this.#attributes;
     const content = this.#content;
-    const stored = content.take(this.context.numberKinds[Number(attributes['s'] ?? 0)] ?? 'number');
+    const { kind, shown } = this.context.numberStyles[Number(attributes['s'] ?? 0)] ?? plain;
+    const stored = content.take(kind);
     let value: Cell;
     try {
       value = cellValue(stored, this.context);
@@ -120,7 +125,7 @@ export class WorksheetPart implements XmlHandler {
     }
     this.#extent.store(column, value !== null);
     const { formulaText: formula, formulaAttributes } = content;
-    if (!this.keeper.cell({ row, column, attributes, value, stored, formula, formulaAttributes })) {
+    if (!this.keeper.cell({ row, column, attributes, value, stored, shown, formula, formulaAttributes })) {
       throw this.#refuseCell('is stored twice');
     }
   }

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { DateCell, PercentCell } from '../../../../src/cells/cell.ts';
-import { kindOfBuiltIn, kindOfCode } from '../../../../src/hosts/formats/numberFormat.ts';
+import { kindOfBuiltIn, kindOfCode, shownTextOf } from '../../../../src/hosts/formats/numberFormat.ts';
 import { dayOfIso } from '../../../../src/hosts/formats/isoDate.ts';
 import { dayOfSerial } from '../../../../src/hosts/formats/serialDate.ts';
 import { readCsv } from '../../../../src/hosts/file/read/csv.ts';
@@ -59,6 +59,33 @@ describe('number formats', () => {
     expect([9, 10].map(kindOfBuiltIn)).toEqual(['percent', 'percent']);
     expect([0, 1, 2, 3, 4, 11, 12, 13, 37, 40, 46, 48, 49].map(kindOfBuiltIn)).toEqual(
       Array<string>(13).fill('number'),
+    );
+  });
+});
+
+describe('texts that number formats show', () => {
+  it.each([
+    ['0.0" mil"', 'mil'],
+    ['#,##0.00\\ "mV/mil"', 'mV/mil'],
+    ['0\\ \\m\\V;[Red]-0" V"', 'mV'],
+    ['0.0_)', ''],
+    ['[$-409]0', ''],
+  ])('%s', (code, text) => {
+    expect(shownTextOf(code)).toBe(text);
+  });
+
+  it('stand in runs down each column', () => {
+    const cells = (row: number, styles: readonly number[]): string =>
+      `<row r="${row}">${styles.map((style) => `<c s="${style}"><v>7</v></c>`).join('')}</row>`;
+    const data = cells(1, [0, 1]) + cells(2, [0, 0]) + cells(3, [2, 0]);
+    const styles = stylesOf(['0" mil"', '0.0', '0" µm"']);
+    const at = (top: number, left: number, bottom: number) => ({ top, left, bottom, right: left });
+    expect(new Set(readWorkbook('t.xlsx', oneSheet(data, { styles })).sheets[0]!.shownTexts)).toEqual(
+      new Set([
+        { text: 'mil', area: at(1, 1, 2) },
+        { text: 'µm', area: at(3, 1, 3) },
+        { text: 'mil', area: at(2, 2, 3) },
+      ]),
     );
   });
 });

@@ -51,6 +51,20 @@ describe('workbook', () => {
     expect([...readWorkbook('a.xlsx', oneSheet(data)).sheets[0]!.hiddenRows]).toEqual([1, 3, 4]);
   });
 
+  it('says which columns are hidden or have no width, and which areas are merged', () => {
+    const parts = bookParts({
+      sheets: [{ name: 'Channels', data: one, after: '<mergeCells><mergeCell ref="B1:D2"/></mergeCells>' }],
+      strings,
+    });
+    const columns =
+      '<cols><col min="2" max="3" hidden="1"/><col min="5" max="5" width="0"/><col min="6" max="6" width="9"/></cols>';
+    const part = String(parts['xl/worksheets/sheet1.xml']);
+    parts['xl/worksheets/sheet1.xml'] = part.replace('<sheetData>', `${columns}<sheetData>`);
+    const [sheet] = readWorkbook('a.xlsx', zip(parts)).sheets;
+    expect([...(sheet!.hiddenColumns ?? [])]).toEqual([2, 3, 5]);
+    expect(sheet!.merged).toEqual([{ top: 1, left: 2, bottom: 2, right: 4 }]);
+  });
+
   it('never follows a link out of the file', () => {
     const parts = plain();
     const out =

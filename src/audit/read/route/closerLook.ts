@@ -1,0 +1,64 @@
+import type { ChannelRow } from '../rows/channelRow.ts';
+import type { Amount } from '../rows/rowReader.ts';
+import type { BookRead } from '../bookRead.ts';
+import { pairReader } from '../pairedRows.ts';
+import { tagAt } from '../join/tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
+import type { MeaningId } from '../understand/meanings/meaning.ts';
+import type { Understanding } from '../understand/understand.ts';
+
+const core = ['measured', 'configured', 'alert', 'danger'] as const satisfies readonly MeaningId[];
+
+/**
+ * Whether what is understood of a workbook says more than its standard tables do, of channels, of rows that are none or of
+ * machines, or that other lists contradict them: then it counts. Where it knows less, or merely the same, the standard tables count.
+ */
+export function isCloserLook(
+  { tables, index }: BookRead,
+  { channels }: Understanding,
+  { channels: list }: TidyList,
+): boolean {
+  const rivals = new Set(channels.flatMap(({ tag, troubles }) => (troubles.length > 0 ? [tagKey(tag)] : [])));
+  const byTag = new Map<string, TidyChannel[]>();
+  for (const channel of list) {
+    const key = tagKey(channel.tag);
+    const there = byTag.get(key);
+    if (there) there.push(channel);
+    else byTag.set(key, [channel]);
+  }
+  const read = pairReader(tables);
+  let known = 0;
+  let [contradicted, isNone, machineTold] = [false, false, false];
+  for (const row of index.channels.tagged) {
+    const own = byTag.get(tagKey(tagAt(tables.channels, row))) ?? [];
+    if (own.length === 0) isNone = true;
+    const [settingsRow, second] = index.settings.rowsOf(index.channels.keyOf(row));
+    if (settingsRow === undefined || second !== undefined) continue;
+    if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;
+    const pair = read.pair(row, settingsRow);
+    const amounts = { ...pair.row, ...pair.settings };
+    if (core.some((id) => !amounts[id]?.unit) || hasUnreadKind(pair.row.diagnostics)) continue;
+    known++;
+    const same = own.find(({ values }) => core.every((id) => isSame(amounts[id], values.get(id))));
+    if (same) machineTold ||= same.machine !== '' && pair.row.machine === '';
+    else if (!rivals.has(tagKey(tagAt(tables.channels, row)))) return false;
+    else contradicted = true;
+  }
+  const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
+  return contradicted || isNone || machineTold || understood > known;
+}
+
+function hasUnreadKind(diagnostics: ChannelRow['diagnostics']): boolean {
+  return diagnostics.some(({ column, severity }) => column === 'kind' && severity !== 'note');
+}
+
+function isSame(amount: Amount | null, value: ReturnType<TidyChannel['values']['get']>): boolean {
+  if (!amount?.unit || !value?.unit || typeof value.cell !== 'number') return false;
+  const [one, other] = [amount.value * amount.unit.factor, value.cell * value.unit.factor];
+  return (
+    amount.unit.dimension === value.unit.dimension &&
+    amount.unit.detection === value.unit.detection &&
+    Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other))
+  );
+}

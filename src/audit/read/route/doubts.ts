@@ -1,0 +1,87 @@
+import type { Cell } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
+import { readNumber } from '../../../cells/number.ts';
+import type { NotRead } from '../../model/attention.ts';
+import type { TagIndex } from '../join/tagIndex.ts';
+import type { FoundTable, Tables } from '../tables/found.ts';
+import { specOf } from '../tables/vocabulary.ts';
+import { kindWords, meaningOf } from '../rows/words.ts';
+import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
+import { kindIn } from '../understand/readings/kinds.ts';
+
+/** Rows above a header in which a label may stand. */
+const labelRows = 8;
+const longestLabel = 80;
+
+/**
+ * Whether two tables that were found by their standard headers leave something that a closer look may tell: another list,
+ * a column of the audit that was not read, tags that stand twice, cells or units that are not understood.
+ */
+export function leavesDoubts(
+  { channels, settings }: Tables,
+  index: Readonly<Record<'channels' | 'settings', TagIndex>>,
+  notRead: readonly NotRead[],
+): boolean {
+  return (
+    notRead.some(({ what, severity }) => what === 'sheet' || what === 'table' || severity === 'critical') ||
+    hasTwins(index.channels) ||
+    hasTwins(index.settings) ||
+    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
+    hasUnlistedKind(channels) ||
+    hasMachineAbove(channels)
+  );
+}
+
+function hasTwins({ tagged, keyOf, rowsOf }: TagIndex): boolean {
+  return tagged.some((row) => rowsOf(keyOf(row)).length > 1);
+}
+
+/** A column that the table must have, of a quantity, and nothing that names its unit. */
+function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
+  if (unitColumns.length > 0) return false;
+  return [...columns.values()].some(({ id, unit }) => {
+    const spec = specOf(kind, id);
+    return spec?.required === true && spec.dimensions !== undefined && unit === undefined;
+  });
+}
+
+/** A label above a list without a column for its machine, as `Machine` with a name beside it. */
+function hasMachineAbove({ sheet, headerRow, columns }: FoundTable): boolean {
+  if (columns.has('machine')) return false;
+  for (let row = Math.max(1, headerRow - labelRows); row < headerRow; row++)
+    for (const cell of sheet.rows[row - 1] ?? [])
+      if (typeof cell === 'string' && cell.length <= longestLabel && conceptsIn(cell).has('machine'))
+        return true;
+  return false;
+}
+
+/** A word for a kind of channel that is known, though not one of those that the table may have. */
+function hasUnlistedKind({ sheet, columns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  const kind = columns.get('kind')?.column;
+  if (kind === undefined) return false;
+  const seen = new Set<string>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const cell = cellAt(sheet, row, kind);
+    if (typeof cell !== 'string' || seen.has(cell) || skipped.has(row)) continue;
+    seen.add(cell);
+    if (meaningOf(kindWords, cell) === undefined && kindIn(cell) !== undefined) return true;
+  }
+  return false;
+}
+
+/** A text in a column of numbers that is none. */
+function hasOddCells({ kind, sheet, columns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  const numbers = [...columns.values()].filter(({ id }) => specOf(kind, id)?.holds === 'number');
+  for (let row = firstRow; row <= lastRow; row++) {
+    const cells = sheet.rows[row - 1];
+    if (!cells || skipped.has(row)) continue;
+    for (const { column } of numbers) if (isOdd(cells[column - 1], sheet.plainText)) return true;
+  }
+  return false;
+}
+
+function isOdd(cell: Cell | undefined, plainText: FoundTable['sheet']['plainText']): boolean {
+  if (typeof cell !== 'string' || cell.trim() === '') return false;
+  return 'why' in readNumber(cell, plainText) && !isSaidBlank(cell);
+}

@@ -1,0 +1,45 @@
+import { isBlank, type Cell } from '../../../../cells/cell.ts';
+import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
+import { flagWords } from '../vocabulary/valueWords.ts';
+import { wordsOf, type Concept } from '../vocabulary/word.ts';
+
+const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+)?\s*%?$/iu;
+
+/** Whether a text is written as a number: `7,94`, `-9.8`, `~160`. */
+export function isNumberText(text: string): boolean {
+  const first = text.charCodeAt(0);
+  return first < 64 && digits.test(text);
+}
+
+/** Whether a cell is a number or a date, or a text written as a number. */
+export function isAmount(cell: Cell): boolean {
+  if (cell === null || typeof cell === 'boolean') return false;
+  return typeof cell === 'string' ? isNumberText(cell) : true;
+}
+
+/** Whether a cell holds a year, as a header of readings does. */
+export function isYear(cell: Cell): boolean {
+  const year = typeof cell === 'string' && /^\s*\d{4}[\s.:]*$/u.test(cell) ? parseInt(cell, 10) : cell;
+  return typeof year === 'number' && Number.isInteger(year) && year >= 1980 && year <= 2099;
+}
+
+/** Longest text that can be a label; what is longer is prose. */
+const longestLabel = 70;
+/** Quantities of which a label names one: a text with several is a sentence. */
+const hard: ReadonlySet<Concept> = new Set<Concept>(['sensitivity', 'alert', 'gap voltage', 'full scale']);
+const flags: ReadonlySet<string> = new Set(Object.values(flagWords).flatMap(wordsOf));
+const empty: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'other']);
+
+/** A text read as a label, where it can be one: known words or a unit, and no sentence. */
+export function labelOf(cell: Cell): HeaderRead | undefined {
+  if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell))
+    return undefined;
+  if (cell.length < 6 && flags.has(cell.trim().toLowerCase())) return undefined;
+  const read = readHeader(cell);
+  if (read.standard.length > 0) return read;
+  const concepts = [...read.concepts.keys()];
+  if (concepts.filter((concept) => hard.has(concept)).length > 1 && read.words > 4) return undefined;
+  if (read.unit !== null && (read.words <= 6 || concepts.length > 0)) return read;
+  if (read.words - read.known > 3 || !concepts.some((concept) => !empty.has(concept))) return undefined;
+  return read.known * 2 >= read.words ? read : undefined;
+}

@@ -1,0 +1,35 @@
+import type { ColumnMap, FieldSaid, TableSaid } from '../../../model/columnMap.ts';
+import { fieldName, laneSaid } from '../answers/places.ts';
+import { mergeMaps } from '../answers/merge.ts';
+import { evidenceTexts } from '../evidenceText.ts';
+import { meaning } from '../meanings/meaning.ts';
+import type { TableRead } from '../tables/tableRead.ts';
+import { acceptedAnswers } from './acceptedAnswers.ts';
+import type { Question } from './question.ts';
+
+/** A map with all that was understood and all that is proposed, each line with its evidence: to be checked, corrected, given back. */
+export function proposalOf(
+  tables: readonly TableRead[],
+  questions: readonly Question[],
+  said: ColumnMap,
+): ColumnMap {
+  const understood = tables.filter(({ part, leftOut }) => part === 'channels' && !leftOut).map(tableSaid);
+  return mergeMaps(mergeMaps(mergeMaps({ tables: understood }, said), acceptedAnswers(questions)), {});
+}
+
+function tableSaid({ lane, claims, machine }: TableRead): TableSaid {
+  const columns: Record<string, FieldSaid> = {};
+  for (const [id, { field, unit, evidence, standing }] of claims) {
+    if (standing !== 'certain') continue;
+    columns[meaning(id).name] = {
+      at: fieldName(field),
+      header: field.text,
+      ...(unit.fixed ? { unit: unit.fixed.text } : {}),
+      evidence: evidenceTexts(evidence),
+    };
+  }
+  const own: TableSaid = { ...laneSaid(lane), columns };
+  return machine?.standing === 'certain'
+    ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) }
+    : own;
+}

@@ -1,0 +1,101 @@
+import { convert } from '../../../../units/convert.ts';
+import { parseUnit } from '../../../../units/parse.ts';
+import { laneKey, laneSaid } from '../answers/places.ts';
+import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import type { ReadChannel } from '../readings/channel.ts';
+import type { Claim } from '../tables/claim.ts';
+import type { TableRead } from '../tables/tableRead.ts';
+import { optionOf } from './fieldQuestions.ts';
+import { perLayout, type AboutTable } from './perLayout.ts';
+import type { Option, Question } from './question.ts';
+
+const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
+  measured: ['mV/mil', 'mV/µm'],
+  configured: ['mV/mil', 'mV/µm'],
+  asLeftSensitivity: ['mV/mil', 'mV/µm'],
+  alert: ['mil', 'µm', 'mm'],
+  danger: ['mil', 'µm', 'mm'],
+  fullScale: ['mil', 'µm', 'mm'],
+};
+/** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
+const agree = 2;
+
+/** Questions for the units of fields that state none, with the one that the numbers' size and the other columns speak for. */
+export function unitQuestions(tables: readonly TableRead[], channels: readonly ReadChannel[]): Question[] {
+  const found: AboutTable[] = [];
+  for (const table of tables) {
+    if (table.part !== 'channels' || table.tag?.standing !== 'certain' || table.leftOut) continue;
+    for (const id of Object.keys(unitsOf) as MeaningId[]) {
+      const claim = table.claims.get(id);
+      if (!claim || claim.standing === 'not known') continue;
+      const slip = ratioSlip(table, claim, channels);
+      if (!slip && hasUnit(claim, table, channels)) continue;
+      found.push([table, questionFor(table, claim, unitsOf[id] ?? [])]);
+    }
+  }
+  return perLayout(found);
+}
+
+function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
+  if (claim.unit.fixed) return true;
+  if (claim.standing !== 'certain')
+    return claim.unit.beside.length > 0 || claim.field.values.cellUnits.size > 0;
+  return !channels.some(
+    ({ lines, values }) =>
+      lines.some((line) => line.table === table) && values.get(claim.meaning)?.amount?.unit === null,
+  );
+}
+
+/** Whether the unit of a note or a title makes measured and configured disagree by far. */
+function ratioSlip(table: TableRead, claim: Claim, channels: readonly ReadChannel[]): boolean {
+  const { scope } = claim.unit;
+  if (scope !== 'title' && scope !== 'note' && scope !== 'legend' && scope !== 'format') return false;
+  const ratio = medianRatio(table, channels);
+  return ratio !== null && (ratio > agree || ratio < 1 / agree);
+}
+
+/** Median of measured over configured of the channels of a table, in one unit; `null` where none has both. */
+export function medianRatio(table: TableRead, channels: readonly ReadChannel[]): number | null {
+  const ratios = channels.flatMap(({ lines, values }) => {
+    if (!lines.some((line) => line.table === table)) return [];
+    const [measured, configured] = [values.get('measured')?.amount, values.get('configured')?.amount];
+    if (!measured?.unit || !configured?.unit) return [];
+    const ratio = convert(measured.value, measured.unit, configured.unit) / configured.value;
+    return Number.isFinite(ratio) ? [ratio] : [];
+  });
+  ratios.sort((one, other) => one - other);
+  return ratios[Math.floor(ratios.length / 2)] ?? null;
+}
+
+function questionFor(table: TableRead, claim: Claim, units: readonly string[]): Question {
+  const wanted = meaning(claim.meaning);
+  const sorted = units.toSorted((one, other) => off(claim, one) - off(claim, other));
+  const options = sorted.map((unit): Option => ({
+    field: null,
+    text: unit,
+    answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] },
+  }));
+  return {
+    id: `unit ${laneKey(table.lane)} ${claim.meaning}`,
+    needed: wanted.needed,
+    records: claim.field.values.filled,
+    subject: { is: 'unit', meaning: claim.meaning, field: optionOf(claim.field) },
+    evidence: [{ is: 'size', median: claim.field.values.median, unit: sorted[0] ?? null, fits: true }],
+    sheets: [table.lane.block.sheet.name],
+    options,
+  };
+}
+
+/** Usual sizes of both kinds, by which a unit is proposed: 200 mV/mil, and a few mil. */
+const typical: Readonly<Record<string, readonly [unit: string, size: number]>> = {
+  sensitivity: ['mV/mil', 160],
+  setpoint: ['mil', 4],
+  scale: ['mil', 10],
+};
+
+function off(claim: Claim, unitText: string): number {
+  const [baseText, size] = typical[meaning(claim.meaning).matter] ?? ['mil', 4];
+  const [unit, base] = [parseUnit(unitText), parseUnit(baseText)];
+  if (!unit || !base) return Infinity;
+  return Math.abs(Math.log(Math.abs(convert(claim.field.values.median, unit, base)) / size));
+}

@@ -1,0 +1,114 @@
+import { cellText, type Cell } from '../../../../cells/cell.ts';
+import { readNumber } from '../../../../cells/number.ts';
+import type { Sheet } from '../../../../cells/sheet.ts';
+import { tokensOf } from '../vocabulary/lexicon.ts';
+import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
+import { doubtWords } from '../vocabulary/valueWords.ts';
+import { oneOf } from '../vocabulary/wordList.ts';
+import { isSaidBlank } from './blanks.ts';
+
+/** Why a number in a cell is none that can be used without a person. */
+export type Doubt = 'about' | 'remark' | 'bound' | 'several' | 'comma';
+
+/** What a cell says where a number is expected. */
+export type CellValue =
+  | { readonly is: 'nothing' }
+  /** A word or sign that says that there is nothing. */
+  | { readonly is: 'said blank'; readonly text: string }
+  | {
+      readonly is: 'number';
+      readonly value: number;
+      readonly unit: StatedUnit | null;
+      readonly asText: boolean;
+      readonly percent: boolean;
+    }
+  /** A number that only a person can take for one; `value` is `null` where it can be none. */
+  | {
+      readonly is: 'doubtful';
+      readonly doubt: Doubt;
+      readonly value: number | null;
+      readonly unit: StatedUnit | null;
+      readonly text: string;
+    }
+  | { readonly is: 'text'; readonly text: string }
+  | { readonly is: 'error'; readonly text: string };
+
+/** How texts of a sheet write numbers: a comma before decimals wherever it stands, or only where it can't be anything else. */
+export interface NumberStyle {
+  readonly plainText: Sheet['plainText'];
+  readonly decimalComma: boolean;
+}
+
+const isDoubt = oneOf(doubtWords);
+const leading = /^([+\-−–]?\s?\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*(.*)$/iu;
+const bound =
+  /^(?:[<>≤≥]|&[lg]t;|max\.?\s|min\.?\s|more than|less than|over|under|unter|über|mehr als|weniger als|más de|menos de|plus de|moins de|mais de|più di|meno di)/iu;
+const about = /^[~≈±]/u;
+const several =
+  /\d\s*(?:\/|–|—|\bto\b|\bor\b|\boder\b|\bbis\b|\bo\b|\bou\b|;|&|\bà\b)\s*[+\-−]?\d|\d\s+-\s+\d|\d-\d/u;
+
+/** Reads a cell that should hold a number, with the unit in it. */
+export function cellValue(cell: Cell, style: NumberStyle): CellValue {
+  if (cell === null) return { is: 'nothing' };
+  if (typeof cell === 'number')
+    return { is: 'number', value: cell, unit: null, asText: false, percent: false };
+  if (typeof cell !== 'string') {
+    const read = readNumber(cell, style.plainText);
+    if ('value' in read)
+      return { is: 'number', value: read.value, unit: null, asText: false, percent: read.percent };
+    const text = typeof cell === 'object' && 'code' in cell ? cell.code : cellText(cell);
+    return typeof cell === 'object' && 'code' in cell ? { is: 'error', text } : { is: 'text', text };
+  }
+  const text = cell.trim();
+  if (text === '') return { is: 'nothing' };
+  const plain = number(text, style);
+  if (plain) return { is: 'number', ...plain, unit: null };
+  if (isSaidBlank(text)) return { is: 'said blank', text };
+  return written(text, style);
+}
+
+function number(
+  text: string,
+  style: NumberStyle,
+): { value: number; asText: boolean; percent: boolean } | undefined {
+  const read = readNumber(text, style.decimalComma ? { decimal: ',' } : style.plainText);
+  if ('value' in read) return { ...read, asText: style.plainText === undefined };
+  if (!style.decimalComma) return undefined;
+  const point = readNumber(text, undefined);
+  return 'value' in point && !text.includes(',') ? { ...point, asText: true } : undefined;
+}
+
+/** A text that holds a number among other things. */
+function written(text: string, style: NumberStyle): CellValue {
+  if (!/\d/u.test(text)) return { is: 'text', text };
+  const doubtful = (doubt: Doubt, value: number | null, unit: StatedUnit | null = null): CellValue => ({
+    is: 'doubtful',
+    doubt,
+    value,
+    unit,
+    text,
+  });
+  if (bound.test(text)) return doubtful('bound', null);
+  if (about.test(text)) {
+    const inner = cellValue(text.slice(1).trim(), style);
+    return inner.is === 'number' ? doubtful('about', inner.value, inner.unit) : doubtful('about', null);
+  }
+  const word = /^(\p{L}+\.?)\s+(.+)$/u.exec(text);
+  if (word && isDoubt(word[1] ?? '')) {
+    const inner = cellValue((word[2] ?? '').trim(), style);
+    return inner.is === 'number' ? doubtful('about', inner.value, inner.unit) : doubtful('about', null);
+  }
+  const start = leading.exec(text);
+  if (!start) return { is: 'text', text };
+  const rest = (start[2] ?? '').trim();
+  const value = number((start[1] ?? '').replace(/\s/u, ''), style);
+  const unit = statedUnit(rest);
+  if (value && unit) return { is: 'number', value: value.value, unit, asText: false, percent: false };
+  if (several.test(text)) return doubtful('several', null);
+  if (!value) return /^[+-]?\d{1,3},\d{3}\b/u.test(text) ? doubtful('comma', null) : { is: 'text', text };
+  if (/^[\p{L}\p{N}]/u.test(rest) && !/^\S+\s/u.test(text)) return { is: 'text', text };
+  const remark = /^(.*?)\s*[([](.+)[)\]]$/u.exec(rest);
+  const inner = remark?.[1] ? statedUnit(remark[1]) : undefined;
+  if (remark && (remark[1] === '' || inner)) return doubtful('remark', value.value, inner ?? null);
+  return tokensOf(rest).length > 0 ? doubtful('remark', value.value) : { is: 'text', text };
+}

@@ -1,0 +1,35 @@
+import type { Place } from '../blocks/block.ts';
+import type { MeaningId } from '../meanings/meaning.ts';
+
+/** How much hangs on what was not read: a danger may, a value beside it may, or nothing but completeness does. */
+export type Weight = 'may bear on a danger' | 'optional' | 'note';
+
+/** Something that looks like a part of the audit and was not used, with what it looks like and why it was not. */
+export interface NotUsed {
+  readonly what: 'list' | 'field' | 'line' | 'value' | 'heading';
+  readonly looksLike:
+    'list' | 'sensitivity' | 'level' | 'gap voltage' | 'date' | 'machine' | 'channel' | 'other' | MeaningId;
+  readonly why:
+    | 'not certain'
+    | 'no meaning'
+    | 'rival'
+    | 'hidden'
+    | 'no names'
+    | 'no headers'
+    | 'sums up'
+    | 'spare'
+    | 'heading'
+    | 'no tag'
+    | 'header again'
+    | 'calibration record'
+    | 'left out'
+    | 'tables differ'
+    | 'twice'
+    | 'machine not said'
+    | 'no settings'
+    | 'no probe'
+    | 'unusable';
+  readonly weight: Weight;
+  readonly place: Place;
+  readonly text: string;
+}

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FunctionError } from '../../src/functions/functionError.ts';
 import { THERMOMETER } from '../method/record/published.ts';
+import { runs } from '../seed.ts';
 import { call, column, numbers, why } from './call.ts';
 
 const GAPS = column([10, 20, 30, 40]);
@@ -155,7 +156,7 @@ describe('any record', () => {
             if (typeof one === 'number') expect(one).toSatisfy(Number.isFinite);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { label } from '../../src/functions/declare/argument.ts';
 import { FunctionError } from '../../src/functions/functionError.ts';
+import { runs } from '../seed.ts';
 import { call, calls, why } from './call.ts';
 
 /** Sound arguments of each function: those of its example, read by hand. */
@@ -165,7 +166,7 @@ describe('any call', () => {
           else expect(typeof cell).toBe('string');
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

@@ -68,7 +68,7 @@ class BundledRunner {
   evaluations = 0;
 
   /** What the instrumented sources and this runner tell each other. @type {any} */
-  instrumented = /** @type {any} */ ((globalThis)[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {});
+  instrumented = /** @type {any} */ (globalThis[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {});
 
   capabilities() {
     return { reloadEnvironment: true };

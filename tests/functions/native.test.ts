@@ -42,6 +42,12 @@ function workedOut(native: string, values: Readonly<Record<string, unknown>>): u
 const anyNumber = fc.integer({ min: 1, max: 19 }).map((twentieths) => twentieths / 20);
 const lengths = fc.constantFrom('um', 'mil', 'mm');
 
+/** Speeds whose zone boundaries are whole numbers of µm (ISO 20816-3, from memory: 4800, 9000, 13200/√n), and amplitudes about them. */
+const speeds = fc.constantFrom(900, 3600, 10_000);
+const amplitudes = fc
+  .tuple(fc.constantFrom(160, 80, 48, 300, 150, 90, 440, 220, 132), fc.constantFrom(-0.01, 0, 0.01))
+  .map(([boundary, off]) => boundary + off);
+
 /** What is given for an argument: to the function, and to the formula. */
 type Given = readonly [toFunction: unknown, toFormula: unknown];
 
@@ -49,7 +55,8 @@ function given(argument: Argument): fc.Arbitrary<Given> {
   if (argument.kind === 'choice')
     return fc.constantFrom(...argument.choices).map((choice): Given => [choice, choice]);
   if (argument.kind === 'unit') return lengths.map((text): Given => [text, parseUnit(text)!.factor]);
-  const number = anyNumber.map((value): Given => [value, value]);
+  const numbers = { speed: speeds, displacement: amplitudes }[argument.name] ?? anyNumber;
+  const number = numbers.map((value): Given => [value, value]);
   if (argument.kind !== 'number' || !optional(argument)) return number;
   return fc.oneof({ weight: 3, arbitrary: number }, fc.constant<Given>([null, argument.otherwise]));
 }

@@ -109,6 +109,17 @@ describe('a record from ranges', () => {
   });
 });
 
+describe('DEVIATION without a rated sensitivity', () => {
+  it('is off the least-squares line (by hand: slope −0.2, −1/6 V at 0; 1/6 V over 0.2 V/mil)', () => {
+    expect(numbers(call('DEVIATION', column([10, 20, 30]), column([-2, -4.5, -6])))).toEqual([
+      expect.closeTo(5 / 6, 12),
+      expect.closeTo(-5 / 3, 12),
+      expect.closeTo(5 / 6, 12),
+    ]);
+    expect(why(call('DEVIATION', column([10, 20, 30]), column([-6, -4.5, -2])))).toContain('Volts does not fall');
+  });
+});
+
 describe('FIT', () => {
   it('takes the points from one gap to another, both ends included (by hand)', () => {
     expect(numbers(call('FIT', GAPS, VOLTS, 10, 30)).slice(0, 4)).toEqual([

@@ -61,6 +61,7 @@ describe('SENSITIVITYUNCERTAINTY', () => {
       /^#VALUE! Degrees of freedom 2 is zero or blank/,
     );
     expect(says([3, -4], ['standard', 'normal'])).toBe('#VALUE! Values 2 is -4: enter a number above 0.');
+    expect(says([null, null], [null, null])).toBe('#VALUE! Values is blank: select its cells.');
     const [{ length }] = [says([3, 4], ['standard', 'normal'], [9])];
     expect(length).toBeLessThan(100);
   });

@@ -196,6 +196,9 @@ describe('contradictions', () => {
     expect(why(call('LOOP', 12, 20, 4, 4))).toContain('At100 equals At0');
     expect(why(call('INTERIMSETPOINT', 0.4, 200, 160, 0.5))).toMatch(/^#N\/A Resolution is too coarse/);
     expect(why(call('VOTED', [[4, 5]], 1.5))).toContain('M is 1.5');
+    expect(why(call('VOTED', [['out', 4, 5]], 3))).toBe(
+      '#N/A Thresholds: 2 of 3 members can act, 3 needed: the group cannot trip.',
+    );
     expect(call('REACH', 95, 10, 90)).toBe(0);
   });
 });

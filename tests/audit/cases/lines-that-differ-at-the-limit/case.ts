@@ -70,6 +70,29 @@ export const golden: GoldenCase = {
       [['Tag', 'Displacement (mil p-p)', 'Output (mV p-p)'], ...[2, 4, 6].map((at) => ['K', at, 160 * at])],
     ],
   ),
+  // Readings past what was meant first, then what is critical, then the rest; by kind, and of one kind in the order of channels.
+  attention: [
+    'critical past-danger P danger',
+    'critical past-danger Y danger',
+    'warning past-alert Y alert',
+    'critical unreachable K danger',
+    'critical unreachable P danger',
+    'critical in-bypass Y',
+    'critical late I danger',
+    'critical beyond-limit K danger',
+    'critical undetermined B danger',
+    'critical may-be-beyond-limit U danger',
+    'warning late K alert',
+    'warning late I alert',
+    'warning late B alert',
+    'warning finding K static-and-dynamic-disagree',
+    'warning finding I record-disagrees-with-list',
+    'warning finding B record-disagrees-with-list',
+  ],
+  headlines: [
+    /P is past its danger now: panel 5\.5, really 5\.5 mil; danger is meant at 5 mil/,
+    /U danger may act beyond the machine limit of 5\.2 mil: it acts at up to 5\.26 mil by the listed sensitivity/,
+  ],
   channels: [
     {
       tag: 'K',

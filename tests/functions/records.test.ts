@@ -109,6 +109,12 @@ describe('a record from ranges', () => {
   });
 });
 
+describe('a record whose last voltage is not below its first', () => {
+  it.each([-1, -2])('is refused, whatever it does between: %d V', (last) => {
+    expect(why(call('FIT', GAPS, column([-2, -4, -6, last])))).toContain('Volts does not fall');
+  });
+});
+
 describe('DEVIATION without a rated sensitivity', () => {
   it('is off the least-squares line (by hand: slope −0.2, −1/6 V at 0; 1/6 V over 0.2 V/mil)', () => {
     expect(numbers(call('DEVIATION', column([10, 20, 30]), column([-2, -4.5, -6])))).toEqual([

@@ -131,6 +131,45 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 });
 
+describe('a text that is a number', () => {
+  it.each([
+    ['5', 5],
+    ['+5', 5],
+    [' 7. ', 7],
+    ['12.25', 12.25],
+    ['.25', 0.25],
+    ['1e10', 1e10],
+    ['2E+1', 20],
+    ['125e-2', 1.25],
+  ])('%j', (text, value) => {
+    expect(call('EFFECTIVE', text, 200, 100)).toBe(2 * value);
+  });
+
+  it.each([
+    '5x',
+    'x5',
+    '$5',
+    '--5',
+    '5 5',
+    '1e',
+    '1e5.5',
+    '1e*5',
+    '1,5',
+    '0x10',
+    '5..',
+    'Infinity',
+    'e5',
+    '.',
+  ])('%j is none', (text) => {
+    expect(why(call('EFFECTIVE', text, 200, 100))).toContain(`Setpoint is text "${text}"`);
+  });
+
+  it('of 400 letters is not looked at', () => {
+    expect(call('EFFECTIVE', '5'.padEnd(399), 200, 100)).toBe(10);
+    expect(why(call('EFFECTIVE', '5'.padEnd(400), 200, 100))).toContain('Setpoint is text');
+  });
+});
+
 describe('any call', () => {
   const scalar = fc.oneof(
     fc.double(),

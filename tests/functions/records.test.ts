@@ -122,7 +122,9 @@ describe('DEVIATION without a rated sensitivity', () => {
       expect.closeTo(-5 / 3, 12),
       expect.closeTo(5 / 6, 12),
     ]);
-    expect(why(call('DEVIATION', column([10, 20, 30]), column([-6, -4.5, -2])))).toContain('Volts does not fall');
+    expect(why(call('DEVIATION', column([10, 20, 30]), column([-6, -4.5, -2])))).toContain(
+      'Volts does not fall',
+    );
   });
 });
 

@@ -82,6 +82,10 @@ describe('arrays', () => {
     expect(result.slice(0, 2)).toEqual([[''], ['']]);
     expect(why(result[2]![0])).toContain('Measured is blank');
     expect(why(result[3]![0])).toContain('Setpoint is blank');
+    expect(
+      call('EFFECTIVE', [[5], [null]], 200, 160, [[2], [null]]),
+      'an optional cell beside it too',
+    ).toEqual([[12.5], ['']]);
     expect(call('EFFECTIVE', 5, 200, 160, [[null], [2]]), 'a blank optional cell is left out').toEqual([
       [6.25],
       [12.5],
@@ -94,6 +98,12 @@ describe('arrays', () => {
     expect(ragged[1]).toEqual([6.25, '']);
     expect(why(call('EFFECTIVE', [], 200, 160))).toContain('Setpoint is blank');
     expect(why(call('EFFECTIVE', [[]], 200, 160))).toContain('Setpoint is blank');
+  });
+
+  it('whose result is past all numbers say so', () => {
+    expect(why(call('EFFECTIVE', 1e300, 1e300, 1))).toBe(
+      '#NUM! No finite result for these numbers: check their size and units.',
+    );
   });
 
   it('of one cell are that cell, text numbers and all', () => {

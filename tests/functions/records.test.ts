@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FunctionError } from '../../src/functions/functionError.ts';
 import { THERMOMETER } from '../method/record/published.ts';
+import { runs } from '../seed.ts';
 import { call, column, numbers, why } from './call.ts';
 
 const GAPS = column([10, 20, 30, 40]);
@@ -108,6 +109,25 @@ describe('a record from ranges', () => {
   });
 });
 
+describe('a record whose last voltage is not below its first', () => {
+  it.each([-1, -2])('is refused, whatever it does between: %d V', (last) => {
+    expect(why(call('FIT', GAPS, column([-2, -4, -6, last])))).toContain('Volts does not fall');
+  });
+});
+
+describe('DEVIATION without a rated sensitivity', () => {
+  it('is off the least-squares line (by hand: slope −0.2, −1/6 V at 0; 1/6 V over 0.2 V/mil)', () => {
+    expect(numbers(call('DEVIATION', column([10, 20, 30]), column([-2, -4.5, -6])))).toEqual([
+      expect.closeTo(5 / 6, 12),
+      expect.closeTo(-5 / 3, 12),
+      expect.closeTo(5 / 6, 12),
+    ]);
+    expect(why(call('DEVIATION', column([10, 20, 30]), column([-6, -4.5, -2])))).toContain(
+      'Volts does not fall',
+    );
+  });
+});
+
 describe('FIT', () => {
   it('takes the points from one gap to another, both ends included (by hand)', () => {
     expect(numbers(call('FIT', GAPS, VOLTS, 10, 30)).slice(0, 4)).toEqual([
@@ -155,7 +175,7 @@ describe('any record', () => {
             if (typeof one === 'number') expect(one).toSatisfy(Number.isFinite);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 });

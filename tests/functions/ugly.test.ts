@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { label } from '../../src/functions/declare/argument.ts';
 import { FunctionError } from '../../src/functions/functionError.ts';
+import { runs } from '../seed.ts';
 import { call, calls, why } from './call.ts';
 
 /** Sound arguments of each function: those of its example, read by hand. */
@@ -148,6 +149,45 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 });
 
+describe('a text that is a number', () => {
+  it.each([
+    ['5', 5],
+    ['+5', 5],
+    [' 7. ', 7],
+    ['12.25', 12.25],
+    ['.25', 0.25],
+    ['1e10', 1e10],
+    ['2E+1', 20],
+    ['125e-2', 1.25],
+  ])('%j', (text, value) => {
+    expect(call('EFFECTIVE', text, 200, 100)).toBe(2 * value);
+  });
+
+  it.each([
+    '5x',
+    'x5',
+    '$5',
+    '--5',
+    '5 5',
+    '1e',
+    '1e5.5',
+    '1e*5',
+    '1,5',
+    '0x10',
+    '5..',
+    'Infinity',
+    'e5',
+    '.',
+  ])('%j is none', (text) => {
+    expect(why(call('EFFECTIVE', text, 200, 100))).toContain(`Setpoint is text "${text}"`);
+  });
+
+  it('of 400 letters is not looked at', () => {
+    expect(call('EFFECTIVE', '5'.padEnd(399), 200, 100)).toBe(10);
+    expect(why(call('EFFECTIVE', '5'.padEnd(400), 200, 100))).toContain('Setpoint is text');
+  });
+});
+
 describe('any call', () => {
   const scalar = fc.oneof(
     fc.double(),
@@ -183,7 +223,7 @@ describe('any call', () => {
           else expect(typeof cell).toBe('string');
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 
@@ -213,6 +253,9 @@ describe('contradictions', () => {
     expect(why(call('LOOP', 12, 20, 4, 4))).toContain('At100 equals At0');
     expect(why(call('INTERIMSETPOINT', 0.4, 200, 160, 0.5))).toMatch(/^#N\/A Resolution is too coarse/);
     expect(why(call('VOTED', [[4, 5]], 1.5))).toContain('M is 1.5');
+    expect(why(call('VOTED', [['out', 4, 5]], 3))).toBe(
+      '#N/A Thresholds: 2 of 3 members can act, 3 needed: the group cannot trip.',
+    );
     expect(call('REACH', 95, 10, 90)).toBe(0);
   });
 });

@@ -55,6 +55,7 @@ export const golden: GoldenCase = {
         danger: {
           effective: 3.125,
           verdict: 'late',
+          governedBy: 'listed sensitivity',
           panel: 1.9,
           interimSetpoint: 1.9,
           real: 0,

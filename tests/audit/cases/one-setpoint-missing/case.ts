@@ -24,7 +24,10 @@ export const golden: GoldenCase = {
     {
       tag: 'no alert',
       verdict: 'late',
-      thresholds: { alert: { verdict: 'incomplete', setpoint: null }, danger: { effective: 6.25 } },
+      thresholds: {
+        alert: { verdict: 'incomplete', setpoint: null, obstacles: ['a setpoint is missing'] },
+        danger: { effective: 6.25, obstacles: [] },
+      },
       findings: ['danger-late @ All!E2', 'value-missing @ All!D2'],
     },
     {

@@ -4,6 +4,7 @@ import { book } from '../../book.ts';
 export const golden: GoldenCase = {
   because:
     'By hand, in V/mil. S and W: 20 mil × 0.2/0.16 = 25 mil, between 25/1.03 and 25/0.97; −20 mirrored. The panel shows 20 × 0.16 × 0.97/0.2 = 15.52 there, in two digits 15; 16 shown are really 20, the danger meant. ' +
+    'A limit of 24 mil lies before 25, one of 25.5 before 25.77 and −25.77. ' +
     'W has no measured zero: the ratio alone makes it late, and nothing is known of its panel and reading; N, whose ratio is right, is incomplete. ' +
     'D has no direction, and needs none as its zeros agree: 38 mil are 7.6 V, −1.4 or −16.6 V from −9 V, and the worse counts; 30 mil, −3 or −15 V, are inside −2 to −18 V (common practice, no source). ' +
     'O: 40 mil are 8 V, −2 and −18 V from −10 V, which belong to the span. R: 4 V of setpoint and 4 V of shifted zero leave 0, it acts at rest; 25 mil are 5 V, 1 V or 5 mil. F: 35 mil lie above a full scale of 30.',
@@ -19,14 +20,15 @@ export const golden: GoldenCase = {
           'Positive direction',
           'Uncertainty (%)',
           'Reading (mil)',
+          'Limit (mil)',
         ],
-        ['S', 'axial', 0.16, -10, 'toward', 3, 16],
-        ['W', 'axial', 0.16, null, 'toward', 3, 16],
-        ['N', 'axial', 0.2, null, 'toward', 3, null],
-        ['D', 'axial', 0.2, -9, null, null, null],
-        ['O', 'axial', 0.2, -10, 'toward', null, null],
-        ['R', 'axial', 0.2, -6, 'toward', null, null],
-        ['F', 'axial', 0.2, -10, 'toward', null, null],
+        ['S', 'axial', 0.16, -10, 'toward', 3, 16, 24],
+        ['W', 'axial', 0.16, null, 'toward', 3, 16, 25.5],
+        ['N', 'axial', 0.2, null, 'toward', 3, null, 30],
+        ['D', 'axial', 0.2, -9, null, null, null, null],
+        ['O', 'axial', 0.2, -10, 'toward', null, null, null],
+        ['R', 'axial', 0.2, -6, 'toward', null, null, null],
+        ['F', 'axial', 0.2, -10, 'toward', null, null, null],
       ],
     ],
     [
@@ -99,11 +101,13 @@ export const golden: GoldenCase = {
           interimSetpoint: 15,
           real: 20,
           alreadyThere: true,
+          beyondLimit: 'yes',
         },
       },
       findings: [
         'alert-late @ Monitor!C2',
         'danger-late @ Monitor!D2',
+        'danger-beyond-limit @ Channels!H2',
         'alert-interim-below-reading @ Channels!G2',
         'danger-interim-below-reading @ Channels!G2',
       ],
@@ -122,13 +126,22 @@ export const golden: GoldenCase = {
           panel: null,
           real: null,
           alreadyThere: null,
+          beyondLimit: 'may',
         },
-        'counter danger': { effective: -25, low: -25 / 0.97, high: -25 / 1.03, verdict: 'late' },
+        'counter danger': {
+          effective: -25,
+          low: -25 / 0.97,
+          high: -25 / 1.03,
+          verdict: 'late',
+          beyondLimit: 'may',
+        },
       },
       findings: [
         'alert-late @ Monitor!C3',
         'danger-late @ Monitor!D3',
         'counter-danger-late @ Monitor!F3',
+        'danger-may-be-beyond-limit @ Channels!H3',
+        'counter-danger-may-be-beyond-limit @ Channels!H3',
         'zero-voltage-missing @ Channels!D3',
         'alert-has-no-interim-setpoint @ Monitor!A3',
         'danger-has-no-interim-setpoint @ Monitor!A3',
@@ -140,7 +153,14 @@ export const golden: GoldenCase = {
       verdict: 'incomplete',
       thresholds: {
         alert: { effective: null, low: null, high: null, verdict: 'incomplete' },
-        danger: { effective: null, low: null, high: null, verdict: 'incomplete' },
+        danger: {
+          effective: null,
+          low: null,
+          high: null,
+          verdict: 'incomplete',
+          beyondLimit: null,
+          probabilityBeyondLimit: null,
+        },
       },
       findings: ['zero-voltage-missing @ Channels!D4'],
     },

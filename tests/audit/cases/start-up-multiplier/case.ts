@@ -52,9 +52,16 @@ export const golden: GoldenCase = {
       verdict: 'late',
       thresholds: {
         alert: { effective: 3.75 },
-        danger: { effective: 6.25 },
+        danger: { effective: 6.25, interimSetpoint: 4 },
         'alert ×3': { setpoint: 3, effective: 11.25, shift: 2.25 },
-        'danger ×3': { setpoint: 5, effective: 18.75, shift: 3.75, shiftFraction: 0.25, verdict: 'late' },
+        'danger ×3': {
+          setpoint: 5,
+          effective: 18.75,
+          shift: 3.75,
+          shiftFraction: 0.25,
+          verdict: 'late',
+          interimSetpoint: null,
+        },
       },
       findings: [
         'alert-late @ Monitor!C2',

@@ -1,0 +1,58 @@
+import { capital } from '../../model/wording.ts';
+import type { FieldOption, Option, Question } from '../../read/understand/questions/question.ts';
+import { meaningWords } from './meaningWords.ts';
+import { cellName, fieldWords, listWords, tablesIn } from './placeWords.ts';
+
+/** One way to answer, for people. */
+export interface OptionText {
+  /** What is chosen: `Column G of sheet 'Panel', 'HH trip'`. */
+  readonly label: string;
+  /** Where it stands, its unit and sample values; empty where there is nothing to add. */
+  readonly detail: string;
+}
+
+/** An option of a question. */
+export function optionText({ subject }: Question, option: Option): OptionText {
+  const { field, text } = option;
+  const tables = tablesIn(option);
+  switch (subject.is) {
+    case 'field':
+      return field
+        ? { label: capital(fieldWords(field, tables[0])), detail: fieldDetail(field) }
+        : { label: `None: this list has no ${meaningWords(subject.meaning)}`, detail: '' };
+    case 'unit':
+      return { label: text, detail: `${samplesOf(subject.field.samples)} ${text}` };
+    case 'list in force': {
+      const chosen = tables.find(({ use }) => use === true);
+      return { label: chosen ? capital(listWords(chosen, tables)) : text, detail: '' };
+    }
+    case 'found or left': {
+      const left = tables.find(({ series }) => series === 'as left');
+      const found = tables.find(({ series }) => series === 'as found');
+      if (!left || !found) return { label: text, detail: '' };
+      return {
+        label: `${capital(listWords(left, tables))} as left`,
+        detail: `${listWords(found, tables)} as found`,
+      };
+    }
+    case 'machine':
+      return { label: text, detail: '' };
+    case 'names':
+      return { label: 'They are the same', detail: '' };
+    case 'value':
+      return { label: text, detail: `for ${cellName(subject.place)}` };
+  }
+}
+
+function fieldDetail({ place, unit, samples }: FieldOption): string {
+  const values = samplesOf(samples);
+  return `${cellName(place)}${values === '' ? '' : `: ${values}`}${unit === null ? '' : ` ${unit}`}`;
+}
+
+/** Samples shown of a field. */
+const mostSamples = 3;
+
+/** Some values of a field in a line, apart even where they have decimal commas. */
+export function samplesOf(samples: readonly string[]): string {
+  return samples.slice(0, mostSamples).join('; ');
+}

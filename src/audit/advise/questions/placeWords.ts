@@ -1,0 +1,38 @@
+import { columnLetters } from '../../../cells/address.ts';
+import type { TableSaid } from '../../model/columnMap.ts';
+import type { Place } from '../../read/understand/blocks/block.ts';
+import type { FieldOption, Option } from '../../read/understand/questions/question.ts';
+
+/** A cell as people name it: `Panel!G4`. */
+export function cellName({ sheet, row, column }: Place): string {
+  return `${sheet}!${columnLetters(column)}${row}`;
+}
+
+/** A field as people name it, by how its table lies: a column, a row, or a label of forms. */
+export function fieldWords(field: FieldOption, table: TableSaid | undefined): string {
+  const header = field.header === '' ? 'without a header' : `'${field.header}'`;
+  switch (table?.lies ?? 'rows') {
+    case 'rows':
+      return `column ${columnLetters(field.place.column)} of sheet '${field.sheet}', ${header}`;
+    case 'columns':
+      return `row ${field.place.row} of sheet '${field.sheet}', ${header}`;
+    case 'forms':
+      return `the value at ${header} on sheet '${field.sheet}'`;
+  }
+}
+
+/** What an answer says about tables. */
+export function tablesIn({ answer }: Option): readonly TableSaid[] {
+  return answer.tables ?? [];
+}
+
+/** A list as people name it among others: its sheet, and where it begins where another one stands on that sheet. */
+export function listWords(table: TableSaid, among: readonly TableSaid[]): string {
+  const alone = among.filter(({ sheet }) => sheet === table.sheet).length < 2;
+  return alone ? `sheet '${table.sheet}'` : `${listAt(table)} of sheet '${table.sheet}'`;
+}
+
+/** A list by where its headers begin: `the list in row 10`. */
+export function listAt({ header, lies }: TableSaid): string {
+  return `the list in ${lies === 'columns' ? 'column' : 'row'} ${header}`;
+}

@@ -40,10 +40,14 @@ import { findTables } from './read/tables/findTables.ts';
 import { searchHeaders } from './read/tables/searchHeaders.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
 import { tagKey } from './read/tables/tagKey.ts';
+import type { Question } from './read/understand/questions/question.ts';
 import { notRead } from './read/unread/notRead.ts';
 import { byTag } from './since/byTag.ts';
 import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
+
+/** A report with its questions as they were found. */
+export type AuditedReport = Report<Question>;
 
 export interface AuditOptions {
   readonly policy?: Policy;
@@ -62,9 +66,10 @@ const channelsDone = 0.8;
 /**
  * Audits a workbook: finds both tables, joins their rows by tag, works out every threshold and group, and applies every
  * rule. Nothing is dropped: a row that can't be used is in the report as incomplete, anything else in `problems`.
+ * @throws NotUnderstood where nothing can be judged before a person has answered; it holds what to ask and a proposal.
  * @throws AuditRefused where the tables can't be told.
  */
-export function audit(workbook: Workbook, options: AuditOptions = {}): Report {
+export function audit(workbook: Workbook, options: AuditOptions = {}): AuditedReport {
   return finish(auditInSteps(workbook, options));
 }
 
@@ -72,7 +77,7 @@ export function audit(workbook: Workbook, options: AuditOptions = {}): Report {
 export function* auditInSteps(
   workbook: Workbook,
   options: AuditOptions = {},
-): Generator<number, Report, void> {
+): Generator<number, AuditedReport, void> {
   const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
   const headerRows = yield* asPart(searchHeaders(workbook), () => 0);
   const tables = findTables(workbook, map, headerRows);
@@ -158,6 +163,7 @@ export function* auditInSteps(
     groups,
     unjudged: apart ? unmatched.unjudged : [],
     notRead: unread,
+    questions: [],
     problems,
   });
   yield 1;
@@ -165,7 +171,7 @@ export function* auditInSteps(
     ...untaggedRows(tables.channels, channelIndex),
     ...(apart ? untaggedRows(tables.settings, settingsIndex) : []),
   ];
-  const report: Report = {
+  const report: AuditedReport = {
     schema: 'tripdrift-report/2',
     version,
     input: workbook.name,
@@ -179,6 +185,8 @@ export function* auditInSteps(
     groups,
     notRead: unread,
     problems: finished([...problems, ...untagged, ...(apart ? unmatched.problems : [])]),
+    questions: [],
+    proposal: null,
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
     since: null,
     caution,

@@ -39,6 +39,7 @@ const codes: Readonly<Record<AttentionCode, NeedsAction['code'] | null>> = {
   'may-be-beyond-limit': 'may act beyond limit',
   incomplete: 'incomplete',
   'not-read': 'not read',
+  question: null,
   early: 'early',
   finding: null,
   problem: null,

@@ -1,5 +1,6 @@
 import {
   attentionCodes,
+  noNumbers,
   type Attention,
   type AttentionCode,
   type ChannelResult,
@@ -9,7 +10,9 @@ import {
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
+import type { AskedQuestion } from '../model/question.ts';
 import { reportedRule } from './messages/messages.ts';
+import { ofQuestion } from './questionEntry.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
 /** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
@@ -35,6 +38,8 @@ export interface Advised {
   readonly groups: readonly GroupResult[];
   readonly unjudged: readonly UnjudgedSettings[];
   readonly notRead: readonly NotRead[];
+  /** What a person has to be asked. */
+  readonly questions: readonly AskedQuestion[];
   /** What else there is to say of tables and sheets. */
   readonly problems: readonly PlacedFact[];
 }
@@ -43,12 +48,20 @@ export interface Advised {
  * What needs action, gravest first: readings that are past what was meant, then what is critical, then the rest; by kind,
  * and of one kind in the order of the channels. The one place where it is decided what needs action and how grave it is.
  */
-export function attentionOf({ channels, groups, unjudged, notRead, problems }: Advised): Attention[] {
+export function attentionOf({
+  channels,
+  groups,
+  unjudged,
+  notRead,
+  questions,
+  problems,
+}: Advised): Attention[] {
   const all = [
     ...channels.flatMap(ofChannel),
     ...groups.flatMap(ofGroup),
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),
+    ...questions.filter(({ needed }) => needed).map(ofQuestion),
     ...problems.flatMap(ofProblem),
   ];
   return all
@@ -69,17 +82,6 @@ function place({ code, severity }: Graded): number {
   const grave = code === 'past-danger' || code === 'past-alert' ? 0 : severity === 'critical' ? 1 : 2;
   return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
 }
-
-const noNumbers = {
-  set: null,
-  real: null,
-  low: null,
-  high: null,
-  panel: null,
-  limit: null,
-  unit: null,
-  rule: null,
-} as const;
 
 function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   const entries: Unsaid[] = [];

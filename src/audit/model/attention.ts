@@ -15,6 +15,7 @@ export const attentionCodes = [
   'may-be-beyond-limit',
   'incomplete',
   'not-read',
+  'question',
   'past-alert',
   'group-cannot-act',
   'early',
@@ -54,6 +55,18 @@ export interface Attention {
   readonly doNext: string;
   readonly places: readonly Place[];
 }
+
+/** The numbers of an entry that has none. */
+export const noNumbers = {
+  set: null,
+  real: null,
+  low: null,
+  high: null,
+  panel: null,
+  limit: null,
+  unit: null,
+  rule: null,
+} as const satisfies Partial<Attention>;
 
 /** Something in the workbook that looks like a part of this audit and was not read. */
 export interface NotRead extends Place {

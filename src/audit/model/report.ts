@@ -5,7 +5,9 @@ import type { FaultLimits } from './channel.ts';
 import type { DriftResult } from './drift.ts';
 import type { Finding, Problem, RowPlace } from './findings.ts';
 import type { Kind } from './kind.ts';
+import type { ColumnMap } from './columnMap.ts';
 import type { Policy } from './policy.ts';
+import type { AskedQuestion } from './question.ts';
 import type { DynamicResult, RecordResult } from './records.ts';
 import type { SinceResult } from './since.ts';
 import type { SensitivityResult, ThresholdName, ThresholdResult, ThresholdVerdict } from './threshold.ts';
@@ -172,7 +174,8 @@ export interface ColumnReading {
   readonly unit: string | null;
 }
 
-export interface Report {
+/** `Question` is how the questions are typed where they come straight from the audit. */
+export interface Report<Question extends AskedQuestion = AskedQuestion> {
   readonly schema: 'tripdrift-report/2';
   readonly version: string;
   readonly input: string;
@@ -189,6 +192,13 @@ export interface Report {
   readonly groups: readonly GroupResult[];
   readonly notRead: readonly NotRead[];
   readonly problems: readonly Problem[];
+  /** What a person has to be asked, what most hangs on first; empty where all is certain. */
+  readonly questions: readonly Question[];
+  /**
+   * All that was understood, with the first answer to every question, as a column map to be checked and given back; `null`
+   * where both tables were read by their standard headers.
+   */
+  readonly proposal: ColumnMap | null;
   readonly columns: readonly ColumnReading[];
   /** What changed since an earlier audit; `null` where none was named. */
   readonly since: SinceResult | null;

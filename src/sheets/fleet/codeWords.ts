@@ -16,6 +16,7 @@ export const codeWords: Readonly<Record<AttentionCode, string>> = {
   'may-be-beyond-limit': 'may be beyond limit',
   incomplete: 'not known',
   'not-read': 'not read',
+  question: 'asked',
   'past-alert': 'past alert',
   'group-cannot-act': 'cannot alarm',
   early: 'early',

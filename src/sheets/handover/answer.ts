@@ -115,6 +115,7 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
     case 'finding':
     case 'problem':
     case 'not-read':
+    case 'question':
     case 'past-danger':
     case 'past-alert':
     case 'group-cannot-trip':

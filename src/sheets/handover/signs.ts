@@ -41,6 +41,7 @@ const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: Thres
   'may-be-beyond-limit': ['? may be beyond limit', 'undetermined'],
   incomplete: [verdictSigns.incomplete, 'incomplete'],
   'not-read': ['– not read', 'incomplete'],
+  question: ['? asked', 'incomplete'],
   early: [verdictSigns.early, 'early'],
   finding: ['• check', 'incomplete'],
   problem: ['• check', 'incomplete'],

@@ -142,9 +142,7 @@ export function workbookPortContract(host: string, open: OpenWorkbook): void {
     it('says which sheet is hidden or gone', async () => {
       const { port } = await open(station);
       expect(
-        await refusal(
-          port.pointAt({ sheet: 'Old list', area: { top: 1, left: 1, bottom: 9, right: 1 } }),
-        ),
+        await refusal(port.pointAt({ sheet: 'Old list', area: { top: 1, left: 1, bottom: 9, right: 1 } })),
       ).toMatch(/Old list.*hidden/);
       expect(await refusal(port.selectCell({ sheet: 'Old list', row: 1, column: 1 }))).toMatch(
         /Old list.*hidden/,

@@ -44,7 +44,9 @@ export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.El
   };
   return (
     <>
-      <h3>{auditWords.results}</h3>
+      <h3 class="outcome" tabIndex={-1}>
+        {auditWords.results}
+      </h3>
       <p class="quiet">
         {auditWords.resultFrom(report.version)}{' '}
         <time dateTime={report.generated}>{clockTime(report.generated)}</time>

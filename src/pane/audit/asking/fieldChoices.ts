@@ -1,0 +1,63 @@
+import { optionText } from '../../../audit/advise/questions/optionText.ts';
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
+import type { Field } from '../../../audit/read/understand/fields/field.ts';
+import { meaning, type MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
+import { fieldAnswer, optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
+import type { FieldOption, Option, Question } from '../../../audit/read/understand/questions/question.ts';
+import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';
+import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
+import type { Choice } from './askedRow.ts';
+import { areaOfField } from './places.ts';
+
+/** Whether the cells of a field hold anything that a meaning could be read from. */
+export function suits({ values }: Field, id: MeaningId): boolean {
+  if (values.filled === 0) return false;
+  return meaning(id).holds !== 'number' || values.numbers > 0 || values.cellUnits.size > 0;
+}
+
+/**
+ * The choice that a field of a table has a meaning. Where the question was about another table, that one is said to have no
+ * such field.
+ */
+export function fieldChoice(id: MeaningId, table: TableRead, field: Field, asked: TableRead | null): Choice {
+  const own = fieldAnswer(table, id, field);
+  const elsewhere = asked !== null && asked.lane.id !== table.lane.id;
+  return labelled(id, elsewhere ? mergeMaps(fieldAnswer(asked, id, null), own) : own, field, own);
+}
+
+/** Choices for the fields of a table that are no options of a question about it. */
+export function otherFields(id: MeaningId, table: TableRead, options: readonly Option[]): Choice[] {
+  const offered = options.flatMap(({ field }) => (field ? [cellOf(field)] : []));
+  return table.lane.fields
+    .filter((field) => suits(field, id) && !offered.includes(cellOf(optionOf(field))))
+    .map((field) => fieldChoice(id, table, field, table));
+}
+
+/** The choice that a table has no field of a meaning. */
+export function noFieldChoice(id: MeaningId, table: TableRead): Choice {
+  const answer = fieldAnswer(table, id, null);
+  const label = labelOf(id, { field: null, text: '', answer });
+  return { label, field: null, unit: null, place: null, answer };
+}
+
+function labelled(id: MeaningId, answer: ColumnMap, field: Field, own: ColumnMap): Choice {
+  const shown = optionOf(field);
+  const label = labelOf(id, { field: shown, text: field.text, answer: own });
+  return { label, field: shown, unit: shown.unit, place: areaOfField(field), answer };
+}
+
+function labelOf(id: MeaningId, option: Option): string {
+  const question: Question = {
+    id: '',
+    needed: meaning(id).needed,
+    records: 0,
+    subject: { is: 'field', meaning: id },
+    evidence: [],
+    options: [option],
+  };
+  return optionText(question, option).label;
+}
+
+function cellOf({ sheet, place }: FieldOption): string {
+  return JSON.stringify([sheet, place.row, place.column]);
+}

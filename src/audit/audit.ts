@@ -1,4 +1,5 @@
 import type { Workbook } from '../cells/sheet.ts';
+import { nothingRead } from './advise/nothingRead.ts';
 import { attentionOf, type AdvisedChannel } from './advise/attention.ts';
 import { finished } from './advise/messages/finish.ts';
 import { summarise } from './advise/summary.ts';
@@ -25,23 +26,17 @@ import type { Report } from './model/report.ts';
 import type { Snapshot } from './model/snapshot.ts';
 import { asPart, finish } from './model/steps.ts';
 import { version } from './model/version.ts';
-import { findHistory } from './read/history/findHistory.ts';
 import { historyProblems } from './read/history/historyProblems.ts';
 import { unitWatch } from './read/join/mixedUnits.ts';
-import { assumedUnits, onlyTag, tableProblems, untaggedRows } from './read/join/problems.ts';
-import { indexTags, isOnlyTag, looksLikeHeading, tagAt } from './read/join/tagIndex.ts';
+import { assumedUnits, onlyTag, untaggedRows } from './read/join/problems.ts';
+import { isOnlyTag, looksLikeHeading, tagAt } from './read/join/tagIndex.ts';
 import { watchChannelRow, watchSettingsRow } from './read/join/watchUnits.ts';
 import { pairReader } from './read/pairedRows.ts';
-import { findRecords } from './read/records/findRecords.ts';
+import { readBook } from './read/readBook.ts';
 import { recordProblems } from './read/records/recordProblems.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
-import { columnReadings } from './read/tables/columnReadings.ts';
-import { findTables } from './read/tables/findTables.ts';
-import { searchHeaders } from './read/tables/searchHeaders.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
-import { tagKey } from './read/tables/tagKey.ts';
 import type { Question } from './read/understand/questions/question.ts';
-import { notRead } from './read/unread/notRead.ts';
 import { byTag } from './since/byTag.ts';
 import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
@@ -79,21 +74,14 @@ export function* auditInSteps(
   options: AuditOptions = {},
 ): Generator<number, AuditedReport, void> {
   const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
-  const headerRows = yield* asPart(searchHeaders(workbook), () => 0);
-  const tables = findTables(workbook, map, headerRows);
-  yield 0;
-  const settingsIndex = indexTags(tables.settings);
-  yield 0;
-  const channelIndex = indexTags(tables.channels);
-  yield 0;
-
-  const isTag = (key: string): boolean => channelIndex.rowsOf(key).length > 0;
-  const records = yield* asPart(findRecords(workbook, tables, isTag, headerRows), () => 0);
-
   const today = Math.floor(now.getTime() / 86_400_000);
-  const history = yield* asPart(findHistory(headerRows, tables, today), () => 0);
-  const found = { tables, records, history };
-  const inputs = yield* asPart(inputsFingerprint(found, map), () => 0);
+  const book = yield* asPart(readBook(workbook, map, today), () => 0);
+  if ('refusal' in book) throw nothingRead(book);
+  const { tables, records, history, notRead: unread } = book;
+  const { channels: channelIndex, settings: settingsIndex } = book.index;
+  const isTag = (key: string): boolean => channelIndex.hasTag(key);
+  const questions = book.understood?.understanding.questions ?? [];
+  const inputs = yield* asPart(inputsFingerprint(book, map), () => 0);
 
   const assumed = new Map<string, AssumedUnit>();
   const context: Context = {
@@ -108,7 +96,7 @@ export function* auditInSteps(
     },
   };
   const apart = !isSameTable(tables.channels, tables.settings);
-  const problems: PlacedFact[] = [...tableProblems(workbook, tables)];
+  const problems: PlacedFact[] = [...book.remarks];
   const watches = { channels: unitWatch(tables.channels), settings: unitWatch(tables.settings) };
   const reader = pairReader(tables);
   const judged: JudgedChannel[] = [];
@@ -117,7 +105,7 @@ export function* auditInSteps(
   for (const [done, row] of channelIndex.tagged.entries()) {
     if (done % stride === 0) yield (channelsDone * done) / channelIndex.tagged.length;
     const tag = tagAt(tables.channels, row);
-    const key = tagKey(tag);
+    const key = channelIndex.keyOf(row);
     const settingsRows = settingsIndex.rowsOf(key);
     if (isHeading(tables, row, tag, settingsRows)) {
       problems.push(onlyTag(tables.channels, row, tag));
@@ -150,7 +138,6 @@ export function* auditInSteps(
   problems.push(...joinedGroups.problems);
   const groups = joinedGroups.groups.map(({ result, facts }) => ({ ...result, findings: finished(facts) }));
   yield 1;
-  const unread = yield* asPart(notRead(workbook, found, map, isTag), () => 1);
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
     result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
     facts,
@@ -163,7 +150,7 @@ export function* auditInSteps(
     groups,
     unjudged: apart ? unmatched.unjudged : [],
     notRead: unread,
-    questions: [],
+    questions,
     problems,
   });
   yield 1;
@@ -178,16 +165,16 @@ export function* auditInSteps(
     generated: now.toISOString(),
     policy,
     fingerprint: { inputs, policy: policyFingerprint(policy) },
-    basis: basisOf(workbook, found, map, before),
+    basis: basisOf(workbook, book, map, before),
     summary: summarise(channels, groups, unread, attention),
     attention,
     channels,
     groups,
     notRead: unread,
     problems: finished([...problems, ...untagged, ...(apart ? unmatched.problems : [])]),
-    questions: [],
-    proposal: null,
-    columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
+    questions,
+    proposal: book.understood?.understanding.proposal ?? null,
+    columns: book.columns,
     since: null,
     caution,
   };
@@ -215,7 +202,7 @@ function* unmatchedInSteps(
 
 /** Whether a row of the channel list is a heading or remark: nothing but a text in the tag column, and no settings for it. */
 function isHeading(tables: Tables, row: number, tag: string, settingsRows: readonly number[]): boolean {
-  if (!isOnlyTag(tables.channels, row)) return false;
+  if (tables.channels.origin || !isOnlyTag(tables.channels, row)) return false;
   if (!settingsRows.every((other) => isOnlyTag(tables.settings, other))) return false;
   const inOther = settingsRows.length > 0 && !isSameTable(tables.channels, tables.settings);
   return looksLikeHeading(tag, inOther);

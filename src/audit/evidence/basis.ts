@@ -3,22 +3,30 @@ import type { AuditBasis } from '../model/basis.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { isResultSheet } from '../read/tables/resultSheet.ts';
-import type { FoundInputs } from './inputsFingerprint.ts';
+import type { BookRead } from '../read/bookRead.ts';
 
 /** What an audit goes by, as it is found. */
 export function basisOf(
   workbook: Workbook,
-  { tables: { channels, settings }, records, history }: FoundInputs,
+  { tables: { channels, settings }, records, history, understood }: BookRead,
   map: ColumnMap,
   before: Snapshot | undefined,
 ): AuditBasis {
   const read = [...records.byTag.values(), ...history.byTag.values()].flat().map(({ sheet }) => sheet);
   const used = new Set([channels.sheet.name, settings.sheet.name, ...read]);
-  const sheets = workbook.sheets.filter(({ name }) => used.has(name));
+  // What is understood of a workbook hangs on all of its sheets.
+  const sheets = workbook.sheets.filter((sheet) =>
+    understood ? !isResultSheet(sheet) : used.has(sheet.name),
+  );
   const hiddenRows = new Map<string, string>();
-  for (const { sheet, headerRow, lastRow } of [channels, settings]) {
-    const rows = [...sheet.hiddenRows].filter((row) => row >= headerRow && row <= lastRow);
-    if (rows.length > 0) hiddenRows.set(sheet.name, spans(rows));
+  if (understood) {
+    for (const { name, hiddenRows: rows } of sheets)
+      if (rows.size > 0) hiddenRows.set(name, spans([...rows]));
+  } else {
+    for (const { sheet, headerRow, lastRow } of [channels, settings]) {
+      const rows = [...sheet.hiddenRows].filter((row) => row >= headerRow && row <= lastRow);
+      if (rows.length > 0) hiddenRows.set(sheet.name, spans(rows));
+    }
   }
   return {
     map,

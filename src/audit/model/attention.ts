@@ -1,4 +1,5 @@
 import type { Place } from './findings.ts';
+import type { LeftAside } from './rules/untidyRules.ts';
 import type { ThresholdName } from './threshold.ts';
 
 /** What an entry of the list of what needs action is about, in the order in which equals are listed. */
@@ -76,4 +77,6 @@ export interface NotRead extends Place {
   /** Name of the quantity or table that it looks like. */
   readonly looksLike: string;
   readonly severity: 'critical' | 'warning';
+  /** Why; absent where it merely has no place in tables that were read by their standard headers. */
+  readonly why?: LeftAside;
 }

@@ -2,3 +2,6 @@
 export class AuditRefused extends Error {
   override readonly name = 'AuditRefused';
 }
+
+/** The two tables can't be told by their standard headers. */
+export class TablesUnclear extends AuditRefused {}

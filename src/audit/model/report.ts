@@ -172,6 +172,8 @@ export interface ColumnReading {
   readonly header: string;
   readonly meaning: string;
   readonly unit: string | null;
+  /** By what it was told, in sentences; empty where a standard header alone says it. */
+  readonly evidence: readonly string[];
 }
 
 /** `Question` is how the questions are typed where they come straight from the audit. */

@@ -1,4 +1,5 @@
-import type { CellFault, CellRules, UnitFault } from '../../model/rules/cellRules.ts';
+import { amount, rounded } from '../../model/wording.ts';
+import type { CellFault, CellRules, NumberDoubt, UnitFault } from '../../model/rules/cellRules.ts';
 import { notADate, notANumber } from './reasons.ts';
 import type { Sayings } from './sayings.ts';
 
@@ -17,6 +18,24 @@ export const cellMessages: Sayings<CellRules> = {
     `'${header}': '${cell.slice(0, 60)}' ${notADate[why]}; write it as year-month-day, such as 2025-03-14.`,
   'value-not-understood': ({ values: { header, cell, expected } }) =>
     `'${header}': '${cell.slice(0, 60)}' is not understood; write ${alternatives(expected)}.`,
+  'said-blank': ({ values: { header, cell } }) =>
+    `'${header}': '${cell.slice(0, 40)}' says that there is nothing; it was read as a blank cell.`,
+  'unit-in-cell': ({ values: { header, cell, unit, of } }) =>
+    `'${header}': '${cell.slice(0, 40)}' names its own unit, ${unit}; ${of === null ? 'it was read in it' : `it was converted into ${of}`}.`,
+  'number-in-doubt': ({ values: { header, cell, doubt } }) =>
+    `'${header}': '${cell.slice(0, 40)}' ${doubts[doubt]}; write the bare number, or say which it is.`,
+  'share-of-full-scale': ({ values: { header, percent, scale, unit } }) =>
+    `'${header}': ${rounded(percent)} % of the full scale of ${amount(scale, unit)} is ${amount((percent * scale) / 100, unit)}.`,
+  'share-without-full-scale': ({ values: { header, percent } }) =>
+    `'${header}': ${rounded(percent)} % of full scale is no level without the full scale of its channel; enter it with its unit.`,
+};
+
+const doubts: Readonly<Record<NumberDoubt, string>> = {
+  about: 'is about so much, not a measured number',
+  remark: 'has a remark with its number',
+  bound: 'is a bound, not a number',
+  several: 'names several numbers',
+  comma: 'may have a decimal comma or a thousands separator',
 };
 
 /** The sentence of what is wrong with a cell. */

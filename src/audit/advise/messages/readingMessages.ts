@@ -6,6 +6,7 @@ import { rawRecordMessages } from './rawRecords.ts';
 import type { Sayings } from './sayings.ts';
 import { tableMessages } from './tables.ts';
 import { unitMessages } from './units.ts';
+import { untidyMessages } from './untidy.ts';
 import { valueMessages } from './values.ts';
 
 /** What is said of cells, rows, tables, records and histories. */
@@ -17,4 +18,5 @@ export const readingMessages: Sayings<ReadingRules> = {
   ...rawRecordMessages,
   ...historyMessages,
   ...asLeftReadingMessages,
+  ...untidyMessages,
 };

@@ -2,6 +2,7 @@ import { isoDate } from '../../../cells/cell.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { Obstacle, SensitivityResult } from '../../model/threshold.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import { rowPlaceOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { Tables } from '../../read/tables/found.ts';
@@ -45,8 +46,8 @@ export function incompleteChannel(
     exposure: [],
     drift: null,
     source: {
-      channels: { sheet: tables.channels.sheet.name, row: row.row },
-      settings: settings && { sheet: tables.settings.sheet.name, row: settings.row },
+      channels: rowPlaceOf(tables.channels, row.row),
+      settings: settings && rowPlaceOf(tables.settings, settings.row),
     },
   };
 }

@@ -8,6 +8,7 @@ import type { RecordResult } from '../../model/records.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { Obstacle, SensitivityResult, ThresholdResult } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
+import { rowPlaceOf } from '../../read/rows/diagnostic.ts';
 import { isSameTable } from '../../read/tables/found.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
 import { asLeftEvidence, type LeftEvidence } from '../asLeft/asLeftEvidence.ts';
@@ -172,8 +173,8 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     exposure: exposuresOf(found.channel, foundThresholds, leftEvidence ? thresholds : null, today),
     drift: ofDrift.drift,
     source: {
-      channels: { sheet: tables.channels.sheet.name, row: row.row },
-      settings: { sheet: tables.settings.sheet.name, row: pair.settings.row },
+      channels: rowPlaceOf(tables.channels, row.row),
+      settings: rowPlaceOf(tables.settings, pair.settings.row),
     },
   };
   const member =

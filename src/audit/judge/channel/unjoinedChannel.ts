@@ -1,7 +1,7 @@
 import type { PlacedFact } from '../../model/findings.ts';
 import { problemAt } from '../../read/join/problems.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
-import { placed } from '../../read/rows/diagnostic.ts';
+import { placed, rowPlaceOf } from '../../read/rows/diagnostic.ts';
 import type { FoundTable, Tables } from '../../read/tables/found.ts';
 import type { JudgedChannel } from './context.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
@@ -20,5 +20,5 @@ export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, table
 /** Says that a row is hidden, which is audited all the same. */
 export function hiddenRow(table: FoundTable, row: number): PlacedFact[] {
   if (!table.sheet.hiddenRows.has(row)) return [];
-  return [problemAt(table, row, 'tag', 'hidden-row', 'note', { sheet: table.sheet.name, row })];
+  return [problemAt(table, row, 'tag', 'hidden-row', 'note', rowPlaceOf(table, row))];
 }

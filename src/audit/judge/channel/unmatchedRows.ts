@@ -3,7 +3,7 @@ import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { Tables } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import { tagKey } from '../../read/tables/tagKey.ts';
+import { rowPlaceOf } from '../../read/rows/diagnostic.ts';
 import { unjoinedMember } from './groupMembers.ts';
 import { writtenSetpoints } from './writtenSetpoints.ts';
 import { onlyTag, problemAt } from '../../read/join/problems.ts';
@@ -60,7 +60,7 @@ export function unmatchedSettings(
   for (const row of settings.tagged) {
     if (joined.has(row)) continue;
     const tag = tagAt(tables.settings, row);
-    const key = tagKey(tag);
+    const key = settings.keyOf(row);
     const same = settings.rowsOf(key);
     const inChannels = channels.rowsOf(key).length > 0;
     if (isOnlyTag(tables.settings, row) && looksLikeHeading(tag, inChannels)) {
@@ -83,7 +83,7 @@ export function unmatchedSettings(
         tag,
         danger: written.level(own.danger),
         unit: written.unit?.text ?? null,
-        place: { sheet: tables.settings.sheet.name, row },
+        place: rowPlaceOf(tables.settings, row),
         fact,
       });
     }

@@ -3,6 +3,9 @@ import type { NotANumber } from '../../../cells/number.ts';
 /** Why a cell is no calendar day. */
 export type NotADate = 'no date' | 'two different days' | 'no day of the calendar';
 
+/** Why a number in a cell is none without a person: about so much, with a remark, a bound, one of several, a comma that may be either sign. */
+export type NumberDoubt = 'about' | 'remark' | 'bound' | 'several' | 'comma';
+
 /** Why the unit of a cell can't be told. Units as they are written. */
 export type UnitFault =
   | { readonly kind: 'header does not fit'; readonly unit: string; readonly quantity: string }
@@ -27,6 +30,18 @@ export interface CellRules {
   'unit-not-clear': { readonly header: string } & UnitFault;
   'value-not-a-date': Quoted & { readonly why: NotADate };
   'value-not-understood': Quoted & { readonly expected: readonly string[] };
+  /** A word or sign that says that there is nothing. */
+  'said-blank': Quoted;
+  /** `of`: the unit of its column, into which it was converted; `null` where that names none. */
+  'unit-in-cell': Quoted & { readonly unit: string; readonly of: string | null };
+  'number-in-doubt': Quoted & { readonly doubt: NumberDoubt; readonly value: number | null };
+  'share-of-full-scale': {
+    readonly header: string;
+    readonly percent: number;
+    readonly scale: number;
+    readonly unit: string;
+  };
+  'share-without-full-scale': { readonly header: string; readonly percent: number };
 }
 
 /** What is wrong with one cell, with nothing of where it stands. */

@@ -4,6 +4,7 @@ import type { HistoryRules } from './historyRules.ts';
 import type { RawRecordRules } from './rawRecordRules.ts';
 import type { TableRules } from './tableRules.ts';
 import type { UnitRules } from './unitRules.ts';
+import type { UntidyRules } from './untidyRules.ts';
 import type { ValueRules } from './valueRules.ts';
 
 /** What can be said of cells, rows, tables, records and histories as they are read. */
@@ -13,4 +14,5 @@ export type ReadingRules = CellRules &
   TableRules &
   RawRecordRules &
   HistoryRules &
+  UntidyRules &
   AsLeftReadingRules;

@@ -47,12 +47,16 @@ export function tableProblems(workbook: Workbook, tables: Tables): PlacedFact[] 
   }
   problems.push(...belowTable(channels), ...belowTable(settings));
   problems.push(...remarks(channels), ...remarks(settings));
-  for (const sheet of workbook.sheets) {
-    if (!isResultSheet(sheet)) continue;
-    const place = { sheet: sheet.name, row: 1, column: 'A' };
-    problems.push(factAt(place, factOf('earlier-result', 'note', { sheet: sheet.name })));
-  }
+  problems.push(...earlierResults(workbook));
   return problems;
+}
+
+/** Sheets that an earlier audit wrote. */
+export function earlierResults({ sheets }: Workbook): PlacedFact[] {
+  return sheets.filter(isResultSheet).map(({ name }) => {
+    const place = { sheet: name, row: 1, column: 'A' };
+    return factAt(place, factOf('earlier-result', 'note', { sheet: name }));
+  });
 }
 
 /** Rows typed right below a spreadsheet table, which it has not taken in. */

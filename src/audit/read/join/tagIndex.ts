@@ -10,6 +10,10 @@ export interface TagIndex {
   /** Rows without a tag in which some other column of ours is filled. */
   readonly untagged: readonly number[];
   rowsOf(key: string): readonly number[];
+  /** What a row is joined by. */
+  keyOf(row: number): string;
+  /** Whether a tag stands in the table. */
+  hasTag(key: string): boolean;
 }
 
 /** The tag in a row, as it is written, without the spaces around it. */
@@ -40,9 +44,10 @@ export function indexTags(table: FoundTable): TagIndex {
   const untagged: number[] = [];
   const first = new Map<string, number>();
   const more = new Map<string, number[]>();
+  const keyOf = table.origin?.key ?? ((row: number) => tagKey(tagAt(table, row)));
   for (let row = table.firstRow; row <= table.lastRow; row++) {
     if (table.skipped.has(row)) continue;
-    const key = tagKey(tagAt(table, row));
+    const key = keyOf(row);
     if (key === '') {
       if (!isOnlyTag(table, row)) untagged.push(row);
       continue;
@@ -56,9 +61,12 @@ export function indexTags(table: FoundTable): TagIndex {
       else more.set(key, [known, row]);
     }
   }
+  const tags = table.origin ? new Set(tagged.map((row) => tagKey(tagAt(table, row)))) : first;
   return {
     tagged,
     untagged,
+    keyOf,
+    hasTag: (key) => tags.has(key),
     rowsOf(key) {
       const several = more.get(key);
       if (several) return several;

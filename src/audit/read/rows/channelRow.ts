@@ -3,7 +3,7 @@ import * as z from 'zod';
 import type { Direction } from '../../../method/axial/direction.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Diagnostic } from './diagnostic.ts';
+import { withRemarks, type Diagnostic } from './diagnostic.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { directionWords, kindWords } from './words.ts';
@@ -90,7 +90,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       asLeftUncertainty: read.amount('asLeftUncertainty'),
       asLeftZero: read.amount('asLeftZero'),
       asLeftCoverage: coverage ?? asLeftHeaderCoverage,
-      diagnostics: read.diagnostics(),
+      diagnostics: withRemarks(table, row, read.diagnostics()),
     };
     return checkRanges(readAsLeft ? rangesAsLeft : ranges, table, found);
   };

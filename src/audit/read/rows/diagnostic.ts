@@ -1,4 +1,4 @@
-import type { Fact, FactOf, PlacedFact } from '../../model/findings.ts';
+import type { Fact, FactOf, Place, PlacedFact, RowPlace } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { factAt } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
@@ -14,12 +14,19 @@ export type CellDiagnostic = {
 
 /** Where a column of a table stands in a row; the tag column where the table has no such column. */
 export function placeOf(
-  table: Pick<FoundTable, 'sheet' | 'columns'>,
+  table: Pick<FoundTable, 'sheet' | 'columns' | 'origin'>,
   row: number,
   id: string,
-): { sheet: string; row: number; column: string } {
+): Place {
+  if (table.origin) return table.origin.place(row, id);
   const column = table.columns.get(id) ?? table.columns.get('tag');
   return { sheet: table.sheet.name, row, column: column ? columnLetters(column.column) : '' };
+}
+
+/** The row of the workbook in which a row of a table stands. */
+export function rowPlaceOf(table: Pick<FoundTable, 'sheet' | 'columns' | 'origin'>, row: number): RowPlace {
+  const { sheet, row: at } = placeOf(table, row, 'tag');
+  return { sheet, row: at };
 }
 
 /** The address of a cell of a table's row, such as `C3`. */
@@ -30,9 +37,18 @@ export function cellOf(table: FoundTable, row: number, id: string): string {
 
 /** What is wrong with a value, at its place. */
 export function placed(
-  table: Pick<FoundTable, 'sheet' | 'columns'>,
+  table: Pick<FoundTable, 'sheet' | 'columns' | 'origin'>,
   row: number,
   one: Diagnostic,
 ): PlacedFact {
   return factAt(placeOf(table, row, one.column), one);
+}
+
+/** What is wrong with the cells of a row, with what was said of them where they really stand. */
+export function withRemarks(
+  { origin }: Pick<FoundTable, 'origin'>,
+  row: number,
+  diagnostics: readonly Diagnostic[],
+): readonly Diagnostic[] {
+  return origin ? [...origin.remarks(row), ...diagnostics] : diagnostics;
 }

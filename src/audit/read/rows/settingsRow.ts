@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { Detection } from '../../../units/parse.ts';
 import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
-import type { Diagnostic } from './diagnostic.ts';
+import { withRemarks, type Diagnostic } from './diagnostic.ts';
 import { checkRanges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { detectionWords, flagWords } from './words.ts';
@@ -77,7 +77,7 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       voting: read.text('voting'),
       bypass: read.text('bypass') === '' ? false : read.word('bypass', flagWords),
       bypassMarked: read.text('bypass') !== '',
-      diagnostics: read.diagnostics(),
+      diagnostics: withRemarks(table, row, read.diagnostics()),
     };
     return checkRanges(ranges, table, found);
   };

@@ -21,6 +21,7 @@ export function columnReadings(table: FoundTable): ColumnReading[] {
       header: column.header,
       meaning: spec?.name ?? column.id,
       unit: column.unit?.text ?? beside ?? spec?.usualUnit ?? null,
+      evidence: [],
     };
   });
 }

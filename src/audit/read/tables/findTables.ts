@@ -1,6 +1,6 @@
 import type { ColumnMap, TableMap } from '../../model/columnMap.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
-import { AuditRefused } from '../../model/refused.ts';
+import { AuditRefused, TablesUnclear } from '../../model/refused.ts';
 import { bounded, type ChosenHeader } from './bounded.ts';
 import { finish } from '../../model/steps.ts';
 import { candidateHeaders, mappedHeaders } from './candidates.ts';
@@ -14,7 +14,8 @@ import type { TableKind } from './vocabulary.ts';
 /**
  * Finds the channel list and the monitor settings of a workbook by their headers: on any sheet, below any titles, in
  * any column order. One table may be both.
- * @throws AuditRefused where a table is missing, stands twice, or two of its columns mean the same.
+ * @throws TablesUnclear where a table is missing, stands twice, or two of its columns mean the same.
+ * @throws AuditRefused where the map names what is not there.
  */
 export function findTables(
   workbook: Workbook,
@@ -60,10 +61,10 @@ function choose(
   const complete = mapped.filter((match) => match.missing.length === 0);
   const fitting = said ? notTheOtherTable(kind, complete, all) : complete;
   const [first, ...others] = fitting;
-  if (!first) throw new AuditRefused(nothingFits(kind, workbook, mapped));
+  if (!first) throw new TablesUnclear(nothingFits(kind, workbook, mapped));
   const repeats = others.filter((other) => other.sheet === first.sheet && sameColumns(first, other));
   const rivals = others.filter((other) => !repeats.includes(other));
-  if (rivals.length > 0) throw new AuditRefused(twoFit(kind, [first, ...rivals]));
+  if (rivals.length > 0) throw new TablesUnclear(twoFit(kind, [first, ...rivals]));
   refuseClash(first);
   return { match: first, repeats: new Set(repeats.map((repeat) => repeat.row)) };
 }
@@ -86,7 +87,7 @@ function withOther({ match, repeats }: ChosenHeader): ChosenHeader {
 
 function refuseClash({ sheet, row, headers, clashes: [clash] }: HeaderMatch): void {
   if (!clash) return;
-  throw new AuditRefused(
+  throw new TablesUnclear(
     `Sheet '${sheet.name}', row ${row}: several columns could be '${clash.name}': ${quoteHeaders(clash.headers)}. ` +
       `Rename all but one, or name the right one in a column map. Headers seen: ${quoteHeaders(headers)}.`,
   );

@@ -1,3 +1,4 @@
+import type { Fact, Place } from '../../model/findings.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
 import type { TableKind } from './vocabulary.ts';
@@ -43,6 +44,18 @@ export interface FoundTable {
   readonly areaEnd: number | null;
   /** Headers of the table whose columns are not read. */
   readonly unread: readonly UnreadHeader[];
+  /** Of a table that was put together from lists of another shape: where what is in it really stands. */
+  readonly origin?: TableOrigin;
+}
+
+/** Where the cells of a table come from that was put together from others, and what was said of them there. */
+export interface TableOrigin {
+  /** Where a column really stands in a row, or would; of the header row, its header. */
+  readonly place: (row: number, id: string) => Place;
+  /** By what a row is joined: its tag, and its machine where the tag stands on several. */
+  readonly key: (row: number) => string;
+  /** What was said of the cells of a row, each by the id of its column. */
+  readonly remarks: (row: number) => readonly (Fact & { readonly column: string })[];
 }
 
 /** A header whose column is not read. */
@@ -57,7 +70,7 @@ export interface UnreadHeader {
 }
 
 /** What of a table its rows are read by. */
-export type ReadTable = Pick<FoundTable, 'sheet' | 'columns' | 'unitColumns'>;
+export type ReadTable = Pick<FoundTable, 'sheet' | 'columns' | 'unitColumns' | 'origin'>;
 
 /** Whether both tables are one: the same rows, told apart only by what their columns mean. */
 export function isSameTable(one: FoundTable, other: FoundTable): boolean {

@@ -65,7 +65,10 @@ function rowsRead(records: RecordBook, history: HistoryBook): ReadRows {
 }
 
 /** Whether a person has said that this is no part of the audit. */
-function isSettled({ what, sheet, row, column, text }: NotRead, { notOfAudit = [] }: ColumnMap): boolean {
+export function isSettled(
+  { what, sheet, row, column, text }: NotRead,
+  { notOfAudit = [] }: ColumnMap,
+): boolean {
   return notOfAudit.some((said) => {
     if (said.sheet.toLowerCase() !== sheet.toLowerCase()) return false;
     if (said.row !== undefined) return what !== 'column' && said.row === row;

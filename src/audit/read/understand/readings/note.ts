@@ -1,3 +1,4 @@
+import type { NotADate } from '../../../model/rules/cellRules.ts';
 import type { Place } from '../blocks/block.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Doubt } from './cellValue.ts';
@@ -26,7 +27,7 @@ export type CellNote =
     }
   | { readonly is: 'no number'; readonly word: string }
   | { readonly is: 'error'; readonly code: string }
-  | { readonly is: 'no date'; readonly word: string; readonly why: string }
+  | { readonly is: 'no date'; readonly word: string; readonly why: NotADate }
   | { readonly is: 'not understood'; readonly word: string }
   | { readonly is: 'unit not clear'; readonly first: string; readonly second: string | null }
   | { readonly is: 'no full scale'; readonly percent: number };

@@ -1,0 +1,73 @@
+import type { Workbook } from '../../cells/sheet.ts';
+import type { ColumnMap } from '../model/columnMap.ts';
+import { TablesUnclear } from '../model/refused.ts';
+import type { Steps } from '../model/steps.ts';
+import type { BookRead, NothingRead } from './bookRead.ts';
+import { isCloserLook } from './route/closerLook.ts';
+import { leavesDoubts } from './route/doubts.ts';
+import { isOutranked } from './route/outranked.ts';
+import { standardBook } from './standardBook.ts';
+import { findTables } from './tables/findTables.ts';
+import type { Tables } from './tables/found.ts';
+import { searchHeaders, type HeaderRows } from './tables/searchHeaders.ts';
+import { tidyBook } from './tidyBook.ts';
+import type { TidyChannel } from './tidy/tidyList.ts';
+import { tidyListOf } from './tidy/tidyListOf.ts';
+import { understand, type Understanding } from './understand/understand.ts';
+
+/**
+ * Reads a workbook: by the standard headers of its two tables, where nothing outranks them; else by all that is understood
+ * of it. `today`: day of the audit, from 1970-01-01.
+ * @throws TablesUnclear where neither way leads anywhere.
+ * @throws AuditRefused where the map names what is not there.
+ */
+export function* readBook(
+  workbook: Workbook,
+  map: ColumnMap,
+  today: number,
+): Steps<void, BookRead | NothingRead> {
+  const headerRows = yield* searchHeaders(workbook);
+  yield;
+  const found = saysMore(map) ? null : standardTables(workbook, map, headerRows);
+  const standard = found === null || found instanceof TablesUnclear || isOutranked(found) ? null : found;
+  let book: BookRead | null = null;
+  if (standard) {
+    book = yield* standardBook(workbook, standard, headerRows, map, today);
+    if (!leavesDoubts(standard, book.index, book.notRead)) return book;
+  }
+  const understanding = yield* understand(workbook, map);
+  const list = yield* tidyListOf(understanding, workbook.sheets);
+  if (book && !isCloserLook(book, understanding, list)) return book;
+  if (list.channels.some(isJudgeable) || (list.channels.length > 0 && isSettledAside(found, understanding)))
+    return yield* tidyBook(workbook, understanding, list, headerRows, map, today);
+  if (found instanceof TablesUnclear && !isAsking(understanding)) throw found;
+  return { understanding, refusal: found instanceof TablesUnclear ? found.message : null };
+}
+
+/** Whether a map says what no map of one channel list and one table of settings can say. */
+function saysMore({ tables = [], names, cells }: ColumnMap): boolean {
+  return tables.length > 0 || names !== undefined || cells !== undefined;
+}
+
+function standardTables(workbook: Workbook, map: ColumnMap, headerRows: HeaderRows): Tables | TablesUnclear {
+  try {
+    return findTables(workbook, map, headerRows);
+  } catch (error) {
+    if (error instanceof TablesUnclear) return error;
+    throw error;
+  }
+}
+
+/** Whether enough is certain of a channel for a threshold to be worked out. */
+function isJudgeable({ values }: TidyChannel): boolean {
+  return values.has('measured') && values.has('configured') && (values.has('danger') || values.has('alert'));
+}
+
+/** Standard tables that something outranks, with nothing left to ask: what is known of their channels is reported. */
+function isSettledAside(found: Tables | TablesUnclear | null, understanding: Understanding): boolean {
+  return !(found instanceof TablesUnclear) && !isAsking(understanding);
+}
+
+function isAsking({ questions }: Understanding): boolean {
+  return questions.some(({ needed }) => needed);
+}

@@ -1,0 +1,60 @@
+import type { Amount } from '../rows/rowReader.ts';
+import type { BookRead } from '../bookRead.ts';
+import { pairReader } from '../pairedRows.ts';
+import { tagAt } from '../join/tagIndex.ts';
+import { tagKey } from '../tables/tagKey.ts';
+import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
+import type { MeaningId } from '../understand/meanings/meaning.ts';
+import type { Understanding } from '../understand/understand.ts';
+
+const core = ['measured', 'configured', 'alert', 'danger'] as const satisfies readonly MeaningId[];
+
+/**
+ * Whether what is understood of a workbook says more than its standard tables do, or that other lists contradict them:
+ * then it counts. Where it knows less, or merely the same, the standard tables count.
+ */
+export function isCloserLook(
+  { tables, index }: BookRead,
+  { channels }: Understanding,
+  { channels: list }: TidyList,
+): boolean {
+  const rivals = new Set(channels.flatMap(({ tag, troubles }) => (troubles.length > 0 ? [tagKey(tag)] : [])));
+  const byTag = new Map<string, TidyChannel[]>();
+  for (const channel of list) {
+    const key = tagKey(channel.tag);
+    const there = byTag.get(key);
+    if (there) there.push(channel);
+    else byTag.set(key, [channel]);
+  }
+  const read = pairReader(tables);
+  let known = 0;
+  let contradicted = false;
+  for (const row of index.channels.tagged) {
+    const [settingsRow, second] = index.settings.rowsOf(index.channels.keyOf(row));
+    if (settingsRow === undefined || second !== undefined) continue;
+    if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;
+    const pair = read.pair(row, settingsRow);
+    const amounts = { ...pair.row, ...pair.settings };
+    if (core.some((id) => !amounts[id]?.unit)) continue;
+    known++;
+    const tag = tagKey(tagAt(tables.channels, row));
+    const own = byTag.get(tag) ?? [];
+    const same = own.some(({ values }) => core.every((id) => isSame(amounts[id], values.get(id))));
+    if (!same) {
+      if (!rivals.has(tag)) return false;
+      contradicted = true;
+    }
+  }
+  const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
+  return contradicted || understood > known;
+}
+
+function isSame(amount: Amount | null, value: ReturnType<TidyChannel['values']['get']>): boolean {
+  if (!amount?.unit || !value?.unit || typeof value.cell !== 'number') return false;
+  const [one, other] = [amount.value * amount.unit.factor, value.cell * value.unit.factor];
+  return (
+    amount.unit.dimension === value.unit.dimension &&
+    amount.unit.detection === value.unit.detection &&
+    Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other))
+  );
+}

@@ -44,6 +44,7 @@ const tableSaid = z.strictObject({
   units: z.record(z.string(), z.string()).optional(),
   /** Fields that are no quantities of the audit. */
   notOfAudit: z.array(z.string()).optional(),
+  /** For people; not read. */
   evidence: z.array(z.string()).optional(),
 });
 
@@ -67,6 +68,8 @@ export const columnMapSchema = z.strictObject({
    * either a whole sheet.
    */
   notOfAudit: z.array(notOfAudit).optional(),
+  /** Why names and cells are proposed. For people; not read. */
+  evidence: z.array(z.string()).optional(),
 });
 export type ColumnMap = z.infer<typeof columnMapSchema>;
 export type TableMap = z.infer<typeof tableMap>;

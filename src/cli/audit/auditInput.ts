@@ -1,14 +1,17 @@
+import { misplacedText } from '../../audit/advise/questions/misplacedText.ts';
+import { auditInSteps, type AuditedReport, type AuditOptions } from '../../audit/audit.ts';
 import { parseColumnMap } from '../../audit/model/columnMap.ts';
-import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
 import { parsePolicy } from '../../audit/model/policy.ts';
-import type { Report } from '../../audit/model/report.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
 import { finish } from '../../audit/model/steps.ts';
+import { misplacedIn } from '../../audit/read/mapPlaces.ts';
+import { understand } from '../../audit/read/understand/understand.ts';
 import { emptyWorkbook } from '../../hosts/file/write/newWorkbook.ts';
 import type { SheetModel } from '../../sheets/model.ts';
 import { textTableSheet } from '../../sheets/textTable.ts';
 import { readJson } from '../files.ts';
 import type { Progress } from '../terminal.ts';
-import { readInput } from './input.ts';
+import { readInput, type Input } from './input.ts';
 import type { Options } from './options.ts';
 
 /** What a copy is made from: the file as it was, or text tables as sheets of their own. */
@@ -19,7 +22,7 @@ export interface CopySource {
 
 /** An audited input. The workbook's cells are let go, so that they are not held while a copy is written. */
 export interface AuditedInput {
-  readonly report: Report;
+  readonly report: AuditedReport;
   readonly source: CopySource;
 }
 
@@ -35,20 +38,33 @@ export function auditOptions({ policy, map }: Options): AuditOptions {
 }
 
 /**
- * Reads and audits one workbook, or text tables.
- * @throws UsageRefused, FileRefused, AuditRefused where an input can't be read or its tables can't be told.
+ * Reads one workbook, or text tables.
+ * @throws UsageRefused, FileRefused where an input can't be read.
  */
-export function auditInput(
-  inputs: readonly string[],
-  options: AuditOptions,
-  progress: Progress,
-): AuditedInput {
-  const { workbook, original } = readInput(inputs, (part) => {
+export function readToAudit(inputs: readonly string[], progress: Progress): Input {
+  return readInput(inputs, (part) => {
     progress.show('reading', part);
   });
+}
+
+/**
+ * Audits what was read.
+ * @throws NotUnderstood where a person has to be asked first, AuditRefused where the map names what is not there.
+ */
+export function auditInput(input: Input, options: AuditOptions, progress: Progress): AuditedInput {
+  const { workbook, original } = input;
+  refuseMisplaced(input, options);
   const report = finish(auditInSteps(workbook, options), (part) => {
     progress.show('auditing', part);
   });
   if (original) return { report, source: { original, ownSheets: [] } };
   return { report, source: { original: emptyWorkbook(), ownSheets: workbook.sheets.map(textTableSheet) } };
+}
+
+/** What the workbook does not bear out of a map is said, not left aside: the map was written for what stands there. */
+function refuseMisplaced({ workbook }: Input, { map }: AuditOptions): void {
+  if (!map?.tables && !map?.cells) return;
+  const { tables } = finish(understand(workbook, map));
+  const [first, ...more] = misplacedIn(map, tables, workbook);
+  if (first) throw new AuditRefused(misplacedText([first, ...more]));
 }

@@ -43,7 +43,18 @@ export const optionList = {
     value: 'P.json',
     words: 'what the site accepts, where it differs from the defaults',
   },
-  map: { type: 'string', value: 'M.json', words: 'which columns are meant, where the headers do not tell' },
+  map: {
+    type: 'string',
+    value: 'M.json',
+    words:
+      'what the lists and columns mean, where the workbook does not tell: a proposal as you checked it; for a FOLDER also a folder of them',
+  },
+  propose: {
+    type: 'string',
+    value: 'M.json',
+    words:
+      'write what was understood and what is proposed, each with its evidence, to be checked and given back by --map; - prints it alone; for a FOLDER, a folder with one for each workbook that needs it',
+  },
   since: {
     type: 'string',
     value: 'EARLIER.xlsx',

@@ -38,13 +38,16 @@ function parse(args: readonly string[]) {
   }
 }
 
+/** Options whose value may be `-`, for standard output. */
+const printed = new Set(['--json', '--propose']);
+
 /** `--json -` as one word, which the parser would otherwise take for a missing value. */
 function joinDash(args: readonly string[]): string[] {
   const joined: string[] = [];
   for (let index = 0; index < args.length; index++) {
     const arg = args[index] ?? '';
-    if (arg === '--json' && args[index + 1] === '-') {
-      joined.push('--json=-');
+    if (printed.has(arg) && args[index + 1] === '-') {
+      joined.push(`${arg}=-`);
       index++;
     } else joined.push(arg);
   }

@@ -2,7 +2,7 @@ import process from 'node:process';
 import { isCritical } from '../../audit/advise/summary.ts';
 import { foundIn } from '../../sheets/fleet/found.ts';
 import { resultSheets } from '../../sheets/resultSheets.ts';
-import { auditInput } from '../audit/auditInput.ts';
+import { auditInput, readToAudit } from '../audit/auditInput.ts';
 import { copyWith } from '../audit/outputs/resultsCopy.ts';
 import { reasonOf } from '../audit/reason.ts';
 import { reportJson } from '../audit/reportJson.ts';
@@ -27,7 +27,7 @@ export function serveFleet(): void {
 /** Audits a workbook and writes its outputs, all or none. */
 async function answerTo(job: Job): Promise<Answer> {
   try {
-    const { report, source } = auditInput([job.path], job.options, silent);
+    const { report, source } = auditInput(readToAudit([job.path], silent), job.options, silent);
     // The copy last: once it stands, nothing can fail any more.
     const outputs: Output[] = job.report === undefined ? [] : [inPieces(job.report, reportJson(report))];
     let notes: () => readonly string[] = () => [];

@@ -29,10 +29,10 @@ export function tablesIn({ answer }: Option): readonly TableSaid[] {
 /** A list as people name it among others: its sheet, and where it begins where another one stands on that sheet. */
 export function listWords(table: TableSaid, among: readonly TableSaid[]): string {
   const alone = among.filter(({ sheet }) => sheet === table.sheet).length < 2;
-  return alone ? `sheet '${table.sheet}'` : `${listAt(table)} of sheet '${table.sheet}'`;
+  return alone ? `sheet '${table.sheet}'` : `the ${listAt(table)} of sheet '${table.sheet}'`;
 }
 
-/** A list by where its headers begin: `the list in row 10`. */
+/** A list by where its headers begin: `list in row 10`. */
 export function listAt({ header, lies }: TableSaid): string {
-  return `the list in ${lies === 'columns' ? 'column' : 'row'} ${header}`;
+  return `list in ${lies === 'columns' ? 'column' : 'row'} ${header}`;
 }

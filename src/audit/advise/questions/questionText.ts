@@ -80,7 +80,7 @@ function asked({ subject, options, records }: Question): string {
     }
     case 'machine': {
       const [table] = tables;
-      const list = table ? `${listAt(table)} of sheet '${subject.sheet}'` : `sheet '${subject.sheet}'`;
+      const list = table ? `the ${listAt(table)} of sheet '${subject.sheet}'` : `sheet '${subject.sheet}'`;
       return `Is '${text}' the machine of ${list}?`;
     }
     case 'names': {

@@ -5,21 +5,23 @@ import { UsageRefused } from '../../refused.ts';
 import { leftBehind } from '../../staging.ts';
 import type { Progress } from '../../terminal.ts';
 import { writeAll } from '../../writeAll.ts';
-import type { AuditedInput } from '../auditInput.ts';
 import type { Options } from '../options.ts';
 import { handoverBook } from './handoverBook.ts';
 import { jsonReport } from './jsonReport.ts';
+import { proposalFile } from './proposal.ts';
 import { resultsCopy } from './resultsCopy.ts';
 import { sharedCopy } from './sharedCopy.ts';
-import type { OutputKind } from './wanted.ts';
+import type { Made, OutputKind } from './wanted.ts';
 
-const kinds: readonly OutputKind[] = [resultsCopy, handoverBook, jsonReport, sharedCopy];
+const kinds: readonly OutputKind[] = [resultsCopy, handoverBook, jsonReport, sharedCopy, proposalFile];
 
 /**
  * Refuses, before any work is done, files that could not be written.
  * @throws UsageRefused
  */
 export function checkOutputs(options: Options): void {
+  if (options.json === '-' && options.propose === '-')
+    throw new UsageRefused('--json - and --propose - both print on standard output. Name a file for one.');
   refuseSameFile(options);
   for (const kind of kinds) kind.check(options);
 }
@@ -40,9 +42,10 @@ function refuseSameFile(options: Options): void {
 }
 
 /** The files to be written, each with its option. */
-function outputsOf({ out, handover, share, json }: Options): readonly (readonly [string, string])[] {
-  const given = Object.entries({ out, handover, share, json: json === '-' ? undefined : json });
-  return given.flatMap(([option, name]) => (name === undefined ? [] : [[option, name] as const]));
+function outputsOf({ out, handover, share, json, propose }: Options): readonly (readonly [string, string])[] {
+  return Object.entries({ out, handover, share, json, propose }).flatMap(([option, name]) =>
+    name === undefined || name === '-' ? [] : [[option, name] as const],
+  );
 }
 
 /** A line about unfinished files of a killed run where this one is to write. */
@@ -57,11 +60,11 @@ export function leftBehindThere(options: Options): string | undefined {
  */
 export async function writeOutputs(
   options: Options,
-  audited: AuditedInput,
+  made: Made,
   progress: Progress,
   signal: AbortSignal,
 ): Promise<readonly string[]> {
-  const outputs = kinds.flatMap((kind) => kind.output(options, audited, progress) ?? []);
+  const outputs = kinds.flatMap((kind) => kind.output(options, made, progress) ?? []);
   await writeAll(outputs, { signal });
   return outputs.flatMap((output) => output.said());
 }

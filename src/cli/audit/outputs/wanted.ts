@@ -1,3 +1,4 @@
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Progress } from '../../terminal.ts';
 import type { Output } from '../../writeAll.ts';
 import type { AuditedInput } from '../auditInput.ts';
@@ -9,6 +10,12 @@ export interface WantedOutput extends Output {
   readonly said: () => readonly string[];
 }
 
+/** What files are made of. */
+export interface Made extends AuditedInput {
+  /** What was understood and is proposed, or what a person answered; `null` where nobody wants it kept. */
+  readonly proposal: ColumnMap | null;
+}
+
 /** One kind of file that the command writes. */
 export interface OutputKind {
   /**
@@ -17,5 +24,5 @@ export interface OutputKind {
    */
   readonly check: (options: Options) => void;
   /** The file, where the command line asks for it. */
-  readonly output: (options: Options, audited: AuditedInput, progress: Progress) => WantedOutput | undefined;
+  readonly output: (options: Options, made: Made, progress: Progress) => WantedOutput | undefined;
 }

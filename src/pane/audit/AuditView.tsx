@@ -74,7 +74,9 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
       {cancelled && <Notice tone="note">{auditWords.cancelled}</Notice>}
       {stale && <Notice tone="warning">{auditWords.stale}</Notice>}
       {unsettled && <Notice tone="warning">{auditWords.unsettled}</Notice>}
-      {!work && asks && <AskingPart asked={asks} hasReport={report !== null} onAnswer={answer} />}
+      {!work && asks && (
+        <AskingPart asked={asks} hasReport={report !== null && !asks.refused} onAnswer={answer} />
+      )}
       {!work && <KeptAnswers map={state.map} onForget={forget} />}
       <PolicyForm key={String(state.known)} policy={state.policy} onPolicy={setPolicy} />
       {report && workbook && (

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Said } from '../../parts/Said.tsx';
 import { chosenIn } from './answers.ts';
 import type { AskedRow } from './askedRow.ts';
@@ -16,7 +16,7 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
   const changing = asking.changing === row.id;
   const button = useRef<HTMLButtonElement>(null);
   const wasChanging = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (wasChanging.current && !changing) button.current?.focus();
     wasChanging.current = changing;
   }, [changing]);

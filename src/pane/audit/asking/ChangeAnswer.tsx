@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { meaning } from '../../../audit/read/understand/meanings/meaning.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
@@ -14,7 +14,7 @@ import type { Asking } from './useAsking.ts';
 /** Another answer for a row: a column clicked in the sheet or chosen from a list, and its unit. */
 export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking }): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     box.current?.querySelector('select')?.focus();
   }, []);
   const now = chosenIn(row, asking.chosen);

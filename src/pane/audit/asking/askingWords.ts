@@ -44,7 +44,8 @@ export const askingWords = {
   whichColumn: (name: string) => `Which column is the ${name}?`,
   neededByAll: 'No channel can be judged without it.',
   nothingFound: 'No column looks like it.',
-  noNumbers: (header: string) => `'${header}' holds no numbers. Click another column.`,
+  doesNotFit: (header: string, name: string) =>
+    `'${header}' can’t be the ${name}: it holds no numbers in a unit that fits. Click another column.`,
   noList: (sheet: string) =>
     `There is no list in this column of sheet '${sheet}'. Click a column with a header.`,
 } as const;

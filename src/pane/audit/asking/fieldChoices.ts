@@ -5,14 +5,18 @@ import { meaning, type MeaningId } from '../../../audit/read/understand/meanings
 import { fieldAnswer, optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 import type { FieldOption, Option, Question } from '../../../audit/read/understand/questions/question.ts';
 import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';
+import { fitsMeaning } from '../../../audit/read/understand/tables/units.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { Choice } from './askedRow.ts';
 import { areaOfField } from './places.ts';
 
-/** Whether the cells of a field hold anything that a meaning could be read from. */
-export function suits({ values }: Field, id: MeaningId): boolean {
+/** Whether the cells of a field hold anything that a meaning could be read from, in a unit that fits it or in none. */
+export function suits({ values, units }: Field, id: MeaningId): boolean {
+  const wanted = meaning(id);
   if (values.filled === 0) return false;
-  return meaning(id).holds !== 'number' || values.numbers > 0 || values.cellUnits.size > 0;
+  if (wanted.holds !== 'number') return true;
+  const fits = units.length === 0 || units.some(({ stated }) => fitsMeaning(stated, wanted));
+  return fits && (values.numbers > 0 || values.cellUnits.size > 0);
 }
 
 /**

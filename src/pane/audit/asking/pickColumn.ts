@@ -1,3 +1,4 @@
+import { meaningWords } from '../../../audit/advise/questions/meaningWords.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { SheetArea } from '../../../hosts/port/port.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
@@ -17,7 +18,9 @@ export function pickColumn(
   for (const table of own) {
     const field = fieldAt(table, sheet, area.top, area.left);
     if (!field) continue;
-    return suits(field, id) ? fieldChoice(id, table, field, asked) : askingWords.noNumbers(field.text);
+    return suits(field, id)
+      ? fieldChoice(id, table, field, asked)
+      : askingWords.doesNotFit(field.text, meaningWords(id));
   }
   return askingWords.noList(sheet);
 }

@@ -16,6 +16,8 @@ export const sheetNames = {
   'as found and as left': 'As found and as left',
   changes: 'Audit changes',
   drift: 'Audit drift',
+  'your list, channels': 'Channel list, tidy',
+  'your list, settings': 'Monitor settings, tidy',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */
@@ -32,6 +34,11 @@ export function titleOf(sheet: keyof typeof sheetNames, audited?: Audited): stri
 /** Whether a cell A1 is the title of such a result sheet, of whatever audit. */
 export function isTitleOf(sheet: keyof typeof sheetNames, cell: Cell): boolean {
   return typeof cell === 'string' && cell.startsWith(`${start(sheet)} ·`);
+}
+
+/** Whether a cell A1 is the title of a sheet that shows the user's own list in another shape, and no result. */
+export function isOwnList(cell: Cell): boolean {
+  return cell === titleOf('your list, channels') || cell === titleOf('your list, settings');
 }
 
 /** Short id at the end of a title; `undefined` where the cell is no title, or one from before titles had an id. */

@@ -197,7 +197,7 @@ describe('what was understood', () => {
     const rows = understoodRows(understood(standard).tables);
     const measured = titled(rows, 'Measured sensitivity');
     const other = measured.choices.find(({ field }) => field?.header === 'Column7');
-    const map = answersOf(rows, new Map([[measured.id, { choice: other!, unit: null }]]));
+    const map = answersOf(rows, new Map([[measured.id, { choice: other!, unit: 'mV/mil' }]]));
     // 5·200/125 by hand.
     const [channel] = audit(standard, { map }).channels;
     expect(channel?.thresholds.find(({ name }) => name === 'danger')?.effective).toBe(8);

@@ -116,7 +116,7 @@ describeWithChromium('the table of questions in the task pane', () => {
     await page.getByRole('tab', { name: 'Audit' }).focus();
     await tabTo('Use 3 of 4 answers');
     await page.keyboard.press('Enter');
-    await page.getByText('Alert set 3, really alarms at 3.75 mil').first().waitFor();
+    await page.getByText('6 of 6 channels').waitFor();
     await page.getByRole('heading', { name: '1 question open' }).waitFor();
   });
 

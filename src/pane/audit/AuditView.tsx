@@ -82,10 +82,11 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
       {report && workbook && (
         <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
       )}
-      {report && (
+      {report && workbook && (
         <Results
           key={report.generated}
           report={report}
+          workbook={workbook}
           map={state.map}
           onMap={setMap}
           onWriting={setWriting}

@@ -64,6 +64,11 @@ export const auditWords = {
     hint: 'Adds for each machine a page for the control room and an annex: panel readings to use, what must be done before start-up.',
     under: 'Writing the hand-over sheets',
   },
+  tidySheets: {
+    button: 'Bring your list into the standard shape',
+    hint: 'Adds your list as two tidy sheets whose cells are links to your own. Your sheets stay as they are.',
+    under: 'Writing the tidy sheets',
+  },
   written: 'Written:',
   renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,
   noDrawing: 'No threshold of this channel can be drawn.',

@@ -78,7 +78,6 @@ function tidySheet(kind: TableKind, list: TidyList, textAt: TextAt): SheetModel 
   };
 }
 
-const linked =
-  'Each cell is a link to a cell of your own list. Shaded: a value taken from a text, another unit or a share; it does not follow its cell, which stands in the last column.';
+const linked = 'Each cell is a link to a cell of your own list, which audits go on reading.';
 const toKeep =
-  'Audits go on reading your own list. To keep this shape instead, copy the table with its headers, as values, into an empty workbook.';
+  'Shaded: taken from a text, another unit or a share; such a cell does not follow its source, named in the last column.';

@@ -75,7 +75,7 @@ function* between(
   threshold: ThresholdResult,
   cells: readonly Cell[],
 ): Generator<CellDifference> {
-  const line = lineOf(channel, threshold, now.policy, '');
+  const line = lineOf(channel, threshold, now.policy);
   for (const [index, { id, value }] of columns.entries()) {
     const input = inputColumns.get(id);
     const cell = cells[index] ?? null;

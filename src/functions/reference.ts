@@ -17,7 +17,7 @@ paired by their place, in any order of the gaps. A place that is blank in all of
 
 /** The function reference as Markdown, with its heading: one section a function, made from the catalogue. */
 export function referenceMarkdown(): string {
-  return ['## Worksheet functions', INTRODUCTION, ...catalogue.map(section)].join('\n\n');
+  return ['# Worksheet functions', INTRODUCTION, ...catalogue.map(section)].join('\n\n');
 }
 
 function section(declared: WorksheetFunction): string {
@@ -27,7 +27,7 @@ function section(declared: WorksheetFunction): string {
   );
   const shown = declared.example.result.replaceAll('\t', '` and `');
   return [
-    `### ${declared.id}`,
+    `## ${declared.id}`,
     '',
     `\`${NAMESPACE}.${signature(declared)}\``,
     '',

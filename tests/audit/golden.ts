@@ -59,6 +59,8 @@ export interface GoldenCase {
   /** The arithmetic or the source behind what is expected, with its grade. */
   readonly because: string;
   readonly book: Workbook;
+  /** `false`: it has not two tables that are found by their standard headers. */
+  readonly standard?: false;
   /** As they are parsed from JSON. */
   readonly policy?: unknown;
   readonly map?: unknown;
@@ -78,6 +80,8 @@ export interface GoldenCase {
   readonly attention?: readonly string[];
   /** Texts that must stand in some message of the report. */
   readonly says?: readonly RegExp[];
+  /** Texts that must stand in some headline of what needs action. */
+  readonly headlines?: readonly RegExp[];
 }
 
 /** The day of every audit in these tests. */
@@ -143,6 +147,8 @@ export function check(golden: GoldenCase): void {
     ...report.problems,
   ].map(({ message }) => message);
   for (const text of says) expect(messages).toContainEqual(expect.stringMatching(text));
+  const headlines = report.attention.map(({ headline }) => headline);
+  for (const text of golden.headlines ?? []) expect(headlines).toContainEqual(expect.stringMatching(text));
 }
 
 function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {

@@ -32,7 +32,15 @@ const limits: Limits = { processes: 2, memory: 64, time: 60_000 };
 const never = new AbortController().signal;
 
 function jobOf(file: string): Job {
-  return { file, path: file, options: {}, copy: join(folder, file), report: undefined, token: newToken() };
+  return {
+    file,
+    path: file,
+    options: {},
+    copy: join(folder, file),
+    report: undefined,
+    proposal: undefined,
+    token: newToken(),
+  };
 }
 
 async function refusalsOf(names: readonly string[], own: Partial<Limits> = {}, signal = never) {
@@ -111,7 +119,15 @@ describe('processes that audit', () => {
 
   test('a program that can’t be started is said', async () => {
     const jobs: Job[] = [
-      { file: 'x', path: 'x', options: {}, copy: undefined, report: undefined, token: newToken() },
+      {
+        file: 'x',
+        path: 'x',
+        options: {},
+        copy: undefined,
+        report: undefined,
+        proposal: undefined,
+        token: newToken(),
+      },
     ];
     const nowhere = { module: join(folder, 'missing.mjs'), args: [] };
     const [answer] = await answersTo(jobs, nowhere, limits, never, () => undefined);

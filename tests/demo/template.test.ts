@@ -117,7 +117,7 @@ describe.each([
         .filter((spec) => spec.required)
         .map((spec) => spec.name);
       const cells = sheets[at]?.rows.find(({ row }) => row === 3)?.cells ?? [];
-      const dark = cells.filter(({ style }) => styles[style ?? -1]?.fill === '1F4E5F');
+      const dark = cells.filter(({ style }) => styles[style]?.fill === '1F4E5F');
       expect(dark.map(({ column }) => columns(kind)[column - 1]?.meaning)).toEqual(needed);
     }
   });

@@ -61,6 +61,33 @@ const EXAMPLES: Readonly<Record<string, { result: string; source: string }>> = {
     source:
       'JCGM 100:2008 G.4.1 (text read): 2.2 %, 2.09, 19.0, 1.03 %; with 40 digits 2.154706506120001, 2.0930334322225850, 18.998742314267953, 1.0294658809304949',
   },
+  LIVEVOTE: { result: '1oo2', source: 'by hand: one of two votes is cast already, two members are left' },
+  VOTELATER: {
+    result: '0.25',
+    source: 'by hand: both act at the limit and share nothing; both are late with ½ · ½',
+  },
+  VOTEBAND: { result: '5\t8.333333333333334', source: 'by hand, as BAND: u 0.125 at k = 2 is U 0.25' },
+  AXIALBAND: {
+    result: '20\t33.333333333333336',
+    source: 'by hand: the zero is exact, so 25/1.25 and 25/0.75',
+  },
+  LOOPEFFECTIVE: {
+    result: '9.333333333333334',
+    source: 'by hand: 12 mA at the setpoint; (12 − 5)/(20 − 5) of 20',
+  },
+  HYSTERESIS: {
+    result: '0.5\t6.25\t2.5',
+    source: 'by hand: 0.5 V at 30; mean curve −2, −6.25, −10: span 8 V, 0.2 V per unit',
+  },
+  HIGHPASS: { result: '0.8', source: 'by hand: at the corner 1/(2ζ) = 1/1.25' },
+  LOWPASS: { result: '0.8', source: 'by hand: 1/√(1 + 0.75²) = 1/1.25' },
+  SENSITIVITYAT: { result: '184.25', source: 'by hand: a quarter of the way from 181 to 194' },
+  RUNUPTRIP: {
+    result: '2062.5\t1857.142857142857',
+    source: 'by hand: 4/0.8 = 5 mil lies 0.2/1.6 of 500 r/min beyond 2000; 4 mil 2/2.8 of 500 beyond 1500',
+  },
+  TRIPTIME: { result: '2\t2', source: 'by hand: 4 is reached at 1.5 days, 43 200 s are half a day' },
+  COMPENSATE: { result: '6\t30', source: 'by hand: 4 × 200/160 = 5 at 30°, less 1 the other way' },
 };
 
 describe('examples in the reference', () => {

@@ -36,6 +36,18 @@ const SOUND: Readonly<Record<string, readonly unknown[]>> = {
   EFFECTIVEONCURVE: [5, 200, [[10, 20, 30]], [[-2, -4, -6]], -4, 1, 'monotone'],
   POINTSTO: [160, 200, -8, -10, 0.05, 0.5],
   SENSITIVITYUNCERTAINTY: [[[3, 4]], [['standard', 'standard']], [[9, 9]], 0.95],
+  LIVEVOTE: [2, 3, 1, 'trip'],
+  VOTELATER: [1, [[5, 5]], [[200, 200]], [[160, 160]], [[0.01, 0.01]], [[0.01, 0.01]], 6.25, [['a', 'b']], 1],
+  VOTEBAND: [1, [[5, 5]], [[200, 200]], [[160, 160]], [[0.01, 0.01]], [[0.01, 0.01]], [['a', 'b']], 1, 2],
+  AXIALBAND: [20, 200, 160, -10, -10, 'toward', 0.25, 0.1, 2],
+  LOOPEFFECTIVE: [10, 20, 5, 20, 4, 20],
+  HYSTERESIS: [[[10, 30, 50, 70, 70, 50, 30, 10]], [[-2, -6, -10, -14, -14, -10, -6.5, -2]]],
+  HIGHPASS: [8, 8, 0.625],
+  LOWPASS: [750, 1000],
+  SENSITIVITYAT: [[[10, 20, 40]], [[158, 181, 194]], 25],
+  RUNUPTRIP: [[[1500, 2000, 2500]], [[2, 4.8, 6.4]], [[160, 160, 160]], 4, 200, 1, 1800],
+  TRIPTIME: [[[1, 2, 3]], [[3, 5, 5]], 4, 43_200, 86_400, false],
+  COMPENSATE: [4, 30, 1, 210, 200, 160, 200],
 };
 
 class Invocation {
@@ -57,7 +69,9 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
 
   it('is refused by name where its cell can’t be used', () => {
     const bad: unknown[] = [true, { type: 'Entity', text: 'x' }, Symbol('x'), 12n, () => 0];
-    if (argument.kind !== 'members') bad.push('no such thing', '=1+1', '<b>5</b>', 'x'.repeat(40_000), '5,2');
+    if (argument.kind === 'switch') bad.shift();
+    if (argument.kind !== 'members' && argument.kind !== 'labels')
+      bad.push('no such thing', '=1+1', '<b>5</b>', 'x'.repeat(40_000), '5,2');
     if (numeric) bad.push(NaN, Infinity, -Infinity, '0x10', '1_000', '٥');
     for (const value of bad) {
       const result = withValue(id, index, value);
@@ -92,18 +106,22 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 
   it('refuses a 0 that may be a blank cell, where 0 has no meaning', () => {
-    const meaning = ['real', 'indicated', 'delay', 'value', 'amplitude', 'gaps'];
+    const meaning = [
+      ...['real', 'indicated', 'delay', 'value', 'amplitude', 'gaps', 'out', 'shared', 'own'],
+      ...['zeroUncertainty', 'speeds', 'times', 'readings', 'phase', 'runout', 'runoutPhase', 'hold'],
+    ];
     const zeroHasMeaning =
       meaning.includes(argument.name) ||
-      ['VERDICT uncertainty', 'FIT from', 'VOLTSAT gap'].includes(`${id} ${argument.name}`);
-    const zero = {
-      members: () => [[0, 4]],
-      series: () => [(SOUND[id]![index] as unknown[][])[0]!.with(0, 0)],
-    };
+      ['VERDICT uncertainty', 'AXIALBAND uncertainty', 'FIT from', 'VOLTSAT gap'].includes(
+        `${id} ${argument.name}`,
+      );
+    const first = () => [(SOUND[id]![index] as unknown[][])[0]!.with(0, 0)];
+    const zero = { members: () => [[0, 4]], series: first, labels: first };
+    const { kind } = argument;
     const result = withValue(
       id,
       index,
-      argument.kind === 'members' || argument.kind === 'series' ? zero[argument.kind]() : 0,
+      kind === 'members' || kind === 'series' || kind === 'labels' ? zero[kind]() : 0,
     );
     if (zeroHasMeaning) expect(result).not.toBeInstanceOf(FunctionError);
     else expect(why(result)).toMatch(/^#VALUE! .* zero or blank/);

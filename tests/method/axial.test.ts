@@ -5,11 +5,9 @@ import { axialBand } from '../../src/method/axial/band.ts';
 import type { Direction } from '../../src/method/axial/direction.ts';
 import { axialEffective } from '../../src/method/axial/effective.ts';
 import { axialIndicated } from '../../src/method/axial/indicated.ts';
-import { axialInterim } from '../../src/method/axial/interim.ts';
 import { axialVoltageAt } from '../../src/method/axial/voltageAt.ts';
 import { band } from '../../src/method/decision/band.ts';
 import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
-import { interimSetpoint } from '../../src/method/vibration/interimSetpoint.ts';
 import { relativeError, sensitivity, setpoint, uncertainty, volts } from './ranges.ts';
 
 const direction = fc.constantFrom<Direction>('toward', 'away');
@@ -39,15 +37,6 @@ describe('a position channel by hand: 200 mV/mil configured, 160 measured, monit
   it('a zero beyond the trip voltage puts the threshold on the other side: it acts at rest', () => {
     expect(axialEffective(20, 200, 160, -10, -5, 'toward')).toBeCloseTo(-6.25, 12);
   });
-
-  it('the interim setpoint is what the monitor shows at the real 20 mil, rounded towards zero', () => {
-    expect(axialInterim(20, 200, 160, -10, -10, 'toward', 0.1)).toBe(16);
-    expect(axialInterim(20, 200, 157, -10, -10, 'toward', 0.5)).toBe(15.5);
-    expect(axialInterim(-20, 200, 157, -10, -10, 'toward', 0.5)).toBe(-15.5);
-    expect(axialInterim(20, 200, 160, -10, -10, 'toward', null)).toBe(16);
-    expect(axialInterim(20, 200, 160, -10, -14, 'toward', 0.1)).toBeNaN();
-    expect(axialInterim(20, 200, 160, -10, -13.2, 'toward', 0.1)).toBeNaN();
-  });
 });
 
 describe('properties', () => {
@@ -75,7 +64,6 @@ describe('properties', () => {
           expect(axialEffective(s, kc, km, v0, v0, d)).toBe(effectiveThreshold(s, kc, km, 1));
           expect(axialEffective(-s, kc, km, v0, v0, d)).toBe(-effectiveThreshold(s, kc, km, 1));
           expect(axialBand(s, kc, km, v0, v0, d, u)).toEqual(band(s, kc, km, u, 1));
-          expect(axialInterim(s, kc, km, v0, v0, d, 0.1)).toBe(interimSetpoint(s, kc, km, 0.1));
         },
       ),
     );
@@ -114,17 +102,6 @@ describe('properties', () => {
       }),
     );
   });
-
-  it('the interim setpoint never acts later than the intent', () => {
-    fc.assert(
-      fc.property(position, sensitivity, sensitivity, volts, volts, direction, (s, kc, km, v0c, v0m, d) => {
-        const interim = axialInterim(s, kc, km, v0c, v0m, d, 0.1);
-        fc.pre(!Number.isNaN(interim));
-        const acts = axialEffective(interim, kc, km, v0c, v0m, d);
-        expect(acts * Math.sign(s)).toBeLessThanOrEqual(Math.abs(s) + 1e-7);
-      }),
-    );
-  });
 });
 
 describe('ugly inputs give NaN', () => {
@@ -137,13 +114,11 @@ describe('ugly inputs give NaN', () => {
       expect(axialEffective(20, 200, 160, -10, ugly, 'toward')).toBeNaN();
       expect(axialVoltageAt(20, ugly, -10, 'away')).toBeNaN();
       expect(axialVoltageAt(20, 200, ugly, 'away')).toBeNaN();
-      expect(axialInterim(20, 200, 160, -10, ugly, 'away', 0.1)).toBeNaN();
     });
   }
 
   it('a setpoint of 0, a sensitivity of 0 or below, an uncertainty of 1', () => {
     expect(axialEffective(0, 200, 160, -10, -10, 'toward')).toBeNaN();
-    expect(axialInterim(0, 200, 160, -10, -10, 'toward', 0.1)).toBeNaN();
     for (const k of [0, -200]) {
       expect(axialEffective(20, k, 160, -10, -10, 'toward')).toBeNaN();
       expect(axialActual(20, 200, k, -10, -10, 'toward')).toBeNaN();

@@ -54,6 +54,7 @@ describe('Φ', () => {
     expect(normalCdf(-Infinity)).toBe(0);
     expect(normalCdf(Infinity)).toBe(1);
     expect(normalCdf(-1e200)).toBe(0);
+    expect([normalCdf(-Number.MAX_VALUE), normalCdf(Number.MAX_VALUE)]).toEqual([0, 1]);
     expect(normalCdf(NaN)).toBeNaN();
     let before = 0;
     for (let z = -40; z <= 10; z += 0.01) {
@@ -124,6 +125,9 @@ describe('probability of acting later than a limit', () => {
     }
     expect(probabilityLater(5, 6, 200, 160, 1, 2, 1)).toBeNaN();
     expect(probabilityLaterOf(-1, 6, 160, 0.03, 2)).toBeNaN();
+    expect(probabilityLaterOf(Infinity, 6, 160, 0.03, 2)).toBeNaN();
+    // No swing at all acts at once: later than any limit with the probability Φ(−2/0.03).
+    expect(probabilityLaterOf(0, 6, 160, 0.03, 2)).toBeLessThan(1e-300);
   });
 });
 
@@ -215,6 +219,8 @@ describe('the two forms of the decision', () => {
     expect(decideOnThreshold(20, 22, 20.5, 23.5, 0.05, 'guarded')).toBe('undetermined');
     expect(decideOnThreshold(20, 22, 20.5, 23.5, 0.05, 'simple')).toBe('late');
     expect(decideOnThreshold(20, 22, null, null, 0.05, 'guarded')).toBe('late');
+    expect(decideOnThreshold(20, 22, null, 23.5, 0.05, 'guarded')).toBe('late');
+    expect(decideOnThreshold(20, 22, 20.5, null, 0.05, 'guarded')).toBe('late');
   });
 
   it('ugly inputs decide nothing', () => {

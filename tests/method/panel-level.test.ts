@@ -56,6 +56,14 @@ describe('panel level of a position (by hand: 20 mil × 160 = 3200 mV; / 200 = 1
 
   it('is none where the zero has moved past it', () => {
     expect(axialPanelLevel(20, 200, 160, -10, -14, 'toward', 0)).toBeNaN();
+    // 20 mil × 150 mV/mil = 3 V, and the zero has moved by just as much: the panel shows 0.
+    expect(axialPanelLevel(20, 200, 150, -10, -13, 'toward', 0)).toBeNaN();
+    expect(axialPanelLevel(0, 200, 160, -10, -9.2, 'toward', 0)).toBeNaN();
+  });
+
+  it('is none with an uncertainty that is none', () => {
+    for (const bad of [NaN, 1, 1.5, -0.03])
+      expect(axialPanelLevel(20, 200, 160, -10, -9, 'toward', bad)).toBeNaN();
   });
 
   it('acts where it was meant', () => {
@@ -118,6 +126,12 @@ describe('what a monitor shows on a measured curve', () => {
   it('is NaN where the shaft would leave the record', () => {
     expect(indicatedOnCurve(bent, 15, 20, 0.2)).toBeNaN();
     expect(indicatedOnCurve(bent, NaN, 2, 0.2)).toBeNaN();
+    for (const bad of UGLY) {
+      expect(indicatedOnCurve(bent, 50, bad, 0.2)).toBeNaN();
+      expect(indicatedOnCurve(bent, 50, 2, bad)).toBeNaN();
+      const with_ = { configured: bad, zeroConfigured: -8, zeroMeasured: -9, sign: 1 } as const;
+      expect(axialIndicatedOnCurve(bent, { ...with_, setpoint: 5 })).toBeNaN();
+    }
     const axial = { configured: 0.2, zeroConfigured: -8, zeroMeasured: -20, sign: 1 } as const;
     expect(axialIndicatedOnCurve(bent, { ...axial, setpoint: 5 })).toBeNaN();
   });
@@ -126,6 +140,7 @@ describe('what a monitor shows on a measured curve', () => {
 describe('a level as it is said', () => {
   it('is on the step of the instrument, or has two digits, never later', () => {
     expect(toPanelStep(3.88, 0.1)).toBe(3.8);
+    expect(toPanelStep(158.9, 0.5)).toBe(158.5);
     expect(toPanelStep(3.88, null)).toBe(3.8);
     expect(toPanelStep(158.9, null)).toBe(150);
     expect(toPanelStep(0.0479, null)).toBe(0.047);

@@ -69,6 +69,8 @@ describe('swing against circuit-fault limits', () => {
     expect(leavesFaultLimits(-3, 5, 200, 1, -2.75, -18)).toBe(true);
     expect(leavesFaultLimits(-17.75, 5, 200, 1, -18, -2.75)).toBe(true);
     expect(leavesFaultLimits(-3.25, 5, 200, 1, -2.75, -18)).toBe(false);
+    expect(leavesFaultLimits(-17.5, 5, 200, 1, -2.75, -18)).toBe(false);
+    expect(leavesFaultLimits(-17.51, 5, 200, 1, -2.75, -18)).toBe(true);
     expect(leavesFaultLimits(-3.25, 5, 200, 2, -2.75, -18)).toBe(true);
   });
 

@@ -69,6 +69,8 @@ describe('displacement of a sinusoid', () => {
     expect(displacementFromVelocity(0, 60)).toBe(0);
     expect(displacementFromVelocity(-1, 60)).toBeNaN();
     expect(displacementFromAcceleration(NaN, 60)).toBeNaN();
+    expect(displacementFromAcceleration(-1, 60)).toBeNaN();
+    expect(displacementFromAcceleration(0, 60)).toBe(0);
   });
 });
 
@@ -142,6 +144,8 @@ describe('what the readings point to (common practice, no source)', () => {
     expect(from(190, -10.5)).toBe('nothing');
     expect(from(210, -9.5)).toBe('nothing');
     expect(pointsTo(160, 200, 8, 10, 0.05, 0.5)).toBe('too much cable');
+    expect(pointsTo(200, 200, -10, -10, 0, 0)).toBe('nothing');
+    expect(pointsTo(200, 200, -10.25, -10, 0, 0)).toBe('probe position');
   });
 
   it('ugly inputs point to nothing that could be named', () => {

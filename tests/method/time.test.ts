@@ -94,6 +94,10 @@ describe('ugly inputs give NaN', () => {
     expect(levelAtTripLinear(6, 0, 3)).toBe(6);
     expect(levelAtTripLinear(6, -1, 3)).toBeNaN();
     expect(levelAtTripLinear(6, 1, -3)).toBeNaN();
+    expect(levelAtTripLinear(6, Infinity, 3)).toBeNaN();
+    expect(levelAtTripLinear(6, 1, Infinity)).toBeNaN();
+    expect(levelAtTripDoubling(6, 3, Infinity)).toBeNaN();
+    expect(timeToGoLinear(6, Infinity, 2)).toBeNaN();
     expect(levelAtTripLinear(0, 1, 3)).toBeNaN();
     expect(timeToGoLinear(6, 0, 2)).toBe(3);
     expect(timeToGoLinear(6, -1, 2)).toBeNaN();

@@ -129,6 +129,13 @@ describe('a budget', () => {
   it('of nothing, or of parts out of range, is none', () => {
     expect(combineUncertainties([])).toBeUndefined();
     expect(combineUncertainties([{ standard: 0, freedom: 9 }])).toBeUndefined();
+    const sound = { standard: 0.3, freedom: 9 };
+    expect(combineUncertainties([sound, { standard: -1, freedom: 9 }])).toBeUndefined();
+    expect(combineUncertainties([{ standard: 1, freedom: NaN }, sound])).toBeUndefined();
+    // A part of no spread takes nothing from the other's freedom.
+    const alone = combineUncertainties([sound, { standard: 0, freedom: 2 }])!;
+    expect([alone.standard, alone.freedom]).toEqual([0.3, 9]);
+    expect(standardUncertainty(0, 'rectangular')).toBe(0);
     for (const standard of [-1, NaN, Infinity])
       expect(combineUncertainties([{ standard, freedom: 9 }])).toBeUndefined();
     for (const freedom of [0, -1, NaN])

@@ -15,11 +15,15 @@ describe('voting texts (terms of IEC 61508-6, text read: 1oo1, 1oo2, 2oo2, 2oo3)
       '2 OUT OF 3',
       '2 of 3',
       '2\u00a0oo\u00a03',
+      '2- oo - 3',
+      '2 out  of 3',
+      '2oo3'.padEnd(30),
     ]) {
       expect(parseVoting(text)).toEqual({ m: 2, n: 3 });
     }
     expect(parseVoting('1oo1')).toEqual({ m: 1, n: 1 });
     expect(parseVoting('1oo99')).toEqual({ m: 1, n: 99 });
+    expect(parseVoting('10oo12')).toEqual({ m: 10, n: 12 });
   });
 
   it('other texts are none', () => {
@@ -40,6 +44,7 @@ describe('voting texts (terms of IEC 61508-6, text read: 1oo1, 1oo2, 2oo2, 2oo3)
       '2003',
       '__proto__',
       '2' + ' '.repeat(100_000),
+      '2oo3'.padEnd(31),
     ]) {
       expect(parseVoting(text)).toBeUndefined();
     }
@@ -65,6 +70,8 @@ describe('voted threshold', () => {
 
   it('an unknown member or a senseless M gives NaN', () => {
     expect(votedThreshold([NaN, 5, 6], 1)).toBeNaN();
+    expect(votedThreshold([6, NaN, 5], 1)).toBeNaN();
+    expect(votedThreshold([5, 6, NaN], 1)).toBeNaN();
     for (const m of [0, -1, 1.5, NaN, Infinity]) expect(votedThreshold([5, 6], m)).toBeNaN();
   });
 

@@ -135,9 +135,9 @@ describe('a column clicked in the sheet', () => {
     expect(pickColumn(cell('Sonden', 5, 20), measured.column!, tables)).toContain("sheet 'Sonden'");
     expect(pickColumn(cell('Sonden', 5, 1), measured.column!, tables)).toContain("'Messstelle'");
     const standard = understood(oneChannel({}));
-    expect(
-      pickColumn(cell('Monitor', 2, 4), { meaning: 'measured', table: null }, standard.tables),
-    ).toContain('a unit that fits');
+    expect(pickColumn(cell('Monitor', 2, 4), { meaning: 'measured', tables: [] }, standard.tables)).toContain(
+      'a unit that fits',
+    );
   });
 
   it('of another list takes the meaning from the list that was asked about', () => {

@@ -29,6 +29,8 @@ const sound: Readonly<Record<Argument['kind'], unknown>> = {
   unit: null,
   members: null,
   series: null,
+  labels: null,
+  switch: null,
 };
 
 /** An argument as it is written into a formula, and what the cell that it leads to holds later. */
@@ -83,6 +85,8 @@ function given(argument: Argument, address: string): fc.Arbitrary<Given> {
     }
     case 'members':
     case 'series':
+    case 'labels':
+    case 'switch':
       throw new Error(`no argument of kind ${argument.kind} has a native form`);
   }
 }

@@ -87,12 +87,12 @@ describe('a list brought into the standard shape', () => {
     const map = accepted(foreign);
     const now = new Date('2026-01-10T08:00:00Z');
     const before = audit(foreign, { map, now });
-    const added = tidy(foreign).map(({ name, rows }) => ({
-      name,
+    const added = tidy(foreign).map((model) => ({
+      name: model.name,
       hidden: false,
       hiddenRows: new Set<number>(),
       tables: [],
-      rows: [...rows()].map(({ cells }) => cells.map((cell) => cell?.value ?? null)),
+      rows: [...model.rows()].map(({ cells }) => cells.map((cell) => cell?.value ?? null)),
     }));
     const after = audit({ ...foreign, sheets: [...foreign.sheets, ...added] }, { map, now });
     expect(after.channels).toEqual(before.channels);

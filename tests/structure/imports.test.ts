@@ -11,7 +11,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cells: [],
   units: [],
   method: ['units'],
-  functions: ['units', 'method'],
+  functions: ['cells', 'units', 'method'],
   audit: ['cells', 'units', 'method'],
   sheets: ['cells', 'units', 'method', 'audit'],
   evidence: ['cells', 'audit', 'sheets'],

@@ -48,6 +48,35 @@ describe('exact factors', () => {
     expect(relativeError(converted(100, 'mV/g', 'mV/(m/s²)'), 100 / 9.80665)).toBeLessThan(1e-15);
   });
 
+  it('go to the base unit of their dimension, whatever they are compared with', () => {
+    const factors: readonly (readonly [string, number])[] = [
+      ['µm', 1],
+      ['mil', 25.4],
+      ['mm/s', 1],
+      ['in/s', 25.4],
+      ['m/s²', 1],
+      ['mm/s²', 0.001],
+      ['g', 9.80665],
+      ['%', 1],
+      ['V', 1],
+      ['mV', 0.001],
+      ['mA', 1],
+      ['A', 1000],
+      ['Hz', 1],
+      ['s', 1],
+      ['week', 604_800],
+      ['mV/µm', 1],
+      ['V/mm', 1],
+      ['mV/(mm/s)', 1],
+      ['mV/(m/s²)', 1],
+      ['mA/%', 1],
+      ['A/%', 1000],
+      ['µm/day', 1],
+      ['(mm/s)/day', 1],
+    ];
+    for (const [text, factor] of factors) expect([text, unitOf(text).factor]).toEqual([text, factor]);
+  });
+
   it('speeds, times and growths (ISO 80000-3: 1 h = 60 min = 3600 s)', () => {
     expect(converted(3600, 'r/min', 'Hz')).toBe(60);
     expect(converted(50, 'Hz', 'rpm')).toBe(3000);
@@ -153,7 +182,11 @@ describe('detection', () => {
 
   it('there and back is the same number; unchanged within one detection', () => {
     for (const from of DETECTIONS) {
-      expect(convertDetection(0.1, from, from)).toBe(0.1);
+      fc.assert(
+        fc.property(fc.double(), (size) => {
+          expect(convertDetection(size, from, from)).toBe(size);
+        }),
+      );
       for (const to of DETECTIONS) {
         expect(relativeError(convertDetection(convertDetection(7.3, from, to), to, from), 7.3)).toBeLessThan(
           1e-15,
@@ -168,6 +201,7 @@ describe('detection', () => {
     for (const text of ['0-p', '0-pk', 'pk', 'Peak', 'zero to peak'])
       expect(parseDetection(text)).toBe('0-p');
     for (const text of ['rms', 'RMS', 'r.m.s.']) expect(parseDetection(text)).toBe('rms');
-    for (const text of ['', 'x', 'mil p-p', 'rms pk', 'p', '0']) expect(parseDetection(text)).toBeUndefined();
+    for (const text of ['', 'x', 'mil p-p', 'rms pk', 'p', '0', 'arms', 'rmsx'])
+      expect(parseDetection(text)).toBeUndefined();
   });
 });

@@ -19,7 +19,17 @@ const WRITTEN: readonly (readonly [canonical: string, dimension: string, spellin
   [
     'mV/mil',
     'voltage/displacement',
-    ['mV/mil', 'mv/mil', 'MV/mil', 'MV/MIL', 'mV / mil', 'mV per mil', 'millivolts per mil', 'mV/mil.'],
+    [
+      'mV*s/(mil*s)',
+      'mV/mil',
+      'mv/mil',
+      'MV/mil',
+      'MV/MIL',
+      'mV / mil',
+      'mV per mil',
+      'millivolts per mil',
+      'mV/mil.',
+    ],
   ],
   ['mV/µm', 'voltage/displacement', ['mV/\u00b5m', 'mV/\u03bcm', 'mV/um', 'mV per micron']],
   ['mV/mm', 'voltage/displacement', ['mV/mm']],
@@ -44,7 +54,7 @@ const WRITTEN: readonly (readonly [canonical: string, dimension: string, spellin
   ['mA/(mm/s)', 'current/velocity', ['mA/(mm/s)', 'mA/mm/s', 'MA/(mm/s)']],
   ['mA/µm', 'current/displacement', ['mA/\u00b5m', 'mA/um']],
   ['mA/%', 'current/percent', ['mA/%', 'mA per %']],
-  ['%', 'percent', ['%', 'percent', 'per cent', 'pct']],
+  ['%', 'percent', ['%', 'percent', 'per cent', 'per  cent', 'pct']],
   [
     'r/min',
     'frequency',
@@ -62,22 +72,26 @@ const WRITTEN: readonly (readonly [canonical: string, dimension: string, spellin
     ],
   ],
   ['Hz', 'frequency', ['Hz', 'hz', 'HZ', '1/s']],
-  ['mm/s', 'velocity', ['mm/s', 'mm/sec', 'MM/S', 'mm per second']],
+  ['mm/s', 'velocity', ['mm/s', 'mm/sec', 'MM/S', 'mm per second', 'mm\u2044s', 'mm\u2215s']],
   ['in/s', 'velocity', ['in/s', 'ips', 'IPS', 'in./sec', 'inches per second']],
   ['g', 'acceleration', ['g', 'G', "g's"]],
   ['m/s²', 'acceleration', ['m/s²', 'm/s2', 'm/s^2', 'm/s/s', 'metres per second squared']],
-  ['V', 'voltage', ['V', 'V DC', 'Vdc', 'VDC', 'V d.c.', 'V (DC)', 'volts', 'Volts DC']],
+  ['V', 'voltage', ['V', 'V DC', 'Vdc', 'VDC', 'V d.c.', 'V (DC)', 'volts', 'Volts DC', 'Volt DC', 'V - DC']],
   ['mV', 'voltage', ['mV', 'mVdc', 'MV', 'millivolt']],
   ['mA', 'current', ['mA', 'ma', 'MA', 'mA DC']],
+  ['A', 'current', ['A', 'amp', 'amps', 'ampere', 'amperes', 'Amp DC', 'amps d.c.']],
   ['s', 'time', ['s', 'sec', 'sec.', 'secs', 'seconds', 'S']],
   ['ms', 'time', ['ms', 'msec']],
   ['min', 'time', ['min', 'minutes']],
   ['h', 'time', ['h', 'hrs', 'hours']],
   ['day', 'time', ['d', 'day', 'days']],
+  ['week', 'time', ['wk', 'wks', 'week', 'weeks']],
   ['mil/day', 'displacement/time', ['mil/day', 'mils/d', 'mil per day', 'mils per day']],
   ['µm/day', 'displacement/time', ['\u00b5m/d', 'um/day', 'microns per day']],
   ['(mm/s)/day', 'velocity/time', ['mm/s/day', 'mm/s per day', '(mm/s)/d']],
   ['g/day', 'acceleration/time', ['g/day', 'g per day']],
+  ['g/s', 'acceleration/time', ['g/s']],
+  ['%/h', 'percent/time', ['%/h']],
 ];
 
 describe('unit texts as people write them', () => {
@@ -109,6 +123,8 @@ describe('detection words beside a unit', () => {
       'mil-pp',
       'mil\u00a0p\u2011p',
       'mil p/p',
+      'mil ( p-p )',
+      'p-p - mil',
     ].map((text) => [text, 'mil', 'p-p'] as const),
     ...[
       'mm/s 0-p',
@@ -119,6 +135,7 @@ describe('detection words beside a unit', () => {
       'mm/s zero-peak',
       'pk mm/s',
       'mm/s (pk)',
+      'mm/s peak 0-p',
     ].map((text) => [text, 'mm/s', '0-p'] as const),
     ...['mm/s rms', 'mm/s RMS', 'mm/s r.m.s.', 'mm/s, rms', 'rms mm/s', 'mm/srms'].map(
       (text) => [text, 'mm/s', 'rms'] as const,
@@ -129,12 +146,20 @@ describe('detection words beside a unit', () => {
     ['grms', 'g', 'rms'],
     ['µm S(p-p)', 'µm', 'p-p'],
     ['mV/mil pp', 'mV/mil', 'p-p'],
+    ['mils per day p-p', 'mil/day', 'p-p'],
   ];
   for (const [text, unit, detection] of DETECTED) {
     it(text, () => {
       expect(parseUnit(text)).toMatchObject({ text: unit, detection });
     });
   }
+});
+
+describe('the longest text that is read', () => {
+  it('has 64 letters', () => {
+    expect(parseUnit('mil'.padEnd(64))?.text).toBe('mil');
+    expect(parseUnit('mil'.padEnd(65))).toBeUndefined();
+  });
 });
 
 describe('texts that name no unit', () => {
@@ -164,6 +189,13 @@ describe('texts that name no unit', () => {
     'mV/mil/day',
     'mV/mV',
     'm/s3',
+    's²',
+    's*mil',
+    'g/mil',
+    'µm/g',
+    'm(p-p)m',
+    'mm/s speak',
+    'mm/s peaks',
     'mil^-',
     'mil^1.5',
     'V^-1',

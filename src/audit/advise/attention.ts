@@ -129,7 +129,7 @@ function aboutThreshold(
       code,
       subject: { machine, tag, threshold: name, multiplier, group: null },
       set: setpoint === null ? null : multiplier * setpoint,
-      real: past ? inputs.realReading : effective,
+      real: past ? threshold.real : effective,
       low: past ? null : low,
       high: past ? null : high,
       panel: past ? inputs.reading : panel,

@@ -10,7 +10,12 @@ const ofAlertAlone: ReadonlySet<string> = new Set(['alert', 'counterAlert']);
 export function ofQuestion(question: AskedQuestion): Unsaid {
   const { subject, options } = question;
   const ofAlert = 'meaning' in subject && ofAlertAlone.has(subject.meaning);
-  const at = 'place' in subject ? [subject.place] : options.flatMap(({ field }) => field?.place ?? []);
+  const at =
+    'place' in subject
+      ? [subject.place]
+      : 'places' in subject
+        ? subject.places
+        : options.flatMap(({ field }) => field?.place ?? []);
   return {
     question,
     entry: {
@@ -18,7 +23,7 @@ export function ofQuestion(question: AskedQuestion): Unsaid {
       severity: ofAlert ? 'warning' : 'critical',
       code: 'question',
       subject: {
-        machine: '',
+        machine: 'machine' in subject ? subject.machine : '',
         tag: 'tag' in subject ? subject.tag : '',
         threshold: null,
         multiplier: null,

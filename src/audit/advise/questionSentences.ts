@@ -32,6 +32,8 @@ export function questionText({ subject, options }: AskedQuestion): string {
       return `which list is as left, ${texts(options)}?`;
     case 'machine':
       return `of which machine is the list on sheet '${subject.sheet}'?`;
+    case 'line in force':
+      return `which of these lines of ${subject.tag} is in force: ${listed(subject.places.map(placeText))}?`;
     case 'names':
       return `are these the same: ${listed(subject.pairs.slice(0, 5).map(([one, other]) => `'${one}' and '${other}'`))}${subject.pairs.length > 5 ? `, and ${subject.pairs.length - 5} more pairs` : ''}?`;
     case 'value':

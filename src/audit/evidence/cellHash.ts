@@ -1,8 +1,7 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
 import type { Cell } from '../../cells/cell.ts';
 import { canonicalNumber, canonicalText } from './canonical.ts';
 import { plainNumber } from './plainNumber.ts';
+import { startSha256 } from './sha256.ts';
 
 /** Bytes that gather before they are hashed. */
 const room = 1 << 15;
@@ -17,7 +16,7 @@ const tags = { empty: 0, number: 1, text: 2, true: 3, false: 4, error: 5, end: 6
  */
 export class CellHash {
   readonly #digits: number;
-  readonly #hash = sha256.create();
+  readonly #hash = startSha256();
   readonly #bytes = new Uint8Array(room);
   readonly #view = new DataView(this.#bytes.buffer);
   readonly #encoder = new TextEncoder();
@@ -56,7 +55,7 @@ export class CellHash {
   /** 64 lower-case hexadecimal digits. Nothing can be added afterwards. */
   hex(): string {
     this.#flush();
-    return bytesToHex(this.#hash.digest());
+    return this.#hash.hex();
   }
 
   #tag(tag: number): void {

@@ -1,7 +1,10 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { startSha256 } from './sha256.ts';
+
+const encoder = new TextEncoder();
 
 /** SHA-256 (FIPS 180-4) of a text as UTF-8, as 64 lower-case hexadecimal digits. */
 export function textHash(text: string): string {
-  return bytesToHex(sha256(utf8ToBytes(text)));
+  const hash = startSha256();
+  hash.update(encoder.encode(text));
+  return hash.hex();
 }

@@ -31,6 +31,8 @@ const tableSaid = z.strictObject({
   /** Last row (or column) of its headers, where there are several. */
   headerTo: z.union([z.int().min(1).max(1_048_576), z.string()]).optional(),
   lies: z.enum(['rows', 'columns', 'forms']).optional(),
+  /** Letters of its first column, where several tables have their headers in one row. */
+  from: z.string().optional(),
   /** Of two probes in one row, the one that this is about. */
   probe: z.string().optional(),
   /** Whether it is read. */
@@ -38,6 +40,8 @@ const tableSaid = z.strictObject({
   series: z.enum(['as found', 'as left']).optional(),
   /** Machine of all its channels. */
   machine: z.string().optional(),
+  /** Its channels are of the machine that the heading above them names. */
+  machineFrom: z.literal('headings').optional(),
   /** Standard header → field; `null`: no field has this meaning. */
   columns: z.record(z.string(), z.union([z.string(), fieldSaid, z.null()])).optional(),
   /** Standard header → unit of the whole field. */

@@ -24,6 +24,12 @@ export type AskedSubject =
   | { readonly is: 'list in force'; readonly meanings: readonly string[]; readonly tags: readonly string[] }
   | { readonly is: 'found or left'; readonly tags: readonly string[] }
   | { readonly is: 'machine'; readonly sheet: string }
+  | {
+      readonly is: 'line in force';
+      readonly tag: string;
+      readonly machine: string;
+      readonly places: readonly AskedPlace[];
+    }
   | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
   | {
       readonly is: 'value';

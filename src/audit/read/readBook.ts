@@ -38,7 +38,10 @@ export function* readBook(
   const understanding = yield* understand(workbook, map);
   const list = yield* tidyListOf(understanding, workbook.sheets);
   if (book && !isCloserLook(book, understanding, list)) return book;
-  if (list.channels.some(isJudgeable) || (list.channels.length > 0 && isSettledAside(found, understanding)))
+  if (
+    list.channels.some((channel) => isJudgeable(channel, map)) ||
+    (list.channels.length > 0 && isSettledAside(found, understanding))
+  )
     return yield* tidyBook(workbook, understanding, list, headerRows, map, today);
   if (found instanceof TablesUnclear && !isAsking(understanding)) throw found;
   return { understanding, refusal: found instanceof TablesUnclear ? found.message : null };
@@ -58,9 +61,11 @@ function standardTables(workbook: Workbook, map: ColumnMap, headerRows: HeaderRo
   }
 }
 
-/** Whether enough is certain of a channel for a threshold to be worked out. */
-function isJudgeable({ values }: TidyChannel): boolean {
-  return values.has('measured') && values.has('configured') && (values.has('danger') || values.has('alert'));
+/** Whether all is certain of a channel without which there is no audit; a person may say that there is no alert. */
+function isJudgeable({ values }: TidyChannel, { tables = [] }: ColumnMap): boolean {
+  const noAlert = tables.some(({ columns }) => columns?.['alert'] === null);
+  const needed = ['measured', 'configured', 'danger', ...(noAlert ? [] : (['alert'] as const))] as const;
+  return needed.every((id) => values.has(id));
 }
 
 /** Standard tables that something outranks, with nothing left to ask: what is known of their channels is reported. */

@@ -4,7 +4,9 @@ import { build, type Plugin, mergeConfig } from 'vite';
 import { notices } from '../../addin/build/notices.ts';
 import { packageList } from '../../addin/build/packageList.ts';
 import { PAGE_BUNDLE, SOURCE } from '../../addin/build/pageBundle.ts';
+import { LOCAL_ADDRESS } from '../../addin/address.ts';
 import { NOTICES_FILE } from '../../addin/files.ts';
+import { writeHelp } from '../../addin/help/helpPage.ts';
 import { benchPolicy } from '../policy.ts';
 
 /** Builds the bench into a folder that any static host can serve, the licences of what is in it beside it. */
@@ -26,6 +28,7 @@ export async function buildBench(folder: string): Promise<void> {
     }),
   );
   writeFileSync(join(folder, NOTICES_FILE), notices([...packages.names], false));
+  writeHelp(folder, { address: LOCAL_ADDRESS, cdn: false });
 }
 
 const policyInHead: Plugin = {

@@ -14,12 +14,13 @@ import { progressOn } from '../terminal.ts';
 import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
 import { writeFleet } from './fleetOutputs.ts';
-import { copyNotes, fleetText } from './fleetText.ts';
-import { listFolder } from './folder.ts';
+import { askedLines, copyNotes, fleetText } from './fleetText.ts';
+import { isFolder, listFolder } from './folder.ts';
 import type { Answer, Job } from './job.ts';
 import { limitsFor } from './limits.ts';
 import { memberMark } from './member.ts';
 import { printPieces } from './printPieces.ts';
+import { checkProposals, mapsOf, proposalName } from './proposals.ts';
 import { openReports } from './reports.ts';
 import { answersTo } from './seats.ts';
 import { prepareTargets, type Targets } from './targets.ts';
@@ -31,17 +32,21 @@ import { prepareTargets, type Targets } from './targets.ts';
  */
 export async function fleetCommand(options: Options): Promise<number> {
   const { folder, minutes } = fleetOptions(options);
-  const { out, json, force } = options;
+  const { out, json, map, propose, force } = options;
   const { workbooks, leftOut } = listFolder(folder, out === undefined ? undefined : pathOf(out));
-  const settings = { ...auditOptions(options), now: new Date() };
+  const maps = mapsOf(map);
+  const ofAll = map !== undefined && isFolder(map) ? { ...options, map: undefined } : options;
+  const settings = { ...auditOptions(ofAll), now: new Date() };
   const alsoRead = [options.policy, options.map].filter((given) => given !== undefined);
   const targets = prepareTargets({ folder, workbooks, alsoRead, out, json, force });
-  sayLeftBehind(targets, json);
+  checkProposals(propose, workbooks, alsoRead, force);
+  sayLeftBehind(targets, json, propose);
   const reports = json === undefined ? undefined : openReports();
   const jobs = workbooks.map((file, index): Job => ({
     file,
     path: join(pathOf(folder), file),
-    options: settings,
+    options: { ...settings, ...maps(file) },
+    proposal: propose === undefined ? undefined : join(pathOf(propose), proposalName(file)),
     copy: targets && join(pathOf(targets.folder), file),
     report: reports?.of(index),
     token: newToken(),
@@ -66,7 +71,13 @@ export async function fleetCommand(options: Options): Promise<number> {
     else {
       const style = styleFor(process.stdout, process.env);
       process.stdout.write(
-        [fleetText(fleet, answers, style), ...copyNotes(workbooks, answers), ...written, ''].join('\n'),
+        [
+          fleetText(fleet, answers, style),
+          ...copyNotes(workbooks, answers),
+          ...askedLines(workbooks, answers, propose),
+          ...written,
+          '',
+        ].join('\n'),
       );
     }
     return exitCode(answers, options.strict);
@@ -80,9 +91,14 @@ export async function fleetCommand(options: Options): Promise<number> {
   }
 }
 
-function sayLeftBehind(targets: Targets | undefined, json: string | undefined): void {
+function sayLeftBehind(
+  targets: Targets | undefined,
+  json: string | undefined,
+  propose: string | undefined,
+): void {
   const left = leftBehind([
     ...(targets ? [pathOf(targets.folder)] : []),
+    ...(propose === undefined ? [] : [pathOf(propose)]),
     ...(json === undefined || json === '-' ? [] : [dirname(pathOf(json))]),
   ]);
   if (left !== undefined) process.stderr.write(`${left}\n`);

@@ -9,6 +9,7 @@ const known: ReadonlySet<string> = new Set([
   'json',
   'policy',
   'map',
+  'propose',
   'force',
   'strict',
   'timeout',

@@ -11,6 +11,7 @@ import { mostWorst, type Answer } from './job.ts';
 const width = 110;
 const shownAtMost = 20;
 const longestName = 40;
+const longestReason = 1000;
 
 /**
  * A fleet for someone at a terminal: how many things need action, a line a workbook, why some were not audited, the worst of
@@ -22,7 +23,7 @@ export function fleetText(fleet: Fleet, answers: readonly Answer[], style: Style
     '',
     ...headline(fleet.files, style),
     '',
-    ...table(fleet.files),
+    ...table(fleet.files, answers),
     ...section('Not audited', refusals(fleet.files), Infinity),
     ...worst(fleet.files, answers, style),
     ...section('Left out', fleet.leftOut, Infinity),
@@ -40,6 +41,25 @@ export function copyNotes(names: readonly string[], answers: readonly Answer[]):
       : [],
   );
   return notes.length === 0 ? [] : [...section('To know of the copies', notes).slice(1), ''];
+}
+
+/** Which workbooks need a person, each with a proposal, and how to get or give back the proposals. */
+export function askedLines(
+  names: readonly string[],
+  answers: readonly Answer[],
+  propose: string | undefined,
+): readonly string[] {
+  const asked = answers.flatMap(({ asks }, index) => {
+    if (!asks) return [];
+    const count = asks.questions === 1 ? '1 question' : `${asks.questions} questions`;
+    return [`${plain(names[index] ?? '', longestName)}: ${count}`];
+  });
+  if (asked.length === 0) return [];
+  const how =
+    propose === undefined
+      ? 'Each has a proposal: --propose FOLDER writes them, --map FOLDER audits with them.'
+      : `Proposals are written to ${propose}: check them, then audit with --map ${propose}.`;
+  return [...section('To be answered', asked).slice(1), wrapped(`  ${how}`, width, '  '), ''];
 }
 
 /** Lines below a heading, each wrapped, the first `most` of them; nothing where there is none. */
@@ -86,7 +106,7 @@ function criticalIn(files: readonly FleetFile[]): number {
   return summariesOf(files).reduce((sum, { critical }) => sum + critical, 0);
 }
 
-function table(files: readonly FleetFile[]): readonly string[] {
+function table(files: readonly FleetFile[], answers: readonly Answer[]): readonly string[] {
   const all = 'all workbooks';
   const names = files.map(({ file }) => plain(file, longestName));
   const first = Math.max(all.length, ...names.map((name) => name.length));
@@ -102,7 +122,9 @@ function table(files: readonly FleetFile[]): readonly string[] {
     ...files.map(({ found }, index) =>
       line(
         names[index] ?? '',
-        found ? columns.map(([, count]) => String(count(found.summary))) : ['not audited'],
+        found
+          ? columns.map(([, count]) => String(count(found.summary)))
+          : [answers[index]?.asks ? 'not audited; has a proposal' : 'not audited'],
       ),
     ),
     line(all, total.map(String)),
@@ -115,7 +137,7 @@ function widthOf(column: number): number {
 
 function refusals(files: readonly FleetFile[]): readonly string[] {
   return files.flatMap(({ file, refused }) =>
-    refused === null ? [] : [`${plain(file, longestName)}: ${plain(refused)}`],
+    refused === null ? [] : [`${plain(file, longestName)}: ${plain(refused, longestReason)}`],
   );
 }
 

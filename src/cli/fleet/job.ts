@@ -12,12 +12,28 @@ export interface Job {
   readonly copy: string | undefined;
   /** Names its unfinished files, so that they can be cleared away where its process can't. */
   readonly token: string;
+  /** Where the proposal goes, for a workbook that needs a person. */
+  readonly proposal: string | undefined;
   /** Where the report goes, as JSON. */
   readonly report: string | undefined;
 }
 
 /** What came of it: what the fleet keeps of the report, and the worst that needs action. */
-export type Answer = Audited | { readonly found: null; readonly refused: string };
+export type Answer = Audited | Refused;
+
+export interface Refused {
+  readonly found: null;
+  readonly refused: string;
+  readonly asks: Asks | null;
+}
+
+/** A workbook that needs a person. */
+export interface Asks {
+  /** How many questions there are, each with a proposal. */
+  readonly questions: number;
+  /** The proposal is written. */
+  readonly written: boolean;
+}
 
 export interface Audited {
   readonly found: Found;
@@ -26,6 +42,7 @@ export interface Audited {
   /** Something critical needs action. */
   readonly critical: boolean;
   readonly notes: readonly string[];
+  readonly asks: Asks | null;
   readonly refused: null;
 }
 

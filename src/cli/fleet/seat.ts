@@ -33,7 +33,7 @@ export function openSeat(program: Program, limits: Limits): Seat {
       if (answer) return answer;
       removeUnfinished(job);
       signal.throwIfAborted();
-      return { found: null, refused: why };
+      return { found: null, refused: why, asks: null };
     },
     close() {
       if (child?.connected) child.disconnect();
@@ -100,8 +100,8 @@ function ended(how: string): string {
 }
 
 /** What can't be removed is named by the next audit. */
-function removeUnfinished({ copy, report, token }: Job): void {
-  for (const path of [copy, report]) {
+function removeUnfinished({ copy, report, proposal, token }: Job): void {
+  for (const path of [copy, report, proposal]) {
     try {
       if (path !== undefined) rmSync(partOf(path, token), { force: true });
     } catch (error) {

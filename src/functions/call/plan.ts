@@ -26,7 +26,7 @@ export function planOf({ arguments: declared, run, result }: WorksheetFunction):
     readers: declared.map(readerOf),
     above: plain.map((range) => range?.above ?? Infinity),
     below: plain.map((range) => range?.below ?? Infinity),
-    together: declared.map(({ kind }) => kind === 'members' || kind === 'series'),
+    together: declared.map(({ kind }) => kind === 'members' || kind === 'series' || kind === 'labels'),
     required: declared.map((argument) => !optional(argument)),
     run: run as (...values: unknown[]) => Answer,
     result,

@@ -1,5 +1,5 @@
-import { number, optionalNumber } from '../declare/argument.ts';
-import type { ChoiceArgument } from '../declare/argument.ts';
+import { type ChoiceArgument, number, optionalNumber } from '../declare/argument.ts';
+import type { Direction } from '../../method/axial/direction.ts';
 
 /** Arguments that several functions share. */
 export const setpoint = number(
@@ -39,3 +39,28 @@ export const law: ChoiceArgument<'linear' | 'doubling'> = {
   description:
     '"linear" (if left out): growth is an amount per time. "doubling": growth is the doubling time.',
 };
+
+const direction: ChoiceArgument<Direction> = {
+  kind: 'choice',
+  name: 'direction',
+  choices: ['toward', 'away'],
+  description: 'Which movement counts as positive: "toward" the probe or "away" from it.',
+};
+
+/** A position setpoint with its chain, as the functions of axial position take it. */
+export const axialArguments = [
+  number('setpoint', 'notZero', 'Position setpoint with its sign: below 0 in the counter direction.'),
+  number(
+    'configured',
+    'positive',
+    'Sensitivity that the monitor is configured with, in mV per unit of the setpoint.',
+  ),
+  number('measured', 'positive', 'Sensitivity measured on the chain, in mV per unit of the setpoint.'),
+  number(
+    'zeroConfigured',
+    'notZero',
+    'Gap voltage that the monitor takes for zero position, in V (as a rule below 0).',
+  ),
+  number('zeroMeasured', 'notZero', 'Gap voltage measured at the mechanical zero, in V (as a rule below 0).'),
+  direction,
+] as const;

@@ -43,9 +43,32 @@ export interface SeriesArgument<
   readonly cells: T;
   /** An empty list where the argument may be left out. */
   readonly otherwise?: readonly [];
+  /** Whether a text or an error among several cells stands for what has no number: `NaN`. */
+  readonly orText?: boolean;
 }
 
-export type Argument = NumberArgument | ChoiceArgument | UnitArgument | MembersArgument | SeriesArgument;
+/** Names in a row or column read together, such as batches; a blank cell keeps its place. */
+export interface LabelsArgument extends Described {
+  readonly kind: 'labels';
+  readonly otherwise: readonly [];
+}
+
+/** Whether something holds: TRUE or FALSE, 1 or 0, or a word for either. */
+export interface SwitchArgument extends Described {
+  readonly kind: 'switch';
+  readonly on: readonly string[];
+  readonly off: readonly string[];
+  readonly otherwise: boolean;
+}
+
+export type Argument =
+  | NumberArgument
+  | ChoiceArgument
+  | UnitArgument
+  | MembersArgument
+  | SeriesArgument
+  | LabelsArgument
+  | SwitchArgument;
 
 /** What the function receives for an argument. */
 export type Value<A> =
@@ -59,7 +82,11 @@ export type Value<A> =
           ? readonly number[]
           : A extends SeriesArgument<infer T>
             ? Series<T>
-            : never;
+            : A extends LabelsArgument
+              ? readonly (string | null)[]
+              : A extends SwitchArgument
+                ? boolean
+                : never;
 
 /** The cells of a row or column in their order, `null` where one is blank. */
 export type Series<T extends NumberArgument<number> | ChoiceArgument> = readonly (
@@ -99,4 +126,13 @@ export function series(
   description: string,
 ): SeriesArgument<NumberArgument<number>> {
   return { kind: 'series', name, description, cells: number(name, range, description) };
+}
+
+/** A row or column of numbers that may hold texts and errors, each standing for what has no number. */
+export function seriesOrText(
+  name: string,
+  range: RangeName,
+  description: string,
+): SeriesArgument<NumberArgument<number>> {
+  return { ...series(name, range, description), orText: true };
 }

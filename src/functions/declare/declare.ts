@@ -7,7 +7,7 @@ import type { Native } from './native.ts';
 export type Answer = number | string | Band | FunctionError | undefined | Line;
 
 /** The cells of a result that is a row, or that runs along a series; "" leaves a cell empty. */
-export type Line = readonly (number | string)[];
+export type Line = readonly (number | string | FunctionError)[];
 
 /** A formula with the result worked out outside this project. */
 export interface Example {

@@ -28,6 +28,12 @@ export const ranges = {
     zero: true,
     cure: 'enter a fraction from 0 to below 1 (3 % is 0.03).',
   },
+  countOrNone: {
+    ...anyNumber,
+    above: -Number.MIN_VALUE,
+    whole: true,
+    cure: 'enter a whole number, 0 or above.',
+  },
   count: { ...anyNumber, above: 0, zero: false, whole: true, cure: 'enter a whole number, 1 or above.' },
 } as const satisfies Record<string, NumberRange>;
 

@@ -58,6 +58,8 @@ export function argumentForm(
     }
     case 'members':
     case 'series':
+    case 'labels':
+    case 'switch':
       return undefined;
   }
 }

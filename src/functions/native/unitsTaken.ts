@@ -22,9 +22,11 @@ function inPlaceOf(argument: Argument, node: AstExpression | null): unknown {
     case 'choice':
       return argument.choices[0];
     case 'number':
-      return argument.range === 'count' ? 1 : 0.5;
+      return argument.range === 'count' || argument.range === 'countOrNone' ? 1 : 0.5;
     case 'members':
     case 'series':
+    case 'labels':
+    case 'switch':
       return null;
   }
 }

@@ -1,10 +1,12 @@
 import type { Argument } from '../declare/argument.ts';
 import { choiceReader } from './choice.ts';
+import { readLabels } from './labels.ts';
 import { readMembers } from './members.ts';
 import { numberReader } from './number.ts';
 import type { Reader } from './reader.ts';
 import { type Range, isRange } from '../range.ts';
 import { seriesReader } from './series.ts';
+import { switchReader } from './switch.ts';
 import { unitReader } from './unit.ts';
 
 /** The reader of an argument, made once for all calls. Members and series are read from their whole range. */
@@ -18,6 +20,10 @@ export function readerOf(argument: Argument): Reader<unknown> {
       return unitReader(argument);
     case 'members':
       return (cell) => readMembers(argument, asRows(cell));
+    case 'switch':
+      return switchReader(argument);
+    case 'labels':
+      return (cell) => readLabels(argument, asRows(cell));
     case 'series': {
       const read = seriesReader(argument);
       return (cell) => read(asRows(cell));

@@ -1,3 +1,5 @@
+import { behindBrackets } from '../../cells/formulaText.ts';
+
 /**
  * A piece of a formula: a text in quotes, a sheet name in apostrophes, what stands in square brackets (columns of a
  * table, or the number of another workbook), a number, a word (name, function or address, with its `$`), or one other character.
@@ -37,23 +39,11 @@ export function nextToken(tokens: readonly FormulaToken[], index: number): numbe
 }
 
 function tokenAt(formula: string, at: number): FormulaToken {
-  if (formula[at] === '[') return { kind: 'bracket', text: formula.slice(at, bracketEnd(formula, at)) };
+  if (formula[at] === '[') return { kind: 'bracket', text: formula.slice(at, behindBrackets(formula, at)) };
   for (const [kind, pattern] of pieces) {
     pattern.lastIndex = at;
     const [text] = pattern.exec(formula) ?? [];
     if (text !== undefined) return { kind, text };
   }
   return { kind: 'other', text: formula.slice(at, at + 1) };
-}
-
-/** Brackets nest; an apostrophe takes the meaning from the character after it (ECMA-376 part 1, section 18.17.2.3 leaves this to practice). */
-function bracketEnd(formula: string, start: number): number {
-  let depth = 0;
-  for (let at = start; at < formula.length; at++) {
-    const character = formula[at];
-    if (character === "'") at++;
-    else if (character === '[') depth++;
-    else if (character === ']' && --depth === 0) return at + 1;
-  }
-  return formula.length;
 }

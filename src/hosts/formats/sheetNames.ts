@@ -1,4 +1,4 @@
-const longestName = 31;
+import { cutSheetName, longestSheetName, withoutApostrophes } from '../../cells/sheetName.ts';
 
 /**
  * A free sheet name for each wanted one, in order. A spreadsheet compares names without case, allows 31 UTF-16
@@ -9,10 +9,10 @@ export function freeNames(wanted: readonly string[], existing: Iterable<string>)
   const taken = new Set(['history', ...Array.from(existing, (name) => name.toLowerCase())]);
   return wanted.map((name) => {
     const legal = legalName(name);
-    let free = cut(legal, longestName);
+    let free = cutSheetName(legal, longestSheetName);
     for (let number = 2; taken.has(free.toLowerCase()); number++) {
       const suffix = ` (${number})`;
-      free = cut(legal, longestName - suffix.length) + suffix;
+      free = cutSheetName(legal, longestSheetName - suffix.length) + suffix;
     }
     taken.add(free.toLowerCase());
     return free;
@@ -27,19 +27,4 @@ export function quotedName(name: string): string {
 function legalName(name: string): string {
   const legal = withoutApostrophes(name.replace(/[:\\/?*[\]\p{Cc}\p{Surrogate}]/gu, ' ').trim());
   return legal === '' ? 'Sheet' : legal;
-}
-
-function cut(name: string, longest: number): string {
-  const whole = name.slice(0, longest).replace(/[\uD800-\uDBFF]$/, '');
-  let end = whole.length;
-  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
-  return whole.slice(0, end);
-}
-
-function withoutApostrophes(name: string): string {
-  let from = 0;
-  let to = name.length;
-  while (name[from] === "'") from++;
-  while (to > from && name[to - 1] === "'") to--;
-  return name.slice(from, to);
 }

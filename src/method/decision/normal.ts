@@ -34,6 +34,8 @@ const INVERSE_ROOT_TWO_PI = 0.39894228040143267794;
 /** The three ranges of the rational approximations. */
 const NEAR = 0.66291;
 const MIDDLE = Math.sqrt(32);
+/** Beyond it the tail is less than the least double. */
+const FARTHEST = 40;
 
 /**
  * Φ(z), the standard normal distribution function: the probability of a value at or below z. Any z, no unit;
@@ -52,7 +54,7 @@ export function normalCdf(z: number): number {
 }
 
 function farTail(size: number): number {
-  if (size === Infinity) return 0;
+  if (size > FARTHEST) return 0;
   const inverseSquare = 1 / (size * size);
   const correction = (inverseSquare * polynomial(FAR_P, inverseSquare)) / polynomial(FAR_Q, inverseSquare);
   return (INVERSE_ROOT_TWO_PI - correction) / size;

@@ -1,6 +1,6 @@
+import { cutSheetName, longestSheetName, withoutApostrophes } from '../../cells/sheetName.ts';
 import { machineName, type Machine } from '../machines.ts';
 
-const longest = 31;
 const annexMark = ' annex';
 
 /** Names of the two sheets of a machine. */
@@ -31,7 +31,7 @@ export function machineSheetNames(machines: readonly Machine[], taken: string): 
 }
 
 function both(legal: string, suffix: string): MachineSheetNames {
-  const page = cut(legal, longest - annexMark.length - suffix.length) + suffix;
+  const page = cutSheetName(legal, longestSheetName - annexMark.length - suffix.length) + suffix;
   return { page, annex: page + annexMark };
 }
 
@@ -46,19 +46,4 @@ function legalName(name: string): string {
     .trim();
   const legal = withoutApostrophes(plain).trim();
   return legal === '' ? 'Machine' : legal;
-}
-
-function cut(name: string, most: number): string {
-  const whole = name.slice(0, most).replace(/[\uD800-\uDBFF]$/u, '');
-  let end = whole.length;
-  while (end > 0 && (whole[end - 1] === "'" || whole.slice(end - 1, end).trim() === '')) end--;
-  return whole.slice(0, end);
-}
-
-function withoutApostrophes(name: string): string {
-  let from = 0;
-  let to = name.length;
-  while (name[from] === "'") from++;
-  while (to > from && name[to - 1] === "'") to--;
-  return name.slice(from, to);
 }

@@ -206,7 +206,7 @@ function workingCells(
   place: Place,
 ): Entry[] {
   const { configured, measured, uncertainty } = channel.sensitivity;
-  const zero = channel.kind === 'axial' ? (zeroShift(lineOf(channel, threshold, policy, '')) ?? 0) : 0;
+  const zero = channel.kind === 'axial' ? (zeroShift(lineOf(channel, threshold, policy)) ?? 0) : 0;
   const style = `level${decimalsFor(configured ?? measured)}`;
   return [
     cell(configured, style),

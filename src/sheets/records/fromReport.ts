@@ -87,7 +87,7 @@ function shownThreshold(
   threshold: ThresholdResult,
   policy: Policy,
 ): ShownThreshold[] {
-  const line = lineOf(channel, threshold, policy, '');
+  const line = lineOf(channel, threshold, policy);
   const { configured, measured, unit } = channel.sensitivity;
   if (threshold.setpoint === null || configured === null || measured === null || unit === null) return [];
   const found = record.thresholds.find(

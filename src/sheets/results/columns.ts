@@ -20,16 +20,9 @@ const actionBand: Band = {
   ],
 };
 
-const remarksBand: Band = {
-  caption: 'Findings and source',
+const sourceBand: Band = {
+  caption: 'Source',
   columns: [
-    {
-      id: 'findings',
-      header: 'Findings (in full on “Audit problems”)',
-      width: 90,
-      style: 'text',
-      value: ({ findings }) => findings,
-    },
     {
       id: 'calibratedOn',
       header: 'Calibrated on',
@@ -84,7 +77,7 @@ export const bands: readonly Band[] = [
   presentBand,
   interimBand,
   actionBand,
-  remarksBand,
+  sourceBand,
 ];
 
 export const columns = bands.flatMap((band) => band.columns);

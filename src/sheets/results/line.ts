@@ -15,7 +15,6 @@ export interface Line {
   /** Decimals of levels and of sensitivities. */
   readonly levels: number;
   readonly sensitivities: number;
-  readonly findings: string;
   readonly action: LineAction;
 }
 
@@ -31,7 +30,6 @@ export function lineOf(
   channel: ChannelResult,
   threshold: ThresholdResult,
   policy: Policy,
-  findings: string,
   action: LineAction = noAction,
 ): Line {
   const { configured, measured } = channel.sensitivity;
@@ -50,7 +48,6 @@ export function lineOf(
     worked: listed !== null,
     levels: decimalsFor(threshold.setpoint),
     sensitivities: decimalsFor(configured ?? measured),
-    findings,
     action,
   };
 }

@@ -9,7 +9,7 @@ import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
-import { actionOf, actionsByRow, findingsText } from './findings.ts';
+import { actionOf, actionsByRow } from './actions.ts';
 import { lineOf, type Line } from './line.ts';
 import { policyRows } from './policyCells.ts';
 
@@ -59,9 +59,7 @@ export function resultsSheet(report: Report): SheetModel {
         for (const threshold of channel.thresholds) {
           if (left-- <= 0) return;
           const action = actionOf(actions, channel, threshold);
-          yield resultRow(
-            lineOf(channel, threshold, report.policy, findingsText(channel, threshold), action),
-          );
+          yield resultRow(lineOf(channel, threshold, report.policy, action));
         }
       }
     },

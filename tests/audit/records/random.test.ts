@@ -7,6 +7,7 @@ import { now } from '../golden.ts';
 import { layOut, type Layout, layouts, lengths } from './layOut.ts';
 import { diceOf, planned, type PlannedChannel } from './plan.ts';
 import { acts, dynamicMean, work } from './working.ts';
+import { runs } from '../../seed.ts';
 
 /** To 9 digits of the number, or of what is large beside it. */
 function same(actual: number | null | undefined, expected: number | null, what: string, beside = 0): void {
@@ -91,7 +92,7 @@ function agrees(layout: Layout): void {
       for (const { rule } of aboutReading) expect(rule).toMatch(mayBeSaid);
     }
   });
-  fc.assert(one, { seed: 20_260_101, numRuns: 120 });
+  fc.assert(one, { seed: 20_260_101, numRuns: runs(120) });
 }
 
 it.each(layouts)('records laid out at random, %s, give the numbers of a second working', agrees);

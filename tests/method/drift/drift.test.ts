@@ -55,9 +55,43 @@ describe('where a line reaches a level', () => {
     expect(reachesLevelSpan(line, 200, 4)).toEqual({ from: -Infinity, to: Infinity });
   });
 
+  /** A line through 0 at the mean x = 0 of four readings, whose squares of x about it sum to 4. */
+  const through = (slope: number, scatter: number): StraightLine => ({
+    ...lineOf([-1, 0, 0, 1], [-1, 0, 0, 1]),
+    slope,
+    intercept: 0,
+    meanX: 0,
+    spreadX: 4,
+    count: 4,
+    residualDeviation: scatter,
+  });
+
+  // With factor 2 and scatter 1 the band is line ± √(4/4 + 4·d²/4) = line ± √(1 + d²).
+  it('as wide as the slope is steep, the band meets a level once (by hand: d − 10 = ±√(1 + d²), d = 99/20)', () => {
+    expect(reachesLevelSpan(through(1, 1), 10, 2)).toEqual({ from: 4.95, to: Infinity });
+    expect(reachesLevelSpan(through(-1, 1), -10, 2)).toEqual({ from: 4.95, to: Infinity });
+    // All of the band lies beyond −10 at the mean: it has by −4.95.
+    expect(reachesLevelSpan(through(1, 1), -10, 2)).toEqual({ from: -Infinity, to: -4.95 });
+    expect(reachesLevelSpan(through(1, 1), 0.9, 2)).toEqual({ from: -Infinity, to: Infinity });
+  });
+
+  it('an edge that meets the level at the mean itself (by hand: 2·d ∓ 1 = ±√(1 + d²), d = 0 and ±4/3)', () => {
+    const rising = reachesLevelSpan(through(2, 1), 1, 2);
+    expect(rising.from).toBe(0);
+    expect(rising.to).toBeCloseTo(4 / 3, 14);
+    const before = reachesLevelSpan(through(2, 1), -1, 2);
+    expect(before.from).toBeCloseTo(-4 / 3, 14);
+    expect(before.to).toBeCloseTo(0, 14);
+    // Without scatter there is no band: y = x is 1 at 1.
+    expect(reachesLevelSpan(lineOf([0, 1, 2], [0, 1, 2]), 1, 2)).toEqual({ from: 1, to: 1 });
+  });
+
   it('never where the line is level, and no number where it is none', () => {
     const level = lineOf([0, 1, 2], [5, 5, 5]);
     expect(reachesLevel(level, 6)).toBe(Infinity);
+    expect(reachesLevel(level, 4)).toBe(Infinity);
+    expect(reachesLevel(level, 5)).toBeNaN();
+    expect(reachesLevel(level, NaN)).toBeNaN();
     expect(reachesLevelSpan(level, 6, 2)).toEqual({ from: NaN, to: NaN });
     expect(driftCorrelation(level)).toBeNaN();
     expect(reachesLevelSpan(lineOf([0, 1], [5, 6]), 7, 2)).toEqual({ from: NaN, to: NaN });

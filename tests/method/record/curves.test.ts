@@ -51,6 +51,33 @@ describe('the monotone cubic', () => {
     );
   });
 
+  it('joins two points by a straight line', () => {
+    const line = cubicThrough([0, 4], [0, 8]);
+    for (const x of [0, 1, 2.5, 4]) expect(line(x)).toBeCloseTo(2 * x, 14);
+  });
+
+  // Halfway along a step h, a cubic is the mean of its ends + h·(slope at the start − slope at the end)/8.
+  it('has at its ends the slope of the parabola through three points, uneven as their steps are', () => {
+    // y = x² at 0, 1, 3: its slope at 3 is 6. At 1 steps of 1 and 4 per unit meet, over 1 and 2 of x: weights 2·2 + 1 and
+    // 2 + 2·1, 9/(5/1 + 4/4) = 1.5. Halfway from 1 to 3: (1 + 9)/2 + 2·(1.5 − 6)/8.
+    expect(cubicThrough([0, 1, 3], [0, 1, 9])(2)).toBeCloseTo(3.875, 14);
+    // y = (x + 1)²: its slope at 0 is 2. At 1 slopes of 3 and 6: 9/(5/3 + 4/6) = 27/7. Halfway: (1 + 4)/2 + (2 − 27/7)/8.
+    expect(cubicThrough([0, 1, 3], [1, 4, 16])(0.5)).toBeCloseTo(2.5 + (2 - 27 / 7) / 8, 14);
+  });
+
+  it('whose points turn at once starts no steeper than three times its first step', () => {
+    // Slopes 2 and −22: the parabola starts at (3·2 + 22)/2 = 14, kept to 6; level at the turn: (0 + 2)/2 + 6/8.
+    expect(cubicThrough([0, 1, 2], [0, 2, -20])(0.5)).toBeCloseTo(1.75, 14);
+    // Slopes 2 and −1: (3·2 + 1)/2 = 3.5 is less than 6 and stays: 1 + 3.5/8.
+    expect(cubicThrough([0, 1, 2], [0, 2, 1])(0.5)).toBeCloseTo(1.4375, 14);
+  });
+
+  it('is not the straight pieces (by hand: slopes 1 and 3 meet at 6/(3/1 + 3/3) = 1.5, the end 4)', () => {
+    const bent = recordOf([0, 1, 2], [0, -1, -4]);
+    expect(curveOf(bent, 'monotone')!.voltsAt(1.5)).toBeCloseTo(-(2.5 + (1.5 - 4) / 8), 14);
+    expect(curveOf(bent, 'linear')!.voltsAt(1.5)).toBe(-2.5);
+  });
+
   it('turns nowhere else than its points where they rise and fall', () => {
     const wavy = cubicThrough([0, 1, 2, 3], [0, 5, 5, -2]);
     for (let x = 1; x <= 2; x += 0.05) expect(wavy(x)).toBe(5);
@@ -176,6 +203,10 @@ describe('the threshold on a curve', () => {
     expect(largest(beyond)).toBeCloseTo(40, 12);
     expect(acts(thresholdOnCurve(curve, 30, 39.999, 0.2, 1))).toBeCloseTo(39.999, 9);
     expect(acts(thresholdOnCurve(curve, 30, 40, 0.2, 1))).toBeCloseTo(40, 9);
+    // As much as the record supports, and a rounding more: the shaft is then at the record's end.
+    for (const noise of [1, 1 + 2e-16, 1 + 5e-13])
+      expect(acts(thresholdOnCurve(curve, 30, 40 * noise, 0.2, 1))).toBeCloseTo(40, 9);
+    expect(acts(thresholdOnCurve(curve, 30, 40 * (1 + 5e-12), 0.2, 1))).toBeUndefined();
     expect(largest(thresholdOnCurve(curve, 95, 1, 0.2, 1))).toBe(0);
     expect(largest(thresholdOnCurve(curve, 10, 1, 0.2, 1))).toBe(0);
   });

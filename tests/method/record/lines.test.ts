@@ -84,9 +84,16 @@ describe('weighted least squares, ISO/TS 28037:2010 6.3 (published values, from 
     expect(relativeError(once.intercept, four.intercept)).toBeLessThan(1e-13);
   });
 
+  it('two points make a line', () => {
+    expect(weightedLine([1, 2], [3, 5], [1, 1])).toMatchObject({ slope: 2, intercept: 1, count: 2 });
+  });
+
   it('refuses uncertainties of 0 and below, lists of unequal length and a single x', () => {
     for (const bad of [0, -1, NaN, Infinity]) expect(weightedLine([1, 2], [3, 4], [1, bad])).toBeUndefined();
+    expect(weightedLine([1, 2, 3], [3, 4, 5], [1, 1, Infinity])).toBeUndefined();
     expect(weightedLine([1, 2], [3, 4], [1])).toBeUndefined();
+    expect(weightedLine([1, 2], [3, 4, 9], [1, 1])).toBeUndefined();
+    expect(weightedLine([1, 2], [3, NaN], [1, 1])).toBeUndefined();
     expect(weightedLine([1, 1], [3, 4], [1, 1])).toBeUndefined();
   });
 });
@@ -143,9 +150,17 @@ describe('least squares on random points', () => {
       intercept: 0,
       slopeUncertainty: NaN,
     });
+    fc.assert(
+      fc.property(points, ([one, other]) => {
+        fc.pre(Math.abs(one![0] - other![0]) > 1);
+        const line = straightLine([one![0], other![0]], [one![1], other![1]])!;
+        expect([line.residualDeviation, line.slopeUncertainty]).toEqual([NaN, NaN]);
+      }),
+    );
     expect(straightLine([10], [-2])).toBeUndefined();
     expect(straightLine([10, 10, 10], [-2, -3, -4])).toBeUndefined();
     expect(straightLine([10, NaN, 30], [-2, -3, -4])).toBeUndefined();
     expect(straightLine([10, 20], [-2])).toBeUndefined();
+    expect(straightLine([10, 20], [-2, -4, -6])).toBeUndefined();
   });
 });

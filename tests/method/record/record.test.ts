@@ -39,6 +39,7 @@ describe('points as a record', () => {
   it('that are none say why and where', () => {
     expect(calibrationRecord([10, 20], [-2])).toEqual({ fault: 'lengths differ', at: 1 });
     expect(calibrationRecord([10, NaN], [-2, -4])).toEqual({ fault: 'not a number', at: 1 });
+    expect(calibrationRecord([NaN, 10], [-2, -4])).toEqual({ fault: 'not a number', at: 0 });
     expect(calibrationRecord([10, 20], [-2, Infinity])).toEqual({ fault: 'not a number', at: 1 });
     expect(calibrationRecord([10], [-2])).toEqual({ fault: 'too few points', at: 1 });
     expect(calibrationRecord([10, 20], [-2, -4], 3)).toEqual({ fault: 'too few points', at: 2 });
@@ -125,6 +126,7 @@ describe('deviation from a straight line', () => {
     const record = recordOf([10, 20], [-2, -4]);
     for (const bad of [0, -0.2, NaN, Infinity]) expect(ratedLine(record, bad)).toBeUndefined();
     expect(fittedLine(straightLine([10, 20], [-4, -2])!)).toBeUndefined();
+    expect(fittedLine(straightLine([10, 20], [-4, -4])!)).toBeUndefined();
   });
 });
 
@@ -157,11 +159,33 @@ describe('linear range (limits of API 670, from memory; cases by hand)', () => {
     expect(Math.max(...rangeDeviations(record, range, 0.2).map((one) => Math.abs(one)))).toBeCloseTo(0.9, 12);
   });
 
+  it('reaches up to ±1 mil itself, and with no deviation allowed as far as the record is straight', () => {
+    // 40 mil at 0.25 V/mil drop 10 V; 10.5 V are 0.5 V more, ±0.25 V or ±1 mil about the line between.
+    const touching = { rated: 0.25, tolerance: 0.05, deviation: 1 };
+    expect(linearRange(recordOf([0, 40], [-1, -11.5]), touching)).toMatchObject({ from: 0, to: 40 });
+    expect(linearRange(recordOf([0, 40], [-1, -11.51]), { ...touching, tolerance: 0.1 })).toBeUndefined();
+    const straight = recordOf([0, 1, 2, 3], [-1, -1.25, -1.5, -1.75]);
+    expect(linearRange(straight, { ...touching, deviation: 0 })).toMatchObject({ from: 0, to: 3 });
+  });
+
+  it('has its deviations from the line that fits it, wherever in the record it lies', () => {
+    // From the second point on: steps of 0.209 V/mil take 0.09 V, 0.45 mil, more than rated each: −0.9 to 0.9 mil.
+    const record = stepped(0.15, 0.209, 0.209, 0.209, 0.209);
+    const range = linearRange(record, API)!;
+    expect(range).toMatchObject({ from: 20, to: 60 });
+    const found = rangeDeviations(record, range, 0.2);
+    expect(found).toHaveLength(5);
+    for (const [at, off] of [0.9, 0.45, 0, -0.45, -0.9].entries()) expect(found[at]).toBeCloseTo(off, 12);
+    expect(rangeDeviations(record, range, 0)).toEqual([]);
+  });
+
   it('is the longest, or the longest that holds the mid-gap', () => {
     const record = stepped(0.2, 0.2, 0.1, 0.2, 0.2, 0.2);
     expect(linearRange(record, API)).toMatchObject({ from: 40, to: 70 });
     expect(linearRange(stepped(0.2, 0.2, 0.1, 0.2, 0.2), API)).toMatchObject({ from: 10, to: 30 });
     expect(linearRange(record, { ...API, midGap: 20 })).toMatchObject({ from: 10, to: 30 });
+    for (const end of [10, 30])
+      expect(linearRange(record, { ...API, midGap: end })).toMatchObject({ from: 10, to: 30 });
     expect(linearRange(record, { ...API, midGap: 35 })).toBeUndefined();
     expect(linearRange(stepped(0.1, 0.1), API)).toBeUndefined();
   });

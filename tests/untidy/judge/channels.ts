@@ -179,9 +179,11 @@ function compareLeft(
   }
   if (!near(left.measured, channel.asLeft))
     found.wrong.push(`${name}: as left read as ${left.measured}, is ${channel.asLeft}`);
-  if (channel.asLeftVerdict !== null && left.verdict !== channel.asLeftVerdict) {
-    found.wrong.push(`${name}: as left ${left.verdict}, is ${channel.asLeftVerdict}`);
-  }
+  if (channel.asLeftVerdict === null || left.verdict === channel.asLeftVerdict) return;
+  // Without the danger, which is said to be left out, as left can't be judged either.
+  if (left.verdict === 'incomplete' && left.danger === null && channel.danger !== null && saidHere)
+    found.missing.push(`${name}: as left not judged, said`);
+  else found.wrong.push(`${name}: as left ${left.verdict}, is ${channel.asLeftVerdict}`);
 }
 
 const optionalMeanings = {

@@ -1,5 +1,6 @@
 import type { FactOf } from '../../model/findings.ts';
 import type { GoesOn, LeftRules } from '../../model/rules/leftRules.ts';
+import { verdictWords } from '../../model/verdictWords.ts';
 import { amount, percent, rounded } from '../../model/wording.ts';
 import { subject } from './subject.ts';
 
@@ -18,7 +19,7 @@ export const leftMessages: Sentences = {
   'as-left-cured': (fact) => `${acts(fact)}, within the tolerance. ${asFound(fact.values)}`,
   'as-left-worse': (fact) => {
     const { asFound: found, verdict, effective, unit } = fact.values;
-    const verdicts = `${found.verdict} as found, ${verdict} as left`;
+    const verdicts = `${verdictWords[found.verdict]} as found, ${verdictWords[verdict]} as left`;
     const levels = `${amount(found.effective, unit)} and ${amount(effective, unit)}`;
     return `${subject(fact)} is worse as left than as found: ${verdicts}, at ${levels}. ${whatMoved(fact.values)}: find out what was changed.`;
   },
@@ -29,7 +30,7 @@ export const leftMessages: Sentences = {
       lastGoodOn === null
         ? 'no day is given on which the channel was last good'
         : 'the day given as last good is the very day on which it was found';
-    return `From when on the ${names(thresholds)} may have been late or unable to act can't be told: ${why}. It was found on ${to}. ${ending(goesOn)} Enter the day on which it was last good before that.`;
+    return `How long the ${names(thresholds)} may have been late or unable to act is not known: ${why}. It was found on ${to}. ${ending(goesOn)} Enter the day on which it was last good before that.`;
   },
   'period-of-exposure': ({ values: { thresholds, from, to, days, goesOn } }) =>
     `For up to ${rounded(days)} days, from ${from} to ${to}, the ${names(thresholds)} may have been late or unable to act. ${ending(goesOn)}`,
@@ -41,8 +42,8 @@ function acts(fact: FactOf<'as-left-cured'>): string {
 
 function asFound({ asFound: found, unit }: Pick<LeftRules['as-left-cured'], 'asFound' | 'unit'>): string {
   return found.verdict === 'unreachable'
-    ? 'As found it was unreachable.'
-    : `As found it was ${found.verdict}, at ${amount(found.effective, unit)}.`;
+    ? 'As found it could not act.'
+    : `As found it was ${verdictWords[found.verdict]}, at ${amount(found.effective, unit)}.`;
 }
 
 /** The sensitivity before and after; the gap voltage too where it was read both times. */
@@ -55,12 +56,12 @@ function whatMoved({ sensitivity, gapVoltage }: LeftRules['as-left-worse']): str
 
 function ending(goesOn: GoesOn): string {
   if (!goesOn)
-    return 'Nothing was judged as left: it goes on until the chain is corrected and measured again.';
+    return 'It goes on until the chain is corrected and measured again.';
   const { sure, unsure } = goesOn;
-  if (sure.length === 0 && unsure.length === 0) return 'As left it has ended.';
+  if (sure.length === 0 && unsure.length === 0) return 'The correction ended it.';
   return [
-    sure.length > 0 ? `For the ${names(sure)} it goes on as left.` : '',
-    unsure.length > 0 ? `Whether it goes on as left for the ${names(unsure)} can't be told.` : '',
+    sure.length > 0 ? `Still so as left: ${names(sure)}.` : '',
+    unsure.length > 0 ? `Not known as left: ${names(unsure)}.` : '',
   ]
     .filter((part) => part !== '')
     .join(' ');

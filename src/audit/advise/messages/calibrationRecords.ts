@@ -9,29 +9,29 @@ type Sentences = { readonly [K in keyof RecordRules]: (fact: FactOf<K>) => strin
 export const recordMessages: Sentences = {
   'record-unusable': ({ values }) => unusable(values),
   'record-of-another-kind': ({ values: { kind } }) =>
-    `A calibration record of gaps and volts belongs to a displacement channel; this one is of another kind (${kind}), so the record was not looked at.`,
+    `A calibration record of gaps and volts belongs to a displacement channel; this one is ${kind}, so the record was not used.`,
   'record-sorted': () =>
-    'The points of the record do not stand in the order of their gaps; they were sorted.',
+    'The points of the record were not in order of gap; they were sorted.',
   'several-records': ({ values: { of, used, others } }) => {
     const names = others.map((other) => `'${nameOf(other)}'`).join(', ');
     return of === 'checks'
-      ? `Of several checks with a known vibration '${nameOf(used)}' was looked at: as found before others. Also there: ${names}.`
-      : `Of several records '${nameOf(used)}' was looked at: as found before others, and of several temperatures the one with the lowest sensitivity. Also there: ${names}.`;
+      ? `Of several checks with a known vibration '${nameOf(used)}' was used: as found comes first. Also there: ${names}.`
+      : `Of several records '${nameOf(used)}' was used: as found comes first, then the temperature with the lowest sensitivity. Also there: ${names}.`;
   },
   'record-not-falling': ({ values: { from, to, gapUnit } }) =>
     `From ${amount(from, gapUnit)} to ${amount(to, gapUnit)} the voltage does not fall although the gap grows, so the record has no curve on which thresholds can be found. Check these readings, or leave out points where the probe is at the end of its range.`,
   'record-disagrees-with-list': ({ values }) => {
     const { ofRecord, ofList, fraction, unit } = values;
     return values.kind === 'as found'
-      ? `The record gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the measured sensitivity of the channel list, ${amount(ofList, unit)}. One of them belongs to another probe, date or target: find out which before either is used.`
-      : `The record marked as left in row ${values.row} of sheet '${values.sheet}' gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the as-left sensitivity of the channel list, ${amount(ofList, unit)}. Find out which is right before either is used.`;
+      ? `The record gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the measured sensitivity of the channel list, ${amount(ofList, unit)}. Find out which is right before you use either; one may be of another probe, date or target.`
+      : `The record marked as left in row ${values.row} of sheet '${values.sheet}' gives ${amount(ofRecord, unit)}, ${percent(fraction)} off the as-left sensitivity of the channel list, ${amount(ofList, unit)}. Find out which is right before you use either.`;
   },
   'static-and-dynamic-disagree': ({ values }) =>
     `The check with a known vibration gives ${amount(values.dynamic, values.unit)}, the ${values.from} ${amount(values.static, values.unit)}: ${percent(values.off)} apart, more than both uncertainties and the tolerance. Find out whether both were taken on the same target, with the same cable.`,
   'record-without-gap-voltage': () =>
-    'There is a calibration record but no gap voltage, so it is not known about which gap the shaft moves: neither thresholds on the curve nor the reach were worked out from it. Enter the gap voltage.',
+    'There is a calibration record but no gap voltage, so nothing was worked out on its curve. Enter the gap voltage.',
   'gap-outside-record': ({ values: { gapVoltage, from, to } }) =>
-    `The gap voltage ${amount(gapVoltage, 'V')} lies outside the record, ${amount(from, 'V')} to ${amount(to, 'V')}: nothing is known of the chain there. Check the gap, or take the record further.`,
+    `The gap voltage ${amount(gapVoltage, 'V')} lies outside the record, ${amount(from, 'V')} to ${amount(to, 'V')}: the chain was not measured there. Check the gap, or take the record further.`,
   'gap-outside-straight-part': ({ values: { operatingGap, from, to, gapUnit, gapVoltage } }) =>
     `The operating gap of ${amount(operatingGap, gapUnit)} (${amount(gapVoltage, 'V')}) lies outside the straight part of the record, ${amount(from, gapUnit)} to ${amount(to, gapUnit)}. Set the probe near the middle of it.`,
   'curve-falls-short': (fact) => {
@@ -47,7 +47,7 @@ export const recordMessages: Sentences = {
   },
   'curve-differs': (fact) => {
     const { onCurve, effective, off, unit } = fact.values;
-    return `${subject(fact)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. Where the record is of this very chain, the curve is the better figure.`;
+    return `${subject(fact)} acts at ${amount(onCurve, unit)} on the curve of the calibration record, ${percent(off)} away from the ${amount(effective, unit)} that the one measured sensitivity gives. If the record is of this chain, go by the curve.`;
   },
 };
 

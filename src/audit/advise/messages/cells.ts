@@ -26,6 +26,8 @@ export const cellMessages: Sayings<CellRules> = {
     `'${header}': '${cell.slice(0, 40)}' ${doubts[doubt]}; write the bare number, or say which it is.`,
   'share-of-full-scale': ({ values: { header, percent, scale, unit } }) =>
     `'${header}': ${rounded(percent)} % of the full scale of ${amount(scale, unit)} is ${amount((percent * scale) / 100, unit)}.`,
+  'kind-against-unit': ({ values: { header, cell, unit } }) =>
+    `'${header}': '${cell.slice(0, 40)}' does not fit a sensitivity in ${unit}; say what kind of channel it is.`,
   'share-without-full-scale': ({ values: { header, percent } }) =>
     `'${header}': ${rounded(percent)} % of full scale is no level without the full scale of its channel; enter it with its unit.`,
 };

@@ -7,11 +7,11 @@ type Sentences = { readonly [K in keyof DriftRules]: (fact: FactOf<K>) => string
 /** What is said of a channel's readings over the years. */
 export const driftMessages: Sentences = {
   'history-has-newer-reading': ({ values: { sensitivity, on, off, measured, calibratedOn, unit } }) =>
-    `The history has a newer reading: ${amount(sensitivity, unit)} on ${on}, ${percent(off)} off the configured sensitivity. The channel was judged by the ${amount(measured, unit)} of ${calibratedOn}, so its verdict may no longer hold. Enter the newer reading in the channel list and audit again.`,
+    `The history has a newer reading: ${amount(sensitivity, unit)} on ${on}, ${percent(off)} off the configured sensitivity. The channel was judged by the ${amount(measured, unit)} of ${calibratedOn}, so its verdict may be out of date. Enter the newer reading in the channel list and audit again.`,
   'drift-not-told': ({ values: { readings, days, since } }) => {
     const those = `${readings} ${readings === 1 ? 'reading' : 'readings'} on ${days} ${days === 1 ? 'day' : 'days'}`;
     const after = since === null ? '' : ` since the correction of ${since}`;
-    return `No drift was worked out: it takes at least three readings on three days, and there ${readings === 1 ? 'is' : 'are'} ${those}${after}.`;
+    return `No drift was worked out: that takes three readings on three days; there ${readings === 1 ? 'is' : 'are'} ${those}${after}.`;
   },
   'drift-of-sensitivity': ({ values }) => drifts(values),
   'drift-leaves-tolerance': ({ values }) =>

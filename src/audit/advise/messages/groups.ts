@@ -10,7 +10,7 @@ export const groupMessages: Sentences = {
   'voting-not-understood': ({ values: { voting } }) =>
     `The voting '${voting.slice(0, 40)}' is not understood; write it like 1oo2 or 2oo3.`,
   'voting-missing': ({ values: { group } }) =>
-    `The voting of group '${group}' is missing, so it can't be told when the group acts; enter it like 1oo2.`,
+    `The voting of group '${group}' is missing, so when the group acts is not known; enter it like 1oo2.`,
   'voting-contradicts': ({ values: { group, votings, used } }) =>
     `The members of group '${group}' name different votings (${votings.join(', ')}); ${used} was used, which acts last. Correct them.`,
   'group-missing': ({ values: { voting } }) =>

@@ -37,9 +37,9 @@ function duplicateTag(values: TableRules['duplicate-tag']): string {
   const stands = `Tag '${values.tag}' stands in rows ${rowList(values.rows)} of the`;
   switch (values.kind) {
     case 'in channel list':
-      return `${stands} channel list, so it can't be told which row is meant. Keep one.`;
+      return `${stands} channel list; only one can be right. Keep one.`;
     case 'in settings of a channel':
-      return `${stands} monitor settings ('${values.sheet}'), so it can't be told which row is meant. Keep one.`;
+      return `${stands} monitor settings ('${values.sheet}'); only one can be right. Keep one.`;
     case 'in settings':
       return `${stands} monitor settings, so none of them was used. Keep one.`;
   }

@@ -18,7 +18,7 @@ export const thresholdMessages: Sentences = {
     const width = uncertainty === null ? '' : ` with an uncertainty of ${percent(uncertainty)}`;
     return (
       `${subject(fact)} acts somewhere from ${from ?? ''} to ${to ?? ''}:` +
-      `${width} it can't be told whether that is within the tolerance of ${percent(tolerance)}. Measure more accurately.`
+      `${width} that may or may not be within the tolerance of ${percent(tolerance)}. Measure more accurately.`
     );
   },
   'above-full-scale': aboveFullScale,
@@ -55,18 +55,18 @@ export const thresholdMessages: Sentences = {
   },
   'interim-below-reading': (fact) => {
     const { reading, interimSetpoint, unit } = fact.values;
-    return `The present reading of ${amount(reading, unit)} is already at or beyond ${amount(interimSetpoint, unit)}, the interim setpoint that would restore ${subject(fact)}: it would act on entry.`;
+    return `The present reading of ${amount(reading, unit)} is already at or past ${amount(interimSetpoint, unit)}, the interim setpoint for ${subject(fact)}: entered now, it would act at once.`;
   },
   'has-no-interim-setpoint': (fact) => {
     const { indicated, unit } = fact.values;
     const shown =
       indicated === null
         ? ''
-        : `: the monitor shows ${amount(indicated, unit)} there, and no setting of its own side and step lies before that`;
-    return `No setpoint restores ${subject(fact)}${shown}.`;
+        : `: the monitor shows ${amount(indicated, unit)} there, and no step of its own on that side lies below`;
+    return `No setpoint makes up for ${subject(fact)}${shown}.`;
   },
   'delay-long': ({ threshold, values: { delay, allowed, level, unit } }) => {
-    const grown = level === null ? '' : ` At the present growth the level is then ${amount(level, unit)}.`;
+    const grown = level === null ? '' : ` At the present growth the level by then is ${amount(level, unit)}.`;
     return `The ${threshold ?? ''} delay of ${amount(delay, 's')} is longer than the ${amount(allowed, 's')} of the policy.${grown}`;
   },
 };
@@ -103,7 +103,7 @@ function voltsText(volts: readonly number[]): string {
 }
 
 function outOfReach(fact: FactOf<'out-of-linear-reach' | 'multiplied-out-of-linear-reach'>): string {
-  return `${subject(fact)} ${howOutOfReach(fact.values)}: it can't be relied on to act.`;
+  return `${subject(fact)} ${howOutOfReach(fact.values)}: do not count on it.`;
 }
 
 function howOutOfReach(values: ThresholdRules['out-of-linear-reach']): string {

@@ -19,7 +19,7 @@ export function unitSlipMessage(slip: UnitSlip): string {
     case 'detection of a sensitivity':
       return `The measured sensitivity of ${amount(slip.measured, slip.unit)} is ${rounded(slip.ratio)} times the configured ${amount(slip.configured, slip.unit)}: one may be peak-to-peak and the other zero-to-peak`;
     case 'rated sensitivity':
-      return `The ${slip.which} sensitivity of ${amount(slip.value, slip.unit)} is the rated ${amount(slip.rated, slip.unit)} off by a factor of about ${slip.factor}: ${ratedSlips[slip.factor]}`;
+      return `The ${slip.which} sensitivity of ${amount(slip.value, slip.unit)} is about ${slip.factor} times off the rated ${amount(slip.rated, slip.unit)}: ${ratedSlips[slip.factor]}`;
     case 'setpoint':
       return `Danger ${amount(slip.danger, slip.unit)} ${against(slip)}: one may be in µm and the other in mil`;
     case 'size of a setpoint': {

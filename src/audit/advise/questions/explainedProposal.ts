@@ -27,8 +27,8 @@ export function explained(
   };
 }
 
-function nameOf({ sheet, header, lies, probe }: TableSaid): string {
-  return JSON.stringify([sheet, header, lies, probe]);
+function nameOf({ sheet, header, lies, from, probe }: TableSaid): string {
+  return JSON.stringify([sheet, header, lies, from, probe]);
 }
 
 /** Evidence at the fields that an answer names; at the table, where it names none. */

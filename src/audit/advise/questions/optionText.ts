@@ -1,4 +1,5 @@
 import { capital } from '../../model/wording.ts';
+import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option, Question } from '../../read/understand/questions/question.ts';
 import { meaningWords } from './meaningWords.ts';
 import { cellName, fieldWords, listWords, tablesIn } from './placeWords.ts';
@@ -12,7 +13,7 @@ export interface OptionText {
 }
 
 /** An option of a question. */
-export function optionText({ subject }: Question, option: Option): OptionText {
+export function optionText({ subject, options }: Question, option: Option): OptionText {
   const { field, text } = option;
   const tables = tablesIn(option);
   switch (subject.is) {
@@ -35,13 +36,24 @@ export function optionText({ subject }: Question, option: Option): OptionText {
         detail: `${listWords(found, tables)} as found`,
       };
     }
-    case 'machine':
-      return { label: text, detail: '' };
+    case 'line in force':
+      return { label: capital(lineWords(subject.places[options.indexOf(option)], text)), detail: '' };
+    case 'machine': {
+      const chosen = tables.find(({ use }) => use === true);
+      if (chosen) return { label: `${capital(listWords(chosen, tables))} alone is in force`, detail: '' };
+      return { label: text === '' ? 'None of them is a machine' : text, detail: '' };
+    }
     case 'names':
       return { label: 'They are the same', detail: '' };
     case 'value':
       return { label: text, detail: `for ${cellName(subject.place)}` };
   }
+}
+
+/** A line of a list: a row, or a column where its records lie in columns; `name` is its number or its letters. */
+export function lineWords(place: Place | undefined, name: string): string {
+  if (!place) return name;
+  return `${name === String(place.row) ? 'row' : 'column'} ${name} of sheet '${place.sheet}'`;
 }
 
 function fieldDetail({ place, unit, samples }: FieldOption): string {

@@ -1,7 +1,11 @@
 import { columnLetters } from '../../../cells/address.ts';
 import type { TableSaid } from '../../model/columnMap.ts';
+import { listed } from '../../model/wording.ts';
 import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option } from '../../read/understand/questions/question.ts';
+
+/** Sheets that are named in a line. */
+const mostNamed = 4;
 
 /** A cell as people name it: `Panel!G4`. */
 export function cellName({ sheet, row, column }: Place): string {
@@ -32,7 +36,14 @@ export function listWords(table: TableSaid, among: readonly TableSaid[]): string
   return alone ? `sheet '${table.sheet}'` : `the ${listAt(table)} of sheet '${table.sheet}'`;
 }
 
+/** Sheets by name: `sheet 'A'`, `sheets 'A' and 'B'`. */
+export function sheetsWords(names: readonly string[]): string {
+  const more = names.length - mostNamed;
+  const named = names.slice(0, mostNamed).map((name) => `'${name}'`);
+  return `${names.length === 1 ? 'sheet' : 'sheets'} ${more > 0 ? `${named.join(', ')} and ${more} more` : listed(named)}`;
+}
+
 /** A list by where its headers begin: `list in row 10`. */
-export function listAt({ header, lies }: TableSaid): string {
+export function listAt({ header, lies }: Pick<TableSaid, 'header' | 'lies'>): string {
   return `list in ${lies === 'columns' ? 'column' : 'row'} ${header}`;
 }

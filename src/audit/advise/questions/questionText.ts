@@ -1,9 +1,10 @@
+import type { TableSaid } from '../../model/columnMap.ts';
 import { capital, listed } from '../../model/wording.ts';
 import { evidenceTexts } from '../../read/understand/evidenceText.ts';
-import type { Question } from '../../read/understand/questions/question.ts';
+import type { Question, Subject } from '../../read/understand/questions/question.ts';
 import { meaningWords } from './meaningWords.ts';
-import { optionText, samplesOf, type OptionText } from './optionText.ts';
-import { cellName, fieldWords, listAt, listWords, tablesIn } from './placeWords.ts';
+import { lineWords, optionText, samplesOf, type OptionText } from './optionText.ts';
+import { cellName, fieldWords, listAt, listWords, sheetsWords, tablesIn } from './placeWords.ts';
 
 /** A question as people read it, in pane, terminal and files. */
 export interface QuestionText {
@@ -33,7 +34,7 @@ export function questionText(question: Question): QuestionText {
   };
 }
 
-function titleOf({ subject, options }: Question): string {
+function titleOf({ subject, options, sheets }: Question): string {
   switch (subject.is) {
     case 'field': {
       const probe = options[0] ? tablesIn(options[0])[0]?.probe : undefined;
@@ -46,7 +47,11 @@ function titleOf({ subject, options }: Question): string {
     case 'found or left':
       return 'as found and as left';
     case 'machine':
-      return `machine of sheet '${subject.sheet}'`;
+      return sheets.length > 1
+        ? `machines of ${sheets.length} sheets`
+        : `machine of sheet '${subject.sheet}'`;
+    case 'line in force':
+      return `line of ${channelWords(subject)} in force`;
     case 'names':
       return 'tags spelled in two ways';
     case 'value':
@@ -54,7 +59,7 @@ function titleOf({ subject, options }: Question): string {
   }
 }
 
-function asked({ subject, options, records }: Question): string {
+function asked({ subject, options, records, sheets }: Question): string {
   const [proposed] = options;
   const tables = proposed ? tablesIn(proposed) : [];
   const text = proposed?.text ?? '';
@@ -64,10 +69,10 @@ function asked({ subject, options, records }: Question): string {
       const name = meaningWords(subject.meaning);
       const whose = table?.probe === undefined ? '' : ` of probe ${table.probe}`;
       if (!proposed?.field) return `Has the list on sheet '${table?.sheet ?? ''}' no ${name}?`;
-      return `Is ${fieldWords(proposed.field, table)}, the ${name}${whose}?`;
+      return `Is ${fieldWords(proposed.field, table)}, the ${name}${whose}?${alike(tables, sheets)}`;
     }
     case 'unit':
-      return `Is the ${meaningWords(subject.meaning)} in ${text}? ${capital(fieldWords(subject.field, tables[0]))}, states ${subject.field.unit ?? 'no unit'}.`;
+      return `Is the ${meaningWords(subject.meaning)} in ${text}? ${capital(fieldWords(subject.field, tables[0]))}, states ${subject.field.unit ?? 'no unit'}.${alike(tables, sheets)}`;
     case 'list in force': {
       const chosen = tables.filter(({ use }) => use === true).map((table) => listWords(table, tables));
       return `${channels(records)} ${records === 1 ? 'has' : 'have'} different values in ${tables.length} lists. Is ${listed(chosen)} in force?`;
@@ -79,10 +84,13 @@ function asked({ subject, options, records }: Question): string {
       return `${channels(records)} ${records === 1 ? 'was' : 'were'} measured twice. Is ${left ?? ''} as left, and ${found ?? ''} as found?`;
     }
     case 'machine': {
-      const [table] = tables;
-      const list = table ? `the ${listAt(table)} of sheet '${subject.sheet}'` : `sheet '${subject.sheet}'`;
-      return `Is '${text}' the machine of ${list}?`;
+      const [table, ...more] = tables;
+      if (table?.machine !== undefined && more.length === 0)
+        return `Is '${text}' the machine of the ${listAt(table)} of sheet '${table.sheet}'?`;
+      return `Are these the machines on ${sheetsWords(sheets)}: ${text}?`;
     }
+    case 'line in force':
+      return `${subject.places.length} lines name ${channelWords(subject)}. Is ${lineWords(subject.places[0], text)} in force?`;
     case 'names': {
       const [first, ...more] = subject.pairs;
       return first && more.length === 0
@@ -92,6 +100,15 @@ function asked({ subject, options, records }: Question): string {
     case 'value':
       return `Is the ${meaningWords(subject.meaning)} of ${subject.tag} ${text}? Cell ${cellName(subject.place)} says '${subject.text}'.`;
   }
+}
+
+/** That an answer goes for several lists. */
+function alike(tables: readonly TableSaid[], sheets: readonly string[]): string {
+  return tables.length > 1 ? ` So in ${tables.length} lists alike, on ${sheetsWords(sheets)}.` : '';
+}
+
+function channelWords({ tag, machine }: Extract<Subject, { is: 'line in force' }>): string {
+  return machine === '' ? tag : `${tag} of ${machine}`;
 }
 
 function stakesOf({ needed, records }: Question): string {
@@ -123,6 +140,7 @@ function evidenceOf({ subject, evidence, options }: Question): readonly string[]
         .concat(subject.pairs.length > mostNamed ? [`and ${subject.pairs.length - mostNamed} more`] : []);
     case 'unit':
     case 'machine':
+    case 'line in force':
     case 'value':
       return told;
   }

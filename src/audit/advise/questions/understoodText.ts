@@ -60,15 +60,20 @@ function understood(gist: Gist): string {
 
 /** Needed meanings that nothing is certain for, then what else has to be asked, then what looks like a part and is none. */
 function notUnderstood({ questions, notUsed }: Gist, missing: readonly MeaningId[]): string {
-  const asked = questions
-    .filter((question) => question.needed)
-    .map((question) => questionText(question).title);
+  const titles = (ofNeeded: boolean): string[] =>
+    questions
+      .filter((question) => question.needed === ofNeeded)
+      .map((question) => questionText(question).title);
   const places = new Set(questions.flatMap(placesOf));
+  const tags = new Set(questions.flatMap(({ subject }) => ('tags' in subject ? subject.tags : [])));
   const unused = notUsed
-    .filter(({ weight, place }) => weight === 'may bear on a danger' && !places.has(cellName(place)))
+    .filter(({ weight }) => weight === 'may bear on a danger')
+    .filter(({ place, text }) => !places.has(cellName(place)) && !tags.has(text))
     .map(unusedWords);
-  const all = [...new Set([...missing.map(meaningWords), ...asked, ...unused])];
-  return all.length === 0 ? 'nothing that a danger hangs on' : some(all);
+  const all = [...new Set([...missing.map(meaningWords), ...titles(true), ...unused])];
+  if (all.length > 0) return some(all);
+  const optional = new Set(titles(false));
+  return optional.size > 0 ? `${some([...optional])} (optional)` : 'nothing that a danger hangs on';
 }
 
 function placesOf({ subject, options }: Question): readonly string[] {

@@ -24,7 +24,7 @@ export function incompleteChannel(
     location: row.location,
     kind: row.kind,
     unit: written?.unit?.text ?? null,
-    detection: null,
+    detection: written?.unit?.detection ?? settings?.detection ?? null,
     state: 'as found',
     inBypass: bypass,
     sensitivity: sensitivityAsWritten(row.measured, settings?.configured ?? null),

@@ -41,6 +41,8 @@ export interface CellRules {
     readonly scale: number;
     readonly unit: string;
   };
+  /** A word for a kind of channel, and a unit of its sensitivity that another kind has. */
+  'kind-against-unit': Quoted & { readonly unit: string };
   'share-without-full-scale': { readonly header: string; readonly percent: number };
 }
 

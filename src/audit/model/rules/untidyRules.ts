@@ -1,4 +1,9 @@
-import type { Place } from '../findings.ts';
+/** A cell as the spreadsheet names it. */
+interface Cell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: string;
+}
 
 /** Why something that looks like a part of the audit was left aside. */
 export type LeftAside =
@@ -30,8 +35,8 @@ export type MachineTold =
 export interface UntidyRules {
   /** A field that may have a meaning: nobody has said so, so it is not used. */
   'meaning-not-certain': { readonly quantity: string; readonly header: string };
-  'lists-differ': { readonly quantity: string; readonly places: readonly Place[] };
-  'machine-not-said': { readonly tag: string; readonly places: readonly Place[] };
+  'lists-differ': { readonly quantity: string; readonly places: readonly Cell[] };
+  'machine-not-said': { readonly tag: string; readonly places: readonly Cell[] };
   'machine-of-list': { readonly machine: string; readonly sheet: string; readonly told: MachineTold };
   /** `looksLike`: in plain words. */
   'left-aside': { readonly text: string; readonly looksLike: string; readonly why: LeftAside };

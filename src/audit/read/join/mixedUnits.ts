@@ -20,7 +20,8 @@ export function unitWatch(table: FoundTable): UnitWatch {
   const seen = new Map<string, Seen[]>();
   return {
     see(row, column, amount) {
-      if (!amount?.unit) return;
+      // Lists that were put together each have their own units.
+      if (!amount?.unit || table.origin) return;
       const { dimension, text } = amount.unit;
       const units = seen.get(dimension);
       if (!units) seen.set(dimension, [{ text, row, column }]);

@@ -1,3 +1,4 @@
+import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { BookRead } from '../bookRead.ts';
 import { pairReader } from '../pairedRows.ts';
@@ -10,8 +11,8 @@ import type { Understanding } from '../understand/understand.ts';
 const core = ['measured', 'configured', 'alert', 'danger'] as const satisfies readonly MeaningId[];
 
 /**
- * Whether what is understood of a workbook says more than its standard tables do, or that other lists contradict them:
- * then it counts. Where it knows less, or merely the same, the standard tables count.
+ * Whether what is understood of a workbook says more than its standard tables do, of channels, of rows that are none or of
+ * machines, or that other lists contradict them: then it counts. Where it knows less, or merely the same, the standard tables count.
  */
 export function isCloserLook(
   { tables, index }: BookRead,
@@ -28,25 +29,28 @@ export function isCloserLook(
   }
   const read = pairReader(tables);
   let known = 0;
-  let contradicted = false;
+  let [contradicted, isNone, machineTold] = [false, false, false];
   for (const row of index.channels.tagged) {
+    const own = byTag.get(tagKey(tagAt(tables.channels, row))) ?? [];
+    if (own.length === 0) isNone = true;
     const [settingsRow, second] = index.settings.rowsOf(index.channels.keyOf(row));
     if (settingsRow === undefined || second !== undefined) continue;
     if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;
     const pair = read.pair(row, settingsRow);
     const amounts = { ...pair.row, ...pair.settings };
-    if (core.some((id) => !amounts[id]?.unit)) continue;
+    if (core.some((id) => !amounts[id]?.unit) || hasUnreadKind(pair.row.diagnostics)) continue;
     known++;
-    const tag = tagKey(tagAt(tables.channels, row));
-    const own = byTag.get(tag) ?? [];
-    const same = own.some(({ values }) => core.every((id) => isSame(amounts[id], values.get(id))));
-    if (!same) {
-      if (!rivals.has(tag)) return false;
-      contradicted = true;
-    }
+    const same = own.find(({ values }) => core.every((id) => isSame(amounts[id], values.get(id))));
+    if (same) machineTold ||= same.machine !== '' && pair.row.machine === '';
+    else if (!rivals.has(tagKey(tagAt(tables.channels, row)))) return false;
+    else contradicted = true;
   }
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
-  return contradicted || understood > known;
+  return contradicted || isNone || machineTold || understood > known;
+}
+
+function hasUnreadKind(diagnostics: ChannelRow['diagnostics']): boolean {
+  return diagnostics.some(({ column, severity }) => column === 'kind' && severity !== 'note');
 }
 
 function isSame(amount: Amount | null, value: ReturnType<TidyChannel['values']['get']>): boolean {

@@ -1,10 +1,18 @@
 import type { Cell } from '../../../cells/cell.ts';
+import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
 import type { NotRead } from '../../model/attention.ts';
 import type { TagIndex } from '../join/tagIndex.ts';
-import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
+import type { FoundTable, Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
+import { kindWords, meaningOf } from '../rows/words.ts';
 import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
+import { kindIn } from '../understand/readings/kinds.ts';
+
+/** Rows above a header in which a label may stand. */
+const labelRows = 8;
+const longestLabel = 80;
 
 /**
  * Whether two tables that were found by their standard headers leave something that a closer look may tell: another list,
@@ -15,11 +23,13 @@ export function leavesDoubts(
   index: Readonly<Record<'channels' | 'settings', TagIndex>>,
   notRead: readonly NotRead[],
 ): boolean {
-  const both = isSameTable(channels, settings) ? [channels] : [channels, settings];
   return (
     notRead.some(({ what, severity }) => what === 'sheet' || what === 'table' || severity === 'critical') ||
-    (both.every((table) => table.columns.has('machine')) && hasTwins(index.channels)) ||
-    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table))
+    hasTwins(index.channels) ||
+    hasTwins(index.settings) ||
+    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
+    hasUnlistedKind(channels) ||
+    hasMachineAbove(channels)
   );
 }
 
@@ -34,6 +44,30 @@ function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
     const spec = specOf(kind, id);
     return spec?.required === true && spec.dimensions !== undefined && unit === undefined;
   });
+}
+
+/** A label above a list without a column for its machine, as `Machine` with a name beside it. */
+function hasMachineAbove({ sheet, headerRow, columns }: FoundTable): boolean {
+  if (columns.has('machine')) return false;
+  for (let row = Math.max(1, headerRow - labelRows); row < headerRow; row++)
+    for (const cell of sheet.rows[row - 1] ?? [])
+      if (typeof cell === 'string' && cell.length <= longestLabel && conceptsIn(cell).has('machine'))
+        return true;
+  return false;
+}
+
+/** A word for a kind of channel that is known, though not one of those that the table may have. */
+function hasUnlistedKind({ sheet, columns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  const kind = columns.get('kind')?.column;
+  if (kind === undefined) return false;
+  const seen = new Set<string>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const cell = cellAt(sheet, row, kind);
+    if (typeof cell !== 'string' || seen.has(cell) || skipped.has(row)) continue;
+    seen.add(cell);
+    if (meaningOf(kindWords, cell) === undefined && kindIn(cell) !== undefined) return true;
+  }
+  return false;
 }
 
 /** A text in a column of numbers that is none. */

@@ -1,6 +1,5 @@
 import { cellText, isBlank, type Cell } from '../../../cells/cell.ts';
 import { cellAt, type Area, type Sheet } from '../../../cells/sheet.ts';
-import { kindWords, meaningOf } from '../rows/words.ts';
 import type { FoundTable, Tables } from '../tables/found.ts';
 import { isSameTable } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
@@ -28,7 +27,7 @@ export function isOutranked({ channels, settings }: Tables): boolean {
     [channels, settings].some(
       (table) => hasHiddenColumn(table) || hasWideHeader(table) || isSaidAside(table),
     ) ||
-    both.some((table) => hasOtherRows(table)) ||
+    both.some((table) => hasOtherRows(table) || hasHiddenTwin(table)) ||
     both.every((table) => countsOnly(table)) ||
     hasOtherKinds(channels)
   );
@@ -60,7 +59,7 @@ function covers({ left, right }: Area, column: number): boolean {
 
 /** A word for another time or for what is not in force: in the name of the sheet, a title, or a group above the columns. */
 function isSaidAside({ sheet, headerRow, columns }: FoundTable): boolean {
-  if (saysAside(sheet.name)) return true;
+  if (saysAside(sheet.name) || conceptsIn(sheet.name).has('as left')) return true;
   for (let row = Math.max(1, headerRow - titleRows); row < headerRow; row++)
     for (const cell of sheet.rows[row - 1] ?? [])
       if (typeof cell === 'string' && saysAside(cell)) return true;
@@ -74,7 +73,7 @@ const core: ReadonlySet<string> = new Set(['measured', 'configured', 'alert', 'd
 function saysAside(text: string): boolean {
   if (text.length > longest) return false;
   const concepts = conceptsIn(text);
-  return aside.some((concept) => concepts.has(concept));
+  return aside.some((concept) => concepts.get(concept) === 'strong');
 }
 
 /** A row whose tag is the word for a sum or a spare place, and no tag with a digit. */
@@ -87,6 +86,19 @@ function hasOtherRows({ sheet, columns, firstRow, lastRow, skipped }: FoundTable
     if (text !== '' && (isTotal(text) || isSpare(text))) return true;
   }
   return false;
+}
+
+/** A hidden row whose tag stands in another row too. */
+function hasHiddenTwin({ sheet, columns, firstRow, lastRow }: FoundTable): boolean {
+  const hidden = [...sheet.hiddenRows].filter((row) => row >= firstRow && row <= lastRow);
+  if (hidden.length === 0) return false;
+  const tag = columns.get('tag')?.column ?? 0;
+  const rows = new Map<string, number>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    const key = tagKey(cellText(cellAt(sheet, row, tag)));
+    if (key !== '') rows.set(key, (rows.get(key) ?? 0) + 1);
+  }
+  return hidden.some((row) => (rows.get(tagKey(cellText(cellAt(sheet, row, tag)))) ?? 0) > 1);
 }
 
 /** Tags that only count the rows, beside a column of texts of which each is another. */
@@ -119,7 +131,7 @@ function areNames(sheet: Sheet, column: number, firstRow: number, lastRow: numbe
   return seen.size * 10 >= rows * 8;
 }
 
-/** A word for another kind of channel where none is said, or one under Kind that the list of kinds has not. */
+/** A word for another kind of channel where none is said. */
 function hasOtherKinds({ sheet, columns, firstRow, lastRow, skipped, unread }: FoundTable): boolean {
   const kind = columns.get('kind')?.column;
   const texts = [
@@ -138,17 +150,10 @@ function hasOtherKinds({ sheet, columns, firstRow, lastRow, skipped, unread }: F
   for (let row = firstRow; row <= lastRow; row++) {
     if (skipped.has(row)) continue;
     const said = kind === undefined ? null : cellAt(sheet, row, kind);
-    if (!isBlank(said)) {
-      if (typeof said === 'string' && isUnlistedKind(said)) return true;
-      continue;
-    }
+    if (!isBlank(said)) continue;
     if (texts.some((column) => tells(cellAt(sheet, row, column), isOtherKind))) return true;
   }
   return false;
-}
-
-function isUnlistedKind(text: string): boolean {
-  return meaningOf(kindWords, text) === undefined && kindIn(text) !== undefined;
 }
 
 function isOtherKind(text: string): boolean {

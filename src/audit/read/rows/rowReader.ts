@@ -1,4 +1,4 @@
-import { cellText, isBlank } from '../../../cells/cell.ts';
+import { cellText, isBlank, type Cell } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
 import type { Unit } from '../../../units/parse.ts';
@@ -8,6 +8,7 @@ import { factOf, type Severity } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { RuleValues } from '../../model/rules/rules.ts';
 import type { CellDiagnostic } from './diagnostic.ts';
+import { isSaidBlank } from '../understand/readings/blanks.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';
@@ -33,6 +34,8 @@ interface Source {
   readonly column: FoundColumn;
   readonly spec: ColumnSpec;
   readonly unitOf: UnitOf;
+  /** A mark of yes or no, of which no sign says that there is nothing. */
+  readonly isFlag: boolean;
 }
 
 /**
@@ -43,7 +46,13 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
   const sources = new Map<string, Source>();
   for (const [id, spec] of Object.entries(specs)) {
     const column = table.columns.get(id);
-    if (column) sources.set(id, { column, spec, unitOf: unitOfColumn(table, column, spec) });
+    if (column)
+      sources.set(id, {
+        column,
+        spec,
+        unitOf: unitOfColumn(table, column, spec),
+        isFlag: spec.holds === 'flag',
+      });
   }
   let row = 0;
   let diagnostics: CellDiagnostic[] = [];
@@ -61,6 +70,12 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
   ) => {
     diagnostics.push({ ...factOf(rule, severity, values), column } as CellDiagnostic);
   };
+  /** Whether a cell holds a word or sign that says that there is nothing, which is noted. */
+  const saysNothing = (id: string, { column: { header } }: Source, found: Cell): boolean => {
+    if (typeof found !== 'string' || !isSaidBlank(found)) return false;
+    tell(id, 'said-blank', 'note', { header, cell: found.trim() });
+    return true;
+  };
   return {
     open(next) {
       row = next;
@@ -68,13 +83,15 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
     },
     diagnostics: () => diagnostics,
     text(id) {
-      const found = cell(sources.get(id));
-      return found === null ? '' : cellText(found);
+      const source = sources.get(id);
+      const found = cell(source);
+      if (!source || found === null) return '';
+      return id !== 'tag' && !source.isFlag && saysNothing(id, source, found) ? '' : cellText(found);
     },
     amount(id) {
       const source = sources.get(id);
       const found = cell(source);
-      if (!source || found === null) return null;
+      if (!source || found === null || saysNothing(id, source, found)) return null;
       const { header } = source.column;
       const read = readNumber(found, table.sheet.plainText);
       if ('why' in read) {
@@ -103,7 +120,7 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
     day(id) {
       const source = sources.get(id);
       const found = cell(source);
-      if (!source || found === null) return null;
+      if (!source || found === null || saysNothing(id, source, found)) return null;
       const read = readDate(found);
       if ('day' in read) return read.day;
       const { header } = source.column;
@@ -117,6 +134,7 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
       const text = cellText(found);
       const meaning = meaningOf(list, text);
       if (meaning !== undefined) return meaning;
+      if (!source.isFlag && saysNothing(id, source, found)) return null;
       const { header } = source.column;
       tell(id, 'value-not-understood', 'warning', { header, cell: text, expected: list.expected });
       return null;

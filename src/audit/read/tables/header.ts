@@ -1,8 +1,12 @@
 import { parseUnit, type Unit } from '../../../units/parse.ts';
 import type { ColumnSpec } from './vocabulary.ts';
 
+/** Texts in which there is nothing to normalise. */
+const plain = /^[\x20-\x7e]*$/u;
+
 /** Header text reduced to what matching looks at: case, spaces, punctuation and accents do not count. */
 export function headerKey(text: string): string {
+  if (plain.test(text)) return text.toLowerCase().replace(/[^a-z0-9]/gu, '');
   return text
     .normalize('NFKD')
     .toLowerCase()

@@ -1,6 +1,6 @@
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import { AuditRefused, TablesUnclear } from '../../model/refused.ts';
+import { AuditRefused } from '../../model/refused.ts';
 import { isSameTable, type FoundTable } from './found.ts';
 import { quoteHeaders, type HeaderMatch } from './headerRows.ts';
 import { columnsOf, type TableKind } from './vocabulary.ts';
@@ -49,7 +49,7 @@ export function twoFit(kind: TableKind, matches: readonly HeaderMatch[]): string
 
 /**
  * A column of a table that is both can have one meaning only.
- * @throws TablesUnclear where one has two.
+ * @throws AuditRefused where one has two.
  */
 export function refuseSharedColumn(channels: FoundTable, settings: FoundTable): void {
   if (!isSameTable(channels, settings)) return;
@@ -57,7 +57,7 @@ export function refuseSharedColumn(channels: FoundTable, settings: FoundTable): 
     const other = [...settings.columns.values()].find((candidate) => candidate.column === column.column);
     if (!other || id === 'tag') continue;
     const names = `'${nameOf('channels', id)}' and '${nameOf('settings', other.id)}'`;
-    throw new TablesUnclear(
+    throw new AuditRefused(
       `Sheet '${channels.sheet.name}', row ${channels.headerRow}: column ${columnLetters(column.column)} '${column.header}' could be both ${names}. ` +
         `Rename it, or name the right one in a column map.`,
     );

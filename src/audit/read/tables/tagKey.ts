@@ -1,4 +1,5 @@
 /** What a tag is compared by: spaces of any kind that look the same count as the same. */
 export function tagKey(tag: string): string {
-  return tag.trim().replace(/\s+/gu, ' ').toLowerCase();
+  const key = tag.trim().toLowerCase();
+  return /\s/u.test(key) ? key.replace(/\s+/gu, ' ') : key;
 }

@@ -47,6 +47,8 @@ export function cellRemark(
           ? { header, kind: 'header not known', unit: note.first }
           : { header, kind: 'header against row', ofHeader: note.first, ofRow: note.second },
       );
+    case 'kind and unit differ':
+      return say('kind-against-unit', { header, cell: note.word, unit: note.unit });
     case 'no full scale':
       return say('share-without-full-scale', { header, percent: note.percent });
   }

@@ -44,9 +44,11 @@ export interface TidyChannel {
   readonly key: string;
   /** Cells of its tag where its probe and where its settings are listed. */
   readonly at: Readonly<Record<TableKind, Place>>;
+  /** Whether a list of settings has it at all. */
+  readonly inSettings: boolean;
   readonly hidden: boolean;
   readonly values: ReadonlyMap<MeaningId, TidyValue>;
-  /** Cells of what could not be used. */
+  /** Cells of what could not be used, or where nothing stands. */
   readonly unused: ReadonlyMap<MeaningId, Place>;
   readonly remarks: Readonly<Record<TableKind, readonly Diagnostic[]>>;
 }

@@ -10,7 +10,6 @@ import type { TableKind } from '../tables/vocabulary.ts';
 import { placeIn, type Place } from '../understand/blocks/block.ts';
 import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
 import type { ReadChannel, ReadValue } from '../understand/readings/channel.ts';
-import { channelKey } from '../understand/readings/records.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
 import type { Understanding } from '../understand/understand.ts';
 import { cellRemark } from './cellRemarks.ts';
@@ -40,7 +39,7 @@ export function* tidyListOf(
   for (const channel of channels) {
     if (list.length % stride === stride - 1) yield;
     const several = (machines.get(tagKey(channel.tag))?.size ?? 0) > 1;
-    list.push(tidyChannel(channel, channelKey(channel.tag, several ? channel.machine : null), byName));
+    list.push(tidyChannel(channel, keyOf(channel, several), byName));
   }
   const used = new Set(channels.flatMap(({ lines }) => lines.map(({ table }) => table)));
   const ofSheets = new Set([...used].map(({ lane }) => lane.block.sheet.name));
@@ -49,6 +48,11 @@ export function* tidyListOf(
     columns: tidyColumns(tables.filter((table) => used.has(table))),
     channels: list,
   };
+}
+
+/** What a channel is told apart by: its tag, and its machine where the tag stands on several. */
+function keyOf({ tag, machine }: ReadChannel, several: boolean): string {
+  return several ? `${tagKey(machine)}\n${tagKey(tag)}` : tagKey(tag);
 }
 
 function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<string, Sheet>): TidyChannel {
@@ -84,6 +88,12 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
     const facts = factOf('meaning-not-certain', 'warning', { quantity: meaning(id).name, header });
     say(id, { ...facts, column: id }, place);
   }
+  for (const { table, record } of lines)
+    for (const [id, { field }] of table.claims) {
+      if (values.has(id) || unused.has(id) || meaning(id).holds !== 'number') continue;
+      const place = placeIn(table.lane.block, field.place, record);
+      if (place) unused.set(id, place);
+    }
   const [first] = lines;
   const at = first?.place ?? { sheet: '', row: 1, column: 1 };
   return {
@@ -92,8 +102,9 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
     key,
     at: {
       channels: lineWith(channel, ['measured', 'asLeftSensitivity'])?.place ?? at,
-      settings: lineWith(channel, ['configured', 'danger', 'alert'])?.place ?? at,
+      settings: lineWith(channel, ofSettings)?.place ?? at,
     },
+    inSettings: lineWith(channel, ofSettings) !== undefined || remarks.settings.length > 0,
     hidden: lines.some(
       ({ table: { lane }, record }) => lane.block.lies === 'rows' && lane.block.sheet.hiddenRows.has(record),
     ),
@@ -102,6 +113,8 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
     remarks,
   };
 }
+
+const ofSettings: readonly MeaningId[] = ['configured', 'danger', 'alert'];
 
 function lineWith(
   { lines }: ReadChannel,

@@ -56,7 +56,7 @@ function tidyTable(list: TidyList, kind: TableKind): FoundTable {
   const channels: TidyChannel[] = [];
   const hiddenRows = new Set<number>();
   for (const channel of list.channels) {
-    if (kind === 'settings' && !isIn(channel, 'settings')) continue;
+    if (kind === 'settings' && !channel.inSettings) continue;
     channels.push(channel);
     rows.push(writers.map((write) => write(channel)));
     if (channel.hidden) hiddenRows.add(rows.length);
@@ -108,13 +108,6 @@ function placeOfHeader(
 function headerOf(column: TidyColumn | undefined): string | undefined {
   const headers = new Set(column?.fields.map(({ header }) => header));
   return headers.size === 1 ? [...headers][0] : undefined;
-}
-
-/** Whether anything is known or said of a channel that belongs into a table. */
-function isIn({ values, remarks }: TidyChannel, kind: TableKind): boolean {
-  return (
-    remarks[kind].length > 0 || (['configured', 'alert', 'danger'] as const).some((id) => values.has(id))
-  );
 }
 
 /** A unit as its column has it, with its detection, so that it is read back as it is. */

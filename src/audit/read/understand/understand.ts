@@ -5,9 +5,12 @@ import { saidOf } from './answers/fromMap.ts';
 import { findBlocks } from './blocks/findBlocks.ts';
 import { fieldQuestions } from './questions/fieldQuestions.ts';
 import { listQuestions } from './questions/listQuestions.ts';
+import { machineQuestions } from './questions/machineQuestions.ts';
+import { nameQuestions } from './questions/nameQuestions.ts';
 import { proposalOf } from './questions/proposal.ts';
 import type { Question } from './questions/question.ts';
 import { unitQuestions } from './questions/unitQuestions.ts';
+import { valueQuestions } from './questions/valueQuestions.ts';
 import type { ReadChannel } from './readings/channel.ts';
 import { readChannels } from './readings/readChannels.ts';
 import { readTables } from './tables/readTables.ts';
@@ -40,7 +43,10 @@ export function* understand(workbook: Workbook, answers: ColumnMap = {}): Steps<
   const questions = [
     ...fieldQuestions(tables),
     ...unitQuestions(tables, channels),
-    ...listQuestions(tables, channels),
+    ...listQuestions(channels),
+    ...machineQuestions(tables, channels),
+    ...nameQuestions(channels),
+    ...valueQuestions(tables, channels, sheets),
   ];
   questions.sort((one, other) => Number(other.needed) - Number(one.needed) || other.records - one.records);
   yield;

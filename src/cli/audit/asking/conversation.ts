@@ -33,12 +33,13 @@ export async function conversation(
   let map = settings.map ?? {};
   let tried = attempt(input, settings, progress);
   progress.clear();
+  if (!tried.open) return { ...tried, kept: null };
   const prompts = await import('./prompts.ts');
+  prompts.begin(input.workbook.name, tried.open);
   for (;;) {
-    const { open } = tried;
-    const questions = open?.questions.filter(({ id }) => !asked.has(id)) ?? [];
-    if (!open || questions.length === 0) break;
-    const given = await prompts.ask(input.workbook.name, open, questions, signal);
+    const questions = tried.open?.questions.filter(({ id }) => !asked.has(id)) ?? [];
+    if (questions.length === 0) break;
+    const given = await prompts.ask(questions, signal);
     for (const { id } of questions) asked.add(id);
     if (given.length === 0) break;
     answers.push(...given);
@@ -46,14 +47,12 @@ export async function conversation(
     tried = attempt(input, { ...settings, map }, progress);
     progress.clear();
   }
-  if (answers.length === 0) return { ...tried, kept: null };
-  const file = await prompts.whereToKeep(
-    usualName(options),
-    (given) => {
-      checkOutputs({ ...options, propose: given });
-    },
-    signal,
-  );
+  const check = (given: string): void => {
+    checkOutputs({ ...options, propose: given });
+  };
+  const file =
+    answers.length === 0 ? undefined : await prompts.whereToKeep(usualName(options), check, signal);
+  prompts.end(answers.length);
   return { ...tried, kept: file === undefined ? null : { file, map: explained(map, answers) } };
 }
 

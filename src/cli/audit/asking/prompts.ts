@@ -1,7 +1,6 @@
 import * as clack from '@clack/prompts';
 import { questionText } from '../../../audit/advise/questions/questionText.ts';
 import { understoodText } from '../../../audit/advise/questions/understoodText.ts';
-import { capital } from '../../../audit/model/wording.ts';
 import type { Option, Question } from '../../../audit/read/understand/questions/question.ts';
 import type { Understanding } from '../../../audit/read/understand/understand.ts';
 import { UsageRefused } from '../../refused.ts';
@@ -16,33 +15,25 @@ const longest = 300;
 /** Exit code of a command ended by Ctrl-C, as shells count it. */
 const interrupted = 130;
 
+/** Says what of a workbook was understood, and what was not, before anything is asked. */
+export function begin(name: string, understanding: Understanding): void {
+  const { understood, notUnderstood } = understoodText(understanding);
+  clack.intro(shown(name));
+  clack.log.message([understood, notUnderstood].map(shown).join('\n'));
+}
+
+/** Says that all is asked that is to be asked. */
+export function end(answered: number): void {
+  clack.outro(answered === 0 ? 'Nothing answered.' : `${answered} answered.`);
+}
+
 /**
  * Asks a person at the terminal; what stays open is left out. Rejects with the reason of `signal` once that is aborted.
  * @throws Stopped where the person ends it.
  */
-export async function ask(
-  name: string,
-  understanding: Understanding,
-  questions: readonly Question[],
-  signal: AbortSignal,
-): Promise<readonly Answer[]> {
-  const { understood, notUnderstood } = understoodText(understanding);
-  clack.intro(shown(name));
-  clack.log.message([understood, notUnderstood].map(shown).join('\n'));
-  const answers = await answersTo(questions, signal);
-  const open = questions.length - answers.length;
-  clack.outro(open === 0 ? 'All answered.' : `${answers.length} answered, ${open} left open.`);
-  return answers;
-}
-
-async function answersTo(questions: readonly Question[], signal: AbortSignal): Promise<readonly Answer[]> {
+export async function ask(questions: readonly Question[], signal: AbortSignal): Promise<readonly Answer[]> {
   if (questions.length > 1) {
-    clack.log.message(
-      questions
-        .map((question) => questionText(question))
-        .map(({ title, options }) => `${capital(shown(title))}: ${shown(options[0]?.label ?? '')}?`)
-        .join('\n'),
-    );
+    clack.log.message(questions.map((question) => shown(questionText(question).question)).join('\n'));
     const how = await chosen(
       {
         message: `${questions.length} questions. How do you want to answer?`,

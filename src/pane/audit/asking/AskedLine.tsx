@@ -39,6 +39,11 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
             <Said text={row.stakes} most={120} />
           </span>
         )}
+        {row.sheets.length > 0 && (
+          <span class="quiet block">
+            <Said text={askingWords.sheets(row.sheets)} most={120} />
+          </span>
+        )}
         {row.question !== '' && (
           <span class="asked-question">
             <Said text={row.question} most={300} />

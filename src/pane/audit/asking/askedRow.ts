@@ -30,8 +30,10 @@ export interface AskedRow {
   readonly evidence: readonly string[];
   /** The first one holds unless another is chosen. */
   readonly choices: readonly Choice[];
-  /** What a column that is clicked in the sheet would mean, and the table that was asked about. */
-  readonly column: { readonly meaning: MeaningId; readonly table: TableRead | null } | null;
+  /** Sheets that it is about, where there are several. */
+  readonly sheets: readonly string[];
+  /** What a column that is clicked in the sheet would mean, and the tables that were asked about: several of one layout, or none. */
+  readonly column: { readonly meaning: MeaningId; readonly tables: readonly TableRead[] } | null;
 }
 
 /** Nothing is said: the question stays open. */

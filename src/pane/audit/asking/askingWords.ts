@@ -27,6 +27,7 @@ export const askingWords = {
     why: 'Why',
     change: 'Change',
   },
+  sheets: (names: readonly string[]) => `The same on ${names.length} sheets: ${names.join(', ')}`,
   none: 'none stated',
   yourChoice: 'You chose it.',
   moreEvidence: (count: number) => `${count} more`,

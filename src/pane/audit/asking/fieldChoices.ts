@@ -1,5 +1,4 @@
 import { optionText } from '../../../audit/advise/questions/optionText.ts';
-import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Field } from '../../../audit/read/understand/fields/field.ts';
 import { meaning, type MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
 import { fieldAnswer, optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
@@ -20,21 +19,44 @@ export function suits({ values, units }: Field, id: MeaningId): boolean {
 }
 
 /**
- * The choice that a field of a table has a meaning. Where the question was about another table, that one is said to have no
- * such field.
+ * The choice that a field of a table has a meaning, in all tables of one layout that were asked about together. Where the
+ * question was about other tables, those are said to have no such field.
  */
-export function fieldChoice(id: MeaningId, table: TableRead, field: Field, asked: TableRead | null): Choice {
+export function fieldChoice(
+  id: MeaningId,
+  table: TableRead,
+  field: Field,
+  asked: readonly TableRead[],
+): Choice {
   const own = fieldAnswer(table, id, field);
-  const elsewhere = asked !== null && asked.lane.id !== table.lane.id;
-  return labelled(id, elsewhere ? mergeMaps(fieldAnswer(asked, id, null), own) : own, field, own);
+  const isAsked = asked.some(({ lane }) => lane.id === table.lane.id);
+  const answer = asked.reduce((map, other) => {
+    if (other.lane.id === table.lane.id) return map;
+    const alike = isAsked ? sameIn(other, field) : null;
+    return alike === undefined ? map : mergeMaps(map, fieldAnswer(other, id, alike));
+  }, own);
+  const shown = optionOf(field);
+  const label = labelOf(id, { field: shown, text: field.text, answer: own });
+  return { label, field: shown, unit: shown.unit, place: areaOfField(field), answer };
 }
 
-/** Choices for the fields of a table that are no options of a question about it. */
-export function otherFields(id: MeaningId, table: TableRead, options: readonly Option[]): Choice[] {
+/** The field at the same place and with the same header in a table of the same layout. */
+function sameIn({ lane }: TableRead, { place, text }: Field): Field | undefined {
+  return lane.fields.find((other) => other.place.at === place.at && other.text === text);
+}
+
+/** Choices for the fields of tables of one layout that are no options of a question about them. */
+export function otherFields(
+  id: MeaningId,
+  asked: readonly TableRead[],
+  options: readonly Option[],
+): Choice[] {
+  const [table] = asked;
+  if (!table) return [];
   const offered = options.flatMap(({ field }) => (field ? [cellOf(field)] : []));
   return table.lane.fields
     .filter((field) => suits(field, id) && !offered.includes(cellOf(optionOf(field))))
-    .map((field) => fieldChoice(id, table, field, table));
+    .map((field) => fieldChoice(id, table, field, asked));
 }
 
 /** The choice that a table has no field of a meaning. */
@@ -44,12 +66,6 @@ export function noFieldChoice(id: MeaningId, table: TableRead): Choice {
   return { label, field: null, unit: null, place: null, answer };
 }
 
-function labelled(id: MeaningId, answer: ColumnMap, field: Field, own: ColumnMap): Choice {
-  const shown = optionOf(field);
-  const label = labelOf(id, { field: shown, text: field.text, answer: own });
-  return { label, field: shown, unit: shown.unit, place: areaOfField(field), answer };
-}
-
 function labelOf(id: MeaningId, option: Option): string {
   const question: Question = {
     id: '',
@@ -57,6 +73,7 @@ function labelOf(id: MeaningId, option: Option): string {
     records: 0,
     subject: { is: 'field', meaning: id },
     evidence: [],
+    sheets: [],
     options: [option],
   };
   return optionText(question, option).label;

@@ -12,9 +12,9 @@ export function pickColumn(
   column: NonNullable<AskedRow['column']>,
   tables: readonly TableRead[],
 ): Choice | string {
-  const { meaning: id, table: asked } = column;
+  const { meaning: id, tables: asked } = column;
   // Of two probes in one row, the one that was asked about comes first.
-  const own = asked ? [asked, ...tables.filter((table) => table !== asked)] : tables;
+  const own = [...asked, ...tables.filter((table) => !asked.includes(table))];
   for (const table of own) {
     const field = fieldAt(table, sheet, area.top, area.left);
     if (!field) continue;

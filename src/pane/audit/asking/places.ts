@@ -4,7 +4,7 @@ import type { Field } from '../../../audit/read/understand/fields/field.ts';
 import { optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 import type { FieldOption } from '../../../audit/read/understand/questions/question.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
-import type { SheetArea } from '../../../hosts/port/port.ts';
+import type { CellPlace, SheetArea } from '../../../hosts/port/port.ts';
 
 /** The table that an answer is about; `undefined` where it is not there. */
 export function tableNamed(said: TableSaid | undefined, tables: readonly TableRead[]): TableRead | undefined {
@@ -43,6 +43,11 @@ export function areaOfField(field: Field): SheetArea {
     sheet: sheet.name,
     area: { top: row, left: column, bottom: Math.max(row, bottom), right: Math.max(column, right) },
   };
+}
+
+/** One cell as an area. */
+export function areaOfCell({ sheet, row, column }: CellPlace): SheetArea {
+  return { sheet, area: { top: row, left: column, bottom: row, right: column } };
 }
 
 /** All cells of a table from its headers to its last record. */

@@ -10,7 +10,7 @@ import type { SheetArea } from '../../../hosts/port/port.ts';
 import { type AskedRow, type Choice, leftOpen } from './askedRow.ts';
 import { askingWords } from './askingWords.ts';
 import { otherFields } from './fieldChoices.ts';
-import { areaOfField, areaOfTable, fieldOf, tableNamed } from './places.ts';
+import { areaOfCell, areaOfField, areaOfTable, fieldOf, tableNamed } from './places.ts';
 
 /** The questions about a workbook as rows: the unit of a column that is proposed itself stands in that column's row. */
 export function questionRows(questions: readonly Question[], tables: readonly TableRead[]): AskedRow[] {
@@ -41,12 +41,12 @@ function rowOf(question: Question, unit: Question | undefined, tables: readonly 
   const { subject } = question;
   const text = questionText(question);
   const told = evidenceTexts(question.evidence);
-  const table = tableNamed(question.options[0]?.answer.tables?.[0], tables);
+  const asked = (question.options[0]?.answer.tables ?? []).flatMap((said) => tableNamed(said, tables) ?? []);
   const own = question.options.map((option, index) => {
     const choice = choiceOf(question, option, tables);
     return index === 0 && unit ? withUnit(choice, unit) : choice;
   });
-  const others = subject.is === 'field' && table ? otherFields(subject.meaning, table, question.options) : [];
+  const others = subject.is === 'field' ? otherFields(subject.meaning, asked, question.options) : [];
   // The first values of a column stand in a cell of their own.
   const field = told.length > 0 ? told : [askingWords.noHeader];
   return {
@@ -58,7 +58,8 @@ function rowOf(question: Question, unit: Question | undefined, tables: readonly 
     asks: true,
     evidence: subject.is === 'field' ? [...field, ...evidenceTexts(unit?.evidence ?? [])] : text.evidence,
     choices: [...own, ...others, leftOpen],
-    column: subject.is === 'field' ? { meaning: subject.meaning, table: table ?? null } : null,
+    sheets: question.sheets.length > 1 ? question.sheets : [],
+    column: subject.is === 'field' ? { meaning: subject.meaning, tables: asked } : null,
   };
 }
 
@@ -83,11 +84,9 @@ function choiceOf(question: Question, option: Option, tables: readonly TableRead
   };
 }
 
-function placeOf(
-  { subject }: Question,
-  { field, answer }: Option,
-  tables: readonly TableRead[],
-): SheetArea | null {
+function placeOf(question: Question, option: Option, tables: readonly TableRead[]): SheetArea | null {
+  const { subject } = question;
+  const { field, answer } = option;
   switch (subject.is) {
     case 'field':
     case 'unit': {
@@ -105,9 +104,11 @@ function placeOf(
     }
     case 'names':
       return null;
-    case 'value': {
-      const { sheet, row, column } = subject.place;
-      return { sheet, area: { top: row, left: column, bottom: row, right: column } };
+    case 'line in force': {
+      const place = subject.places[question.options.indexOf(option)];
+      return place ? areaOfCell(place) : null;
     }
+    case 'value':
+      return areaOfCell(subject.place);
   }
 }

@@ -23,7 +23,7 @@ function certainClaims({ claims, tag }: TableRead): Claim[] {
 }
 
 function understoodRow(table: TableRead, { meaning: id, field, unit, evidence }: Claim): AskedRow {
-  const now = fieldChoice(id, table, field, table);
+  const now = fieldChoice(id, table, field, [table]);
   const option = { field: optionOf(field), text: field.text, answer: now.answer ?? {} };
   return {
     id: `understood ${table.lane.id} ${id}`,
@@ -35,10 +35,11 @@ function understoodRow(table: TableRead, { meaning: id, field, unit, evidence }:
     evidence: evidenceTexts(evidence),
     choices: [
       { ...now, unit: unit.fixed?.text ?? now.unit },
-      ...otherFields(id, table, [option]),
+      ...otherFields(id, [table], [option]),
       noFieldChoice(id, table),
     ],
-    column: { meaning: id, table },
+    sheets: [],
+    column: { meaning: id, tables: [table] },
   };
 }
 
@@ -67,7 +68,8 @@ export function missingRows(tables: readonly TableRead[], questions: readonly Qu
       asks: true,
       evidence: [askingWords.nothingFound],
       choices: [{ ...leftOpen, label: askingWords.notChosen }, ...freeFields(id, tables)],
-      column: { meaning: id, table: null },
+      sheets: [],
+      column: { meaning: id, tables: [] },
     }));
 }
 
@@ -77,6 +79,6 @@ function freeFields(id: MeaningId, tables: readonly TableRead[]): AskedRow['choi
     const taken = new Set([...table.claims.values()].map(({ field }) => field));
     return table.lane.fields
       .filter((field) => !taken.has(field) && suits(field, id))
-      .map((field) => fieldChoice(id, table, field, null));
+      .map((field) => fieldChoice(id, table, field, []));
   });
 }

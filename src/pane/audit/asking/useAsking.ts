@@ -39,12 +39,16 @@ export function useAsking(
     setComplaint(null);
     setChosen((before) => new Map(before).set(of.id, made));
   };
-  const refusal = useSelections(changing?.column != null, place, (selected: SheetArea) => {
-    if (!changing?.column) return;
-    const picked = pickColumn(selected, changing.column, tables);
-    if (typeof picked === 'string') setComplaint(picked);
-    else choose(changing, { choice: picked, unit: null });
-  });
+  const refusal = useSelections(
+    changing !== null && changing.column !== null,
+    place,
+    (selected: SheetArea) => {
+      if (!changing?.column) return;
+      const picked = pickColumn(selected, changing.column, tables);
+      if (typeof picked === 'string') setComplaint(picked);
+      else choose(changing, { choice: picked, unit: null });
+    },
+  );
   return {
     chosen,
     current: row?.id ?? null,

@@ -161,7 +161,7 @@ export const golden: GoldenCase = {
   },
   says: [
     /^Danger 5 mil acts at 5\.882 mil: 0\.8824 mil \(17\.6 %\) late/,
-    /within as found, late as left, at 5 mil and 6\.25 mil\. The sensitivity went from 200 mV\/mil to 160 mV\/mil/,
+    /OK as found, late as left, at 5 mil and 6\.25 mil\. The sensitivity went from 200 mV\/mil to 160 mV\/mil/,
     /5\.11 mil .*5\.426 mil/,
   ],
 };

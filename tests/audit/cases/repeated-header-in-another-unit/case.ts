@@ -3,8 +3,9 @@ import type { GoldenCase } from '../../golden.ts';
 
 export const golden: GoldenCase = {
   because:
-    'A header further down in another unit is another table: read in the first one, 6.3 mV/µm would be 6.3 mV/mil, 25.4 times ' +
-    'wrong. The audit stops and says where both stand.',
+    'A header further down in another unit is another list: read in the first one, 6.3 mV/µm would be 6.3 mV/mil, 25.4 times ' +
+    'wrong. Each list counts in its own unit. By hand: 5 mil × 200/160 = 6.25 mil, and 6.3 × 25.4 = 160.02 mV/mil, 5 × 200/160.02 = 6.249219 mil.',
+  standard: false,
   book: book(
     [
       'Channels',
@@ -25,5 +26,20 @@ export const golden: GoldenCase = {
       ],
     ],
   ),
-  refused: ["More than one channel list was found: sheet 'Channels' row 1 and sheet 'Channels' row 4"],
+  channels: [
+    {
+      tag: 'A-1',
+      verdict: 'late',
+      thresholds: { alert: { verdict: 'late' }, danger: { effective: 6.25, verdict: 'late' } },
+      is: { source: { channels: { sheet: 'Channels', row: 2 }, settings: { sheet: 'Monitor', row: 2 } } },
+      findings: ['alert-late @ Monitor!C2', 'danger-late @ Monitor!D2'],
+    },
+    {
+      tag: 'B-1',
+      verdict: 'late',
+      thresholds: { alert: { verdict: 'late' }, danger: { effective: 1000 / 160.02, verdict: 'late' } },
+      is: { source: { channels: { sheet: 'Channels', row: 5 }, settings: { sheet: 'Monitor', row: 3 } } },
+      findings: ['alert-late @ Monitor!C3', 'danger-late @ Monitor!D3'],
+    },
+  ],
 };

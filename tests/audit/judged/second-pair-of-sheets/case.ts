@@ -1,8 +1,9 @@
+import { measured } from '../../oracle/plainChannel.ts';
 import { facts, pair, type CaseTwo } from '../caseTwo.ts';
 
 export const judged: CaseTwo = {
   because:
-    'A second list and its settings, of unit 2, fit no table by their headers (one letter is missing) and look like both: each is named. The channel in them, 5·200/160 = 6.25 mil, is late and not audited.',
+    'A second list and its settings, of unit 2, fit no table by their headers (one letter is missing), but by their other words and their units they are both: the channel in them, 5·200/160 = 6.25 mil, is late.',
   sheets: [
     ...pair(
       [
@@ -29,23 +30,8 @@ export const judged: CaseTwo = {
       ],
     },
   ],
-  facts: facts({}),
-  notRead: [
-    {
-      what: 'table',
-      text: 'Channels 2',
-      looksLike: 'channel list',
-      severity: 'critical',
-      sheet: 'Channels 2',
-    },
-    {
-      what: 'table',
-      text: 'Monitor 2',
-      looksLike: 'monitor settings',
-      severity: 'critical',
-      sheet: 'Monitor 2',
-    },
-  ],
-  channels: { 'V-1': { verdict: 'within' } },
-  critical: ['not read'],
+  facts: facts({}, { tag: 'V-2', machine: 'Fan', ...measured(160) }),
+  notRead: [],
+  channels: { 'V-1': { verdict: 'within' }, 'V-2': { verdict: 'late' } },
+  critical: ['Fan / V-2'],
 };

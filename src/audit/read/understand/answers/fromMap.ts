@@ -7,6 +7,7 @@ import type { Field } from '../fields/field.ts';
 import { meanings, type MeaningId } from '../meanings/meaning.ts';
 import type { Lane } from '../tables/lane.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
+import { firstColumn } from './places.ts';
 import type { Said, SaidOfTable } from './said.ts';
 
 const ids = new Map([...meanings].map(([id, { name }]) => [headerKey(name), id]));
@@ -30,6 +31,11 @@ export function saidOf(map: ColumnMap): Said {
   return {
     of: (lane) => tableAnswers(map, lane),
     names: new Map(Object.entries(map.names ?? {}).map(([from, to]) => [tagKey(from), to])),
+    leftOut: new Set(
+      (map.notOfAudit ?? []).flatMap(({ sheet, row, column }) =>
+        row !== undefined ? [`${sheet}!${row}`] : column !== undefined ? [`${sheet}!${column}`] : [],
+      ),
+    ),
     cells,
   };
 }
@@ -67,6 +73,7 @@ function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
     units,
     notQuantities,
     machine: table?.machine ?? null,
+    machineFromHeadings: table?.machineFrom === 'headings',
     series: table?.series ?? null,
     use: table?.use ?? null,
   };
@@ -75,6 +82,7 @@ function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
 function isOf(said: TableSaid, { block, axis }: Lane): boolean {
   if (said.sheet.toLowerCase() !== block.sheet.name.toLowerCase()) return false;
   if (said.lies !== undefined && said.lies !== block.lies) return false;
+  if (said.from !== undefined && columnNumber(said.from) !== firstColumn(block)) return false;
   if (said.probe !== undefined && headerKey(said.probe) !== headerKey(axis?.name ?? '')) return false;
   const first = typeof said.header === 'number' ? said.header : columnNumber(said.header);
   return first === block.header[0] || (first > block.header[0] && first <= block.header[1]);

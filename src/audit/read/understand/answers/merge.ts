@@ -19,12 +19,14 @@ export function mergeMaps(one: ColumnMap, other: ColumnMap): ColumnMap {
       ...(Object.keys(units).length > 0 ? { units } : {}),
     };
   }
+  const marks = [...(one.notOfAudit ?? []), ...(other.notOfAudit ?? [])];
   const names = { ...one.names, ...other.names };
   const cells = { ...one.cells, ...other.cells };
   return {
     ...one,
     ...other,
     ...(tables.length > 0 ? { tables } : {}),
+    ...(marks.length > 0 ? { notOfAudit: marks } : {}),
     ...(Object.keys(names).length > 0 ? { names } : {}),
     ...(Object.keys(cells).length > 0 ? { cells } : {}),
   };
@@ -35,6 +37,7 @@ function isSame(one: TableSaid, other: TableSaid): boolean {
     one.sheet === other.sheet &&
     one.header === other.header &&
     one.lies === other.lies &&
+    one.from === other.from &&
     one.probe === other.probe
   );
 }

@@ -11,6 +11,8 @@ export interface SaidOfTable {
   readonly units: ReadonlyMap<MeaningId, StatedUnit>;
   readonly notQuantities: ReadonlySet<Field>;
   readonly machine: string | null;
+  /** Its headings name the machines of the lines below them. */
+  readonly machineFromHeadings: boolean;
   readonly series: Series | null;
   /** Whether it is read; `null` where nothing was said. */
   readonly use: boolean | null;
@@ -21,9 +23,16 @@ export interface Said {
   readonly of: (lane: Lane) => SaidOfTable | undefined;
   /** Other names of tags: what is written → what it is joined as. */
   readonly names: ReadonlyMap<string, string>;
+  /** Lines that are no channels, by `Sheet!5` for a row and `Sheet!C` for a column. */
+  readonly leftOut: ReadonlySet<string>;
   /** Numbers of cells, by `Sheet!row,column`. */
   readonly cells: ReadonlyMap<string, number>;
 }
 
 /** Nothing said. */
-export const nothingSaid: Said = { of: () => undefined, names: new Map(), cells: new Map() };
+export const nothingSaid: Said = {
+  of: () => undefined,
+  names: new Map(),
+  leftOut: new Set(),
+  cells: new Map(),
+};

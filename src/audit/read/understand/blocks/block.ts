@@ -57,6 +57,12 @@ export function placeIn(block: Block, field: FieldPlace, record: number): Place 
   return block.forms[record]?.get(field.at);
 }
 
+/** Whether a record stands in a hidden row or column. */
+export function isHiddenRecord({ lies, sheet }: Block, record: number): boolean {
+  if (lies === 'rows') return sheet.hiddenRows.has(record);
+  return lies === 'columns' && sheet.hiddenColumns?.has(record) === true;
+}
+
 /** Lines (rows or columns) or forms of a block that may be records. */
 export function* recordsOf(block: Block): Generator<number, void, void> {
   for (let at = block.span[0]; at <= block.span[1]; at++) if (!block.repeats.has(at)) yield at;

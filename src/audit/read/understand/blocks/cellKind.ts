@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import { flagWords } from '../vocabulary/valueWords.ts';
+import { wordsOf, type Concept } from '../vocabulary/word.ts';
 
 const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+)?\s*%?$/iu;
 
@@ -18,7 +19,7 @@ export function isAmount(cell: Cell): boolean {
 
 /** Whether a cell holds a year, as a header of readings does. */
 export function isYear(cell: Cell): boolean {
-  const year = typeof cell === 'string' && /^\s*\d{4}\s*$/u.test(cell) ? Number(cell) : cell;
+  const year = typeof cell === 'string' && /^\s*\d{4}[\s.:]*$/u.test(cell) ? parseInt(cell, 10) : cell;
   return typeof year === 'number' && Number.isInteger(year) && year >= 1980 && year <= 2099;
 }
 
@@ -26,12 +27,14 @@ export function isYear(cell: Cell): boolean {
 const longestLabel = 70;
 /** Quantities of which a label names one: a text with several is a sentence. */
 const hard: ReadonlySet<Concept> = new Set<Concept>(['sensitivity', 'alert', 'gap voltage', 'full scale']);
+const flags: ReadonlySet<string> = new Set(Object.values(flagWords).flatMap(wordsOf));
 const empty: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'other']);
 
 /** A text read as a label, where it can be one: known words or a unit, and no sentence. */
 export function labelOf(cell: Cell): HeaderRead | undefined {
   if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell))
     return undefined;
+  if (cell.length < 6 && flags.has(cell.trim().toLowerCase())) return undefined;
   const read = readHeader(cell);
   if (read.standard.length > 0) return read;
   const concepts = [...read.concepts.keys()];

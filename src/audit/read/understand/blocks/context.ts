@@ -16,47 +16,89 @@ export interface ContextText {
 export interface BlockContext {
   /** Texts above it up to what is another block's, nearest first. */
   readonly titles: readonly ContextText[];
-  /** Texts at the top of its sheet, above all blocks. */
+  /** Texts at the top of its sheet, above its blocks: those of its own columns and those of all. */
   readonly ofSheet: readonly ContextText[];
+  /** Other blocks stand beside it, so that a text at the top of the sheet may be theirs. */
+  readonly hasBeside: boolean;
 }
 
 /** Rows above a block that can hold its titles. */
 const reach = 8;
 
+/** The cells of a block, as far as texts around it have to be told from them. */
+interface Extent {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
 /** The texts that belong to each block. */
 export function contextOf(block: Block, blocks: readonly Block[]): BlockContext {
   const { sheet } = block;
-  const onSheet = blocks.filter((other) => other.sheet === sheet && other.lies !== 'forms');
-  const top = topOf(block);
-  const first = Math.min(...onSheet.map(topOf), top);
+  const own = extentOf(block);
+  const others = blocks
+    .filter((other) => other !== block && other.sheet === sheet && other.lies !== 'forms')
+    .map(extentOf);
+  const beside = others.filter(
+    ({ top, bottom, left, right }) =>
+      top <= own.bottom && bottom >= own.top - 1 && (right < own.left || left > own.right),
+  );
+  const from = Math.max(0, ...beside.filter(({ right }) => right < own.left).map(({ right }) => right)) + 1;
+  const to = Math.min(16_385, ...beside.filter(({ left }) => left > own.right).map(({ left }) => left)) - 1;
   const titles: ContextText[] = [];
-  const left = block.lies === 'rows' ? Math.min(...block.fields.map(({ at }) => at)) : 1;
-  const right = block.lies === 'rows' ? Math.max(...block.fields.map(({ at }) => at)) : 16_384;
-  const beside = onSheet.filter((other) => other !== block && topOf(other) === top);
-  const from = Math.max(0, ...beside.filter((other) => leftOf(other) < left).map((other) => leftOf(other)));
-  for (let row = top - 1; row >= Math.max(1, top - reach); row--) {
-    const found = textsIn(
-      sheet,
-      row,
-      beside.length > 0 ? Math.max(from === 0 ? 1 : left - 1, 1) : 1,
-      beside.length > 0 ? right : 16_384,
-    );
+  for (let row = own.top - 1; row >= Math.max(1, own.top - reach); row--) {
+    const found = isRecordOf(others, sheet, row) ? undefined : textsIn(sheet, row, from, to);
     if (found === undefined) break;
     titles.push(...found);
   }
-  const ofSheet: ContextText[] = [];
-  for (let row = 1; row < first; row++) ofSheet.push(...(textsIn(sheet, row, 1, 16_384) ?? []));
-  return { titles, ofSheet };
+  return { titles, ofSheet: ofSheet(sheet, [own, ...others]), hasBeside: beside.length > 0 };
 }
 
-function leftOf(block: Block): number {
-  return block.lies === 'rows' ? Math.min(...block.fields.map(({ at }) => at)) : block.header[0];
+/** Whether a row stands in another block and holds an amount. */
+function isRecordOf(others: readonly Extent[], sheet: Sheet, row: number): boolean {
+  return (
+    others.some(({ top, bottom }) => row >= top && row <= bottom) &&
+    (sheet.rows[row - 1] ?? []).some((cell) => cell !== null && isAmount(cell))
+  );
 }
 
-function topOf(block: Block): number {
-  if (block.lies === 'rows') return block.header[0];
-  if (block.lies === 'columns') return Math.min(...block.fields.map(({ at }) => at));
-  return block.header[0];
+/** The texts above the highest blocks of a sheet, outside all of them. */
+function ofSheet(sheet: Sheet, all: readonly Extent[]): ContextText[] {
+  const highest = all.filter(
+    (one) =>
+      !all.some((other) => other.bottom < one.top && other.left <= one.right && other.right >= one.left),
+  );
+  const bottom = Math.max(...highest.map(({ top }) => top));
+  const found: ContextText[] = [];
+  for (let row = 1; row < bottom; row++) {
+    const taken = all.filter(({ top, bottom: last }) => row >= top && row <= last);
+    const texts = taken.length === 0 ? textsIn(sheet, row, 1, 16_384) : undefined;
+    if (texts) found.push(...texts);
+    else
+      for (const { left, right } of gapsBetween(taken))
+        found.push(...(textsIn(sheet, row, left, right) ?? []));
+  }
+  return found;
+}
+
+/** The columns of a row that are of none of some blocks. */
+function gapsBetween(taken: readonly Extent[]): { left: number; right: number }[] {
+  const gaps: { left: number; right: number }[] = [];
+  let left = 1;
+  for (const one of taken.toSorted((a, b) => a.left - b.left)) {
+    if (one.left > left) gaps.push({ left, right: one.left - 1 });
+    left = Math.max(left, one.right + 1);
+  }
+  return [...gaps, { left, right: 16_384 }];
+}
+
+function extentOf({ lies, header, fields, span }: Block): Extent {
+  const ats = fields.map(({ at }) => at);
+  const [least, greatest] = [Math.min(...ats), Math.max(...ats)];
+  if (lies === 'rows') return { top: header[0], bottom: span[1], left: least, right: greatest };
+  if (lies === 'columns') return { top: least, bottom: greatest, left: header[0], right: span[1] };
+  return { top: header[0], bottom: header[1], left: 1, right: 16_384 };
 }
 
 /** The texts of a row of titles; `undefined` where the row is one of records or headers. */

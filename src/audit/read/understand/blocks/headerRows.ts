@@ -42,7 +42,7 @@ export function bandsAt(sheet: Sheet, row: number): HeaderBand[] {
 /** The band around a row with labels, where what stands below it can be its records. */
 function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undefined {
   const labels = labelsIn(sheet, row, stretch);
-  if (labels.length < 2 || isForm(sheet, row, labels)) return undefined;
+  if (labels.length < 2 || isForm(sheet, row, labels, stretch)) return undefined;
   let last = row;
   while (last - row < reach && continuesBelow(sheet, last + 1, row, labels, stretch)) last++;
   let first = row;
@@ -63,16 +63,15 @@ function bandAt(sheet: Sheet, row: number, stretch: Stretch): HeaderBand | undef
 }
 
 /** Whether the labels of a row are those of a form, or two words of which one is hardly a label. */
-function isForm(sheet: Sheet, row: number, labels: readonly number[]): boolean {
+function isForm(sheet: Sheet, row: number, labels: readonly number[], stretch: Stretch): boolean {
   const texts = labels.map((column) => cellText(cellAt(sheet, row, column)));
   const asked = labels.filter((column, at) => {
     const next = cellAt(sheet, row, column + 1);
     return /:\s*$/u.test(texts[at] ?? '') && !isBlank(next) && !labelOf(next);
   });
   if (asked.length * 2 >= labels.length) return true;
-  const { filled } = textsOf(sheet, row, { from: 1, to: 16_384 });
-  if (filled.length === labels.length * 2 && labels.every((column) => isPairAt(sheet, row, column)))
-    return true;
+  const { filled } = textsOf(sheet, row, stretch);
+  if (arePairs(sheet, row, filled)) return true;
   if (labels.length > 2) return false;
   return texts.some((text) => {
     const read = labelOf(text);
@@ -129,13 +128,22 @@ function continuesAbove(
   });
   if (merged) return true;
   if (inside.some((column) => isPairAt(sheet, row, column))) return false;
-  if (inside.length < 2 || inside.some((column) => /:\s*$/u.test(cellText(cellAt(sheet, row, column)))))
+  if (inside.length < 2 || inside.some((column) => /:\s|:$|;/u.test(cellText(cellAt(sheet, row, column)))))
     return false;
   const named = inside.filter(
     (column) => labelOf(cellAt(sheet, row, column)) !== undefined || isYear(cellAt(sheet, row, column)),
   );
   const isPair = inside.length === 2 && !labelOf(cellAt(sheet, row, inside[1] ?? 1));
   return named.length * 2 >= inside.length && !isPair && !isRecordRow(sheet, row, below, stretch);
+}
+
+/** Whether the filled cells of a row are labels with their values beside them, and nothing else. */
+function arePairs(sheet: Sheet, row: number, filled: readonly number[]): boolean {
+  for (let at = 0; at < filled.length; at += 2) {
+    const column = filled[at] ?? 0;
+    if (filled[at + 1] !== column + 1 || !isPairAt(sheet, row, column)) return false;
+  }
+  return filled.length > 1;
 }
 
 /** Whether a label stands in a cell and its value right beside it: `Machine`, `Ring motor`. */
@@ -182,8 +190,44 @@ function headsRecords(sheet: Sheet, band: HeaderBand, labels: readonly number[])
     if (any) rows++;
     else if (rows > 0) break;
   }
-  if (rows === 0) return false;
+  if (
+    rows === 0 ||
+    (sureLabels(sheet, band.core, labels) < 2 && standsOverLabels(sheet, band, labels[0] ?? 1))
+  )
+    return false;
   return again * 3 < cells && (amounts > 0 || labels.length >= 2);
+}
+
+/** Labels of a row that hardly mean something else: standard headers, strong words, names with a unit. */
+function sureLabels(sheet: Sheet, row: number, labels: readonly number[]): number {
+  return labels.filter((column) => {
+    const label = labelOf(cellAt(sheet, row, column));
+    return (
+      label !== undefined &&
+      (label.standard.length > 0 || label.unit !== null || [...label.concepts.values()].includes('strong'))
+    );
+  }).length;
+}
+
+/** Whether labels of several quantities follow below the first label of a row: it is a line of a form, or of a table on its side. */
+function standsOverLabels(sheet: Sheet, band: HeaderBand, column: number): boolean {
+  let filled = 0;
+  let labels = 0;
+  const concepts = new Set<string>();
+  for (let row = band.last + 1; row <= Math.min(band.last + sample, sheet.rows.length); row++) {
+    const cell = cellAt(sheet, row, column);
+    if (isBlank(cell)) {
+      if (filled > 1) break;
+      continue;
+    }
+    filled++;
+    const label = labelOf(cell);
+    if (!label) continue;
+    labels++;
+    const [first] = label.concepts.keys();
+    if (first !== undefined) concepts.add(first);
+  }
+  return labels >= 2 && labels * 3 >= filled * 2 && concepts.size >= 2;
 }
 
 /** Whether a row has the texts of a header row again. */

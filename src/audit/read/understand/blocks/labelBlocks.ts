@@ -66,12 +66,24 @@ function stretches(rows: readonly number[]): number[][] {
   return found;
 }
 
+/** The rows of a run from the first label with something beside it: what stands above is a title. */
+function withoutTitles(
+  sheet: Sheet,
+  { column, rows }: { column: number; rows: readonly number[] },
+): readonly number[] {
+  const first = rows.findIndex((row) =>
+    (sheet.rows[row - 1] ?? []).slice(column).some((cell) => !isBlank(cell)),
+  );
+  return rows.slice(Math.max(0, first));
+}
+
 function withValues(
   sheet: Sheet,
   run: { column: number; rows: readonly number[] },
   all: readonly { column: number; rows: readonly number[] }[],
 ): LabelRun[] {
-  const { column, rows } = run;
+  const { column } = run;
+  const rows = withoutTitles(sheet, run);
   const [top, bottom] = [rows[0] ?? 1, rows.at(-1) ?? 1];
   const next = Math.min(
     ...all

@@ -1,4 +1,4 @@
-import { isBlank } from '../../../../cells/cell.ts';
+import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { type Sheet } from '../../../../cells/sheet.ts';
 import { isAmount, isYear } from './cellKind.ts';
 
@@ -26,7 +26,10 @@ export function textsOf(sheet: Sheet, row: number, { from, to }: Stretch): RowTe
   return { filled, amounts };
 }
 
-/** The stretches of a row that may hold a header: the whole row where no number stands in it, else those without numbers between blank cells. */
+/**
+ * The stretches of a row that may hold a header: the whole row where no number stands in it, cut where tables beside each
+ * other begin in different rows; else those without numbers between blank cells.
+ */
 export function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
   const cells = sheet.rows[row - 1] ?? [];
   let texts = 0;
@@ -38,7 +41,7 @@ export function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
     else if (isAmount(cell) && !isYear(cell)) amounts++;
   }
   if (texts < 2) return [];
-  if (amounts === 0) return [{ from: 1, to: 16_384 }];
+  if (amounts === 0) return blanks ? apart(sheet, row) : [whole];
   if (!blanks || texts < 3) return [];
   const found: Stretch[] = [];
   let from = 1;
@@ -49,4 +52,41 @@ export function stretchesOf(sheet: Sheet, row: number): readonly Stretch[] {
     from = column + 1;
   }
   return found;
+}
+
+const whole: Stretch = { from: 1, to: 16_384 };
+/** Rows below a header by which it is seen whether tables beside each other begin in different rows. */
+const ahead = 12;
+
+/** Parts of a row between columns that are blank for a while; neighbours whose first numbers stand in one row are one part. */
+function apart(sheet: Sheet, row: number): readonly Stretch[] {
+  const rows = sheet.rows.slice(row - 1, row + ahead);
+  const widest = Math.max(...rows.map(({ length }) => length));
+  const parts: { from: number; to: number; begins: number | null }[] = [];
+  let from: number | null = null;
+  for (let column = 1; column <= widest + 1; column++) {
+    const filled = column <= widest && rows.some((cells) => !isBlank(cells[column - 1] ?? null));
+    if (filled) from ??= column;
+    else if (from !== null) {
+      const own = { from, to: column - 1, begins: firstAmounts(rows, from, column - 1) };
+      const last = parts.at(-1);
+      if (last && (own.begins === null || last.begins === null || last.begins === own.begins)) {
+        last.to = own.to;
+        last.begins ??= own.begins;
+      } else parts.push(own);
+      from = null;
+    }
+  }
+  return parts.length < 2 ? [whole] : parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
+}
+
+/** The first row of numbers in some columns: with two of them, or with one above another; `null` where there is none. */
+function firstAmounts(rows: readonly (readonly Cell[])[], from: number, to: number): number | null {
+  const counts = rows.map(
+    (cells) => cells.slice(from - 1, to).filter((cell) => isAmount(cell) && !isYear(cell)).length,
+  );
+  const two = counts.findIndex((count) => count > 1);
+  const one = counts.findIndex((count, at) => count > 0 && (counts[at + 1] ?? 0) > 0);
+  const first = two >= 0 && one >= 0 ? Math.min(two, one) : Math.max(two, one);
+  return first < 0 ? null : first;
 }

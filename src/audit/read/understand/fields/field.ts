@@ -20,6 +20,8 @@ export interface UnitFact {
   readonly stated: StatedUnit;
   readonly scope: UnitScope;
   readonly place: Place | null;
+  /** A text around the table names the header of the field with it. */
+  readonly named?: boolean;
 }
 
 /** What the cells of a field hold, counted. */
@@ -29,6 +31,8 @@ export interface ValueFacts {
   readonly numbers: number;
   readonly dates: number;
   readonly texts: number;
+  /** Texts that name a kind of channel. */
+  readonly kinds: number;
   /** Texts that state a unit and nothing else. */
   readonly units: number;
   readonly saidBlank: number;
@@ -39,9 +43,11 @@ export interface ValueFacts {
   readonly least: number;
   readonly median: number;
   readonly greatest: number;
-  /** Different texts or numbers, as tags are compared. */
+  /** Filled cells that were looked at for how they differ: of a long field the first ones. */
+  readonly compared: number;
+  /** Different texts or numbers among them, as tags are compared. */
   readonly distinct: number;
-  /** Filled cells with a letter in them. */
+  /** Those of them with a letter. */
   readonly lettered: number;
   /** Whole numbers that count up by one. */
   readonly counting: boolean;

@@ -2,7 +2,7 @@ import type { Sheet } from '../../../../cells/sheet.ts';
 import { cellText } from '../../../../cells/cell.ts';
 import { cellAt } from '../../../../cells/sheet.ts';
 import type { Block, FieldPlace, HeaderPart, Place } from '../blocks/block.ts';
-import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
+import { readHeader, readUnitPart, type HeaderRead } from '../vocabulary/headerText.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/word.ts';
 import { hardQuantities } from '../meanings/quantities.ts';
@@ -15,7 +15,9 @@ export function fieldsOf(block: Block, sheets: ReadonlyMap<string, Sheet>): Fiel
 }
 
 function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldPlace): Field {
-  const parts = place.header.map(({ text }) => readHeader(text));
+  const parts = place.header.map(
+    ({ text }, at) => (at > 0 ? readUnitPart(text) : undefined) ?? readHeader(text),
+  );
   const whole = readHeader(place.header.map(({ text }) => text).join(' '));
   const leaf = parts.at(-1);
   const values = valueFacts(block, sheets, place);

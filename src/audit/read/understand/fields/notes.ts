@@ -2,7 +2,8 @@ import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import type { ContextText } from '../blocks/context.ts';
 import type { Place } from '../blocks/block.ts';
-import { conceptsIn } from '../vocabulary/lexicon.ts';
+import type { Field } from './field.ts';
+import { conceptsIn, tokensOf } from '../vocabulary/lexicon.ts';
 import { inEnglishUnits, statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/word.ts';
 
@@ -10,13 +11,16 @@ import type { Concept } from '../vocabulary/word.ts';
 export interface NotedUnit {
   readonly stated: StatedUnit;
   readonly of: readonly Concept[];
+  /** The names before it, as headers are compared. */
+  readonly names: readonly string[];
   /** Sheets that the sentence or its row names; all where it names none. */
   readonly sheets: readonly string[];
   readonly place: Place;
 }
 
 const spoken: ReadonlySet<string> = new Set(['displacement', 'velocity', 'acceleration', 'voltage']);
-const quantities: readonly Concept[] = [
+/** What a sentence can say a unit for: quantities, and what tells two of one quantity apart. */
+const told: ReadonlySet<Concept> = new Set<Concept>([
   'sensitivity',
   'alert',
   'danger',
@@ -24,39 +28,68 @@ const quantities: readonly Concept[] = [
   'gap voltage',
   'setpoint',
   'reading',
-];
+  'measured',
+  'configured',
+  'as found',
+  'as left',
+]);
 /** Words that are units by their letters only. */
 const word = /^(?:in|m|a|s|g|d|h|min|cm|v|inch|ms)$/iu;
 const longest = 300;
 
-/** The units that a text around a table states: `Sensitivities in mV/µm, alert and danger mil peak to peak`. */
+/** The units that a text around a table states: `Sensitivities in mV/µm; alert, danger: mil peak to peak`. */
 export function unitsIn(text: string, place: Place, sheets: readonly string[]): NotedUnit[] {
   if (text.length > longest) return [];
   const found: NotedUnit[] = [];
-  for (const clause of text.split(/[;,.]\s+|\s[-–]\s|\n|[()]/u)) {
-    const words = clause
-      .trim()
-      .split(/[\s:=]+/u)
-      .filter((one) => one !== '');
-    for (let from = 0; from < words.length; from++) {
-      if (/^[\d.,]+$/u.test(words[from - 1] ?? '')) continue;
-      for (let to = Math.min(words.length, from + 5); to > from; to--) {
-        const written = words.slice(from, to).join(' ');
-        const stated =
-          to - from === 1 && word.test(written) && !isVolt(written)
-            ? undefined
-            : statedUnit(inEnglishUnits(written));
-        if (
-          !stated ||
-          (stated.unit && !spoken.has(stated.unit.dimension) && !stated.unit.dimension.includes('/'))
-        )
-          continue;
-        if (stated.unit?.dimension === 'percent') continue;
-        const concepts = conceptsIn([...words.slice(0, from), ...words.slice(to)].join(' '));
-        found.push({ stated, of: quantities.filter((concept) => concepts.has(concept)), sheets, place });
-        from = to;
-        break;
+  for (const sentence of text.split(/[;.]\s+|\s[-–]\s|\n|[()]/u)) {
+    let names: string[] = [];
+    for (const clause of sentence.split(/,\s+/u)) {
+      const read = unitsOfClause(clause);
+      if (read.length === 0) {
+        names.push(clause);
+        continue;
       }
+      for (const { stated, rest } of read) {
+        const spoken = [...names, ...rest.split(/\s[/&+]\s/u)].map((name) => tokensOf(name).join(' '));
+        const concepts = new Set([...names, rest].flatMap((name) => [...conceptsIn(name).keys()]));
+        found.push({
+          stated,
+          of: [...concepts].filter((concept) => told.has(concept)),
+          names: spoken.filter((name) => name !== ''),
+          sheets,
+          place,
+        });
+      }
+      names = [];
+    }
+  }
+  return found;
+}
+
+/** The units in a part of a sentence, each with the words beside it. */
+function unitsOfClause(clause: string): { readonly stated: StatedUnit; readonly rest: string }[] {
+  const found: { stated: StatedUnit; rest: string }[] = [];
+  const words = clause
+    .trim()
+    .split(/[\s:=]+/u)
+    .filter((one) => one !== '');
+  for (let from = 0; from < words.length; from++) {
+    if (/^[\d.,]+$/u.test(words[from - 1] ?? '')) continue;
+    for (let to = Math.min(words.length, from + 5); to > from; to--) {
+      const written = words.slice(from, to).join(' ');
+      const stated =
+        to - from === 1 && word.test(written) && !isVolt(written)
+          ? undefined
+          : statedUnit(inEnglishUnits(written));
+      if (
+        !stated ||
+        (stated.unit && !spoken.has(stated.unit.dimension) && !stated.unit.dimension.includes('/'))
+      )
+        continue;
+      if (stated.unit?.dimension === 'percent') continue;
+      found.push({ stated, rest: [...words.slice(0, from), ...words.slice(to)].join(' ') });
+      from = to;
+      break;
     }
   }
   return found;
@@ -64,6 +97,26 @@ export function unitsIn(text: string, place: Place, sheets: readonly string[]): 
 
 function isVolt(text: string): boolean {
   return text === 'V';
+}
+
+/** A field with the units that texts state for its header by name: `Output: V/mm` above a column `Output`. */
+export function withNoted(
+  field: Field,
+  noted: readonly { readonly unit: NotedUnit; readonly scope: 'title' | 'note' | 'legend' }[],
+): Field {
+  if (field.units.length > 0 || field.values.cellUnits.size > 0) return field;
+  const headers = new Set(field.parts.map(({ name }) => tokensOf(name).join(' ')));
+  for (const scope of ['title', 'note', 'legend'] as const) {
+    const own = noted.filter(
+      (one) => one.scope === scope && one.unit.names.some((name) => headers.has(name)),
+    );
+    const [first] = own;
+    if (!first) continue;
+    if (own.some(({ unit }) => unit.stated.unit?.factor !== first.unit.stated.unit?.factor)) return field;
+    const { stated, place } = first.unit;
+    return { ...field, units: [{ stated, scope, place, named: true }] };
+  }
+  return field;
 }
 
 /** The units stated in the texts above a block. */

@@ -3,14 +3,17 @@ import { cellAt, type Sheet } from '../../../../cells/sheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, type Block, type FieldPlace, recordsOf } from '../blocks/block.ts';
 import { shownAt } from '../blocks/shownCells.ts';
-import { cellValue } from '../readings/cellValue.ts';
+import { cellValue, type CellValue } from '../readings/cellValue.ts';
+import { kindIn } from '../readings/kinds.ts';
 import { numberStyleOf } from '../readings/numberStyle.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import type { ValueFacts } from './field.ts';
 
-/** Numbers kept for a median, and texts kept to count different ones. */
+/** Numbers kept for a median, and cells by which it is told how they differ. */
 const keptNumbers = 2_000;
-const keptTexts = 100_000;
+const mostCompared = 2_000;
+/** Texts whose reading is kept: those that come again in a field are few. */
+const keptReadings = 400;
 /** Texts of a field that are looked at word by word; of further ones that begin with a letter it is known what they are. */
 const readInFull = 400;
 
@@ -34,6 +37,7 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
   const style = numberStyleOf(block.sheet);
   const numbers: number[] = [];
   const distinct = new Set<string | number>();
+  const readings = new Map<string, CellValue>();
   const cellUnits = new Map<string, StatedUnit>();
   const samples: { place: ReturnType<typeof placeIn> & object; text: string }[] = [];
   const count = {
@@ -42,9 +46,11 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
     numbers: 0,
     dates: 0,
     texts: 0,
+    kinds: 0,
     units: 0,
     saidBlank: 0,
     odd: 0,
+    compared: 0,
     lettered: 0,
   };
   let [least, greatest] = [Infinity, -Infinity];
@@ -70,7 +76,10 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
     }
     if (typeof cell === 'number') {
       addNumber(cell);
-      if (distinct.size < keptTexts) distinct.add(cell);
+      if (count.compared < mostCompared) {
+        count.compared++;
+        distinct.add(cell);
+      }
       if (!Number.isInteger(cell) || (before !== null && cell !== before + 1)) counting = false;
       before = cell;
       continue;
@@ -80,14 +89,21 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
       continue;
     }
     const text = cellText(cell);
-    if (distinct.size < keptTexts) distinct.add(tagKey(text));
-    if (/\p{L}/u.test(text)) count.lettered++;
+    if (count.compared < mostCompared) {
+      count.compared++;
+      distinct.add(tagKey(text));
+      if (/\p{L}/u.test(text)) count.lettered++;
+    }
     if (count.texts > readInFull && text.charCodeAt(0) > 64) {
       count.texts++;
       counting = false;
       continue;
     }
-    const value = cellValue(cell, style);
+    let value = readings.get(text);
+    if (!value) {
+      value = cellValue(cell, style);
+      if (readings.size < keptReadings) readings.set(text, value);
+    }
     if (value.is === 'number') {
       addNumber(value.value);
       if (value.unit) cellUnits.set(value.unit.text, value.unit);
@@ -99,6 +115,7 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
       counting = false;
       if (value.is !== 'text') count.odd++;
       else if (statedUnit(text)) count.units++;
+      else if (kindIn(text)) count.kinds++;
     }
   }
   numbers.sort((one, other) => one - other);

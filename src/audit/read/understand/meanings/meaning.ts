@@ -30,15 +30,19 @@ export interface Meaning {
   readonly not: readonly Concept[];
   /** Absolute sizes, by unit; those of other units follow from them. */
   readonly sizes: readonly UsualSize[];
+  /** A name of its kind may be a bare number. */
+  readonly numbered: boolean;
   /** A channel can't be judged without it. */
   readonly needed: boolean;
 }
 
-type Own = Pick<Meaning, 'matter' | 'named'> & Partial<Pick<Meaning, 'not' | 'sizes' | 'needed'>>;
+type Own = Pick<Meaning, 'matter' | 'named'> &
+  Partial<Pick<Meaning, 'not' | 'sizes' | 'numbered' | 'needed'>>;
 
 const notValue: readonly Concept[] = [
   'deviation',
   'tolerance',
+  'displacement limit',
   'uncertainty',
   'unit',
   'person',
@@ -129,7 +133,24 @@ const own: Readonly<Partial<Record<MeaningId, Own>>> = {
     not: ['old', 'proposed', 'person', 'as left', 'reference'],
   },
   reading: { matter: 'quantity', named: [['reading']], not: [...notLevel, 'alert', 'danger'] },
-  group: { matter: 'text', named: [['voting group']] },
+  limit: {
+    matter: 'quantity',
+    named: [['displacement limit']],
+    not: [
+      'sensitivity',
+      'gap voltage',
+      'deviation',
+      'uncertainty',
+      'unit',
+      'person',
+      'remark',
+      'date',
+      'alert',
+      'danger',
+    ],
+    sizes: displacement,
+  },
+  group: { matter: 'text', named: [['voting group']], numbered: true },
   voting: { matter: 'text', named: [['voting']], not: ['voting group'] },
   bypass: { matter: 'text', named: [['bypass']] },
   alertDelay: { matter: 'quantity', named: [['alert', 'delay']], not: ['danger'] },
@@ -142,6 +163,7 @@ function declared(id: MeaningId, spec: ColumnSpec): Meaning {
     named,
     not = [],
     sizes = [],
+    numbered = false,
     needed = false,
   } = own[id] ?? { matter: spec.holds === 'number' ? 'quantity' : 'text', named: [] };
   return {
@@ -154,6 +176,7 @@ function declared(id: MeaningId, spec: ColumnSpec): Meaning {
     named,
     not,
     sizes,
+    numbered,
     needed,
   };
 }
@@ -164,6 +187,9 @@ export const meanings: ReadonlyMap<MeaningId, Meaning> = new Map(
     ([id, spec]) => [id as MeaningId, declared(id as MeaningId, spec)],
   ),
 );
+
+/** Meanings of which a channel has one value: two tables that hold one rival. */
+export const core: readonly MeaningId[] = ['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'];
 
 /** A meaning by its id. */
 export function meaning(id: MeaningId): Meaning {

@@ -1,9 +1,10 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
-import { fieldName, laneSaid } from '../answers/places.ts';
+import { fieldName, laneKey, laneSaid } from '../answers/places.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { TableRead } from '../tables/tableRead.ts';
+import { perLayout, type AboutTable } from './perLayout.ts';
 import type { FieldOption, Option, Question } from './question.ts';
 
 /** A field as an option shows it. */
@@ -33,34 +34,36 @@ function question(
   id: MeaningId,
   fields: readonly Field[],
   evidence: readonly Evidence[],
-): Question {
+): AboutTable {
   const options = fields.map((field): Option => ({
     field: optionOf(field),
     text: field.text,
     answer: fieldAnswer(table, id, field),
   }));
   const none: Option = { field: null, text: '', answer: fieldAnswer(table, id, null) };
-  const { block, axis } = table.lane;
-  return {
-    id: ['field', block.sheet.name, block.header[0], axis?.name ?? '', id].join(' '),
+  const { block } = table.lane;
+  const asked: Question = {
+    id: `field ${laneKey(table.lane)} ${id}`,
     needed: meaning(id).needed,
     records: table.tag?.field.values.filled ?? block.span[1] - block.span[0] + 1,
     subject: { is: 'field', meaning: id },
     evidence,
+    sheets: [block.sheet.name],
     options: [...options, none],
   };
+  return [table, asked];
 }
 
 /** A question for each field that is proposed for a meaning, and for each needed meaning that has no field. */
 export function fieldQuestions(tables: readonly TableRead[]): Question[] {
-  const found: Question[] = [];
+  const found: AboutTable[] = [];
   const certain = new Set<MeaningId>();
   for (const { part, claims, tag } of tables) {
     if (part === 'channels' && tag?.standing === 'certain')
       for (const [id, claim] of claims) if (claim.standing === 'certain') certain.add(id);
   }
   for (const table of tables) {
-    if (table.part === 'history' || table.leftOut) continue;
+    if (table.part === 'history' || table.leftOut || table.setAside) continue;
     const { claims, open, tag } = table;
     const isPart =
       table.part === 'channels' ||
@@ -78,13 +81,13 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
     }
     found.push(...missing(table, certain));
   }
-  return found;
+  return perLayout(found);
 }
 
 /** Needed meanings that no table has for certain, with the fields of this one that could be them. */
-function missing(table: TableRead, certain: ReadonlySet<MeaningId>): Question[] {
+function missing(table: TableRead, certain: ReadonlySet<MeaningId>): AboutTable[] {
   const { claims, open } = table;
-  const found: Question[] = [];
+  const found: AboutTable[] = [];
   const sensitivities = open.filter(({ looksLike }) => looksLike === 'sensitivity').map(({ field }) => field);
   const levels = open.filter(({ looksLike }) => looksLike === 'level').map(({ field }) => field);
   const rising = levels

@@ -1,17 +1,15 @@
-import { cellAddress } from '../../../../cells/address.ts';
-import type { ColumnMap } from '../../../model/columnMap.ts';
-import { tagKey } from '../../tables/tagKey.ts';
-import { laneSaid } from '../answers/places.ts';
-import { mergeMaps } from '../answers/merge.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import { columnLetters } from '../../../../cells/address.ts';
+import type { ColumnMap, TableSaid } from '../../../model/columnMap.ts';
+import { laneKey, laneSaid } from '../answers/places.ts';
+import { core, meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { Option, Question } from './question.ts';
 
-/** Questions about whole lists and their channels: which holds, of what machine, how tags are spelled, what a cell says. */
-export function listQuestions(tables: readonly TableRead[], channels: readonly ReadChannel[]): Question[] {
-  return [...rivals(channels), ...machines(tables, channels), ...nearNames(channels), ...doubtful(channels)];
+/** Questions about lists and lines that say different things of the same channels: which holds. */
+export function listQuestions(channels: readonly ReadChannel[]): Question[] {
+  return [...rivals(channels), ...linesTwice(channels)];
 }
 
 interface Rivalry {
@@ -24,7 +22,7 @@ function rivals(channels: readonly ReadChannel[]): Question[] {
   const byTables = new Map<string, Rivalry>();
   for (const { tag, troubles } of channels) {
     for (const trouble of troubles) {
-      if (trouble.is !== 'rival tables') continue;
+      if (trouble.is !== 'rival tables' || !trouble.meanings.some((id) => core.includes(id))) continue;
       const key = trouble.tables
         .map(({ lane }) => lane.id)
         .toSorted((a, b) => a - b)
@@ -39,38 +37,66 @@ function rivals(channels: readonly ReadChannel[]): Question[] {
       there.tags.add(tag);
     }
   }
-  return [...byTables.values()].map(({ tables, meanings, tags }): Question => {
-    const base = {
-      needed: true,
-      records: tags.size,
-      evidence: tables.flatMap(({ series }) => (series ? [{ is: 'series', ...series } as const] : [])),
-      id: [
-        'list',
-        ...tables.map(({ lane }) => `${lane.block.sheet.name} ${lane.block.header[0]}`),
-        [...meanings].join(),
-      ].join(' '),
-    };
-    const isReadings = [...meanings].every((id) => id === 'measured' || id === 'asLeftSensitivity');
-    const left = tables.find(({ series }) => series?.series === 'as left');
-    if (isReadings && tables.length === 2 && left) {
-      const options = [left, ...tables.filter((table) => table !== left)].map((last): Option => ({
-        field: null,
-        text: last.lane.block.sheet.name,
-        answer: seriesAnswer(tables, last),
-      }));
-      return { ...base, subject: { is: 'found or left', tags: [...tags] }, options };
-    }
-    const sorted = tables.toSorted((one, other) => aside(one) - aside(other) || year(other) - year(one));
+  return [...byTables.values()].map(questionFor);
+}
+
+function questionFor({ tables, meanings, tags }: Rivalry): Question {
+  const base = {
+    needed: true,
+    records: tags.size,
+    evidence: tables.flatMap(({ series }) => (series ? [{ is: 'series', ...series } as const] : [])),
+    sheets: [...new Set(tables.map(({ lane }) => lane.block.sheet.name))],
+    id: ['list', ...tables.map(({ lane }) => laneKey(lane)), [...meanings].join()].join(' '),
+  };
+  const isReadings = [...meanings].every((id) => id === 'measured' || id === 'asLeftSensitivity');
+  const left = tables.find(({ series }) => series?.series === 'as left');
+  if (isReadings && tables.length === 2 && left) {
+    const options = [left, ...tables.filter((table) => table !== left)].map((last): Option => ({
+      field: null,
+      text: last.lane.block.sheet.name,
+      answer: seriesAnswer(tables, last),
+    }));
+    return { ...base, subject: { is: 'found or left', tags: [...tags] }, options };
+  }
+  const sorted = tables.toSorted((one, other) => aside(one) - aside(other) || year(other) - year(one));
+  const inForce = sorted.map((chosen): Option => ({
+    field: null,
+    text: chosen.lane.block.sheet.name,
+    answer: useAnswer(tables, chosen, meanings),
+  }));
+  if (areMachines(tables))
     return {
       ...base,
-      subject: { is: 'list in force', meanings: [...meanings], tags: [...tags] },
-      options: sorted.map((chosen): Option => ({
-        field: null,
-        text: chosen.lane.block.sheet.name,
-        answer: useAnswer(tables, chosen),
-      })),
+      subject: { is: 'machine', sheet: base.sheets[0] ?? '' },
+      options: [{ field: null, text: base.sheets.join(', '), answer: machinesAnswer(tables) }, ...inForce],
     };
-  });
+  return {
+    ...base,
+    subject: { is: 'list in force', meanings: [...meanings], tags: [...tags] },
+    options: inForce,
+  };
+}
+
+/** Whether lists can be those of machines each: whole ones on sheets of their own, with nothing said that sets one aside. */
+function areMachines(tables: readonly TableRead[]): boolean {
+  const sheets = new Set(tables.map(({ lane }) => lane.block.sheet.name));
+  return (
+    sheets.size === tables.length &&
+    tables.every(
+      (table) =>
+        table.claims.has('measured') &&
+        (table.claims.has('configured') || table.claims.has('danger')) &&
+        table.machine === null &&
+        !table.claims.has('machine') &&
+        table.series === null &&
+        aside(table) === 0 &&
+        year(table) === 0,
+    )
+  );
+}
+
+function machinesAnswer(tables: readonly TableRead[]): ColumnMap {
+  return { tables: tables.map(({ lane }) => ({ ...laneSaid(lane), machine: lane.block.sheet.name })) };
 }
 
 function seriesAnswer(tables: readonly TableRead[], left: TableRead): ColumnMap {
@@ -82,8 +108,24 @@ function seriesAnswer(tables: readonly TableRead[], left: TableRead): ColumnMap 
   };
 }
 
-function useAnswer(tables: readonly TableRead[], chosen: TableRead): ColumnMap {
-  return { tables: tables.map((table) => ({ ...laneSaid(table.lane), use: table === chosen })) };
+/** The others are not read, or, where they hold more than what is asked, not for that. */
+function useAnswer(
+  tables: readonly TableRead[],
+  chosen: TableRead,
+  meanings: ReadonlySet<MeaningId>,
+): ColumnMap {
+  return {
+    tables: tables.map((table): TableSaid => {
+      if (table === chosen) return { ...laneSaid(table.lane), use: true };
+      const holdsMore = core.some((id) => table.claims.has(id) && !meanings.has(id));
+      return holdsMore
+        ? {
+            ...laneSaid(table.lane),
+            columns: Object.fromEntries([...meanings].map((id) => [meaning(id).name, null])),
+          }
+        : { ...laneSaid(table.lane), use: false };
+    }),
+  };
 }
 
 /** Words around a list that speak against its being in force. */
@@ -99,103 +141,43 @@ function year({ lane }: TableRead): number {
   return Math.max(0, ...[...texts.matchAll(/(?<!\d)20\d\d(?!\d)/gu)].map(([digits]) => Number(digits)));
 }
 
-/** Lists whose channels can't be told apart until their machine is said. */
-function machines(tables: readonly TableRead[], channels: readonly ReadChannel[]): Question[] {
-  const unsaid = new Map<TableRead, Set<string>>();
-  for (const { tag, troubles } of channels) {
-    for (const trouble of troubles) {
-      if (trouble.is !== 'machine not said') continue;
-      for (const table of trouble.tables) unsaid.set(table, (unsaid.get(table) ?? new Set()).add(tag));
-    }
-  }
-  for (const table of tables)
-    if (table.part === 'channels' && table.machine?.standing === 'proposed' && !unsaid.has(table))
-      unsaid.set(table, new Set());
-  const names = [...new Set(channels.map(({ machine }) => machine).filter((name) => name !== ''))];
-  return [...unsaid].flatMap(([table, tags]): Question[] => {
-    const proposed = table.machine ? [table.machine.name] : [];
-    const choices = [...new Set([...proposed, ...names])];
-    if (choices.length === 0) return [];
+/** Which of the lines holds that one table has of one channel: the last tested is proposed, else the first. */
+function linesTwice(channels: readonly ReadChannel[]): Question[] {
+  return channels.flatMap(({ tag, machine, troubles, lines }): Question[] => {
+    const twice = troubles.filter((trouble) => trouble.is === 'twice');
+    const [first] = twice;
+    if (!first) return [];
+    const own = lines.filter(({ place }) => first.places.includes(place));
+    const sorted = own.toSorted((one, other) => (other.day ?? 0) - (one.day ?? 0));
     return [
       {
-        id: ['machine', table.lane.block.sheet.name, table.lane.block.header[0]].join(' '),
-        needed: tags.size > 0,
-        records: tags.size,
-        subject: { is: 'machine', sheet: table.lane.block.sheet.name },
-        evidence: table.machine ? [table.machine.evidence] : [],
-        options: choices.map((text): Option => ({
+        id: `line ${first.places.map(({ sheet, row, column }) => `${sheet} ${row} ${column}`).join(' ')}`,
+        needed: true,
+        records: 1,
+        subject: { is: 'line in force', tag, machine, places: sorted.map(({ place }) => place) },
+        evidence: [],
+        sheets: [...new Set(first.places.map(({ sheet }) => sheet))],
+        options: sorted.map((chosen): Option => ({
           field: null,
-          text,
-          answer: { tables: [{ ...laneSaid(table.lane), machine: text }] },
+          text: lineName(chosen),
+          answer: {
+            notOfAudit: own.filter((line) => line !== chosen).map((line) => lineSaid(line)),
+          },
         })),
       },
     ];
   });
 }
 
-/** Tags of probes and settings without each other that are the same but for spaces, dashes, and O for 0. */
-function nearNames(channels: readonly ReadChannel[]): Question[] {
-  const lone = (id: MeaningId, other: MeaningId) =>
-    channels.filter(
-      ({ lines }) =>
-        lines.some(({ table }) => table.claims.has(id)) &&
-        !lines.some(({ table }) => table.claims.has(other)),
-    );
-  const settings = new Map<string, ReadChannel[]>();
-  for (const channel of lone('configured', 'measured')) {
-    const key = squeezed(channel.tag);
-    settings.set(key, [...(settings.get(key) ?? []), channel]);
-  }
-  const pairs: (readonly [string, string])[] = [];
-  for (const channel of lone('measured', 'configured')) {
-    const fitting = settings.get(squeezed(channel.tag)) ?? [];
-    const [only] = fitting;
-    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag))
-      pairs.push([only.tag, channel.tag]);
-  }
-  const joined = new Set(pairs.map(([written]) => written));
-  if (pairs.length === 0 || joined.size < pairs.length) return [];
-  const answer: ColumnMap = { names: Object.fromEntries(pairs) };
-  return [
-    {
-      id: `names ${pairs.map(([written]) => written).join()}`,
-      needed: true,
-      records: pairs.length,
-      subject: { is: 'names', pairs },
-      evidence: [],
-      options: [{ field: null, text: '', answer }],
-    },
-  ];
+type ChannelLine = ReadChannel['lines'][number];
+
+function lineSaid({ table, place }: ChannelLine): { sheet: string; row?: number; column?: string } {
+  return table.lane.block.lies === 'columns'
+    ? { sheet: place.sheet, column: columnLetters(place.column) }
+    : { sheet: place.sheet, row: place.row };
 }
 
-function squeezed(tag: string): string {
-  return tagKey(tag)
-    .replace(/[^\p{L}\p{N}]/gu, '')
-    .replace(/o/gu, '0')
-    .replace(/[il]/gu, '1');
-}
-
-/** Cells whose number a person has to confirm. */
-function doubtful(channels: readonly ReadChannel[]): Question[] {
-  const found: Question[] = [];
-  for (const { tag, notes } of channels) {
-    for (const { note, meaning: id, place } of notes) {
-      if (note.is !== 'needs a person' || note.value === null) continue;
-      const address = `${place.sheet}!${cellAddress(place.row, place.column)}`;
-      found.push({
-        id: `value ${address}`,
-        needed: true,
-        records: 1,
-        subject: { is: 'value', meaning: id, tag, place, text: note.word },
-        evidence: [],
-        options: [{ field: null, text: String(note.value), answer: { cells: { [address]: note.value } } }],
-      });
-    }
-  }
-  return found;
-}
-
-/** The answers to the proposals of questions, all accepted. */
-export function acceptedAnswers(questions: readonly Question[]): ColumnMap {
-  return questions.reduce<ColumnMap>((map, { options }) => mergeMaps(map, options[0]?.answer ?? {}), {});
+function lineName(line: ChannelLine): string {
+  const { row, column } = lineSaid(line);
+  return String(row ?? column);
 }

@@ -4,7 +4,7 @@ import { mergeMaps } from '../answers/merge.ts';
 import { evidenceTexts } from '../evidenceText.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
-import { acceptedAnswers } from './listQuestions.ts';
+import { acceptedAnswers } from './acceptedAnswers.ts';
 import type { Question } from './question.ts';
 
 /** A map with all that was understood and all that is proposed, each line with its evidence: to be checked, corrected, given back. */

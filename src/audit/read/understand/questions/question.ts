@@ -29,6 +29,13 @@ export type Subject =
   | { readonly is: 'found or left'; readonly tags: readonly string[] }
   /** Of what machine a list is. */
   | { readonly is: 'machine'; readonly sheet: string }
+  /** Which of several lines of one table holds, where they say otherwise of one channel. */
+  | {
+      readonly is: 'line in force';
+      readonly tag: string;
+      readonly machine: string;
+      readonly places: readonly Place[];
+    }
   /** Whether tags that are nearly spelled alike are the same. */
   | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
   /** Whether a cell holds a number. */
@@ -57,5 +64,7 @@ export interface Question {
   readonly records: number;
   readonly subject: Subject;
   readonly evidence: readonly Evidence[];
+  /** Sheets that it is about: one question stands for all tables of one layout. */
+  readonly sheets: readonly string[];
   readonly options: readonly Option[];
 }

@@ -1,27 +1,28 @@
 import { convert } from '../../../../units/convert.ts';
 import { parseUnit } from '../../../../units/parse.ts';
-import { laneSaid } from '../answers/places.ts';
+import { laneKey, laneSaid } from '../answers/places.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import { optionOf } from './fieldQuestions.ts';
+import { perLayout, type AboutTable } from './perLayout.ts';
 import type { Option, Question } from './question.ts';
 
 const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
   measured: ['mV/mil', 'mV/µm'],
   configured: ['mV/mil', 'mV/µm'],
   asLeftSensitivity: ['mV/mil', 'mV/µm'],
-  alert: ['mil', 'µm'],
-  danger: ['mil', 'µm'],
-  fullScale: ['mil', 'µm'],
+  alert: ['mil', 'µm', 'mm'],
+  danger: ['mil', 'µm', 'mm'],
+  fullScale: ['mil', 'µm', 'mm'],
 };
 /** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
 const agree = 2;
 
 /** Questions for the units of fields that state none, with the one that the numbers' size and the other columns speak for. */
 export function unitQuestions(tables: readonly TableRead[], channels: readonly ReadChannel[]): Question[] {
-  const found: Question[] = [];
+  const found: AboutTable[] = [];
   for (const table of tables) {
     if (table.part !== 'channels' || table.tag?.standing !== 'certain' || table.leftOut) continue;
     for (const id of Object.keys(unitsOf) as MeaningId[]) {
@@ -29,10 +30,10 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
       if (!claim || claim.standing === 'not known') continue;
       const slip = ratioSlip(table, claim, channels);
       if (!slip && hasUnit(claim, table, channels)) continue;
-      found.push(questionFor(table, claim, unitsOf[id] ?? []));
+      found.push([table, questionFor(table, claim, unitsOf[id] ?? [])]);
     }
   }
-  return found;
+  return perLayout(found);
 }
 
 function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
@@ -67,7 +68,6 @@ export function medianRatio(table: TableRead, channels: readonly ReadChannel[]):
 }
 
 function questionFor(table: TableRead, claim: Claim, units: readonly string[]): Question {
-  const { block, axis } = table.lane;
   const wanted = meaning(claim.meaning);
   const sorted = units.toSorted((one, other) => off(claim, one) - off(claim, other));
   const options = sorted.map((unit): Option => ({
@@ -76,11 +76,12 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
     answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] },
   }));
   return {
-    id: ['unit', block.sheet.name, block.header[0], axis?.name ?? '', claim.meaning].join(' '),
+    id: `unit ${laneKey(table.lane)} ${claim.meaning}`,
     needed: wanted.needed,
     records: claim.field.values.filled,
     subject: { is: 'unit', meaning: claim.meaning, field: optionOf(claim.field) },
     evidence: [{ is: 'size', median: claim.field.values.median, unit: sorted[0] ?? null, fits: true }],
+    sheets: [table.lane.block.sheet.name],
     options,
   };
 }

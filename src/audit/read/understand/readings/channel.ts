@@ -43,5 +43,11 @@ export interface ReadChannel {
   readonly notes: readonly PlacedNote[];
   readonly troubles: readonly Trouble[];
   /** Lines that it was read from: the table with its number, and the row, column or form. */
-  readonly lines: readonly { readonly table: TableRead; readonly record: number; readonly place: Place }[];
+  readonly lines: readonly {
+    readonly table: TableRead;
+    readonly record: number;
+    readonly place: Place;
+    /** When it was tested, in days since 1970-01-01; `null` where it does not say. */
+    readonly day: number | null;
+  }[];
 }

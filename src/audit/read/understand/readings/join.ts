@@ -1,5 +1,6 @@
+import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import { core, type MeaningId } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { Trouble } from './channel.ts';
 import type { Line } from './records.ts';
@@ -14,8 +15,6 @@ export interface JoinedLines {
   /** Lines of hidden lists that yield to visible ones. */
   readonly yielded: readonly Line[];
 }
-
-const core: readonly MeaningId[] = ['measured', 'configured', 'alert', 'danger', 'asLeftSensitivity'];
 
 /** Whether two lines say the same of what both hold. */
 export type SaysTheSame = (one: Line, other: Line, meanings: readonly MeaningId[]) => boolean;
@@ -75,9 +74,7 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
 function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheSame): JoinedLines {
   const twice = heldTwice(lines);
   if (twice.length === 0) return settled(all, lines, [], []);
-  const hidden = lines.filter(
-    (line) => isHidden(line.table) && twice.some((id) => line.table.claims.has(id)),
-  );
+  const hidden = lines.filter((line) => isHidden(line) && twice.some((id) => line.table.claims.has(id)));
   const visible = lines.filter((line) => !hidden.includes(line));
   if (hidden.length > 0 && twice.every((id) => visible.some(({ table }) => table.claims.has(id)))) {
     const rest = oneMachine(all, visible, same);
@@ -102,8 +99,9 @@ function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheS
   return settled(all, lines, troubles, []);
 }
 
-function isHidden(table: TableRead): boolean {
-  return table.lane.block.sheet.hidden;
+function isHidden({ table, record }: Line): boolean {
+  const { block } = table.lane;
+  return block.sheet.hidden || isHiddenRecord(block, record);
 }
 
 function settled(

@@ -30,7 +30,9 @@ export type CellNote =
   | { readonly is: 'no date'; readonly word: string; readonly why: NotADate }
   | { readonly is: 'not understood'; readonly word: string }
   | { readonly is: 'unit not clear'; readonly first: string; readonly second: string | null }
-  | { readonly is: 'no full scale'; readonly percent: number };
+  | { readonly is: 'no full scale'; readonly percent: number }
+  /** The word for its kind says one thing, the unit of its sensitivity another. */
+  | { readonly is: 'kind and unit differ'; readonly word: string; readonly unit: string };
 
 /** A note with its cell and the meaning that it is about. */
 export interface PlacedNote {

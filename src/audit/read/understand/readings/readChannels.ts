@@ -1,16 +1,18 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { cellText } from '../../../../cells/cell.ts';
 import type { Steps } from '../../../model/steps.ts';
-import type { Amount } from '../../rows/rowReader.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
+import { recordsOf } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { ReadChannel, ReadValue, Trouble } from './channel.ts';
 import { joinLines, type JoinedLines } from './join.ts';
-import { kindIn } from './kinds.ts';
+import { contradictions, sameValue } from './contradictions.ts';
+import { kindContradiction, kindOf } from './kindOf.ts';
+import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
 import { linesOf, type Line } from './records.ts';
@@ -40,8 +42,8 @@ export function* readChannels(
   const others: Line[] = [];
   for (const table of used) {
     const isKnown = (tag: string) =>
-      known.some(([of, keys]) => of.lane.block !== table.lane.block && keys.has(tagKey(tag)));
-    for (const line of linesOf(table, sheets, isKnown)) {
+      known.some(([of, keys]) => of.lane.block !== table.lane.block && keys().has(tagKey(tag)));
+    for (const line of linesOf(table, sheets, isKnown, said.leftOut)) {
       if (line.is === 'channel') lines.push(line);
       else if (line.is !== 'empty') others.push(line);
       if ((lines.length + others.length) % stride === 0) yield;
@@ -76,26 +78,22 @@ export function* readChannels(
 function knownTags(
   tables: readonly TableRead[],
   sheets: ReadonlyMap<string, Sheet>,
-): readonly (readonly [TableRead, ReadonlySet<string>])[] {
+): readonly (readonly [TableRead, () => ReadonlySet<string>])[] {
   return tables.map((table) => {
-    const keys = new Set<string>();
-    for (const { record } of recordsWithTags(table)) {
-      const tag = table.tag;
-      if (tag) keys.add(tagKey(cellText(cellOfBlock(table.lane.block, sheets, tag.field.place, record))));
-    }
-    return [table, keys];
+    let keys: Set<string> | undefined;
+    return [
+      table,
+      () => {
+        if (keys) return keys;
+        keys = new Set();
+        const { tag, lane } = table;
+        if (tag)
+          for (const record of recordsOf(lane.block))
+            keys.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+        return keys;
+      },
+    ];
   });
-}
-
-function* recordsWithTags({ lane }: TableRead): Generator<{ record: number }, void, void> {
-  for (let record = lane.block.span[0]; record <= lane.block.span[1]; record++) yield { record };
-}
-
-function sameValue(one: Amount | null | undefined, other: Amount | null | undefined): boolean {
-  if (!one || !other) return true;
-  if (one.unit?.dimension !== other.unit?.dimension) return false;
-  const [a, b] = [one.value * (one.unit?.factor ?? 1), other.value * (other.unit?.factor ?? 1)];
-  return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 }
 
 function channelOf(
@@ -105,8 +103,10 @@ function channelOf(
 ): ReadChannel {
   const values = new Map<MeaningId, ReadValue>();
   const notes: PlacedNote[] = [];
-  const percents: [MeaningId, FieldRead, Line][] = [];
+  const percents: [MeaningId, FieldRead][] = [];
   const open = new Set(joined.troubles.flatMap((trouble: Trouble) => trouble.meanings));
+  const several = joined.lines.length > 1;
+  const holders = new Map<MeaningId, [TableRead, ReadValue][]>();
   for (const line of joined.lines) {
     for (const [id, claim] of line.table.claims) {
       if (id === 'tag' || claim.standing !== 'certain' || open.has(id)) continue;
@@ -114,52 +114,30 @@ function channelOf(
       if (!found) continue;
       if (values.has(id) && found.amount === null && found.text === '') continue;
       notes.push(...found.notes);
-      if (found.ofScale !== null) percents.push([id, found, line]);
-      else if (!values.has(id))
-        values.set(id, { amount: found.amount, text: found.text, day: found.day, place: found.place });
+      const { amount, text, day, place } = found;
+      if (found.ofScale !== null) percents.push([id, found]);
+      else if (several && (amount !== null || text !== ''))
+        holders.set(id, [...(holders.get(id) ?? []), [line.table, { amount, text, day, place }]]);
+      if (found.ofScale === null && !values.has(id)) values.set(id, { amount, text, day, place });
     }
   }
-  const scale = values.get('fullScale');
+  const troubles = several ? [...joined.troubles, ...contradictions(holders)] : joined.troubles;
+  for (const { meanings } of troubles) for (const id of meanings) values.delete(id);
   for (const [id, found] of percents) {
-    const percent = found.ofScale ?? 0;
-    const unit = scale?.amount?.unit;
-    if (!scale?.amount || !unit || unit.dimension === 'percent') {
-      notes.push({ note: { is: 'no full scale', percent }, meaning: id, place: found.place, unusable: true });
-      values.set(id, { amount: null, text: found.text, day: null, place: found.place });
-      continue;
-    }
-    const amount = { value: (percent * scale.amount.value) / 100, unit };
-    notes.push({
-      note: { is: 'worked out from full scale', percent, scale: scale.amount.value, unit: unit.text },
-      meaning: id,
-      place: found.place,
-      unusable: false,
-    });
-    values.set(id, { amount, text: found.text, day: null, place: found.place });
+    const { value, note } = ofScale(id, found, values.get('fullScale')?.amount ?? null);
+    values.set(id, value);
+    notes.push(note);
   }
+  const { kind, kindSaid, place } = kindOf(joined.lines, sheets);
+  const differs = place && kindContradiction(kind, kindSaid, values, place);
   return {
     tag: joined.tag,
     machine: joined.machine,
-    ...kindOf(joined.lines, sheets),
+    kind: differs ? null : kind,
+    kindSaid,
     values,
-    notes,
-    troubles: joined.troubles,
+    notes: differs ? [...notes, differs] : notes,
+    troubles,
     lines: joined.lines,
   };
-}
-
-function kindOf(
-  lines: readonly Line[],
-  sheets: ReadonlyMap<string, Sheet>,
-): Pick<ReadChannel, 'kind' | 'kindSaid'> {
-  for (const { table, record } of lines) {
-    if (!table.kindField) continue;
-    const text = cellText(cellOfBlock(table.lane.block, sheets, table.kindField.place, record));
-    if (text === '') continue;
-    const kind = kindIn(text);
-    const isOwn = table.claims.get('kind')?.field === table.kindField;
-    if (kind === 'other') return { kind: null, kindSaid: text };
-    if (kind || isOwn) return { kind: kind ?? null, kindSaid: text };
-  }
-  return { kind: null, kindSaid: '' };
 }

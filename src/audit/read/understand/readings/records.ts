@@ -1,16 +1,19 @@
-import { cellText, isBlank } from '../../../../cells/cell.ts';
+import { columnLetters } from '../../../../cells/address.ts';
+import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { headerKey } from '../../tables/header.ts';
 import { isHeadOfRecord } from '../../tables/searchHeaders.ts';
 import { recordAreas } from '../../tables/recordAreas.ts';
 import { looksLikeHeading } from '../../join/tagIndex.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import { placeIn, recordsOf, type Place } from '../blocks/block.ts';
+import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import { labelOf } from '../blocks/cellKind.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
+import { readDate } from '../../rows/date.ts';
+import { machineReader } from './lineMachines.ts';
 import { isSpare, isTotal } from './blanks.ts';
 
 /** What a line of a table is. */
@@ -22,6 +25,8 @@ export interface Line {
   readonly table: TableRead;
   readonly record: number;
   readonly is: LineKind;
+  /** When it was tested, in days since 1970-01-01. */
+  readonly day: number | null;
   /** Its tag as it is written, with the probe's letter where a line holds two. */
   readonly tag: string;
   readonly machine: string;
@@ -33,30 +38,33 @@ export function* linesOf(
   table: TableRead,
   sheets: ReadonlyMap<string, Sheet>,
   isKnown: (tag: string) => boolean,
+  leftOut: ReadonlySet<string>,
 ): Generator<Line, void, void> {
   const { lane, tag, claims } = table;
   const { block } = lane;
   if (!tag) return;
   const records = calibrationRows(table);
-  const machine = claims.get('machine');
-  const own = filledTags(table, sheets);
+  const machineOf = machineReader(table, sheets);
+  const date = claims.get('calibratedOn');
+  let own: ReadonlySet<string> | undefined;
+  const others = [...claims.values()].filter(({ field }) => field !== tag.field);
+  const repeated = headerKey(tag.field.parts.at(-1)?.text ?? '');
   for (const record of recordsOf(block)) {
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
     const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
-    const filled = [...claims.values()].filter(
-      ({ field }) => field !== tag.field && !isBlank(cellOfBlock(block, sheets, field.place, record)),
-    );
+    const filled = others.filter(({ field }) => !isBlank(cellOfBlock(block, sheets, field.place, record)));
     const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
-    const ofMachine = machine ? cellText(cellOfBlock(block, sheets, machine.field.place, record)) : '';
     const line = (is: LineKind): Line => ({
       table,
       record,
       is,
       tag: written === '' ? '' : `${written}${axis}`,
-      machine: ofMachine || (machine ? '' : table.machine?.standing === 'certain' ? table.machine.name : ''),
+      machine: machineOf(record),
       place,
+      day: date ? dayAt(cellOfBlock(block, sheets, date.field.place, record)) : null,
     });
+    if (leftOut.has(lineKey(block, place))) continue;
     if (records.has(record)) yield line('record');
     else if (block.table?.totalsRow && record === block.table.area.bottom) yield line('totals row');
     else if (written === '' && filled.length === 0) yield line('empty');
@@ -65,10 +73,10 @@ export function* linesOf(
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
     else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0)
       yield line('spare');
-    else if (repeatsHeader(table, written)) yield line('header again');
+    else if (written.length <= 2 * repeated.length + 8 && headerKey(written) === repeated) yield line('header again');
     else if (
       filled.length === 0 &&
-      (own.has(tagKey(written)) ||
+      ((own ??= filledTags(table, sheets)).has(tagKey(written)) ||
         conceptsIn(written).size > 0 ||
         looksLikeHeading(written, isKnown(written)))
     )
@@ -76,6 +84,16 @@ export function* linesOf(
     else if (filled.length < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
     else yield line('channel');
   }
+}
+
+/** How a person's answer names a line: by its row, or by its column where channels are columns. */
+function lineKey({ lies }: Block, { sheet, row, column }: Place): string {
+  return `${sheet}!${lies === 'columns' ? columnLetters(column) : row}`;
+}
+
+function dayAt(cell: Cell): number | null {
+  const read = cell === null ? undefined : readDate(cell);
+  return read && 'day' in read ? read.day : null;
 }
 
 /** Tags of a table beside which a number stands in some line. */
@@ -107,10 +125,6 @@ function isLabelText(text: string): boolean {
   );
 }
 
-function repeatsHeader({ tag }: TableRead, written: string): boolean {
-  return tag !== null && headerKey(tag.field.parts.at(-1)?.text ?? '') === headerKey(written);
-}
-
 /** Rows of calibration records that stand below the rows of a table, in its columns. */
 function calibrationRows({ lane, tag, claims }: TableRead): ReadonlySet<number> {
   const { block } = lane;
@@ -140,9 +154,4 @@ function calibrationRows({ lane, tag, claims }: TableRead): ReadonlySet<number> 
   const rows = new Set<number>();
   for (const { top, bottom } of areas) for (let row = top; row <= bottom; row++) rows.add(row);
   return rows;
-}
-
-/** What a channel is told apart by: its tag, and its machine where the tag alone does not tell. */
-export function channelKey(tag: string, machine: string | null): string {
-  return machine === null ? tagKey(tag) : `${tagKey(machine)}\n${tagKey(tag)}`;
 }

@@ -51,8 +51,7 @@ export const certainties: readonly Rule[] = [
   { of: every, all: ['unit contradicts'], standing: 'not known' },
   { of: ['sensitivity', 'setpoint', 'scale', 'text', 'tag'], all: ['visible rival'], standing: 'proposed' },
   { of: ['quantity'], all: ['visible rival'], standing: 'proposed' },
-  { of: every, all: ['hidden'], none: ['standard header'], standing: 'proposed' },
-  { of: every, all: ['hidden', 'hidden rival'], standing: 'proposed' },
+  { of: every, all: ['hidden'], standing: 'proposed' },
   { of: ['sensitivity'], all: ['role by assumed group'], none: ['standard header'], standing: 'proposed' },
   { of: ['setpoint'], all: ['out of order'], none: ['standard header'], standing: 'proposed' },
   { of: every, all: ['standard header'], standing: 'certain' },
@@ -72,6 +71,11 @@ export const certainties: readonly Rule[] = [
   {
     of: ['sensitivity'],
     all: ['strong word', 'unit by note', 'role by weak word', 'company'],
+    standing: 'certain',
+  },
+  {
+    of: ['sensitivity'],
+    all: ['strong word', 'unit by note', 'role by weak word', 'role by the other'],
     standing: 'certain',
   },
   { of: ['sensitivity'], all: ['strong word', 'unit by note', 'role by series'], standing: 'certain' },
@@ -144,7 +148,7 @@ function signOf(one: Evidence): readonly Sign[] {
       return [one.strength === 'strong' ? 'strong word' : 'weak word'];
     case 'unit':
       if (!one.fits) return ['unit contradicts'];
-      return ['title', 'note', 'legend'].includes(one.scope)
+      return ['title', 'note', 'legend'].includes(one.scope) && !one.named
         ? ['unit fits', 'unit by note']
         : ['unit fits', 'unit is its own'];
     case 'size':

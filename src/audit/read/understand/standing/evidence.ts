@@ -22,6 +22,8 @@ export type Evidence =
       readonly scope: UnitScope;
       readonly place: Place | null;
       readonly fits: boolean;
+      /** A text around the table names the header with it. */
+      readonly named?: boolean;
     }
   | { readonly is: 'size'; readonly median: number; readonly unit: string | null; readonly fits: boolean }
   | {

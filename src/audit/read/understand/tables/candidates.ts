@@ -2,10 +2,11 @@ import type { Field } from '../fields/field.ts';
 import { meaning, type Meaning } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { headerKey } from '../../tables/header.ts';
-import { pairs, surePairs } from '../vocabulary/pairWords.ts';
+import { grades, pairs, surePairs } from '../vocabulary/pairWords.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Lane } from './lane.ts';
-import { isSensitivity, wordEvidence } from './sensitivities.ts';
+import { isSensitivity } from './isSensitivity.ts';
+import { wordEvidence } from './sensitivities.ts';
 import { fitsMeaning, unitSource } from './units.ts';
 
 /** A field that could have a meaning, before rivals are compared. */
@@ -40,7 +41,20 @@ export function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'd
   return own ? [{ field: own, evidence: [] }] : [];
 }
 
-/** Two columns named by the words of a pair, and by nothing else. */
+/** The only field that is called a danger, beside one that is called a first grade. */
+function soleDanger(fields: readonly Field[], first: Field): Field | undefined {
+  const dangers = fields.filter(
+    (field) =>
+      field !== first &&
+      field.values.numbers > 0 &&
+      (field.concepts.get('danger')?.strength === 'strong' ||
+        field.standard.some(({ id }) => id === 'danger')) &&
+      !isSensitivity(field),
+  );
+  return dangers.length === 1 ? dangers[0] : undefined;
+}
+
+/** Two columns named by the words of a pair, and by nothing else; or the first grade beside the only danger. */
 export function pairOf(
   fields: readonly Field[],
 ): { fields: readonly [Field, Field]; alert: Evidence[]; danger: Evidence[] } | undefined {
@@ -56,9 +70,17 @@ export function pairOf(
   };
   for (const [low, high] of pairs) {
     const one = fields.find((field) => key(field) === headerKey(low) && field.values.numbers > 0);
-    const other = fields.find((field) => key(field) === headerKey(high) && field.values.numbers > 0);
+    const other =
+      fields.find((field) => key(field) === headerKey(high) && field.values.numbers > 0) ??
+      (one && grades.has(low) ? soleDanger(fields, one) : undefined);
     if (!one || !other) continue;
-    const evidence: Evidence = { is: 'pair', low, high, sure: surePairs.has(low) };
+    const isSaid = key(other) !== headerKey(high);
+    const evidence: Evidence = {
+      is: 'pair',
+      low,
+      high: isSaid ? other.text : high,
+      sure: isSaid || surePairs.has(low),
+    };
     return { fields: [one, other], alert: [evidence], danger: [evidence] };
   }
   return undefined;
@@ -99,6 +121,13 @@ function fits(lane: Lane, field: Field, wanted: Meaning): boolean {
   return cells.length === 0 || cells.some((unit) => fitsMeaning(unit, wanted));
 }
 
+/** Whether a column named by a weak word holds kinds of channels, and so something else than its word says. */
+function holdsKinds({ values, concepts }: Field, wanted: Meaning): boolean {
+  return (
+    wanted.id === 'machine' && concepts.get('machine')?.strength === 'weak' && values.kinds * 2 > values.texts
+  );
+}
+
 export function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
   const standard = standards(fields, wanted);
   if (standard.length > 0) return standard;
@@ -108,6 +137,7 @@ export function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
         field.standard.length === 0 &&
         names(field, wanted) &&
         holds(field, wanted) &&
+        !holdsKinds(field, wanted) &&
         !(wanted.matter !== 'text' && isSensitivity(field)),
     )
     .map((field) => ({ field, evidence: wordEvidence(field, wanted.named.flat()) }));
@@ -124,7 +154,7 @@ function holds({ values, units }: Field, wanted: Meaning): boolean {
     );
   if (wanted.holds !== 'number')
     return (
-      values.numbers * 2 <= values.filled &&
+      (wanted.numbered || values.numbers * 2 <= values.filled) &&
       units.length === 0 &&
       values.dates === 0 &&
       values.units * 2 < Math.max(1, values.texts)

@@ -86,10 +86,9 @@ function later(field: Field): number {
 function sizeEvidence({ values }: Field, unitText: string | null, wanted: Meaning): Evidence[] {
   const [usual] = wanted.sizes;
   if (!usual || values.numbers === 0) return [];
-  const [unit, base] = [unitText === null ? undefined : parseUnit(unitText), parseUnit(usual.unit)];
+  const text = unitText ?? (values.cellUnits.size === 0 ? wanted.usualUnit : null);
+  const [unit, base] = [text === null ? undefined : parseUnit(text), parseUnit(usual.unit)];
   if (!unit || !base || unit.dimension !== base.dimension) return [];
   const size = Math.abs(convert(values.median, unit, base));
-  return [
-    { is: 'size', median: values.median, unit: unitText, fits: size >= usual.from && size <= usual.to },
-  ];
+  return [{ is: 'size', median: values.median, unit: text, fits: size >= usual.from && size <= usual.to }];
 }

@@ -1,19 +1,23 @@
 import { labelText, type ContextText } from '../blocks/context.ts';
-import { conceptsIn, readWords } from '../vocabulary/lexicon.ts';
+import { conceptsIn, tokensOf } from '../vocabulary/lexicon.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
+import { listWords } from '../vocabulary/valueWords.ts';
+import type { Concept } from '../vocabulary/word.ts';
+import { holdsOneOf } from '../vocabulary/wordList.ts';
 import type { Lane } from './lane.ts';
 import type { TableMachine } from './tableRead.ts';
 
 /** The machine that a label above a table names: `Machine` with a name beside it. */
-export function labelledMachine(lane: Lane): TableMachine | null {
-  for (const texts of [lane.context.titles, lane.context.ofSheet]) {
-    for (const text of texts) {
-      const found = fromLabel(text);
-      if (found) return found;
-    }
+export function labelledMachine({ context }: Lane): TableMachine | null {
+  for (const text of context.titles) {
+    const found = fromLabel(text);
+    if (found) return found;
   }
-  return null;
+  const ofSheet = context.ofSheet.flatMap((text) => fromLabel(text) ?? []);
+  const [only, second] = ofSheet;
+  if (!only || second) return null;
+  return context.hasBeside ? { ...only, standing: 'proposed' } : only;
 }
 
 function fromLabel(text: ContextText): TableMachine | null {
@@ -34,19 +38,29 @@ function fromLabel(text: ContextText): TableMachine | null {
     : null;
 }
 
-/** Words that the names of sheets have that are not machines. */
-const ofLists =
-  /(?:sheet|tabelle|hoja|feuil|folha|foglio|list|table|data|probe|channel|setpoint|measure|test|reading|legend|note|calib|rack|monitor|panel|summary|overview)/iu;
+const namesList = holdsOneOf(listWords);
+/** Concepts that a machine's name can have. */
+const ofMachines: ReadonlySet<Concept> = new Set<Concept>([
+  'machine',
+  'location',
+  'ordinal',
+  'other',
+  'tolerance',
+]);
+
+/** Whether the name of a sheet or a heading can be that of a machine: no word of lists, and nothing of a quantity. */
+export function canBeMachine(name: string): boolean {
+  return (
+    tokensOf(name).length > 0 &&
+    !namesList(name) &&
+    [...conceptsIn(name).keys()].every((concept) => ofMachines.has(concept))
+  );
+}
 
 /** The sheet's name as the machine of its list, where it can be one. */
 export function machineOfSheet(lane: Lane): TableMachine | null {
   const { name } = lane.block.sheet;
-  if (ofLists.test(name)) return null;
-  const words = readWords(name);
-  const told = [...conceptsIn(name).keys()].some(
-    (concept) => concept !== 'machine' && concept !== 'location' && concept !== 'ordinal',
-  );
-  if (told || words.words === 0) return null;
+  if (!canBeMachine(name)) return null;
   return { name, evidence: { is: 'sheet name', sheet: name }, standing: 'certain' };
 }
 

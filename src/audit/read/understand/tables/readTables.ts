@@ -7,7 +7,7 @@ import { contextOf } from '../blocks/context.ts';
 import { recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { fieldsOf } from '../fields/fieldsOf.ts';
-import { notedAbove, notedInLegend } from '../fields/notes.ts';
+import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meanings/quantities.ts';
 import { kindIn } from '../readings/kinds.ts';
@@ -15,6 +15,8 @@ import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
+import { headingsOf } from './headings.ts';
+import { withHidden } from './hiddenTables.ts';
 import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
 import { seriesOf } from './series.ts';
@@ -52,7 +54,7 @@ export function* readTables(
   const tables = lanes.map((lane): TableRead =>
     tableOf(lane, settled.get(lane) ?? { claims: new Map(), open: [] }, tags.get(lane) ?? null, sheets, said),
   );
-  return withSheetMachines(withHistories(tables, sheets));
+  return withSheetMachines(withHidden(withHistories(tables, sheets)));
 }
 
 /** Fields that are something for sure, and so no tag: places may be both. */
@@ -74,7 +76,6 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
     .flatMap((sheet) => notedInLegend(sheet, names));
   const lanes: Lane[] = [];
   for (const block of blocks) {
-    const own = fields.get(block) ?? [];
     const context = contextOf(block, blocks);
     const legend = legends.filter(({ sheets }) => sheets.length === 0 || sheets.includes(block.sheet.name));
     const naming = legend.filter(({ sheets }) => sheets.length > 0);
@@ -83,6 +84,7 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
       ...notedAbove(context.ofSheet).map((unit) => ({ unit, scope: 'note' as const })),
       ...(naming.length > 0 ? naming : legend).map((unit) => ({ unit, scope: 'legend' as const })),
     ];
+    const own = (fields.get(block) ?? []).map((field) => withNoted(field, noted));
     const axes = axesOf(own);
     const parts = axes ?? [[null, new Set<Field>()] as const];
     for (const [axis, ofAxis] of parts) {
@@ -144,6 +146,10 @@ function tableOf(
     kindField: claims.get('kind')?.field ?? kindField(lane, sheets),
     series: seriesOf(lane) ?? null,
     machine: claims.has('machine') ? null : machine,
+    headings: part === 'channels' && !claims.has('machine') && !machine ? headingsOf(lane) : [],
+    machineFromHeadings: answer?.machineFromHeadings === true,
+    setAside: false,
+    use: answer?.use ?? null,
     leftOut: answer?.use === false,
   };
 }
@@ -186,22 +192,27 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
     const { concepts, values } = field;
     if (
       values.texts === 0 ||
-      values.numbers > 0 ||
+      values.numbers * 3 > values.texts ||
       concepts.has('remark') ||
       field.standard.some(({ id }) => id === 'tag' || id === 'machine')
     )
       continue;
+    if (field.standard.some(({ id }) => id === 'kind')) return field;
     if (values.distinct > mostKinds) continue;
+    if (values.kinds === 0) continue;
+    const known = new Map<string, ReturnType<typeof kindIn>>();
     const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
     let [told, read, filled] = [0, 0, 0];
     for (const record of recordsOf(lane.block)) {
       const text = cellText(cellOfBlock(lane.block, sheets, field.place, record));
-      const kind = kindIn(text);
+      let kind = known.get(text);
+      if (!kind && !known.has(text)) known.set(text, (kind = kindIn(text)));
       if (text !== '') filled++;
       if (kind) read++;
       if (kind && kind !== 'radial' && kind !== 'loop') told++;
     }
     if (told > 0 && (named || read * 5 >= filled * 4)) return field;
+    if (read > 0 && concepts.has('kind')) return field;
   }
   return null;
 }

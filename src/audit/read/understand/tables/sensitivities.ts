@@ -1,9 +1,10 @@
 import { seriesOf, type LaneSeries } from './series.ts';
 import type { Field } from '../fields/field.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
-import { meaning } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
+import type { StandardName } from '../vocabulary/headerText.ts';
 import type { Concept } from '../vocabulary/word.ts';
+import { isSensitivity, sensitivityIds } from './isSensitivity.ts';
 import type { Lane } from './lane.ts';
 
 /** A field of sensitivities with the role that it has: which meaning, by what. */
@@ -16,38 +17,6 @@ export interface Role {
   readonly aside: 'old' | 'proposed' | null;
 }
 
-const ids: ReadonlySet<string> = new Set([
-  'measured',
-  'configured',
-  'asLeftSensitivity',
-  'referenceSensitivity',
-]);
-const excluded: readonly Concept[] = meaning('measured').not;
-
-/** Whether a field holds sensitivities, by its standard header, its unit or its word. */
-export function isSensitivity(field: Field): boolean {
-  const { standard, concepts, units, values } = field;
-  if (standard.some(({ id }) => ids.has(id))) return true;
-  if (standard.length > 0 || excluded.some((concept) => concepts.has(concept))) return false;
-  const stated = units.find(({ scope }) => scope !== 'format')?.stated ?? units[0]?.stated;
-  const dimensions = meaning('measured').dimensions;
-  if (stated?.unit && dimensions.includes(stated.unit.dimension)) return true;
-  if (stated || values.dates > 0) return false;
-  const word = concepts.get('sensitivity');
-  if (!word || values.numbers === 0) return false;
-  if (word.strength === 'strong') return true;
-  const perCell = [...values.cellUnits.values()].some(
-    ({ unit }) => unit !== null && dimensions.includes(unit.dimension),
-  );
-  const median = Math.abs(values.median);
-  return (
-    perCell ||
-    ((['measured', 'configured', 'as found', 'as left'] as const).some((role) => concepts.has(role)) &&
-      ((median > 1 && median < 20) || (median > 50 && median < 600)) &&
-      values.least > 0)
-  );
-}
-
 /** Gives every sensitivity of a lane its role: by its words, by the series of its list, or by the company that it keeps. */
 export function rolesOf(
   lane: Lane,
@@ -56,10 +25,35 @@ export function rolesOf(
   const series = seriesOf(lane);
   const fields = lane.fields.filter(isSensitivity);
   const worded = fields.map((field) => byWords(field, series, company));
-  const open = worded.filter((role) => role.meaning === null && role.aside === null);
+  const shown = worded.filter(({ field }) => !field.place.hidden);
+  const seen = shown.length > 0 ? shown : worded;
+  const open = seen.filter((role) => role.meaning === null && role.aside === null);
+  const sure = (id: MeaningId) =>
+    worded.some(
+      ({ meaning: other, evidence }) =>
+        other === id &&
+        evidence.some((one) => one.is === 'standard header' || (one.is === 'role' && one.from === 'word')),
+    );
   return worded.map((role) => {
+    const counterpart =
+      role.meaning === 'measured' ? 'configured' : role.meaning === 'configured' ? 'measured' : null;
+    if (counterpart === 'measured' && !company.setpoints) return role;
+    const isWeak = role.evidence.some((one) => one.is === 'role' && one.from === 'weak word');
+    if (
+      counterpart &&
+      isWeak &&
+      sure(counterpart) &&
+      worded.filter((other) => other.meaning === role.meaning).length === 1
+    )
+      return {
+        ...role,
+        evidence: [
+          ...role.evidence,
+          { is: 'role', role: role.meaning ?? '', from: 'the other column', company: [] },
+        ],
+      };
     if (role.meaning !== null || role.aside !== null || conflicts(role.field)) return role;
-    return byCompany(role, worded, open.length, series, company) ?? role;
+    return byCompany(role, seen, open.length, series, company) ?? role;
   });
 }
 
@@ -79,15 +73,29 @@ function conflicts(field: Field): boolean {
   return set > 0 && set === strengthOf(field, 'measured', 'as found', 'as left');
 }
 
+/**
+ * Whether another way to write a standard header, without a word for measured or set, stands in the company of the other
+ * one: `Scale factor` beside gap voltages and test days.
+ */
+function contradictsCompany(
+  field: Field,
+  { id, exact }: StandardName,
+  { setpoints, tests }: { readonly setpoints: boolean; readonly tests: readonly string[] },
+): boolean {
+  if (exact || strengthOf(field, 'configured', 'measured', 'as found', 'as left', 'reference') > 0) return false;
+  if (setpoints === tests.length > 0) return false;
+  return setpoints ? id === 'measured' : id === 'configured';
+}
+
 function byWords(
   field: Field,
   series: LaneSeries | undefined,
   company: { readonly setpoints: boolean; readonly tests: readonly string[] },
 ): Role {
-  const standard = field.standard.find(({ id }) => ids.has(id));
+  const standard = field.standard.find(({ id }) => sensitivityIds.has(id));
   const aside =
     strengthOf(field, 'old') === 2 ? 'old' : strengthOf(field, 'proposed') === 2 ? 'proposed' : null;
-  if (standard) {
+  if (standard && !contradictsCompany(field, standard, company)) {
     const id = standard.id as MeaningId;
     const left = id === 'measured' && series?.series === 'as left' && strengthOf(field, 'as found') === 0;
     const said: Evidence[] = [{ is: 'standard header', header: field.text, exact: standard.exact }];
@@ -215,12 +223,12 @@ function byCompany(
     return to('measured', { is: 'role', role: 'measured', from: 'company', company: tests });
   if (has('configured') && !has('measured'))
     return to('measured', { is: 'role', role: 'measured', from: 'the other column', company: tests });
-  if (has('measured') && !has('configured'))
+  if (has('measured') && !has('configured') && setpoints)
     return to('configured', {
       is: 'role',
       role: 'configured',
       from: 'the other column',
-      company: setpoints ? ['setpoints'] : [],
+      company: ['setpoints'],
     });
   return undefined;
 }

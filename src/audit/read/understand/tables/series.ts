@@ -1,5 +1,8 @@
+import type { Place } from '../blocks/block.ts';
+import { unitsIn } from '../fields/notes.ts';
 import type { Series } from '../standing/evidence.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
+import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Lane } from './lane.ts';
 
 /** A word of a series around a lane: a header's, a title's or the sheet's. */
@@ -8,6 +11,12 @@ export interface LaneSeries {
   readonly from: 'title' | 'sheet name';
   readonly text: string;
   readonly strength: 'strong' | 'weak';
+}
+
+/** Whether a text says the units of columns by their headers: what it names is no title of the list. */
+function namesHeaders({ fields }: Lane, text: string, place: Place): boolean {
+  const headers = new Set(fields.flatMap(({ parts }) => parts.map(({ name }) => tokensOf(name).join(' '))));
+  return unitsIn(text, place, []).some(({ names }) => names.some((name) => headers.has(name)));
 }
 
 /** The series that the title of a lane or its sheet's name states. */
@@ -22,7 +31,8 @@ export function seriesOf(lane: Lane): LaneSeries | undefined {
     const strength = series === 'as left' ? asLeft : asFound;
     if (series && strength) found.push({ series, from, text, strength });
   };
-  for (const { text, value } of lane.context.titles)
+  const titles = lane.context.titles.filter(({ text, place }) => !namesHeaders(lane, text, place));
+  for (const { text, value } of titles)
     look(value === null ? text : `${text} ${value}`, 'title');
   look(lane.block.sheet.name, 'sheet name');
   if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');

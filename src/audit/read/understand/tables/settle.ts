@@ -7,7 +7,8 @@ import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim, OpenField, Settled } from './claim.ts';
 import type { Lane } from './lane.ts';
 import { orderOf } from './order.ts';
-import { isSensitivity, rolesOf } from './sensitivities.ts';
+import { isSensitivity } from './isSensitivity.ts';
+import { rolesOf } from './sensitivities.ts';
 import { unitFields } from './units.ts';
 
 /** What numbers of other meanings can be taken for in a lane, for what is not read. */

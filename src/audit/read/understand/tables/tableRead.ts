@@ -15,6 +15,9 @@ export interface TableMachine {
   readonly standing: Standing;
 }
 
+/** A text alone in its row, among the lines of a table. */
+export type Heading = Extract<Evidence, { is: 'heading' }>;
+
 /** A lane with everything settled: what its fields mean, which names its records, and what part it plays. */
 export interface TableRead {
   readonly lane: Lane;
@@ -26,6 +29,14 @@ export interface TableRead {
   readonly kindField: Field | null;
   readonly series: LaneSeries | null;
   readonly machine: TableMachine | null;
+  /** Headings among its lines that can name the machines of the lines below them. */
+  readonly headings: readonly Heading[];
+  /** A person said that they do. */
+  readonly machineFromHeadings: boolean;
+  /** It stands on a hidden sheet, and visible tables hold what it does. */
+  readonly setAside: boolean;
+  /** Whether a person said that it is to be read; `null` where nobody did. */
+  readonly use: boolean | null;
   /** A person said that it is not to be read. */
   readonly leftOut: boolean;
 }

@@ -1,7 +1,7 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import { recordsOf } from '../blocks/block.ts';
+import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
@@ -38,12 +38,27 @@ export function tagClaims(
   }[],
   sheets: ReadonlyMap<string, Sheet>,
 ): Map<Lane, Claim> {
-  const all = lanes.map(({ lane, taken, machine }) => ({
+  const named = lanes.map(({ lane, taken, machine }) => ({
     lane,
+    taken,
+    machine,
     candidates: lane.fields.flatMap((field) =>
-      taken.has(field) ? [] : (candidateOf(lane, field, machine, sheets) ?? []),
+      taken.has(field) || wordOf(field) === 0 ? [] : (candidateOf(lane, field, machine, sheets) ?? []),
     ),
   }));
+  const all = named.map(({ lane, taken, machine, candidates }) => {
+    const elsewhere = named.filter((other) => other.lane.block !== lane.block).flatMap((other) => other.candidates);
+    const more = lane.fields.filter(
+      (field) =>
+        !taken.has(field) &&
+        wordOf(field) === 0 &&
+        (candidates.length === 0 || mayShare(lane, field, elsewhere, sheets)),
+    );
+    return {
+      lane,
+      candidates: [...candidates, ...more.flatMap((field) => candidateOf(lane, field, machine, sheets) ?? [])],
+    };
+  });
   const claims = new Map<Lane, Claim>();
   for (const { lane, candidates } of all) {
     const others = all
@@ -55,6 +70,36 @@ export function tagClaims(
   return claims;
 }
 
+/** How strongly a field's header names tags. */
+function wordOf({ standard, concepts }: Field): Candidate['word'] {
+  const name = standard.find(({ id }) => id === 'tag');
+  if (name) return name.exact ? 3 : 2;
+  const strength = concepts.get('tag')?.strength;
+  return strength === 'strong' ? 2 : strength === 'weak' ? 1 : 0;
+}
+
+/** Texts of a field by which it is told whether it can have the tags of another list. */
+const sampled = 60;
+
+/** Whether some of the first texts of a field stand among those that other lists name their records by. */
+function mayShare(
+  { block }: Lane,
+  field: Field,
+  others: readonly Candidate[],
+  sheets: ReadonlyMap<string, Sheet>,
+): boolean {
+  if (others.length === 0 || field.values.texts === 0) return false;
+  let seen = 0;
+  for (const record of recordsOf(block)) {
+    const text = cellText(cellOfBlock(block, sheets, field.place, record));
+    if (text === '') continue;
+    const key = tagKey(text);
+    if (others.some(({ texts }) => texts.has(key))) return true;
+    if (++seen >= sampled) return false;
+  }
+  return false;
+}
+
 function candidateOf(
   lane: Lane,
   field: Field,
@@ -63,20 +108,12 @@ function candidateOf(
 ): Candidate | undefined {
   const { values, units, concepts, standard } = field;
   if (values.filled === 0 || values.dates > 0 || units.length > 0) return undefined;
-  const isStandard = standard.find(({ id }) => id === 'tag');
+  const isStandard = standard.some(({ id }) => id === 'tag');
   if (standard.length > 0 && !isStandard && !standard.some(({ id }) => id === 'location')) return undefined;
-  const strength = concepts.get('tag')?.strength;
-  const word = isStandard
-    ? isStandard.exact
-      ? 3
-      : 2
-    : strength === 'strong'
-      ? 2
-      : strength === 'weak'
-        ? 1
-        : 0;
-  if (word === 0 && values.distinct * 2 < values.filled) return undefined;
-  if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.filled))
+  const word = wordOf(field);
+  if (word < 2 && values.kinds * 2 > values.texts) return undefined;
+  if (word === 0 && values.distinct * 2 < values.compared) return undefined;
+  if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.compared))
     return undefined;
   if (
     word < 3 &&
@@ -87,12 +124,12 @@ function candidateOf(
   )
     return undefined;
   const texts = new Set<string>();
-  const pairs = new Set<string>();
+  const pairs = machine ? new Set<string>() : texts;
   let filled = 0;
   let of = '';
   for (const record of recordsOf(lane.block)) {
     const cell = cellOfBlock(lane.block, sheets, field.place, record);
-    if (isBlank(cell)) continue;
+    if (isBlank(cell) || isHiddenRecord(lane.block, record)) continue;
     const text = cellText(cell);
     if (isTotal(text)) continue;
     if (machine) {
@@ -100,11 +137,19 @@ function candidateOf(
       of = own === '' ? of : own;
     }
     filled++;
-    texts.add(tagKey(text));
-    pairs.add(`${of}\n${tagKey(text)}`);
+    const key = tagKey(text);
+    texts.add(key);
+    if (machine) pairs.add(`${of}\n${key}`);
   }
   if (filled === 0) return undefined;
-  return { lane, field, texts, filled, word, unique: pairs.size >= filled * mostly };
+  return {
+    lane,
+    field,
+    texts,
+    filled,
+    word,
+    unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
+  };
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
@@ -124,7 +169,9 @@ function choose(
     const best = others
       .map((other) => ({ other, share: shareOf(candidate.texts, other.texts) }))
       .toSorted((one, two) => two.share - one.share || two.other.word - one.other.word)[0];
-    const isShared = best !== undefined && best.share >= shared;
+    const least = best ? Math.min(candidate.texts.size, best.other.texts.size) : 0;
+    const isShared =
+      best !== undefined && best.share >= shared && Math.round(best.share * least) >= Math.min(2, least);
     return {
       ...candidate,
       best: isShared ? best : undefined,

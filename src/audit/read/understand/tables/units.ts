@@ -5,6 +5,7 @@ import type { Place } from '../blocks/block.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
 import { looksLikeUnit } from '../../tables/header.ts';
+import { tokensOf } from '../vocabulary/lexicon.ts';
 import type { Concept } from '../vocabulary/word.ts';
 import type { Lane } from './lane.ts';
 
@@ -14,6 +15,8 @@ export interface UnitSource {
   readonly fixed: StatedUnit | null;
   readonly scope: UnitScope | null;
   readonly place: Place | null;
+  /** A text around the table names the header with it. */
+  readonly named?: boolean;
   /** Fields whose cells state the units of each record, nearest first. */
   readonly beside: readonly Field[];
   /** The header states something as a unit that is none. */
@@ -62,9 +65,12 @@ function standardOf(unit: Field): string[] {
   return stem === leaf || stem === '' ? [] : readHeader(stem).standard.map(({ id }) => id);
 }
 
-/** The quantities that a column of units names. */
+/** The quantities that a column of units names: a group above it names none, it only tells sides apart. */
 function namesOf(unit: Field): Concept[] {
-  return [...unit.concepts.keys()].filter((concept) => concept !== 'unit' && concept !== 'machine');
+  const own = unit.parts.findLast(({ name }) => name !== '');
+  return [...unit.concepts.keys()].filter(
+    (concept) => concept !== 'unit' && concept !== 'machine' && own?.concepts.has(concept) === true,
+  );
 }
 
 /** The unit of a field as it would have a meaning. */
@@ -77,13 +83,14 @@ export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSourc
     fixed: fact?.stated ?? null,
     scope: scope ?? fact?.scope ?? null,
     place: fact?.place ?? null,
+    ...(fact?.named ? { named: true } : {}),
     beside,
     strange,
   });
   if (own) return stated(fitting ?? own);
   if (strange !== null || beside.length > 0) return stated(fitting);
   if (fitting) return stated(fitting);
-  const noted = notedFor(lane, wanted);
+  const noted = notedFor(lane, field, wanted);
   return noted ?? stated(undefined);
 }
 
@@ -105,26 +112,34 @@ const groupOf: Readonly<Partial<Record<Meaning['matter'], readonly Concept[]>>> 
   scale: ['full scale', 'setpoint', 'alert', 'danger'],
 };
 
-/** The unit that a text states for a meaning: by its name, or as the only one of its kind. */
-function notedFor(lane: Lane, wanted: Meaning): UnitSource | undefined {
+/** What tells two quantities of one kind apart in a text that states their units. */
+const qualifiers: readonly Concept[] = ['measured', 'configured', 'as found', 'as left'];
+
+/** The unit that a text states for a field: by its header, by the name of its meaning, or as the only one of its kind. */
+function notedFor(lane: Lane, field: Field, wanted: Meaning): UnitSource | undefined {
   const names = groupOf[wanted.matter] ?? wanted.named.flat();
+  const headers = new Set(field.parts.map(({ name }) => tokensOf(name).join(' ')));
   for (const scope of ['title', 'note', 'legend'] as const) {
-    const here = lane.noted.filter(
-      (noted) => noted.scope === scope && fitsMeaning(noted.unit.stated, wanted),
-    );
-    const naming = here.filter(({ unit }) => unit.of.some((concept) => names.includes(concept)));
-    const open = here.filter(
-      ({ unit }) =>
-        unit.of.length === 0 ||
-        unit.of.every((concept) => !names.includes(concept) && concept !== 'gap voltage'),
-    );
-    const found = naming.length > 0 ? naming : open;
+    const here = lane.noted
+      .filter((noted) => noted.scope === scope && fitsMeaning(noted.unit.stated, wanted))
+      .map(({ unit }) => unit);
+    const found =
+      [
+        here.filter((unit) => unit.names.some((name) => headers.has(name))),
+        here.filter(
+          ({ of }) =>
+            of.some((concept) => names.includes(concept)) &&
+            qualifiers.some((concept) => of.includes(concept) && field.concepts.has(concept)),
+        ),
+        here.filter(({ of }) => of.some((concept) => names.includes(concept))),
+        here.filter(({ of }) => of.every((concept) => !names.includes(concept) && concept !== 'gap voltage')),
+      ].find((units) => units.length > 0) ?? [];
     const [first] = found;
     if (!first) continue;
-    const units = new Set(found.map(({ unit }) => unit.stated.unit?.text ?? '%'));
+    const units = new Set(found.map(({ stated }) => stated.unit?.text ?? '%'));
     if (units.size > 1) return undefined;
-    const detected = found.find(({ unit }) => unit.stated.unit?.detection) ?? first;
-    return { fixed: detected.unit.stated, scope, place: detected.unit.place, beside: [], strange: null };
+    const detected = found.find(({ stated }) => stated.unit?.detection) ?? first;
+    return { fixed: detected.stated, scope, place: detected.place, beside: [], strange: null };
   }
   return undefined;
 }
@@ -140,6 +155,7 @@ export function unitEvidence(field: Field, source: UnitSource, wanted: Meaning):
         scope: source.scope,
         place: source.place,
         fits: fitsMeaning(source.fixed, wanted),
+        ...(source.named ? { named: true } : {}),
       },
     ];
   }

@@ -4,7 +4,7 @@ import type { Workbook } from '../../../../cells/sheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
-import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import { core, meaning, type MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannels } from '../readings/readChannels.ts';
 import type { Line } from '../readings/records.ts';
 import type { TableRead } from '../tables/tableRead.ts';
@@ -31,16 +31,8 @@ export function notUsed(
     const kind = ofLine[line.is];
     if (kind) found.push({ ...kind, looksLike: 'channel', place: line.place, text: line.tag });
   }
-  for (const table of new Set(read.yielded.map((line) => line.table))) {
-    found.push({
-      what: 'list',
-      looksLike: 'list',
-      why: 'hidden',
-      weight: 'note',
-      place: placeOf(table),
-      text: table.lane.block.sheet.name,
-    });
-  }
+  const aside = tables.filter(({ setAside }) => setAside);
+  found.push(...ofHidden(read.yielded, aside));
   const has = (id: MeaningId) =>
     read.channels.some(({ lines }) => lines.some(({ table }) => table.claims.has(id)));
   const both = has('configured') && has('measured');
@@ -61,6 +53,7 @@ export function notUsed(
   }
   for (const { tag, troubles, notes } of read.channels) {
     for (const trouble of troubles) {
+      const isCore = trouble.meanings.some((id) => core.includes(id));
       const why =
         trouble.is === 'rival tables'
           ? 'tables differ'
@@ -69,8 +62,8 @@ export function notUsed(
             : 'machine not said';
       for (const place of trouble.places)
         found.push({
-          what: 'line',
-          looksLike: 'channel',
+          what: isCore ? 'line' : 'value',
+          looksLike: isCore ? 'channel' : (trouble.meanings[0] ?? 'channel'),
           why,
           weight: 'may bear on a danger',
           place,
@@ -83,14 +76,50 @@ export function notUsed(
           what: 'value',
           looksLike: id,
           why: 'unusable',
-          weight: meaning(id).needed ? 'may bear on a danger' : 'optional',
+          weight: meaning(id).needed || id === 'kind' ? 'may bear on a danger' : 'optional',
           place,
           text: tag,
         });
     }
   }
   found.push(...withoutHeaders(workbook, blocks, new Set(read.channels.map(({ tag }) => tagKey(tag)))));
-  return found;
+  return withoutDoubles(found);
+}
+
+/** Each thing once: several meanings of one line can be in trouble. */
+function withoutDoubles(found: readonly NotUsed[]): NotUsed[] {
+  const seen = new Set<string>();
+  return found.filter(({ what, looksLike, why, place: { sheet, row, column }, text }) => {
+    const key = [what, looksLike, why, sheet, row, column, text].join('\n');
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+/** Hidden lists and lines whose place visible ones take. */
+function ofHidden(yielded: readonly Line[], aside: readonly TableRead[]): NotUsed[] {
+  const tables = new Set([
+    ...aside,
+    ...yielded.filter(({ table }) => table.lane.block.sheet.hidden).map(({ table }) => table),
+  ]);
+  const lines = yielded.filter(({ table }) => !tables.has(table));
+  return [
+    ...[...tables].map((table): NotUsed => ({
+      what: 'list',
+      looksLike: 'list',
+      why: 'hidden',
+      weight: 'note',
+      place: placeOf(table),
+      text: table.lane.block.sheet.name,
+    })),
+    ...lines.map(({ place, tag }): NotUsed => ({
+      what: 'line',
+      looksLike: 'channel',
+      why: 'hidden',
+      weight: 'note',
+      place,
+      text: tag,
+    })),
+  ];
 }
 
 function placeOf({ lane }: TableRead): Place {
@@ -105,8 +134,8 @@ function headerPlace({ block, place }: Field): Place {
 }
 
 function ofTable(table: TableRead): NotUsed[] {
-  const { claims, open, part, leftOut, tag } = table;
-  if (leftOut || part === 'history') return [];
+  const { claims, open, part, leftOut, setAside, tag } = table;
+  if (leftOut || setAside || part === 'history') return [];
   const isUsed = part === 'channels' && tag?.standing === 'certain';
   const levels = open.filter(({ looksLike }) => looksLike === 'sensitivity' || looksLike === 'level');
   const core = [...claims.values()].filter(({ meaning: id }) => meaning(id).needed && id !== 'tag');
@@ -167,7 +196,7 @@ function ofTable(table: TableRead): NotUsed[] {
       const { values, concepts, units } = field;
       const repeats =
         values.texts > 1 &&
-        values.distinct < values.filled &&
+        values.distinct < values.compared &&
         values.numbers === 0 &&
         units.length === 0 &&
         values.units === 0;

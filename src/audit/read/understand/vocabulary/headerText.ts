@@ -86,6 +86,16 @@ function read(cell: string): HeaderRead {
   };
 }
 
+/** Units of one letter that stand below a header in a row of units, where no probe or setpoint is called so. */
+const ofUnitRows: ReadonlySet<string> = new Set(['V', 's']);
+
+/** A part of a header below its name that is a unit of one letter and nothing else. */
+export function readUnitPart(cell: string): HeaderRead | undefined {
+  const text = cell.replace(/[[\]()\s]/gu, '');
+  const unit = ofUnitRows.has(text) ? statedUnit(text) : undefined;
+  return unit && { ...readHeader(cell), name: '', unit };
+}
+
 /** A unit written behind a name or before it, without brackets: `HH trip, mil pp`. */
 function besideName(name: string): [name: string, unit: StatedUnit] | undefined {
   const whole = statedUnit(name);

@@ -35,6 +35,12 @@ export const pairs: readonly (readonly [low: string, high: string])[] = [
   ['1st level', '2nd level'],
   ['erste Stufe', 'zweite Stufe'],
   ['primer nivel', 'segundo nivel'],
+  ['primera etapa', 'segunda etapa'],
+  ['1er seuil', '2e seuil'],
+  ['première étape', 'deuxième étape'],
+  ['primeira etapa', 'segunda etapa'],
+  ['primo livello', 'secondo livello'],
+  ['primer umbral', 'segundo umbral'],
   ['premier seuil', 'deuxième seuil'],
   ['primeiro nível', 'segundo nível'],
   ['prima soglia', 'seconda soglia'],
@@ -55,6 +61,34 @@ export const surePairs: ReadonlySet<string> = new Set([
   'alarme 1',
   'alarma 1',
   'allarme 1',
+]);
+
+/** Low words that name the first grade of an alarm, so that they say enough beside a column that is called the danger. */
+export const grades: ReadonlySet<string> = new Set([
+  'H',
+  'Hi',
+  'high',
+  'stufe 1',
+  'nivel 1',
+  'stage 1',
+  'level 1',
+  'soglia 1',
+  'seuil 1',
+  'first stage',
+  'first level',
+  '1st level',
+  '1st stage',
+  'erste Stufe',
+  'primer nivel',
+  'primera etapa',
+  'primer umbral',
+  'premier seuil',
+  '1er seuil',
+  'première étape',
+  'primeiro nível',
+  'primeira etapa',
+  'prima soglia',
+  'primo livello',
 ]);
 
 /** The words of pairs, weak each: a pair counts only where both stand in one table, in one unit and in order. */

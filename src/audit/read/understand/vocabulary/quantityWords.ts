@@ -82,12 +82,12 @@ export const quantityWords: readonly ConceptWords[] = [
     concept: 'gap voltage',
     from: 'memory',
     strong: {
-      en: 'gap voltage | gap volts | gap volt | Vgap | V gap | gap V | gap DC | DC gap | gap VDC | DC bias | bias voltage | bias volts | probe gap voltage | gap dc volts',
+      en: 'gap voltage | gap volts | gap volt | Vgap | V gap | gap V | gap DC | DC gap | gap VDC | DC bias | rest voltage | quiescent voltage | standing voltage | bias voltage | bias volts | probe gap voltage | gap dc volts',
       de: 'spaltspannung | gapspannung | gap spannung | abstandsspannung | U gap | Ugap | ruhespannung',
-      es: 'tensión de gap | tensión del gap | voltaje de gap | voltaje del gap | tensión de entrehierro | voltaje de entrehierro | tensión gap',
+      es: 'tensión de reposo | voltaje de reposo | tensión de gap | tensión del gap | voltaje de gap | voltaje del gap | tensión de entrehierro | voltaje de entrehierro | tensión gap',
       fr: "tension d'entrefer | tension de gap | tension gap | tension de repos | tension de l'entrefer",
-      pt: 'tensão de gap | tensão do gap | tensão de entreferro | tensão do entreferro | voltagem de gap | tensão gap',
-      it: 'tensione di gap | tensione di traferro | tensione del traferro | tensione gap',
+      pt: 'tensão de repouso | tensão de gap | tensão do gap | tensão de entreferro | tensão do entreferro | voltagem de gap | tensão gap',
+      it: 'tensione di riposo | tensione a riposo | tensione di gap | tensione di traferro | tensione del traferro | tensione gap',
     },
     weak: {
       en: 'gap | bias | dc volts | volts | voltage | probe voltage',
@@ -164,6 +164,18 @@ export const quantityWords: readonly ConceptWords[] = [
       fr: 'vibration',
       pt: 'vibração',
       it: 'vibrazione',
+    },
+  },
+  {
+    concept: 'displacement limit',
+    from: 'memory',
+    strong: {
+      en: 'max allowed | maximum allowed | max allowable | max permissible | allowed | allowable | permissible | acceptable | displacement limit | vibration limit | max displacement',
+      de: 'zulässig* | grenzauslenkung | zulässige auslenkung | max zulässig',
+      es: 'admisible* | máximo admisible | máx admisible | permitid* | máximo permitido | máx permitido',
+      fr: 'admissible* | maximum admissible | max admissible | maxi admissible | toléré* | permis',
+      pt: 'admissível | máximo admissível | máx admissível | permitid* | máximo permitido | máx permitido',
+      it: 'ammissibile* | massimo ammissibile | max ammissibile | ammess* | massimo ammesso | max ammesso | consentit*',
     },
   },
 ];

@@ -36,7 +36,7 @@ function read(text: string): StatedUnit | undefined {
     .replace(/^\[(.*)\]$/u, '$1')
     .replace(/^\((.*)\)$/u, '$1')
     .trim();
-  if (bare === '' || /^\d/u.test(bare)) return undefined;
+  if (bare === '' || /^\d|^\p{L}\d$/u.test(bare)) return undefined;
   const english = inEnglishUnits(bare);
   const rest = percent.exec(english)?.[1]?.trim();
   if (rest !== undefined && rest !== '' && parseDetection(rest) === undefined) {

@@ -11,6 +11,26 @@ export const blankMarks: Words = {
   it: 'nessuno | nessuna | non applicabile | non misurato | non regolato | da confermare | da definire | sconosciuto | fuori servizio | invariato | n.d.',
 };
 
+/** Words in the names of sheets that say what is on them, so that they are no machines. From memory. */
+export const listWords: Words = {
+  en: 'sheet | list | table | data | probe | probes | channel | channels | setpoint | setpoints | setting | settings | measurement | measurements | test | tests | reading | readings | legend | note | notes | calibration | calibrations | rack | monitor | panel | summary | overview | input | inputs | field | loop test | survey | all | main | index | log',
+  de: 'tabelle | tabelle1 | blatt | liste | daten | messstellen | grenzwerte | messung | messungen | prüfung | einstellung | einstellungen | legende | übersicht | schrank | überwachung | monitor | kalibrierung | protokoll',
+  es: 'hoja | lista | tabla | datos | sondas | canales | ajustes | medición | mediciones | prueba | leyenda | resumen | bastidor | panel | calibración | campo',
+  fr: 'feuille | feuil | liste | tableau | données | sondes | voies | réglages | mesure | mesures | essai | essais | légende | synthèse | baie | châssis | étalonnage | terrain',
+  pt: 'folha | planilha | lista | tabela | dados | sondas | canais | ajustes | medição | medições | teste | legenda | resumo | painel | bastidor | calibração | campo',
+  it: 'foglio | elenco | lista | tabella | dati | sonde | canali | impostazioni | misura | misure | prova | prove | legenda | riepilogo | quadro | pannello | taratura | campo',
+};
+
+/** What people write where something holds or does not. From memory. */
+export const flagWords: Words = {
+  en: 'yes | no | on | off | true | false',
+  de: 'ja | nein | ein | aus',
+  es: 'sí | no',
+  fr: 'oui | non',
+  pt: 'sim | não',
+  it: 'sì | no',
+};
+
 /** First words of rows that sum a list up. From memory. */
 export const totalWords: Words = {
   en: 'total | totals | average | mean | avg | sum | count | number of | max | min | maximum | minimum | median | std dev | standard deviation | points total | total points | overall | subtotal | grand total',

@@ -27,6 +27,12 @@ export function startsWithOneOf(...lists: readonly Words[]): IsOneOf {
   };
 }
 
+/** Tells whether one of the words, or a number behind it, stands anywhere in a text: `Rack 2`, `Tabelle1`. */
+export function holdsOneOf(...lists: readonly Words[]): IsOneOf {
+  const { exact } = keysOf(lists);
+  return (text) => text.split(/[^\p{L}]+/u).some((word) => exact.has(headerKey(word)));
+}
+
 function keysOf(lists: readonly Words[]): {
   readonly exact: ReadonlySet<string>;
   readonly stems: readonly string[];

@@ -1,0 +1,48 @@
+import type { ColumnMap } from '../../../model/columnMap.ts';
+import { tagKey } from '../../tables/tagKey.ts';
+import type { MeaningId } from '../meanings/meaning.ts';
+import type { ReadChannel } from '../readings/channel.ts';
+import type { Question } from './question.ts';
+
+/** Tags of probes and settings without each other that are the same but for spaces, dashes, and O for 0. */
+export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
+  const lone = (id: MeaningId, other: MeaningId) =>
+    channels.filter(
+      ({ lines }) =>
+        lines.some(({ table }) => table.claims.has(id)) &&
+        !lines.some(({ table }) => table.claims.has(other)),
+    );
+  const settings = new Map<string, ReadChannel[]>();
+  for (const channel of lone('configured', 'measured')) {
+    const key = squeezed(channel.tag);
+    settings.set(key, [...(settings.get(key) ?? []), channel]);
+  }
+  const pairs: (readonly [string, string])[] = [];
+  for (const channel of lone('measured', 'configured')) {
+    const fitting = settings.get(squeezed(channel.tag)) ?? [];
+    const [only] = fitting;
+    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag))
+      pairs.push([only.tag, channel.tag]);
+  }
+  const joined = new Set(pairs.map(([written]) => written));
+  if (pairs.length === 0 || joined.size < pairs.length) return [];
+  const answer: ColumnMap = { names: Object.fromEntries(pairs) };
+  return [
+    {
+      id: `names ${pairs.map(([written]) => written).join()}`,
+      needed: true,
+      records: pairs.length,
+      subject: { is: 'names', pairs },
+      evidence: [],
+      sheets: [],
+      options: [{ field: null, text: '', answer }],
+    },
+  ];
+}
+
+function squeezed(tag: string): string {
+  return tagKey(tag)
+    .replace(/[^\p{L}\p{N}]/gu, '')
+    .replace(/o/gu, '0')
+    .replace(/[il]/gu, '1');
+}

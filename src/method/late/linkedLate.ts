@@ -1,0 +1,117 @@
+import {
+  type JointCounts,
+  addedJoint,
+  capped,
+  independentJoint,
+  meanOfProduct,
+  statesOf,
+} from './jointCounts.ts';
+import { lateCounts, lateGiven, withMember } from './lateCounts.ts';
+import type { Linked, Voters } from './linkedGroups.ts';
+import { sharedNormal } from './sharedNormal.ts';
+
+/** Joint counts of more states than this are not worked out. */
+const MOST_STATES = 20_000;
+
+/** Probability that any of the groups is late, and that all are. */
+export interface AnyAndAll {
+  readonly any: number;
+  readonly all: number;
+}
+
+/**
+ * Any and all of groups that hang together by batches. For one value of the normal of the batch that reaches farthest the
+ * groups are tied by the other batches alone; those, as a rule none, are carried as joint late counts, each count capped
+ * where its group is late. Both `NaN` where the joint counts would be too many. Source: as `machineLate`.
+ */
+export function linkedLate({ groups, batches }: Linked): AnyAndAll {
+  const [only] = groups;
+  if (only && groups.length === 1) return { any: only.late, all: only.late };
+  const reach = (batch: string): number => groups.filter((group) => holds(group, batch)).length;
+  const [farthest = '', ...others] = batches.toSorted((one, other) => reach(other) - reach(one));
+  const tied = groups.filter((group) => others.some((batch) => holds(group, batch)));
+  if (statesOf(tied.map(({ needed }) => needed + 1)) > MOST_STATES) return { any: NaN, all: NaN };
+  const loose = groups.filter((group) => !tied.includes(group));
+
+  const local = (group: Voters): number[] =>
+    lateCounts(group.members.filter(({ batch }) => batch === null || !batches.includes(batch)));
+  const looseCounts = loose.map(local);
+  let joint = independentJoint(tied.map((group) => capped(local(group), group.needed)));
+  for (const batch of others) joint = addedJoint(joint, jointOfBatch(tied, batch));
+
+  const { nodes, weights } = sharedNormal(groups.flatMap((group) => ofBatch(group, farthest)));
+  let [any, all] = [0, 0];
+  for (const [at, z] of nodes.entries()) {
+    let logNone = 0;
+    let every = 1;
+    for (const [place, group] of loose.entries()) {
+      const late = capped(grown(looseCounts[place] ?? [1], group, farthest, z), group.needed)[group.needed];
+      logNone += Math.log1p(-Math.min(1, late ?? 0));
+      every *= late ?? 0;
+    }
+    const more = tied.map((group) => grown([1], group, farthest, z));
+    const none =
+      tied.length === 0
+        ? 1
+        : meanOfProduct(
+            joint,
+            tied.map((group, g) => short(more[g] ?? [], group.needed)),
+          );
+    const both =
+      tied.length === 0
+        ? 1
+        : meanOfProduct(
+            joint,
+            tied.map((group, g) => enough(more[g] ?? [], group.needed)),
+          );
+    const weight = weights[at] ?? 0;
+    any += weight * (none === 1 ? -Math.expm1(logNone) : 1 - none * Math.exp(logNone));
+    all += weight * every * both;
+  }
+  return { any: Math.min(1, any), all: Math.min(1, all) };
+}
+
+function holds({ members }: Voters, batch: string): boolean {
+  return members.some((member) => member.batch === batch);
+}
+
+function ofBatch({ members }: Voters, batch: string) {
+  return members.filter((member) => member.batch === batch);
+}
+
+/** Late counts with the members of a batch added, the normal that they share being `z`. */
+function grown(counts: readonly number[], group: Voters, batch: string, z: number): number[] {
+  return ofBatch(group, batch).reduce<number[]>(
+    (so, member) => withMember(so, lateGiven(member, z)),
+    [...counts],
+  );
+}
+
+/** Probability, for each count so far, that `more` late members leave the group in time. */
+function short(more: readonly number[], needed: number): number[] {
+  return Array.from({ length: needed + 1 }, (_, so) =>
+    more.slice(0, Math.max(0, needed - so)).reduce((sum, share) => sum + share, 0),
+  );
+}
+
+/** Probability, for each count so far, that `more` late members make the group late. */
+function enough(more: readonly number[], needed: number): number[] {
+  return Array.from({ length: needed + 1 }, (_, so) =>
+    more.slice(Math.max(0, needed - so)).reduce((sum, share) => sum + share, 0),
+  );
+}
+
+/** Joint counts of the members of one batch, over the normal that they share. */
+function jointOfBatch(groups: readonly Voters[], batch: string): JointCounts {
+  const sizes = groups.map(({ needed }) => needed + 1);
+  const sums = new Float64Array(statesOf(sizes));
+  const { nodes, weights } = sharedNormal(groups.flatMap((group) => ofBatch(group, batch)));
+  for (const [at, z] of nodes.entries()) {
+    const { shares } = independentJoint(
+      groups.map((group) => capped(grown([1], group, batch, z), group.needed)),
+    );
+    for (const [state, share] of shares.entries())
+      sums[state] = (sums[state] ?? 0) + (weights[at] ?? 0) * share;
+  }
+  return { sizes, shares: sums };
+}

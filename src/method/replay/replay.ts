@@ -1,0 +1,42 @@
+import { onePerInstant } from './inOrder.ts';
+import { relay } from './relay.ts';
+import type { Acts, LevelOverTime, ReplaySetting, Spell } from './setting.ts';
+
+/** When a setpoint acted and when it should have, and the difference of what is proven; times in s, `NaN` for never. */
+export interface Replayed {
+  readonly acts: Acts;
+  readonly should: Acts;
+  /** Proven act less proven should. */
+  readonly late: number;
+  readonly spells: readonly Spell[];
+}
+
+/** Takes a record sample by sample, in order of time. */
+export interface Replay {
+  readonly sample: (time: number, reading: number) => void;
+  /** The answer once all samples were taken. */
+  readonly end: () => Replayed;
+}
+
+/**
+ * Replays a setpoint over a record of what its monitor showed: the monitor acts at `indicated` (m·S), should have acted at
+ * `intended` (m·S·Km/Kc, the reading of a real m·S). Times in s, never falling; a deadband goes with `indicated`. It keeps
+ * nothing of the record, so that millions of readings go through it. Source: as `relay`.
+ * Example: 1, 3, 5, 5 at 0, 10, 20, 30 s, 4 and 3.2, delay 3 s → acts at 18, should at 14, 4 s late.
+ */
+export function replay(indicated: LevelOverTime, intended: LevelOverTime, setting: ReplaySetting): Replay {
+  const monitor = relay(indicated, setting);
+  const right = relay(intended, { ...setting, deadband: null });
+  const { sample, end } = onePerInstant((time, reading) => {
+    monitor.sample(time, reading);
+    right.sample(time, reading);
+  });
+  return {
+    sample,
+    end: () => {
+      end();
+      const [acts, should] = [monitor.acts(), right.acts()];
+      return { acts, should, late: acts.proven - should.proven, spells: monitor.spells() };
+    },
+  };
+}

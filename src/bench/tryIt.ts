@@ -1,4 +1,5 @@
 import type { SheetView, ViewCell, ViewRow } from '../hosts/file/view/types.ts';
+import { sheetNames, titleOf } from '../sheets/titles.ts';
 
 /** Looks of the sheet, by their place in the list. */
 export const tryItStyles = [
@@ -39,7 +40,7 @@ function down(column: string): string {
 }
 
 /**
- * A sheet of live functions to play with, in the page alone: it is no part of the demo's file. One formula a column fills
+ * A sheet of live functions to play with, in the page alone: it is no part of the demo's file, and by its title no input of an audit. One formula a column fills
  * the rows below it.
  */
 export function tryItSheet(styleBase: number): SheetView {
@@ -66,7 +67,7 @@ export function tryItSheet(styleBase: number): SheetView {
     style: styleBase + style,
   }));
   const rows: ViewRow[] = [
-    { row: 1, height: 24, cells: [text(1, 'Try it', look.title)] },
+    { row: 1, height: 24, cells: [text(1, titleOf('try it'), look.title)] },
     {
       row: 2,
       cells: [
@@ -113,7 +114,7 @@ export function tryItSheet(styleBase: number): SheetView {
   ];
   const widths = [90, 90, 100, 100, 100, 90, 110, 130];
   return {
-    name: 'Try it',
+    name: sheetNames['try it'],
     hidden: false,
     rows,
     columns: widths.map((width, index) => ({ first: index + 1, last: index + 1, width })),

@@ -1,6 +1,6 @@
 import { isResultSheet } from '../audit/read/tables/resultSheet.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
-import { auditIdIn, isTitleOf } from '../sheets/titles.ts';
+import { auditIdIn, isNoResult, isTitleOf } from '../sheets/titles.ts';
 import { storedEvidence, type StoredEvidence } from './storedEvidence.ts';
 import { tornEvidence } from './tornEvidence.ts';
 import type { AuditRun } from './verification.ts';
@@ -31,6 +31,7 @@ export function findRuns(workbook: Workbook): FoundRuns {
   const without: Sheet[] = [];
   for (const sheet of workbook.sheets.filter(isResultSheet)) {
     const id = auditIdIn(titleOfSheet(sheet));
+    if (isNoResult(titleOfSheet(sheet))) continue;
     if (id === undefined) without.push(sheet);
     else byId.set(id, [...(byId.get(id) ?? []), sheet]);
   }

@@ -16,6 +16,9 @@ export const sheetNames = {
   'as found and as left': 'As found and as left',
   changes: 'Audit changes',
   drift: 'Audit drift',
+  'try it': 'Try it',
+  'your list, channels': 'Channel list, tidy',
+  'your list, settings': 'Monitor settings, tidy',
 } as const;
 
 /** What tells the sheets of one audit from those of another. */
@@ -32,6 +35,13 @@ export function titleOf(sheet: keyof typeof sheetNames, audited?: Audited): stri
 /** Whether a cell A1 is the title of such a result sheet, of whatever audit. */
 export function isTitleOf(sheet: keyof typeof sheetNames, cell: Cell): boolean {
   return typeof cell === 'string' && cell.startsWith(`${start(sheet)} ·`);
+}
+
+const noResults = ['try it', 'your list, channels', 'your list, settings'] as const;
+
+/** Whether a cell A1 is the title of a sheet that is neither an input of audits nor the result of one. */
+export function isNoResult(cell: Cell): boolean {
+  return noResults.some((sheet) => cell === titleOf(sheet));
 }
 
 /** Short id at the end of a title; `undefined` where the cell is no title, or one from before titles had an id. */

@@ -3,6 +3,7 @@ import type { Frame, FrameLocator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { verdictWords } from '../../src/audit/model/verdictWords.ts';
+import type { ColumnMap } from '../../src/audit/model/columnMap.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
@@ -30,9 +31,16 @@ const unclear = newWorkbook([
     ['V-3', 200, 3, 7, 5],
   ]),
 ]);
-const unclearMap = {
-  channels: { columns: { 'measured sensitivity': 'C' }, units: { 'measured sensitivity': 'mV/mil' } },
-  settings: { columns: { danger: 'E' } },
+const unclearMap: ColumnMap = {
+  tables: [
+    {
+      sheet: 'Probes',
+      header: 2,
+      columns: { 'measured sensitivity': { at: 'C', header: 'Column7' } },
+      units: { 'measured sensitivity': 'mV/mil' },
+    },
+    { sheet: 'Rack', header: 1, columns: { danger: { at: 'E', header: 'Danger level (mil)' } } },
+  ],
 };
 
 const two = (tags: readonly string[]): Uint8Array =>
@@ -80,7 +88,7 @@ describeWithChromium('a user’s way through the bench', () => {
   });
 
   const note = () => page.locator('#note').textContent();
-  const table = (title: string) => pane.locator('section', { has: page.locator(`> h3:text-is("${title}")`) });
+  const row = (title: string) => pane.getByRole('row', { name: title });
   const press = (name: string): Promise<void> => pane.getByRole('button', { name }).click();
   const writeSheets = async (): Promise<void> => {
     await press('Write result sheets');
@@ -114,28 +122,27 @@ describeWithChromium('a user’s way through the bench', () => {
     await visit.shown('unclear.xlsx');
     await pane.getByRole('tab', { name: 'Audit' }).click();
     await press('Run audit');
-    const refusal = pane.getByRole('alert');
-    await refusal.filter({ hasText: "sheet 'Probes', row 2" }).waitFor();
-    expect(() => audit(read)).toThrow(
-      (await refusal.first().textContent())?.replace('Problem: ', '').trim() ?? '?',
-    );
+    await row('Danger setpoint').waitFor();
+    expect(() => audit(read)).toThrow();
     expect(await pane.getByRole('listbox').count()).toBe(0);
     expect(await visit.violations()).toEqual([]);
 
-    const probes = table('Channel list');
-    await probes.getByRole('button', { name: 'C2', exact: true }).click();
-    expect(await visit.selection()).toMatchObject({
-      sheet: 'Probes',
-      area: { top: 2, left: 3, bottom: 2, right: 3 },
-    });
-    await probes.getByLabel('Meaning of column C').selectOption('measured sensitivity');
-    await probes.getByLabel('Unit of column C').fill('mV/mil');
-    await probes.getByLabel('Unit of column C').blur();
-    const rack = table('Monitor settings');
-    await rack.getByText('More than one column could be: danger').waitFor();
-    await rack.getByLabel('Meaning of column E').selectOption('danger');
-    await refusal.first().waitFor({ state: 'detached' });
-    await visit.audit();
+    await row('Danger setpoint').getByRole('button', { name: 'Rack!D1' }).click();
+    expect(
+      await page.evaluate(() =>
+        window.tripdriftBench!.grid.api.getActiveWorkbook()?.getActiveSheet().getSheetName(),
+      ),
+    ).toBe('Rack');
+    await press('Change: Danger setpoint');
+    await visit.select('Rack', 3, 5);
+    await row('Danger setpoint').getByText('Danger level (mil)', { exact: true }).waitFor();
+    await press('Change: Measured sensitivity');
+    await visit.select('Probes', 4, 3);
+    await row('Measured sensitivity').getByText('Column7', { exact: true }).waitFor();
+    await pane.getByLabel('Unit: Measured sensitivity').fill('mV/mil');
+    await pane.getByLabel('Unit: Measured sensitivity').blur();
+    await press('Yes to all 2');
+    await pane.getByRole('listbox').waitFor();
 
     await pane.locator('.channel-line', { hasText: 'V-1' }).click();
     await pane

@@ -1,18 +1,9 @@
-import { parseColumnMap, type ColumnMap } from '../../src/audit/model/columnMap.ts';
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import type { Attention } from '../../src/audit/model/report.ts';
 import { defaultPolicy, parsePolicy } from '../../src/audit/model/policy.ts';
-import { findTables } from '../../src/audit/read/tables/findTables.ts';
 import { auditReducer, firstAuditState, type AuditAction } from '../../src/pane/audit/auditState.ts';
 import { everything, filterChannels } from '../../src/pane/audit/channels/channelFilter.ts';
-import {
-  withMeaning,
-  withoutCorrections,
-  withPlace,
-  withUnit,
-} from '../../src/pane/audit/columns/corrections.ts';
-import { understand, type TableUnderstood } from '../../src/pane/audit/columns/understood.ts';
 import { readKept } from '../../src/pane/audit/kept.ts';
 import { policyTexts, readPolicy } from '../../src/pane/audit/policy/policyForm.ts';
 import { policyParts } from '../../src/pane/audit/policy/policyFields.ts';
@@ -20,8 +11,8 @@ import { bySubject } from '../../src/pane/audit/results/bySubject.ts';
 import { auditRun } from '../../src/pane/audit/run/auditRun.ts';
 import { exampleWorkbook } from '../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort } from '../../src/pane/example/memoryPort.ts';
-import { book, oneChannel } from '../audit/book.ts';
-import { largeWorkbook, unclearWorkbook } from './pages/workbooks.ts';
+import { oneChannel } from '../audit/book.ts';
+import { largeWorkbook } from './pages/workbooks.ts';
 
 const { workbook } = exampleWorkbook;
 const report = audit(workbook, { now: new Date('2026-11-25T12:00:00Z') });
@@ -87,109 +78,6 @@ describe('audit in slices', () => {
   });
 });
 
-describe('columns as understood', () => {
-  const table = (map: ColumnMap = {}, of = unclearWorkbook().workbook): TableUnderstood =>
-    understand(of, map).channels!;
-
-  it('names what both tables of a workbook are understood as', () => {
-    const { channels, settings, refusal } = understand(workbook, {});
-    expect(refusal).toBeNull();
-    expect(channels).toMatchObject({ sheet: 'Channels', headerRow: 3 });
-    expect(settings?.columns.find(({ letters }) => letters === 'D')).toMatchObject({
-      header: 'Danger (mil)',
-      meaning: 'danger',
-      unit: 'mil',
-    });
-  });
-
-  it('where a column is missing, shows the row that comes closest and what it lacks', () => {
-    const { channels, refusal } = understand(unclearWorkbook().workbook, {});
-    expect(refusal).toContain("no column 'measured sensitivity'");
-    expect(channels?.missing).toEqual(['measured sensitivity']);
-    expect(channels?.columns.find(({ letters }) => letters === 'C')).toMatchObject({
-      meaning: null,
-      header: 'Column7',
-    });
-  });
-
-  it('a correction makes the audit find the table, and can be kept as JSON', () => {
-    const before = table();
-    const column = before.columns.find(({ header }) => header === 'Column7')!;
-    let map = withMeaning({}, before, column, 'measured sensitivity');
-    map = withUnit(map, 'channels', 'measured sensitivity', 'mV/mil');
-    const kept = parseColumnMap(JSON.parse(JSON.stringify(map)));
-    const found = findTables(unclearWorkbook().workbook, kept);
-    expect(found.channels.columns.get('measured')).toMatchObject({ column: 3, unit: { text: 'mV/mil' } });
-    // 5·200/160 by hand.
-    const channel = audit(unclearWorkbook().workbook, { map: kept }).channels[0]!;
-    expect(channel.thresholds.find(({ name }) => name === 'danger')?.effective).toBe(6.25);
-  });
-
-  it('leaving a column alone takes its meaning and its unit away', () => {
-    const before = understand(workbook, {}).channels!;
-    const limit = before.columns.find(({ meaning }) => meaning === 'limit')!;
-    const map = withMeaning(withUnit({}, 'channels', 'limit', 'µm'), before, limit, null);
-    expect(
-      understand(workbook, map).channels?.columns.find(({ letters }) => letters === limit.letters)?.meaning,
-    ).toBeNull();
-    expect(map.channels?.units).toBeUndefined();
-  });
-
-  it('two columns that could be one are both open, and one can be chosen', () => {
-    const clashing = book(
-      [
-        'Channels',
-        [
-          ['Tag', 'Measured sensitivity (mV/mil)', 'Reading (mil)', 'Indicated reading (mil)'],
-          ['V-1', 160, 1, 2],
-        ],
-      ],
-      [
-        'Monitor',
-        [
-          ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'],
-          ['V-1', 200, 3, 5],
-        ],
-      ],
-    );
-    const before = table({}, clashing);
-    expect(before.clashes).toEqual(['present reading']);
-    const second = before.columns.find(({ letters }) => letters === 'D')!;
-    expect(second.meaning).toBeNull();
-    expect(before.columns.find(({ letters }) => letters === 'C')?.meaning).toBeNull();
-    const map = withMeaning({}, before, second, 'present reading');
-    expect(understand(clashing, map).refusal).toBeNull();
-  });
-
-  it('columns of the other table that are read stand where they were found, and can be left alone', () => {
-    const mixed = oneChannel({
-      channel: { 'Full scale (mil)': 10, 'Danger (mil)': 5 },
-      settings: { 'Limit (mil)': 6 },
-    });
-    const { channels, settings } = understand(mixed, {});
-    const read = channels!.columns.find(({ header }) => header === 'Full scale (mil)')!;
-    expect(read).toMatchObject({ meaning: 'full scale', unit: 'mil', takesUnit: true });
-    expect(settings!.columns.find(({ header }) => header === 'Limit (mil)')?.meaning).toBe('limit');
-    const map = withMeaning({}, channels!, read, null);
-    const after = understand(mixed, map).channels!.columns.find(({ letters }) => letters === read.letters);
-    expect(after?.meaning).toBeNull();
-    expect(audit(mixed, { map }).channels[0]!.inputs.fullScale).toBeNull();
-    expect(audit(mixed).channels[0]!.inputs.fullScale).toBe(10);
-  });
-
-  it('forgetting corrections keeps what was settled otherwise', () => {
-    const notOfAudit = [{ sheet: 'Channels', column: 'Notes' }];
-    const map = { ...withPlace({}, 'channels', 'Channels', 3), notOfAudit };
-    expect(withoutCorrections(map)).toEqual({ notOfAudit });
-  });
-
-  it('a sheet and row can be said and taken back', () => {
-    const map = withPlace({}, 'channels', 'Channels', 3);
-    expect(map).toEqual({ channels: { sheet: 'Channels', headerRow: 3 } });
-    expect(withPlace(map, 'channels', null, null)).toEqual({});
-  });
-});
-
 describe('what is kept in the workbook', () => {
   it('is read back, and left out with a word where it can not be used', async () => {
     const port = memoryPort(exampleWorkbook);
@@ -199,6 +87,10 @@ describe('what is kept in the workbook', () => {
     expect(kept.map).toEqual({ channels: { sheet: 'Channels' } });
     expect(kept.policy).toEqual(defaultPolicy);
     expect(kept.remarks).toEqual([expect.stringContaining('tolerance')]);
+    await port.writeSetting('tripdrift.columns', { tables: 'none' });
+    const [answers] = (await readKept(port)).remarks;
+    expect(answers).toMatch(/answers kept in this workbook can’t be read.*asked again/);
+    expect(answers).not.toMatch(/column map|JSON/i);
   });
 });
 

@@ -111,7 +111,7 @@ describeWithChromium('task pane', () => {
       expect(await overflow()).toBe(0);
 
       await audited('example');
-      for (const name of ['Columns, as understood', 'Policy', 'Voting groups']) {
+      for (const name of ['Policy', 'Voting groups']) {
         await page.locator('summary', { hasText: name }).click();
       }
       await page.locator('.channel-line').nth(1).click();
@@ -209,9 +209,10 @@ describeWithChromium('task pane', () => {
       await page.locator('.channel-line').nth(index).click();
       expect(await overflow()).toBe(0);
     }
-    await page.locator('summary', { hasText: 'Columns, as understood' }).click();
-    await page.getByText('column is left alone').first().click();
-    await page.getByText('<i>Header</i>').first().waitFor();
+    await press('Show what is understood');
+    await page.getByText('<b>Ch</b>').first().waitFor();
+    await press('Change: Measured sensitivity');
+    expect(await page.getByLabel('Answer: Measured sensitivity').innerHTML()).not.toContain('<i>');
     expect(await page.title()).toBe('Tripdrift');
     expect(await page.locator('main img, main script, main bdi *, main bdi b').count()).toBe(0);
     expect(await page.getByText('32767 characters').count()).toBeGreaterThan(0);
@@ -242,23 +243,33 @@ describeWithChromium('task pane', () => {
     await open();
     await visit('workbook=unclear', '#audit');
     await press('Run audit');
-    await page.getByText("no column 'measured sensitivity'").waitFor();
-    await page.getByLabel('Meaning of column C').first().selectOption('measured sensitivity');
-    await page.getByLabel('Unit of column C').first().fill('mV per nonsense');
+    await page.getByText('No column looks like it.').waitFor();
+    expect(await page.getByRole('button', { name: 'Use 0 of 1 answers' }).isDisabled()).toBe(true);
+    await press('Change: Measured sensitivity');
+    await page
+      .getByLabel('Answer: Measured sensitivity')
+      .selectOption({ label: "Column C of sheet 'Channels', 'Column7'" });
+    await page.getByLabel('Unit: Measured sensitivity').fill('mV per nonsense');
     await page.getByText('No unit known here').waitFor();
-    await page.getByLabel('Unit of column C').first().fill('mV/mil');
-    await page.getByLabel('Unit of column C').first().blur();
-    await press('Run audit');
+    await page.getByLabel('Unit: Measured sensitivity').fill('mV/mil');
+    await page.getByLabel('Unit: Measured sensitivity').blur();
+    await press('Yes');
     await page.getByText('Danger set 5, really trips at 6.25 mil').first().waitFor();
-    expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({
-      channels: {
-        columns: { 'measured sensitivity': 'Column7' },
-        units: { 'measured sensitivity': 'mV/mil' },
-      },
+    const kept = (): Promise<unknown> => page.evaluate(() => window.portLog.settings['tripdrift.columns']);
+    expect(await kept()).toEqual({
+      tables: [
+        {
+          sheet: 'Channels',
+          header: 1,
+          columns: { 'measured sensitivity': { at: 'C', header: 'Column7' } },
+          units: { 'measured sensitivity': 'mV/mil' },
+        },
+      ],
     });
-    await press('Forget all corrections');
-    await page.getByText('Run it again to use them').waitFor();
-    expect(await page.evaluate(() => window.portLog.settings['tripdrift.columns'])).toEqual({});
+    await page.locator('summary', { hasText: 'Answers kept in this workbook' }).click();
+    await press('Forget all answers');
+    await page.getByText('No column looks like it.').waitFor();
+    expect(await kept()).toEqual({});
   });
 
   it('uses a policy only when all of it is right', async () => {

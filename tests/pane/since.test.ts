@@ -24,7 +24,7 @@ describe('earlier results chosen in the pane', () => {
   });
 
   it('are kept for the next audit, unless their sheet is gone', () => {
-    const chosen: AuditAction = { type: 'comparing', earlier: 'Results 2' };
+    const chosen: AuditAction = { type: 'again', earlier: 'Results 2' };
     expect(after(read, chosen, read)).toMatchObject({ earlier: 'Results 2' });
     const without = { ...workbook, sheets: workbook.sheets.slice(0, 2) };
     expect(after(read, chosen, { type: 'read', workbook: without })).toMatchObject({ earlier: null });
@@ -34,7 +34,7 @@ describe('earlier results chosen in the pane', () => {
     const report = audit(workbook);
     const stale = after(read, { type: 'audited', report }, { type: 'workbook changed' });
     const again = [
-      { type: 'comparing', earlier: null },
+      { type: 'again', earlier: null },
       { type: 'audited', report },
     ] as const;
     expect(again.reduce<typeof stale>(auditReducer, stale).stale).toBe(true);

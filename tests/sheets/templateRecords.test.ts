@@ -23,7 +23,7 @@ const series: readonly (readonly [series: string, perMil: number])[] = [
 function pointRows(): Cell[][] {
   return series.flatMap(([name, perMil]) =>
     [10, 30, 50, 70, 90].map((gap) =>
-      recordColumns.map(({ header }): Cell => {
+      recordColumns('mil').map(({ header }): Cell => {
         if (header === 'Tag') return 'A-1';
         if (header === 'Series') return name;
         if (header === 'Temperature [°C]') return 20;

@@ -14,24 +14,34 @@ export type Allowed =
 
 export interface Validation {
   readonly area: Area;
-  readonly allowed: Allowed;
+  /** What may stand in the cells; anything where left out. */
+  readonly allowed?: Allowed;
   /** What the spreadsheet says to someone who types something else, at most 255 characters. */
-  readonly message: string;
+  readonly message?: string;
+  /** What it shows while one of the cells is selected: at most 32 characters of title and 255 of text. */
+  readonly prompt?: { readonly title: string; readonly text: string };
   /** The entry may be kept after the message. */
   readonly warnOnly?: true;
 }
 
 /** Gives a worksheet rules for what may be typed into it; a cell may always stay blank. */
 export function addValidations(parts: Parts, sheet: string, validations: readonly Validation[]): void {
-  const markup = validations.map(({ area, allowed, message, warnOnly }) => {
-    const { attributes, formulas } = rule(allowed);
+  const markup = validations.map(({ area, allowed, message, prompt, warnOnly }) => {
+    const { attributes, formulas } = allowed ? rule(allowed) : { attributes: 'type="none"', formulas: [] };
     const style = warnOnly ? ' errorStyle="warning"' : '';
     const limits = formulas.map(
       (text, index) => `<formula${index + 1}>${escapeXml(text)}</formula${index + 1}>`,
     );
+    const error =
+      message === undefined
+        ? ''
+        : ` showErrorMessage="1" errorTitle="Check the entry" error="${escapeXml(message)}"`;
+    const shown = prompt
+      ? ` showInputMessage="1" promptTitle="${escapeXml(prompt.title)}" prompt="${escapeXml(prompt.text)}"`
+      : '';
     return (
-      `<dataValidation ${attributes}${style} allowBlank="1" showErrorMessage="1" errorTitle="Check the entry" ` +
-      `error="${escapeXml(message)}" sqref="${reference(area)}">${limits.join('')}</dataValidation>`
+      `<dataValidation ${attributes}${style} allowBlank="1"${error}${shown} sqref="${reference(area)}">` +
+      `${limits.join('')}</dataValidation>`
     );
   });
   addSheetElement(

@@ -5,7 +5,7 @@ import { repairFormulas } from './formulas/repair.ts';
 import { insertFormula } from './insertFormula.ts';
 import { type OfficeLibrary, pageLibrary } from './library.ts';
 import { readWorkbook } from './read/readWorkbook.ts';
-import { readSelection, selectCell, selectRow } from './selection.ts';
+import { onSelect, readSelection, selectArea, selectCell, selectRow } from './selection.ts';
 import { session } from './session.ts';
 import { readSetting, writeSetting } from './settings.ts';
 import { onTheme, theme } from './theme.ts';
@@ -31,6 +31,8 @@ export function excelPort(options: ExcelPortOptions = {}): WorkbookPort {
     readSelection: () => readSelection(excel),
     selectRow: (sheet, row, fromColumn, toColumn) => selectRow(excel, sheet, row, fromColumn, toColumn),
     selectCell: (place) => selectCell(excel, place),
+    pointAt: (place) => (place ? selectArea(excel, place) : Promise.resolve()),
+    onSelect: (listener) => onSelect(excel, listener),
     insertFormula: (formula, overwrite) => insertFormula(excel, formula, overwrite),
     writeSheets: (sheets, onProgress, cancel) => writeSheets(excel, sheets, onProgress, cancel),
     readSetting: (key) => readSetting(excel, key),

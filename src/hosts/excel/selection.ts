@@ -1,5 +1,5 @@
 import { cellAddress } from '../../cells/address.ts';
-import { type CellPlace, HostRefused, type Selection } from '../port/port.ts';
+import { type CellPlace, HostRefused, type Selection, type SheetArea } from '../port/port.ts';
 import { askForCells, cellReader } from './read/cells.ts';
 import { askForDate1904 } from './read/dateSystem.ts';
 import { areaOf, placeProperties } from './read/outline.ts';
@@ -32,14 +32,20 @@ export function readSelection(session: Session): Promise<Selection> {
 /** Brings a sheet to the front and selects cells of one row; refused where the sheet is gone or hidden. */
 export function selectRow(
   session: Session,
-  sheetName: string,
+  sheet: string,
   row: number,
   fromColumn: number,
   toColumn: number,
 ): Promise<void> {
-  const failed = `${cellAddress(row, fromColumn)} on sheet “${sheetName}” could not be shown`;
+  return selectArea(session, { sheet, area: { top: row, left: fromColumn, bottom: row, right: toColumn } });
+}
+
+/** Brings a sheet to the front and selects an area of it; refused where the sheet is gone or hidden. */
+export function selectArea(session: Session, { sheet: name, area }: SheetArea): Promise<void> {
+  const { top, left, bottom, right } = area;
+  const failed = `${cellAddress(top, left)} on sheet “${name}” could not be shown`;
   return session.run(failed, async (context) => {
-    const sheet = context.workbook.worksheets.getItemOrNullObject(sheetName);
+    const sheet = context.workbook.worksheets.getItemOrNullObject(name);
     sheet.load('visibility');
     await context.sync();
     if (sheet.isNullObject) {
@@ -51,7 +57,7 @@ export function selectRow(
       );
     }
     sheet.activate();
-    sheet.getRangeByIndexes(row - 1, fromColumn - 1, 1, toColumn - fromColumn + 1).select();
+    sheet.getRangeByIndexes(top - 1, left - 1, bottom - top + 1, right - left + 1).select();
     await context.sync();
   });
 }
@@ -59,4 +65,53 @@ export function selectRow(
 /** Brings a cell's sheet to the front and selects the cell. */
 export function selectCell(session: Session, { sheet, row, column }: CellPlace): Promise<void> {
   return selectRow(session, sheet, row, column, column);
+}
+
+/**
+ * Calls back with the selected area after another one is selected; selections that follow each other while it is asked for
+ * are one call, with the last of them. Several areas at once are not told. The returned function stops it.
+ */
+export function onSelect(session: Session, listener: (place: SheetArea) => void): Promise<() => void> {
+  let waiting = false;
+  let asking = false;
+  let stopped = false;
+
+  const tell = async (): Promise<void> => {
+    asking = true;
+    try {
+      while (waiting) {
+        waiting = false;
+        const { sheet, area } = await selectedArea(session);
+        if (!stopped) listener({ sheet, area });
+      }
+    } finally {
+      asking = false;
+    }
+  };
+
+  return session.run('Selections can’t be followed', async (context) => {
+    const registration = context.workbook.worksheets.onSelectionChanged.add(() => {
+      waiting = true;
+      // What can't be told now is told with the next selection.
+      if (!asking) tell().catch(() => undefined);
+      return Promise.resolve();
+    });
+    await context.sync();
+    return () => {
+      stopped = true;
+      registration.remove();
+      registration.context.sync().catch(() => undefined);
+    };
+  });
+}
+
+/** Where the selection is, without its cells; one round trip. */
+function selectedArea(session: Session): Promise<SheetArea> {
+  return session.run('The selection could not be read', async (context) => {
+    const range = context.workbook.getSelectedRange();
+    range.load(placeProperties);
+    range.worksheet.load('name');
+    await context.sync();
+    return { sheet: range.worksheet.name, area: areaOf(range) };
+  });
 }

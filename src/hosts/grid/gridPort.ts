@@ -5,6 +5,8 @@ import { findBrokenFormulas, recalculate, repairFormulas } from './formulas.ts';
 import type { Grid } from './grid.ts';
 import { insertFormula } from './insertFormula.ts';
 import { readWorkbook } from './read/readWorkbook.ts';
+import { onSelect } from './onSelect.ts';
+import { pointer } from './pointer.ts';
 import { readSelection, selectCell, selectRow } from './selection.ts';
 import { writeSheets } from './write/writeSheets.ts';
 
@@ -24,6 +26,7 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
   const settingListeners: (() => void)[] = [];
   const written = new Map<string, SheetModel>();
   const own = { has: (id: string) => written.has(id) };
+  const pointAt = pointer(grid);
   return {
     written,
     settings,
@@ -40,6 +43,11 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
       await Promise.resolve();
       selectCell(grid, place);
     },
+    pointAt: async (place) => {
+      await Promise.resolve();
+      pointAt(place);
+    },
+    onSelect: (listener) => Promise.resolve(onSelect(grid, listener)),
     insertFormula: (formula, overwrite) => insertFormula(grid, formula, overwrite),
     writeSheets: (models, onProgress, cancel) => writeSheets(grid, models, written, onProgress, cancel),
     readSetting: (key) => {

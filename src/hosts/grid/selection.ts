@@ -36,18 +36,24 @@ export function readSelection(grid: Grid): Selection {
  */
 export function selectRow(grid: Grid, name: string, row: number, fromColumn: number, toColumn: number): void {
   const book = openBook(grid);
-  const failed = `${cellAddress(row, fromColumn)} on sheet “${name}” could not be shown`;
-  const sheet = sheetNamed(book.getWorkbook(), name);
+  const sheet = shownSheet(grid, name, cellAddress(row, fromColumn));
+  const front = book.setActiveSheet(sheet.getSheetId());
+  const [first, last] = ownColumns(sheet, row, fromColumn, toColumn);
+  book.setActiveRange(front.getRange(row - 1, first - 1, 1, last - first + 1));
+  scrollTo(front, row, fromColumn);
+}
+
+/** The sheet of that name; refused where it is gone or hidden, as a cell of it can't be shown then. */
+export function shownSheet(grid: Grid, name: string, cell: string): Worksheet {
+  const failed = `${cell} on sheet “${name}” could not be shown`;
+  const sheet = sheetNamed(openBook(grid).getWorkbook(), name);
   if (!sheet) throw new HostRefused(`${failed}. The sheet was renamed or deleted. Run the audit again.`);
   if (sheet.isSheetHidden() === BooleanNumber.TRUE) {
     throw new HostRefused(
       `${failed}. The sheet is hidden. Unhide it (right-click a sheet tab), then try again.`,
     );
   }
-  const front = book.setActiveSheet(sheet.getSheetId());
-  const [first, last] = ownColumns(sheet, row, fromColumn, toColumn);
-  book.setActiveRange(front.getRange(row - 1, first - 1, 1, last - first + 1));
-  scrollTo(front, row, fromColumn);
+  return sheet;
 }
 
 /** The longest run of columns whose cells are not merged with those of other rows; all of them where each one is. */
@@ -74,7 +80,7 @@ export function selectCell(grid: Grid, { sheet, row, column }: CellPlace): void 
 }
 
 /** Brings a cell into view where it is not; only a grid on a screen scrolls. */
-function scrollTo(sheet: ReturnType<FWorkbook['getActiveSheet']>, row: number, column: number): void {
+export function scrollTo(sheet: ReturnType<FWorkbook['getActiveSheet']>, row: number, column: number): void {
   const screen = sheet as {
     readonly scrollToCell?: (row: number, column: number) => unknown;
     readonly getVisibleRange?: () => IRange | null;

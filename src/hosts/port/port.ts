@@ -17,6 +17,12 @@ export interface Selection {
   readonly cells: readonly (readonly Cell[])[];
 }
 
+/** An area of a sheet. */
+export interface SheetArea {
+  readonly sheet: string;
+  readonly area: Area;
+}
+
 /** One cell, row and column counted from 1. */
 export interface CellPlace {
   readonly sheet: string;
@@ -52,6 +58,13 @@ export interface WorkbookPort {
   /** Shows a row of a sheet and selects its cells from one column to another. */
   selectRow(sheet: string, row: number, fromColumn: number, toColumn: number): Promise<void>;
   selectCell(place: CellPlace): Promise<void>;
+  /**
+   * Brings an area's sheet to the front and points at the area until the next call; `null`: at nothing any more. No cell and
+   * no format is changed: a host that can't mark an area selects it. Refused where the sheet is gone or hidden.
+   */
+  pointAt(place: SheetArea | null): Promise<void>;
+  /** Calls back after another area is selected, by the user or the pane; the returned function stops it. */
+  onSelect(listener: (place: SheetArea) => void): Promise<() => void>;
   /** Puts a formula into the first selected cell; refused where that cell is filled, unless `overwrite` is given. */
   insertFormula(formula: string, overwrite?: boolean): Promise<CellPlace>;
   /**

@@ -2,24 +2,25 @@ import type { ColumnMap } from '../../audit/model/columnMap.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import { defaultPolicy, type Policy } from '../../audit/model/policy.ts';
 import type { Report } from '../../audit/model/report.ts';
-import { understand, type Understood } from './columns/understood.ts';
+import type { Asked } from './asking/asked.ts';
 
-export type Work = { readonly step: 'reading' | 'auditing'; readonly part: number };
+export type Work = { readonly step: 'reading' | 'understanding' | 'auditing'; readonly part: number };
 
 export interface AuditState {
-  /** What the user said about the columns, as it is kept in the workbook. */
+  /** What the user answered about the workbook, as it is kept in it. */
   readonly map: ColumnMap;
   readonly policy: Policy;
   /** Both were looked up in the workbook. */
   readonly known: boolean;
   /** The workbook as it was last read. */
   readonly workbook: Workbook | null;
-  readonly understood: Understood | null;
+  /** What there is to ask about it; `null` where that is not known, or nothing is asked. */
+  readonly asked: Asked | null;
   readonly work: Work | null;
   readonly report: Report | null;
   /** The sheet of earlier results with which `report` is compared, or the next one will be. */
   readonly earlier: string | null;
-  /** Columns or policy are no longer those of `report`. */
+  /** Answers or policy are no longer those of `report`. */
   readonly unsettled: boolean;
   /** The workbook changed after it was read for `report`. */
   readonly stale: boolean;
@@ -35,10 +36,12 @@ export type AuditAction =
   | { readonly type: 'map'; readonly map: ColumnMap }
   | { readonly type: 'policy'; readonly policy: Policy }
   | { readonly type: 'started' }
-  | { readonly type: 'comparing'; readonly earlier: string | null }
+  /** The workbook as it was last read is audited once more, compared with this sheet. */
+  | { readonly type: 'again'; readonly earlier: string | null }
   | { readonly type: 'progress'; readonly work: Work }
   | { readonly type: 'read'; readonly workbook: Workbook }
   | { readonly type: 'audited'; readonly report: Report }
+  | { readonly type: 'asked'; readonly asked: Asked }
   | { readonly type: 'shown' }
   | { readonly type: 'refused'; readonly message: string }
   | { readonly type: 'cancelled' }
@@ -49,7 +52,7 @@ export const firstAuditState: AuditState = {
   policy: defaultPolicy,
   known: false,
   workbook: null,
-  understood: null,
+  asked: null,
   work: null,
   report: null,
   earlier: null,
@@ -65,42 +68,36 @@ export function auditReducer(state: AuditState, action: AuditAction): AuditState
   switch (action.type) {
     case 'kept':
       return { ...state, map: action.map, policy: action.policy, known: true };
-    case 'map': {
-      const understood = state.workbook && understand(state.workbook, action.map);
-      const refusal = understood ? understood.refusal : state.refusal;
-      return { ...state, map: action.map, understood, refusal, unsettled: state.report !== null };
-    }
+    case 'map':
+      return { ...state, map: action.map, unsettled: state.report !== null };
     case 'policy':
       return { ...state, policy: action.policy, unsettled: state.report !== null };
     case 'started':
       return {
         ...state,
         work: { step: 'reading', part: 0 },
+        asked: null,
         changed: false,
         cancelled: false,
         refusal: null,
       };
-    case 'comparing':
+    case 'again':
       return {
         ...state,
         earlier: action.earlier,
         work: { step: 'auditing', part: 0 },
+        asked: null,
         cancelled: false,
         refusal: null,
       };
     case 'progress':
       return { ...state, work: state.work && action.work };
     case 'read': {
-      const understood = understand(action.workbook, state.map);
       const still = action.workbook.sheets.some(({ name }) => name === state.earlier);
-      return {
-        ...state,
-        workbook: action.workbook,
-        understood,
-        refusal: understood.refusal,
-        earlier: still ? state.earlier : null,
-      };
+      return { ...state, workbook: action.workbook, earlier: still ? state.earlier : null };
     }
+    case 'asked':
+      return { ...state, asked: action.asked };
     case 'audited':
       return { ...state, work: null, report: action.report, unsettled: false, stale: state.changed };
     case 'shown':

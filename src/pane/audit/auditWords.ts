@@ -1,21 +1,22 @@
 import type { ChannelState } from '../../audit/model/report.ts';
 import type { Severity } from '../../audit/model/findings.ts';
-import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
 
-/** Texts of the audit view, but for its columns and policy. */
+/** Texts of the audit view, but for its questions and policy. */
 export const auditWords = {
   title: 'Audit this workbook',
-  intro:
-    'Finds the channel list and the monitor settings by their headers. Nothing in the workbook is changed.',
+  intro: 'Reads the lists of this workbook, and asks where a column is not clear. No cell is changed.',
   run: 'Run audit',
   runAgain: 'Run audit again',
-  show: 'Show columns only',
+  show: 'Show what is understood',
   cancel: 'Cancel',
-  reading: 'Reading the workbook',
-  auditing: 'Auditing',
+  steps: {
+    reading: 'Reading the workbook',
+    understanding: 'Reading what its columns mean',
+    auditing: 'Auditing',
+  },
   cancelled: 'Cancelled. Nothing was changed.',
   stale: 'The workbook changed since this audit. Results below are out of date.',
-  unsettled: 'Columns or policy were changed after this audit. Run it again to use them.',
+  unsettled: 'Answers or policy were changed after this audit. Run it again to use them.',
   results: 'Result',
   resultFrom: (version: string) => `Rules version ${version}, audited`,
   needsAction: 'Needs action',
@@ -31,6 +32,8 @@ export const auditWords = {
   search: 'Search tag, machine or location',
   all: 'All',
   nothingListed: 'No channel fits this filter and search.',
+  answersLost: 'The answers kept in this workbook can’t be read and are left out. You are asked again.',
+  policyLost: (why: string) => `The policy kept in this workbook can’t be used and is left out. ${why}`,
   notKept: 'This could not be kept in the workbook and holds only until the pane closes.',
   listed: (shown: number, all: number) => `${shown} of ${all} channels`,
   listHint: 'Arrow keys move, Enter chooses. Choosing selects the row in the workbook.',
@@ -61,6 +64,11 @@ export const auditWords = {
     hint: 'Adds for each machine a page for the control room and an annex: panel readings to use, what must be done before start-up.',
     under: 'Writing the hand-over sheets',
   },
+  tidySheets: {
+    button: 'Bring your list into the standard shape',
+    hint: 'Adds your list as two tidy sheets whose cells are links to your own. Your sheets stay as they are.',
+    under: 'Writing the tidy sheets',
+  },
   written: 'Written:',
   renamed: (wanted: string) => `, because there is a sheet “${wanted}” already`,
   noDrawing: 'No threshold of this channel can be drawn.',
@@ -70,11 +78,6 @@ export const severityNames: Readonly<Record<Severity, string>> = {
   critical: 'Critical',
   warning: 'Warning',
   note: 'Note',
-};
-
-export const tableNames: Readonly<Record<TableKind, string>> = {
-  channels: 'Channel list',
-  settings: 'Monitor settings',
 };
 
 /** A time of the audit as the user's own clock shows it. */

@@ -2,6 +2,7 @@ import { parseColumnMap, type ColumnMap } from '../../audit/model/columnMap.ts';
 import { parsePolicy, defaultPolicy, type Policy } from '../../audit/model/policy.ts';
 import { AuditRefused } from '../../audit/model/refused.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
+import { auditWords } from './auditWords.ts';
 
 /** Keys of the documents that travel with the workbook. */
 const keys = { map: 'tripdrift.columns', policy: 'tripdrift.policy' } as const;
@@ -13,27 +14,32 @@ export interface Kept {
   readonly remarks: readonly string[];
 }
 
-/** Column corrections and policy kept in the workbook; what can't be used is left out and said. */
+/** Answers and policy kept in the workbook; what can't be used is left out and said. */
 export async function readKept(port: WorkbookPort): Promise<Kept> {
   const remarks: string[] = [];
-  const use = <T>(what: string, value: unknown, parse: (json: unknown) => T, otherwise: T): T => {
+  const use = <T>(
+    value: unknown,
+    parse: (json: unknown) => T,
+    otherwise: T,
+    remark: (why: string) => string,
+  ): T => {
     if (value === null || value === undefined) return otherwise;
     try {
       return parse(value);
     } catch (error) {
       if (!(error instanceof AuditRefused)) throw error;
-      remarks.push(`The ${what} kept in this workbook can’t be used and is left out. ${error.message}`);
+      remarks.push(remark(error.message));
       return otherwise;
     }
   };
   return {
-    map: use('column corrections', await port.readSetting(keys.map), parseColumnMap, {}),
-    policy: use('policy', await port.readSetting(keys.policy), parsePolicy, defaultPolicy),
+    map: use(await port.readSetting(keys.map), parseColumnMap, {}, () => auditWords.answersLost),
+    policy: use(await port.readSetting(keys.policy), parsePolicy, defaultPolicy, auditWords.policyLost),
     remarks,
   };
 }
 
-/** Keeps the column corrections in the workbook. */
+/** Keeps the answers in the workbook. */
 export async function keepMap(port: WorkbookPort, map: ColumnMap): Promise<void> {
   await port.writeSetting(keys.map, map);
 }

@@ -4,6 +4,12 @@ import type { Policy } from '../../audit/model/policy.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import { usePort } from '../app/paneContext.ts';
 import { plainMessage } from '../parts/plainMessage.ts';
+import type { Understanding } from '../../audit/read/understand/understand.ts';
+import { NotUnderstood } from '../../audit/read/understand/notUnderstood.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
+import { mergeMaps } from '../../audit/read/understand/answers/merge.ts';
+import { withoutAnswers } from './asking/answers.ts';
+import { understandRun } from './asking/asked.ts';
 import { auditWords } from './auditWords.ts';
 import { auditReducer, firstAuditState, type AuditState } from './auditState.ts';
 import { keepMap, keepPolicy, readKept } from './kept.ts';
@@ -14,8 +20,12 @@ export interface Audit {
   readonly state: AuditState;
   /** What was kept in the workbook and can't be used, or could not be kept. */
   readonly remarks: readonly string[];
-  /** Reads the workbook anew; audits it too unless only its columns are wanted. */
+  /** Reads the workbook anew; audits it too unless only what its columns mean is wanted. */
   readonly start: (upTo: 'columns' | 'report') => void;
+  /** Keeps what the user said about the workbook, beside what was said before, and audits with it. */
+  readonly answer: (said: ColumnMap) => void;
+  /** Forgets everything that was answered, and audits without it. */
+  readonly forget: () => void;
   readonly cancel: () => void;
   /** Audits the workbook as it was last read once more, compared with a sheet of earlier results or with none. */
   readonly compare: (earlier: string | null) => void;
@@ -72,15 +82,35 @@ export function useAudit(): Audit {
       if (own.cancelled && !done) dispatch({ type: 'cancelled' });
     }
   };
+  const progressOf =
+    (step: 'understanding' | 'auditing') =>
+    (part: number): void => {
+      dispatch({ type: 'progress', work: { step, part } });
+    };
+  const understood = (workbook: Workbook, own: { cancelled: boolean }): Promise<Understanding | null> =>
+    understandRun(workbook, asked.current.map, progressOf('understanding'), own);
   const auditOf = async (workbook: Workbook, own: { cancelled: boolean }): Promise<boolean> => {
     const before = earlierIn(workbook, earlier.current);
     const options = before ? { ...asked.current, before } : asked.current;
-    const onProgress = (part: number): void => {
-      dispatch({ type: 'progress', work: { step: 'auditing', part } });
-    };
-    const report = await auditRun(workbook, options, onProgress, own);
-    if (report) dispatch({ type: 'audited', report });
-    return report !== null;
+    try {
+      const report = await auditRun(workbook, options, progressOf('auditing'), own);
+      if (!report) return false;
+      if (report.questions.length > 0) {
+        const found = await understood(workbook, own);
+        if (!found) return false;
+        const asks = { questions: report.questions, tables: found.tables, refused: false, wanted: false };
+        dispatch({ type: 'asked', asked: asks });
+      }
+      dispatch({ type: 'audited', report });
+      return true;
+    } catch (error) {
+      if (!(error instanceof AuditRefused) || own.cancelled) throw error;
+      const found = error instanceof NotUnderstood ? error.understanding : await understood(workbook, own);
+      if (!found) return false;
+      const { questions, tables } = found;
+      dispatch({ type: 'asked', asked: { questions, tables, refused: true, wanted: false } });
+      throw error;
+    }
   };
   const run = async (upTo: 'columns' | 'report', own: { cancelled: boolean }): Promise<boolean> => {
     dispatch({ type: 'started' });
@@ -91,6 +121,10 @@ export function useAudit(): Audit {
     if (own.cancelled) return false;
     dispatch({ type: 'read', workbook });
     if (upTo === 'report') return auditOf(workbook, own);
+    const found = await understood(workbook, own);
+    if (!found) return false;
+    const { questions, tables } = found;
+    dispatch({ type: 'asked', asked: { questions, tables, refused: false, wanted: true } });
     dispatch({ type: 'shown' });
     return true;
   };
@@ -99,33 +133,51 @@ export function useAudit(): Audit {
       setRemarks([`${auditWords.notKept} ${plainMessage(error)}`]);
     });
   };
+  const setMap = (map: ColumnMap): void => {
+    asked.current = { ...asked.current, map };
+    dispatch({ type: 'map', map });
+    keep(keepMap(port, map));
+  };
+  const start = (upTo: 'columns' | 'report'): void => {
+    if (state.work) return;
+    const own = { cancelled: false };
+    cancel.current = own;
+    void guarded(own, () => run(upTo, own));
+  };
+  /** Audits the workbook as it was last read once more, with what the user said since. */
+  const again = (workbook: Workbook): void => {
+    const own = { cancelled: false };
+    cancel.current = own;
+    dispatch({ type: 'again', earlier: earlier.current });
+    void guarded(own, () => auditOf(workbook, own));
+  };
+  /** Audits with another map: the workbook as it was read, unless it changed since. */
+  const auditWith = (map: ColumnMap): void => {
+    if (state.work) return;
+    setMap(map);
+    if (state.workbook && !state.changed) again(state.workbook);
+    else start('report');
+  };
 
   return {
     state,
     remarks,
-    start(upTo) {
-      if (state.work) return;
-      const own = { cancelled: false };
-      cancel.current = own;
-      void guarded(own, () => run(upTo, own));
+    start,
+    answer(said) {
+      auditWith(mergeMaps(asked.current.map, said));
+    },
+    forget() {
+      auditWith(withoutAnswers(asked.current.map));
     },
     compare(sheet) {
-      const { work, workbook } = state;
-      if (work || !workbook) return;
-      const own = { cancelled: false };
+      if (state.work || !state.workbook) return;
       earlier.current = sheet;
-      cancel.current = own;
-      dispatch({ type: 'comparing', earlier: sheet });
-      void guarded(own, () => auditOf(workbook, own));
+      again(state.workbook);
     },
     cancel() {
       cancel.current.cancelled = true;
     },
-    setMap(map) {
-      asked.current = { ...asked.current, map };
-      dispatch({ type: 'map', map });
-      keep(keepMap(port, map));
-    },
+    setMap,
     setPolicy(policy) {
       asked.current = { ...asked.current, policy };
       dispatch({ type: 'policy', policy });

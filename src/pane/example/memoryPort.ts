@@ -1,13 +1,13 @@
 import { cellAddress } from '../../cells/address.ts';
 import type { Cell } from '../../cells/cell.ts';
-import type { Area, Sheet, Workbook } from '../../cells/sheet.ts';
+import type { Sheet, Workbook } from '../../cells/sheet.ts';
 import type { SheetModel } from '../../sheets/model.ts';
-import { HostRefused, type CellPlace, type WorkbookPort } from '../../hosts/port/port.ts';
+import { HostRefused, type CellPlace, type SheetArea, type WorkbookPort } from '../../hosts/port/port.ts';
 
 export interface MemoryWorkbook {
   readonly workbook: Workbook;
   /** What is selected at first. */
-  readonly selection: { readonly sheet: string; readonly area: Area };
+  readonly selection: SheetArea;
 }
 
 const noFormulas =
@@ -19,11 +19,17 @@ export function memoryPort({ workbook, selection: first }: MemoryWorkbook): Work
   let selection = first;
   const settings = new Map<string, string>();
   const listeners = new Set<(sheet: string) => void>();
+  const followers = new Set<(place: SheetArea) => void>();
 
   const sheetNamed = (name: string): Sheet => {
     const sheet = sheets.find((one) => one.name === name);
     if (!sheet) throw new HostRefused(`There is no sheet “${name}” any more. Run the audit again.`);
     return sheet;
+  };
+  const select = async (place: SheetArea): Promise<void> => {
+    await Promise.resolve(sheetNamed(place.sheet));
+    selection = place;
+    for (const follower of followers) follower(place);
   };
   const cellOf = (sheet: Sheet, row: number, column: number): Cell =>
     sheet.rows[row - 1]?.[column - 1] ?? null;
@@ -41,13 +47,18 @@ export function memoryPort({ workbook, selection: first }: MemoryWorkbook): Work
       );
       return { sheet: name, area, cells };
     },
-    selectRow: async (name, row, from, to) => {
-      await Promise.resolve(sheetNamed(name));
-      selection = { sheet: name, area: { top: row, left: from, bottom: row, right: to } };
+    selectRow: (sheet, row, from, to) =>
+      select({ sheet, area: { top: row, left: from, bottom: row, right: to } }),
+    selectCell: ({ sheet, row, column }) =>
+      select({ sheet, area: { top: row, left: column, bottom: row, right: column } }),
+    pointAt: async (place) => {
+      if (place) await select(place);
     },
-    selectCell: async ({ sheet: name, row, column }) => {
-      await Promise.resolve(sheetNamed(name));
-      selection = { sheet: name, area: { top: row, left: column, bottom: row, right: column } };
+    onSelect: (listener) => {
+      followers.add(listener);
+      return Promise.resolve(() => {
+        followers.delete(listener);
+      });
     },
     insertFormula: async (formula, overwrite = false) => {
       const { sheet: name, area } = selection;

@@ -8,8 +8,7 @@ workbookPortContract('Excel', (workbook) => {
   return {
     port,
     select(name, area) {
-      const sheet = book.find(name);
-      if (sheet) book.selection = { sheet, areas: [area] };
+      excel.select(name, area);
     },
     type({ sheet, row, column }, text) {
       excel.change(sheet, reference({ top: row, left: column, bottom: row, right: column }), text);

@@ -88,6 +88,11 @@ const operations: Readonly<Record<string, Operation>> = {
     run: (port) => port.selectCell({ sheet: 'Notes', row: 1, column: 1 }),
     check: untouched,
   },
+  'pointing at an area': {
+    run: (port) => port.pointAt({ sheet: 'Notes', area: { top: 1, left: 1, bottom: 9, right: 1 } }),
+    check: untouched,
+  },
+  'following the selection': { run: (port) => port.onSelect(() => undefined), check: untouched },
   'reading a setting': { run: (port) => port.readSetting('map'), check: untouched },
   'writing a setting': {
     run: (port) => port.writeSetting('map', { now: 2 }),

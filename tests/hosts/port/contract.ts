@@ -114,8 +114,36 @@ export function workbookPortContract(host: string, open: OpenWorkbook): void {
       expect(await port.readSelection()).toMatchObject({ sheet: 'Below', cells: [['far']] });
     });
 
+    it('points at an area of a sheet and away from it, and changes nothing', async () => {
+      const { port } = await open(station);
+      await port.pointAt({ sheet: 'Channels', area: { top: 1, left: 2, bottom: 5, right: 2 } });
+      await port.pointAt({ sheet: 'Below', area: { top: 3, left: 3, bottom: 3, right: 3 } });
+      expect((await port.readSelection()).sheet).toBe('Below');
+      await port.pointAt(null);
+      expect(await port.readWorkbook()).toEqual(station);
+    });
+
+    it('tells what the user selects, until it is asked to stop', async () => {
+      const { port, select } = await open(station);
+      const heard: unknown[] = [];
+      const stop = await port.onSelect((place) => heard.push(place));
+      const area = { top: 2, left: 3, bottom: 4, right: 3 };
+      await select('Channels', area);
+      await expect.poll(() => heard.at(-1)).toEqual({ sheet: 'Channels', area });
+      await select('Below', area);
+      await expect.poll(() => heard.at(-1)).toEqual({ sheet: 'Below', area });
+      stop();
+      const before = heard.length;
+      await select('Channels', { ...area, left: 1 });
+      await port.readSelection();
+      expect(heard).toHaveLength(before);
+    });
+
     it('says which sheet is hidden or gone', async () => {
       const { port } = await open(station);
+      expect(
+        await refusal(port.pointAt({ sheet: 'Old list', area: { top: 1, left: 1, bottom: 9, right: 1 } })),
+      ).toMatch(/Old list.*hidden/);
       expect(await refusal(port.selectCell({ sheet: 'Old list', row: 1, column: 1 }))).toMatch(
         /Old list.*hidden/,
       );

@@ -1,3 +1,5 @@
+import type { Area } from '../../../src/cells/sheet.ts';
+import { reference } from '../../../src/hosts/formats/reference.ts';
 import { loadOffice, type OfficeGlobals } from '../load.ts';
 import { areaAt } from './address.ts';
 import { type BeforeAction, carryOut, type References } from './batch.ts';
@@ -39,6 +41,7 @@ export class FakeExcel {
   readonly #bridge: Bridge;
   readonly #references: References = new Map();
   #listening = false;
+  #following = false;
   #editing = false;
   readonly #waiting: (() => void)[] = [];
 
@@ -88,6 +91,14 @@ export class FakeExcel {
     this.#tell(sheet.id, address, triggerSource);
   }
 
+  /** The user selects an area. */
+  select(sheetName: string, area: Area): void {
+    const sheet = this.book.find(sheetName);
+    if (!sheet) throw new Error(`no sheet ${sheetName}`);
+    this.book.selection = { sheet, areas: [area] };
+    this.#tellSelection();
+  }
+
   #receive({ id, flags, message }: RequestMessage, text: string): void {
     const broken = this.onRequest();
     const answer = (): void => {
@@ -108,7 +119,9 @@ export class FakeExcel {
   }
 
   #answer(body: RequestBody, requestBytes: number): ResponseBody {
+    const before = this.book.selection;
     const { response, responseBytes } = this.#response(body, requestBytes);
+    if (this.book.selection !== before) this.#tellSelection();
     const isCleanup =
       body.Actions.some(({ Name }) => Name === '_RemoveReference') &&
       body.Actions.every(
@@ -131,6 +144,9 @@ export class FakeExcel {
       listen: (isListening) => {
         this.#listening = isListening;
       },
+      follow: (isFollowing) => {
+        this.#following = isFollowing;
+      },
       suspended: (what) => this.suspensions.push(what),
     });
     const response = carryOut(body, workbook, this.#references, this.beforeAction);
@@ -151,9 +167,21 @@ export class FakeExcel {
       address,
       ...(isAtMost('1.14', this.apiVersion) && { triggerSource: triggerSource ?? 'Unknown' }),
     };
+    this.#send(10, event);
+  }
+
+  /** Tells that something else is selected, whoever selected it; the library asks for it as its event 14. */
+  #tellSelection(): void {
+    const { selection } = this.book;
+    if (!this.#following || !selection) return;
+    const address = selection.areas.map(reference).join();
+    this.#send(14, { type: 'WorksheetSelectionChanged', worksheetId: selection.sheet.id, address });
+  }
+
+  #send(messageType: number, event: object): void {
     const entry = {
       messageCategory: 65_536,
-      messageType: 10,
+      messageType,
       targetId: 'Workbook',
       message: JSON.stringify(event),
     };

@@ -7,6 +7,7 @@ import { tableObject, worksheetObject } from './worksheetObject.ts';
 /** What requests change of the host besides the workbook. */
 export interface HostCalls {
   listen(isListening: boolean): void;
+  follow(isFollowing: boolean): void;
   suspended(what: 'calculation' | 'screen'): void;
 }
 
@@ -63,6 +64,12 @@ function worksheetsObject(book: FakeBook, calls: HostCalls): HostObject {
       },
       _UnregisterDataChangedEvent: () => {
         calls.listen(false);
+      },
+      _RegisterSelectionChangedEvent: () => {
+        calls.follow(true);
+      },
+      _UnregisterSelectionChangedEvent: () => {
+        calls.follow(false);
       },
     },
   };

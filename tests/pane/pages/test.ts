@@ -6,10 +6,11 @@ import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort, type MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
 import { recordWorkbook } from './recordWorkbook.ts';
 import { sinceWorkbook } from './sinceWorkbook.ts';
-import { hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
+import { foreignWorkbook, hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
 
 const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   example: () => exampleWorkbook,
+  foreign: foreignWorkbook,
   given: givenWorkbook,
   hostile: hostileWorkbook,
   large: largeWorkbook,
@@ -94,6 +95,7 @@ const port: WorkbookPort = {
   readWorkbook: noted('readWorkbook', inner.readWorkbook.bind(inner)),
   selectRow: noted('selectRow', inner.selectRow.bind(inner)),
   selectCell: noted('selectCell', inner.selectCell.bind(inner)),
+  pointAt: noted('pointAt', inner.pointAt.bind(inner)),
   insertFormula: noted('insertFormula', inner.insertFormula.bind(inner)),
   // A host may tell of the cells that the pane itself writes, too.
   writeSheets: noted('writeSheets', (models, ...more) => {

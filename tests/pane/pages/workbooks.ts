@@ -67,3 +67,22 @@ export function unclearWorkbook(): MemoryWorkbook {
     [settingsHeader, ['V-1', 200, 3, 5]],
   );
 }
+
+/** Two lists in German words, without units, one column of which two could be meant: read only with a person's yes. */
+export function foreignWorkbook(): MemoryWorkbook {
+  const measured = [160, 198, 201, 172, 204, 196];
+  const tags = ['K-101A', 'K-101B', 'K-102A', 'K-102B', 'P-7A', 'P-7B'];
+  return twoTables(
+    [
+      ['Prüfprotokoll Wellenschwingung (erfunden)'],
+      [],
+      ['Messstelle', 'Empfindlichkeit', 'Kennwert alt', 'Spaltspannung', '<b>Bemerkung</b>'],
+      ...tags.map((tag, index) => [tag, measured[index] ?? null, 200, -9.8 - index / 10, 'ok']),
+    ],
+    [
+      ['Messstelle', 'Eingestellter Kennwert', 'Voralarm', 'Abschaltung'],
+      ...tags.map((tag) => [tag, 200, 3, 5]),
+    ],
+    ['Sonden', 'Tafel'],
+  );
+}

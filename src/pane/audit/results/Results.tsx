@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { ChannelResult, Report } from '../../../audit/model/report.ts';
+import type { Workbook } from '../../../cells/sheet.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
@@ -22,6 +23,8 @@ import { WriteSheets } from './WriteSheets.tsx';
 
 interface ResultsProps {
   readonly report: Report;
+  /** The workbook that was audited. */
+  readonly workbook: Workbook;
   readonly map: ColumnMap;
   readonly onMap: (map: ColumnMap) => void;
   /** Hears when the pane itself begins and ends to write. */
@@ -29,7 +32,7 @@ interface ResultsProps {
 }
 
 /** The result of an audit: what needs action, what was not read, counts, channels worst first, the chosen one, groups, problems. */
-export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.Element {
+export function Results({ report, workbook, map, onMap, onWriting }: ResultsProps): JSX.Element {
   const port = usePort();
   const selecting = useDeed();
   const [filter, setFilter] = useState(everything);
@@ -44,7 +47,9 @@ export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.El
   };
   return (
     <>
-      <h3>{auditWords.results}</h3>
+      <h3 class="outcome" tabIndex={-1}>
+        {auditWords.results}
+      </h3>
       <p class="quiet">
         {auditWords.resultFrom(report.version)}{' '}
         <time dateTime={report.generated}>{clockTime(report.generated)}</time>
@@ -59,7 +64,7 @@ export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.El
           setFilter({ ...filter, standing });
         }}
       />
-      <WriteSheets report={report} onWriting={onWriting} />
+      <WriteSheets report={report} workbook={workbook} map={map} onWriting={onWriting} />
       <TextField
         label={auditWords.search}
         value={filter.search}

@@ -1,5 +1,4 @@
-import { auditInSteps, type AuditOptions } from '../../../audit/audit.ts';
-import type { Report } from '../../../audit/model/report.ts';
+import { auditInSteps, type AuditedReport, type AuditOptions } from '../../../audit/audit.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import type { Cancel, OnProgress } from '../../../hosts/port/port.ts';
 import { inSlices } from './inSlices.ts';
@@ -13,6 +12,6 @@ export async function auditRun(
   options: AuditOptions,
   onProgress: OnProgress,
   cancel: Cancel,
-): Promise<Report | null> {
+): Promise<AuditedReport | null> {
   return inSlices(auditInSteps(workbook, options), onProgress, cancel);
 }

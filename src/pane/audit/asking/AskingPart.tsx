@@ -1,0 +1,138 @@
+import type { JSX } from 'preact';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ColumnMap } from '../../../audit/model/columnMap.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { answersOf, countAnswered } from './answers.ts';
+import type { Asked } from './asked.ts';
+import type { AskedRow } from './askedRow.ts';
+import { AskedTable } from './AskedTable.tsx';
+import { askingWords } from './askingWords.ts';
+import { questionRows } from './questionRows.ts';
+import { missingRows, understoodRows } from './understoodRows.ts';
+import { useAsking } from './useAsking.ts';
+
+interface AskingPartProps {
+  readonly asked: Asked;
+  /** A result stands beside the questions. */
+  readonly hasReport: boolean;
+  /** The user said this about the workbook. */
+  readonly onAnswer: (said: ColumnMap) => void;
+}
+/** Rows after which the button for all of them stands below them too. */
+const few = 3;
+
+/** What the user is asked about the workbook, as one table: needed meanings first, optional ones and what was understood folded away. */
+export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX.Element {
+  const { questions, tables, refused } = asked;
+  const rows = useMemo(() => {
+    const all = questionRows(questions, tables);
+    const missing = refused ? missingRows(tables, questions) : [];
+    const needed = [...all.filter((row) => row.needed), ...missing];
+    const stakes = new Set(needed.map((row) => row.stakes));
+    const [common] = stakes;
+    return {
+      // What hangs on every row is said once.
+      stakes: stakes.size === 1 ? (common ?? '') : '',
+      needed: stakes.size === 1 ? needed.map((row) => ({ ...row, stakes: '' })) : needed,
+      optional: all.filter((row) => !row.needed),
+      understood: understoodRows(tables),
+    };
+  }, [asked]);
+  const [open, setOpen] = useState(!hasReport);
+  const first = open ? (rows.needed[0] ?? rows.optional[0] ?? null) : null;
+  const asking = useAsking([...rows.needed, ...rows.optional, ...rows.understood], tables, first);
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (open && hasReport) head.current?.focus();
+  }, [open]);
+
+  const yes = (some: readonly AskedRow[]): JSX.Element => {
+    const count = countAnswered(some, asking.chosen);
+    return (
+      <div class="button-row">
+        <button
+          type="button"
+          class="button button-first"
+          disabled={count === 0}
+          onClick={() => {
+            onAnswer(answersOf(some, asking.chosen));
+          }}
+        >
+          {count === some.length ? askingWords.yesToAll(count) : askingWords.use(count, some.length)}
+        </button>
+      </div>
+    );
+  };
+  const asks = rows.needed.length > 0 ? rows.needed.length : rows.optional.length;
+  const changes = countAnswered(rows.understood, asking.chosen);
+  return (
+    <>
+      {asks > 0 && (
+        <section class="asking">
+          <h3 ref={head} tabIndex={-1} class="outcome">
+            {hasReport ? askingWords.open(asks) : askingWords.title(asks)}
+          </h3>
+          {hasReport && (
+            <button
+              type="button"
+              class="button"
+              aria-expanded={open}
+              onClick={() => {
+                setOpen(!open);
+              }}
+            >
+              {open ? askingWords.hide : askingWords.answer}
+            </button>
+          )}
+          {open && (
+            <>
+              <p class="quiet">
+                {rows.stakes} {hasReport ? askingWords.partly : askingWords.nothingYet}
+              </p>
+              {rows.needed.length > 0 && (
+                <>
+                  {yes(rows.needed)}
+                  <AskedTable
+                    label={askingWords.title(rows.needed.length)}
+                    rows={rows.needed}
+                    asking={asking}
+                  />
+                  {rows.needed.length > few && yes(rows.needed)}
+                </>
+              )}
+              {rows.optional.length > 0 && (
+                <Fold title={askingWords.optional(rows.optional.length)} needed={rows.needed.length === 0}>
+                  {yes(rows.optional)}
+                  <AskedTable
+                    label={askingWords.optional(rows.optional.length)}
+                    rows={rows.optional}
+                    asking={asking}
+                  />
+                </Fold>
+              )}
+            </>
+          )}
+        </section>
+      )}
+      {rows.understood.length > 0 && (
+        <Fold part title={askingWords.understood} needed={asked.wanted}>
+          <p class="quiet">{askingWords.understoodHint}</p>
+          <AskedTable label={askingWords.understood} rows={rows.understood} asking={asking} />
+          {changes > 0 && (
+            <div class="button-row">
+              <button
+                type="button"
+                class="button button-first"
+                onClick={() => {
+                  onAnswer(answersOf(rows.understood, asking.chosen));
+                }}
+              >
+                {askingWords.useChanges(changes)}
+              </button>
+            </div>
+          )}
+        </Fold>
+      )}
+    </>
+  );
+}

@@ -64,7 +64,7 @@ function isSaidAside({ sheet, headerRow, columns }: FoundTable): boolean {
     for (const cell of sheet.rows[row - 1] ?? [])
       if (typeof cell === 'string' && saysAside(cell)) return true;
   return [...columns.values()].some(
-    ({ id, header, remarks }) => core.has(id) && remarks.some((remark) => saysAside(`${remark} ${header}`)),
+    ({ id, remarks }) => core.has(id) && remarks.some((remark) => saysAside(remark)),
   );
 }
 

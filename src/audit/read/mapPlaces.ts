@@ -118,8 +118,9 @@ function absent(
 }
 
 function holdsSomething(address: string, { sheets }: Workbook): boolean {
-  const parts = /^(?<sheet>.*)!\$?(?<column>[A-Za-z]{1,3})\$?(?<row>\d{1,7})$/u.exec(address)?.groups;
-  const sheet = sheets.find(({ name }) => name === parts?.['sheet']);
-  if (!sheet) return false;
-  return !isBlank(cellAt(sheet, Number(parts?.['row']), columnNumber(parts?.['column'] ?? '')));
+  const mark = address.lastIndexOf('!');
+  const sheet = sheets.find(({ name }) => name === address.slice(0, Math.max(0, mark)));
+  const cell = /^\$?(?<column>[A-Za-z]{1,3})\$?(?<row>\d{1,7})$/u.exec(address.slice(mark + 1))?.groups;
+  if (!sheet || !cell) return false;
+  return !isBlank(cellAt(sheet, Number(cell['row']), columnNumber(cell['column'] ?? '')));
 }

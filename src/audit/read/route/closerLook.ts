@@ -2,7 +2,7 @@ import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { BookRead } from '../bookRead.ts';
 import { pairReader } from '../pairedRows.ts';
-import { tagAt } from '../join/tagIndex.ts';
+import { isOnlyTag, tagAt } from '../join/tagIndex.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
 import type { MeaningId } from '../understand/meanings/meaning.ts';
@@ -32,7 +32,7 @@ export function isCloserLook(
   let [contradicted, isNone, machineTold] = [false, false, false];
   for (const row of index.channels.tagged) {
     const own = byTag.get(tagKey(tagAt(tables.channels, row))) ?? [];
-    if (own.length === 0) isNone = true;
+    if (own.length === 0 && !isOnlyTag(tables.channels, row)) isNone = true;
     const [settingsRow, second] = index.settings.rowsOf(index.channels.keyOf(row));
     if (settingsRow === undefined || second !== undefined) continue;
     if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;

@@ -29,7 +29,7 @@ export function leavesDoubts(
     hasTwins(index.settings) ||
     [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
     hasUnlistedKind(channels) ||
-    hasMachineAbove(channels)
+    hasMachineAbove(channels, settings)
   );
 }
 
@@ -47,12 +47,14 @@ function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
 }
 
 /** A label above a list without a column for its machine, as `Machine` with a name beside it. */
-function hasMachineAbove({ sheet, headerRow, columns }: FoundTable): boolean {
+function hasMachineAbove({ sheet, headerRow, columns }: FoundTable, other: FoundTable): boolean {
   if (columns.has('machine')) return false;
-  for (let row = Math.max(1, headerRow - labelRows); row < headerRow; row++)
+  for (let row = Math.max(1, headerRow - labelRows); row < headerRow; row++) {
+    if (other.sheet === sheet && row >= other.headerRow && row <= other.lastRow) continue;
     for (const cell of sheet.rows[row - 1] ?? [])
       if (typeof cell === 'string' && cell.length <= longestLabel && conceptsIn(cell).has('machine'))
         return true;
+  }
   return false;
 }
 

@@ -24,9 +24,9 @@ const longest = 80;
 export function isOutranked({ channels, settings }: Tables): boolean {
   const both = isSameTable(channels, settings) ? [channels] : [channels, settings];
   return (
-    [channels, settings].some(
-      (table) => hasHiddenColumn(table) || hasWideHeader(table) || isSaidAside(table),
-    ) ||
+    [channels, settings].some((table) => hasHiddenColumn(table) || hasWideHeader(table)) ||
+    isSaidAside(channels, settings) ||
+    isSaidAside(settings, channels) ||
     both.some((table) => hasOtherRows(table) || hasHiddenTwin(table)) ||
     both.every((table) => countsOnly(table)) ||
     hasOtherKinds(channels)
@@ -58,13 +58,15 @@ function covers({ left, right }: Area, column: number): boolean {
 }
 
 /** A word for another time or for what is not in force: in the name of the sheet, a title, or a group above the columns. */
-function isSaidAside({ sheet, headerRow, columns }: FoundTable): boolean {
+function isSaidAside({ sheet, headerRow, columns }: FoundTable, other: FoundTable): boolean {
   if (saysAside(sheet.name) || conceptsIn(sheet.name).has('as left')) return true;
-  for (let row = Math.max(1, headerRow - titleRows); row < headerRow; row++)
+  for (let row = Math.max(1, headerRow - titleRows); row < headerRow; row++) {
+    if (other.sheet === sheet && row >= other.headerRow && row <= other.lastRow) continue;
     for (const cell of sheet.rows[row - 1] ?? [])
       if (typeof cell === 'string' && saysAside(cell)) return true;
+  }
   return [...columns.values()].some(
-    ({ id, header, remarks }) => core.has(id) && remarks.some((remark) => saysAside(`${remark} ${header}`)),
+    ({ id, remarks }) => core.has(id) && remarks.some((remark) => saysAside(remark)),
   );
 }
 

@@ -44,8 +44,8 @@ export interface TidyChannel {
   readonly key: string;
   /** Cells of its tag where its probe and where its settings are listed. */
   readonly at: Readonly<Record<TableKind, Place>>;
-  /** Whether a list of settings has it at all. */
-  readonly inSettings: boolean;
+  /** Whether a list of probes and whether a list of settings has it at all. */
+  readonly listed: Readonly<Record<TableKind, boolean>>;
   readonly hidden: boolean;
   readonly values: ReadonlyMap<MeaningId, TidyValue>;
   /** Cells of what could not be used, or where nothing stands. */

@@ -95,16 +95,21 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
       if (place) unused.set(id, place);
     }
   const [first] = lines;
+  const probe = lineWith(channel, ['measured', 'asLeftSensitivity']);
+  const settings = lineWith(channel, ['configured', 'danger', 'alert']);
   const at = first?.place ?? { sheet: '', row: 1, column: 1 };
   return {
     tag,
     machine,
     key,
     at: {
-      channels: lineWith(channel, ['measured', 'asLeftSensitivity'])?.place ?? at,
-      settings: lineWith(channel, ofSettings)?.place ?? at,
+      channels: probe?.place ?? at,
+      settings: settings?.place ?? at,
     },
-    inSettings: lineWith(channel, ofSettings) !== undefined || remarks.settings.length > 0,
+    listed: {
+      channels: probe !== undefined || remarks.channels.length > 0 || settings === undefined,
+      settings: settings !== undefined || remarks.settings.length > 0,
+    },
     hidden: lines.some(
       ({ table: { lane }, record }) => lane.block.lies === 'rows' && lane.block.sheet.hiddenRows.has(record),
     ),
@@ -113,8 +118,6 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
     remarks,
   };
 }
-
-const ofSettings: readonly MeaningId[] = ['configured', 'danger', 'alert'];
 
 function lineWith(
   { lines }: ReadChannel,

@@ -56,7 +56,7 @@ function tidyTable(list: TidyList, kind: TableKind): FoundTable {
   const channels: TidyChannel[] = [];
   const hiddenRows = new Set<number>();
   for (const channel of list.channels) {
-    if (kind === 'settings' && !channel.inSettings) continue;
+    if (!channel.listed[kind]) continue;
     channels.push(channel);
     rows.push(writers.map((write) => write(channel)));
     if (channel.hidden) hiddenRows.add(rows.length);

@@ -25,7 +25,7 @@ export function kindOf(
     const isOwn =
       table.claims.get('kind')?.field === table.kindField ||
       table.kindField.standard.some(({ id }) => id === 'kind') ||
-      table.kindField.concepts.has('kind');
+      (table.kindField.concepts.has('kind') && !table.kindField.concepts.has('location'));
     if (kind === 'other') return { kind: null, kindSaid: text, place };
     if (kind || isOwn) return { kind: kind ?? null, kindSaid: text, place };
   }

@@ -73,7 +73,8 @@ export function* linesOf(
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
     else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0)
       yield line('spare');
-    else if (written.length <= 2 * repeated.length + 8 && headerKey(written) === repeated) yield line('header again');
+    else if (written.length <= 2 * repeated.length + 8 && headerKey(written) === repeated)
+      yield line('header again');
     else if (
       filled.length === 0 &&
       ((own ??= filledTags(table, sheets)).has(tagKey(written)) ||

@@ -212,7 +212,7 @@ function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null
       if (kind && kind !== 'radial' && kind !== 'loop') told++;
     }
     if (told > 0 && (named || read * 5 >= filled * 4)) return field;
-    if (read > 0 && concepts.has('kind')) return field;
+    if (read > 0 && concepts.has('kind') && !concepts.has('location')) return field;
   }
   return null;
 }

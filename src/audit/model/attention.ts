@@ -17,6 +17,7 @@ export const attentionCodes = [
   'not-read',
   'past-alert',
   'group-cannot-act',
+  'group-tripped',
   'early',
   'finding',
   'problem',

@@ -1,3 +1,4 @@
+import type { OutPolicy } from '../../method/voting/liveVote.ts';
 import type { AsFoundResult, Exposure } from './asFound.ts';
 import type { Attention, NotRead } from './attention.ts';
 import type { AuditBasis, Fingerprint } from './basis.ts';
@@ -99,9 +100,22 @@ export interface GroupResult extends GroupVote {
   readonly late: boolean;
   readonly beyondLimit: boolean;
   readonly members: readonly GroupMember[];
+  /** The vote that members out of service leave, such as 2oo2; `tripped` or `cannot trip` where none is left. */
+  readonly liveVoting: string;
+  /** Members out of service, and what the system does with their votes. */
+  readonly out: readonly MemberOut[];
   /** With the members as they were found, where one was measured again since; else `null`. */
   readonly asFound: GroupVote | null;
   readonly findings: readonly Finding[];
+}
+
+/** A member out of service. */
+export interface MemberOut {
+  readonly tag: string;
+  readonly because: 'bypassed' | 'faulty';
+  readonly policy: OutPolicy;
+  /** Where that is said; `null`: nowhere, and taken as no vote. */
+  readonly saidBy: 'group' | 'site' | null;
 }
 
 export interface GroupMember {
@@ -115,6 +129,7 @@ export interface GroupMember {
 /** Why a member of a group can't be counted on. */
 export type MemberReason =
   | 'in bypass'
+  | 'marked faulty: its gap voltage is outside the fault limits'
   | 'its bypass mark is not understood'
   | 'its row can’t be used'
   | 'its tag is not unique'

@@ -67,6 +67,8 @@ function groupLines(
     effective,
     canTrip,
     decidedBy,
+    liveVoting,
+    out,
     findings,
   }: GroupResult,
   width: number,
@@ -75,7 +77,9 @@ function groupLines(
   const acts =
     !canTrip || effective === null
       ? 'cannot act'
-      : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, decided by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}`;
+      : liveVoting === 'tripped'
+        ? `has tripped by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}, out of service`
+        : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, decided by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}${out.length > 0 ? `, ${liveVoting} left` : ''}`;
   return [
     wrapped(`  ${of} ${thresholdName({ name: threshold, multiplier })}: ${acts}`, width, '    '),
     ...findings.map((finding) => findingLine(finding, width, '    ')),

@@ -18,6 +18,7 @@ export const codeWords: Readonly<Record<AttentionCode, string>> = {
   'not-read': 'not read',
   'past-alert': 'past alert',
   'group-cannot-act': 'cannot alarm',
+  'group-tripped': 'has tripped',
   early: 'early',
   finding: 'finding',
   problem: 'problem',

@@ -38,7 +38,7 @@ export function* joinGroups(
   const slips: GroupDiagnostic[] = [];
   let done = 0;
   for (const some of wholeGroups(members)) {
-    const found = evaluateGroups(some, policy.tolerance);
+    const found = evaluateGroups(some, policy);
     for (const group of found.groups) groups.push(group);
     for (const one of found.diagnostics) diagnostics.push(one);
     for (const slip of peerSlips(found.groups)) slips.push(slip);

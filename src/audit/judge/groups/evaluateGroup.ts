@@ -1,14 +1,20 @@
+import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { GroupMember, GroupResult, GroupVote, MemberReason } from '../../model/report.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { GroupMember, GroupResult, GroupVote, MemberOut, MemberReason } from '../../model/report.ts';
 import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 import { exceeds } from '../lines/line.ts';
 import type { Member } from './members.ts';
+import { type OutPolicies, membersOut, voteLeft } from './membersOut.ts';
 
 /** A group's result before its findings. */
 export type JudgedGroup = Omit<GroupResult, 'findings'>;
+
+/** What groups are judged by. */
+export type GroupPolicy = OutPolicies & Pick<Policy, 'tolerance'>;
 
 /** Which of its members' thresholds a group is judged by: the plain ones, or those while the start-up multiplier is on. */
 type Stage = 'running' | 'start-up';
@@ -24,8 +30,10 @@ export function evaluateGroup(
   voting: Voting,
   threshold: ThresholdName,
   members: readonly Member[],
-  tolerance: number,
+  policy: GroupPolicy,
 ): JudgedGroup[] {
+  const out = membersOut(members, policy);
+  const left = voteLeft(voting, members.length, out);
   const multiplier = greatestMultiplier(members);
   const stages: readonly Stage[] = multiplier > 1 ? ['running', 'start-up'] : ['running'];
   return stages.flatMap((stage) => {
@@ -39,7 +47,7 @@ export function evaluateGroup(
       seats.map((seat) => magnitude(seat.setpoint)),
       voting.m,
     );
-    const vote = voteOf(seats, voting, sign);
+    const vote = voteOf(seats, left, out, sign);
     const limit = stage === 'running' && trips(threshold) ? leastLimit(members, first) : null;
     const acts = Math.abs(vote.effective ?? NaN);
     const found = members.some(({ asFound }) => asFound !== null)
@@ -56,10 +64,12 @@ export function evaluateGroup(
         intended: Number.isFinite(intended) ? sign * intended : null,
         ...vote,
         limit,
-        late: isLate(acts, intended, tolerance),
+        late: isLate(acts, intended, policy.tolerance),
         beyondLimit: limit !== null && exceeds(acts, limit),
         members: seats,
-        asFound: found && voteOf(found, voting, sign),
+        liveVoting: liveVoteText(left),
+        out,
+        asFound: found && voteOf(found, left, out, sign),
       },
     ];
   });
@@ -78,8 +88,22 @@ function isLate(acts: number, meant: number, tolerance: number): boolean {
   return acts > (meant / (1 - tolerance)) * (1 + 1e-12);
 }
 
-/** Where the vote of these members acts, and whose threshold decides. */
-function voteOf(seats: readonly GroupMember[], { m }: Voting, sign: number): GroupVote {
+/**
+ * Where the vote that is left of these members acts, and whose threshold decides: at once, by those out whose votes are cast,
+ * where it has tripped already.
+ */
+function voteOf(
+  seats: readonly GroupMember[],
+  left: LiveVote,
+  out: readonly MemberOut[],
+  sign: number,
+): GroupVote {
+  if (left === 'tripped') {
+    const cast = out.filter(({ policy }) => policy === 'trip');
+    return { effective: 0, canTrip: true, decidedBy: cast.map(({ tag }) => tag) };
+  }
+  const m = left === 'cannot trip' ? Infinity : left.m;
+  if (m === Infinity) return { effective: null, canTrip: false, decidedBy: [] };
   const effective = votedThreshold(
     seats.map((seat) => magnitude(seat.effective)),
     m,
@@ -131,6 +155,7 @@ function whyIdle(
 ): MemberReason | null {
   if (member.bypass === null) return 'its bypass mark is not understood';
   if (member.bypass) return 'in bypass';
+  if (member.faulty) return 'marked faulty: its gap voltage is outside the fault limits';
   if (member.notAudited !== null) return member.notAudited;
   if (!own || own.setpoint === null) return 'no such setpoint';
   if (effective === null) return own.unreachable[0] ?? 'not known';

@@ -26,10 +26,12 @@ export function foundText(group: GroupResult): string | null {
 }
 
 function reallyText(group: GroupResult, canTrip: boolean, effective: number | null): string {
-  const { threshold } = group;
+  const { threshold, liveVoting, out } = group;
+  if (liveVoting === 'tripped') return 'has tripped already: votes of members out count';
+  const left = out.length > 0 && canTrip ? ` (${liveVoting} left)` : '';
   if (!canTrip) return trips(threshold) ? 'cannot trip' : 'cannot alarm';
   if (effective === null) return verdictWords.incomplete;
-  return `really ${actsAs(threshold)} at ${levelOf(group, effective)}`;
+  return `really ${actsAs(threshold)} at ${levelOf(group, effective)}${left}`;
 }
 
 function levelOf({ unit }: GroupResult, value: number): string {

@@ -6,6 +6,7 @@ import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
+import { machineChances } from './judge/groups/machineChances.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
 import { unjoined } from './judge/channel/unjoinedChannel.ts';
@@ -144,6 +145,11 @@ export function* auditInSteps(
   );
   problems.push(...joinedGroups.problems);
   const groups = joinedGroups.groups.map(({ result, facts }) => ({ ...result, findings: finished(facts) }));
+  const machines = machineChances(
+    joinedGroups.groups.flatMap(({ result: { machine, multiplier, chance }, correctable: group }) =>
+      group && multiplier === 1 ? [{ machine, group, uncertain: chance !== null }] : [],
+    ),
+  );
   yield 1;
   const unread = yield* asPart(notRead(workbook, found, map, isTag), () => 1);
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
@@ -177,6 +183,7 @@ export function* auditInSteps(
     attention,
     channels,
     groups,
+    machines,
     notRead: unread,
     problems: finished([...problems, ...untagged, ...(apart ? unmatched.problems : [])]),
     columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],

@@ -29,6 +29,15 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     meaning: 'Coverage factor of that uncertainty. Blank: the one of the policy, usually 2.',
     allowed: { from: 0.1, to: 10 },
   },
+  sharedUncertainty: {
+    meaning:
+      'The part of that uncertainty that the batch shares (calibrator, cable lot), in percent, at the same coverage. Blank: nothing is shared.',
+    allowed: uncertaintyPercent,
+  },
+  batch: {
+    meaning:
+      'What it was calibrated with or made from: channels with the same name share an error. Blank: its own.',
+  },
   gapVoltage: { meaning: 'Gap voltage as found; negative for the usual −24 V supply.', ...probeVolts },
   referenceSensitivity: {
     meaning:

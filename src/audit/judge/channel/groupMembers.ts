@@ -19,8 +19,9 @@ export function memberOf(
   asFound: readonly ThresholdResult[] | null,
 ): Member {
   const { tag, machine } = pair.row;
-  const { group, voting, bypass, limit, unit, detection } = channel;
-  const known = { group, voting, bypass, faulty: isFaulty(channel), limit, unit, detection };
+  const { group, voting, bypass, batch, sharedUncertainty, limit, unit, detection } = channel;
+  const uncertain = { batch, sharedUncertainty };
+  const known = { group, voting, bypass, faulty: isFaulty(channel), ...uncertain, limit, unit, detection };
   return { tag, machine, places: placesOf(pair), ...known, thresholds, asFound, notAudited: null };
 }
 
@@ -83,6 +84,8 @@ function ofSettings(
     voting,
     bypass,
     faulty: false,
+    batch: '',
+    sharedUncertainty: null,
     limit: isComparable ? written.level(limit) : null,
     unit: written.unit,
     detection: written.detection,

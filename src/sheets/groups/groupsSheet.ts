@@ -8,6 +8,7 @@ import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
+import { chanceText } from './chanceText.ts';
 import { formulasOf, groupFormulas, tripWord } from './formulas.ts';
 import { mostSeats, seatCells, seatsFor } from './seats.ts';
 
@@ -29,6 +30,11 @@ const columns = [
   ['Members out', 30],
   ['Limit', 9],
   ['Beyond the limit', 9],
+  ['Acts between, low', 10],
+  ['Acts between, high', 10],
+  ['Later than', 10],
+  ['Probability later', 11],
+  ['How sure', 40],
   ['What is wrong', 50],
   ['Do next', 36],
   ['As found, really acted at', 11],
@@ -43,12 +49,13 @@ function columnNumber(wanted: Header): number {
 }
 
 /** Columns under the caution at the top. */
-const cautionSpan = 16;
+const cautionSpan = 21;
 const widths = columns.map(([, width]) => width);
 const wrapped = new Set<Header>([
   'Machine',
   'Decided by',
   'Members out',
+  'How sure',
   'What is wrong',
   'Do next',
   'As found, decided by',
@@ -160,6 +167,11 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     'Members out': cell(outText(group), 'wrapped'),
     Limit: cell(limit, level),
     'Beyond the limit': cell(limit === null ? null : group.beyondLimit ? 'yes' : 'no', 'centred'),
+    'Acts between, low': cell(signed(group, group.chance?.low), level),
+    'Acts between, high': cell(signed(group, group.chance?.high), level),
+    'Later than': cell(signed(group, group.chance?.limit), level),
+    'Probability later': cell(group.chance?.later ?? null, 'chance'),
+    'How sure': cell(chanceText(group), 'wrapped'),
     'What is wrong': cell(action.map(({ headline }) => headline).join(' '), 'wrapped'),
     'Do next': cell([...new Set(action.map(({ doNext }) => doNext))].join(' '), 'wrapped'),
     ...asFoundCells(group, level),
@@ -168,6 +180,12 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
   const row = columns.map(([header]) => cells[header]);
   const texts = row.map((one, index) => (wrapping[index] ? String(one?.value ?? '') : ''));
   return { height: heightOf(texts, wrapping, 6), cells: [...row, ...seatCells(group, seatCount, level)] };
+}
+
+/** A level away from zero with the sign of the threshold. */
+function signed({ threshold }: GroupResult, level: number | null | undefined): number | null {
+  if (level === null || level === undefined) return null;
+  return threshold.startsWith('counter') ? -level : level;
 }
 
 /** Of the live members; those that were needed where no vote is left. */

@@ -90,7 +90,9 @@ export function Results({ report, map, onMap, onWriting }: ResultsProps): JSX.El
       ) : (
         listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}
-      {report.groups.length > 0 && <Groups groups={report.groups} subjects={subjects} />}
+      {report.groups.length > 0 && (
+        <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
+      )}
       {report.problems.length > 0 && (
         <details class="part">
           <summary>

@@ -11,10 +11,19 @@ export function groupText(group: GroupResult): string {
   const parts = [
     `${voting}, ${threshold}${timesAtStartUp(multiplier)}: ${set}`,
     reallyText(group, canTrip, effective),
+    ...between(group),
     ...(late ? [verdictWords.late] : []),
     ...(beyondLimit && limit !== null ? [`beyond its limit of ${levelOf(group, limit)}`] : []),
   ];
   return parts.join(', ');
+}
+
+/** Between which levels it acts, as far as its measurements are uncertain. */
+function between(group: GroupResult): string[] {
+  const { low, high } = group.chance ?? { low: null, high: null };
+  if (low === null || high === null) return [];
+  const sign = group.threshold.startsWith('counter') ? -1 : 1;
+  return [`acts between ${level(sign * low, null)} and ${levelOf(group, sign * high)}`];
 }
 
 /** How the group was found, where a member was measured again since. */

@@ -7,6 +7,7 @@ import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
+import { machineChances } from './judge/groups/machineChances.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
 import { unjoined } from './judge/channel/unjoinedChannel.ts';
@@ -137,6 +138,11 @@ export function* auditInSteps(
   );
   problems.push(...joinedGroups.problems);
   const groups = joinedGroups.groups.map(({ result, facts }) => ({ ...result, findings: finished(facts) }));
+  const machines = machineChances(
+    joinedGroups.groups.flatMap(({ result: { machine, multiplier, chance }, correctable: group }) =>
+      group && multiplier === 1 ? [{ machine, group, uncertain: chance !== null }] : [],
+    ),
+  );
   yield 1;
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
     result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
@@ -170,6 +176,7 @@ export function* auditInSteps(
     attention,
     channels,
     groups,
+    machines,
     notRead: unread,
     problems: finished([...problems, ...untagged, ...(apart ? unmatched.problems : [])]),
     questions,

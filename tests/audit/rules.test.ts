@@ -18,6 +18,8 @@ const words = new Set([
   'past-danger',
   'past-alert',
   'not-read',
+  // What a system does with members out of service.
+  'no-trip',
 ]);
 /** What makes a fact of a rule. */
 const makers = new Set(['factOf', 'factOfThreshold']);

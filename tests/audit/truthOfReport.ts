@@ -29,6 +29,7 @@ const codes: Readonly<Record<AttentionCode, NeedsAction['code'] | null>> = {
   'past-alert': 'already there',
   'group-cannot-trip': 'group cannot trip',
   'group-cannot-act': 'group cannot trip',
+  'group-tripped': null,
   unreachable: 'unreachable',
   'in-bypass': 'in bypass',
   late: 'late',

@@ -193,6 +193,8 @@ function ofGroup(group: GroupResult): Unsaid[] {
     },
   });
   if (!group.canTrip) return [about(trips(threshold) ? 'group-cannot-trip' : 'group-cannot-act')];
+  if (group.liveVoting === 'tripped')
+    return [{ ...about('group-tripped'), entry: { ...about('group-tripped').entry, severity: 'warning' } }];
   return [
     ...(group.late ? [about('group-late')] : []),
     ...(group.beyondLimit ? [about('group-beyond-limit')] : []),

@@ -209,6 +209,11 @@ function ofGroup(
       headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
       doNext: 'Have those responsible for the machine look at it before start-up.',
     };
+  if (entry.code === 'group-tripped')
+    return {
+      headline: `${whom} has tripped already, or would at once: the votes of ${listed(decidedBy)} count though they are out.`,
+      doNext: 'Check what the system does with members out of service, and restore them before start-up.',
+    };
   const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
   const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
   return {

@@ -19,6 +19,7 @@ export const attentionCodes = [
   'question',
   'past-alert',
   'group-cannot-act',
+  'group-tripped',
   'early',
   'finding',
   'problem',

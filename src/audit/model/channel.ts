@@ -25,6 +25,10 @@ export interface Channel {
   readonly unitsPerVolt: number;
   /** Expanded at the policy's coverage factor, as a fraction of `measured`. */
   readonly uncertainty: number | null;
+  /** The part of it that the batch shares, expanded alike and no more than the whole. */
+  readonly sharedUncertainty: number | null;
+  /** Empty: a batch of its own. */
+  readonly batch: string;
   readonly alert: number | null;
   readonly danger: number | null;
   /** Negative, as positions are counted. */

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { outPolicies } from '../../method/voting/liveVote.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { AuditRefused } from './refused.ts';
 
@@ -39,6 +40,7 @@ function displacement(least: number, most: number, says: string) {
     );
 }
 
+const outPolicy = z.enum(outPolicies).nullable().default(null);
 /** Gap voltages on any supply in use (common practice, no source). */
 const volts = within(-60, 0, 'from −60 V to 0 V');
 const seconds = within(0, 60, 'from 0 s to 60 s');
@@ -95,6 +97,21 @@ export const policySchema = z.strictObject({
   curveDifference: belowHalf.default(0.05),
   /** Longest alarm delays that are accepted, s; 1 to 3 s is common practice, no source. */
   delays: z.strictObject({ alert: seconds.default(3), danger: seconds.default(3) }).prefault({}),
+  /** What the system does with the vote of a member in bypass; `null`: not said, taken as no vote. A setting, never inferred. */
+  bypassed: outPolicy,
+  /** The same of a member that the monitor marks faulty. */
+  faulty: outPolicy,
+  /** Groups whose system does otherwise; a group without a machine is that group on any. */
+  groups: z
+    .array(
+      z.strictObject({
+        machine: z.string().default(''),
+        group: z.string().min(1, { error: 'must name the group' }),
+        bypassed: outPolicy,
+        faulty: outPolicy,
+      }),
+    )
+    .default([]),
 });
 
 export type Policy = z.infer<typeof policySchema>;

@@ -1,3 +1,4 @@
+import type { OutPolicy } from '../../method/voting/liveVote.ts';
 import type { AsFoundResult, Exposure } from './asFound.ts';
 import type { Attention, NotRead } from './attention.ts';
 import type { AuditBasis, Fingerprint } from './basis.ts';
@@ -101,9 +102,65 @@ export interface GroupResult extends GroupVote {
   readonly late: boolean;
   readonly beyondLimit: boolean;
   readonly members: readonly GroupMember[];
+  /** The vote that members out of service leave, such as 2oo2; `tripped` or `cannot trip` where none is left. */
+  readonly liveVoting: string;
+  /** How surely it acts by a limit, of the measurement alone; `null` for an alert, or where no member has an uncertainty. */
+  readonly chance: GroupChance | null;
+  /** Members out of service, and what the system does with their votes. */
+  readonly out: readonly MemberOut[];
   /** With the members as they were found, where one was measured again since; else `null`. */
   readonly asFound: GroupVote | null;
   readonly findings: readonly Finding[];
+}
+
+/** What the uncertainties of a group's members say together; probabilities from 0 to 1. */
+export interface GroupChance {
+  /** In the group's unit, away from zero: its limit, or where its verdict turns late. */
+  readonly limit: number;
+  readonly of: 'its limit' | 'where late begins';
+  /** That it acts later than the limit, batches as they are labelled. */
+  readonly later: number;
+  /** Where it acts between, at the policy's coverage factor; `null` where it cannot trip or no upper end exists. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** That it acts later with nothing shared, and with all shared, where a label is missing; neither is a bound. */
+  readonly ends: { readonly independent: number; readonly allShared: number } | null;
+  /** Members that act and have no uncertainty: taken as exact. */
+  readonly exact: readonly string[];
+}
+
+/** What can be late on a machine: its danger groups, running; of the measurement alone. */
+export interface MachineChance {
+  readonly machine: string;
+  readonly groups: number;
+  /** That at least one acts later than its limit, and that all do; `null` where too much hangs together. */
+  readonly any: number | null;
+  readonly all: number | null;
+  /** Expected number that do. */
+  readonly expected: number;
+  readonly corrections: CorrectionsFirst;
+}
+
+/** Which correction takes most off the chance that anything is late. */
+export interface CorrectionsFirst {
+  /** The most helpful first; those that help nothing by themselves are left out. */
+  readonly singly: readonly { readonly tag: string; readonly left: number; readonly gain: number }[];
+  /** The best set for a budget of corrections, from two on. */
+  readonly best: readonly {
+    readonly budget: number;
+    readonly tags: readonly string[];
+    readonly left: number;
+    readonly how: 'every set' | 'one after the other';
+  }[];
+}
+
+/** A member out of service. */
+export interface MemberOut {
+  readonly tag: string;
+  readonly because: 'bypassed' | 'faulty';
+  readonly policy: OutPolicy;
+  /** Where that is said; `null`: nowhere, and taken as no vote. */
+  readonly saidBy: 'group' | 'site' | null;
 }
 
 export interface GroupMember {
@@ -117,6 +174,7 @@ export interface GroupMember {
 /** Why a member of a group can't be counted on. */
 export type MemberReason =
   | 'in bypass'
+  | 'marked faulty: its gap voltage is outside the fault limits'
   | 'its bypass mark is not understood'
   | 'its row can’t be used'
   | 'its tag is not unique'
@@ -192,6 +250,8 @@ export interface Report<Question extends AskedQuestion = AskedQuestion> {
   /** Worst first. */
   readonly channels: readonly ChannelResult[];
   readonly groups: readonly GroupResult[];
+  /** Machines with danger groups of which an uncertainty is known. */
+  readonly machines: readonly MachineChance[];
   readonly notRead: readonly NotRead[];
   readonly problems: readonly Problem[];
   /** What a person has to be asked, what most hangs on first; empty where all is certain. */

@@ -1,6 +1,7 @@
 import type { Finding } from '../../audit/model/findings.ts';
 import type { ChannelResult, GroupResult, Report } from '../../audit/model/report.ts';
 import { thresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
+import { machineSentences } from '../../audit/advise/machineSentences.ts';
 import { verdictWords } from '../../audit/model/verdictWords.ts';
 import { level } from '../../audit/model/wording.ts';
 import { plain, wrapped } from '../terminal.ts';
@@ -9,7 +10,7 @@ import { plain, wrapped } from '../terminal.ts';
 const longest = 1000;
 
 /** What `--details` adds: every channel with its thresholds, every voting group, every finding with the name of its rule. */
-export function detailLines({ channels, groups, problems }: Report, width: number): string[] {
+export function detailLines({ channels, groups, machines, problems }: Report, width: number): string[] {
   return [
     ...section(
       'Channels, worst first',
@@ -18,6 +19,14 @@ export function detailLines({ channels, groups, problems }: Report, width: numbe
     ...section(
       'Voting groups',
       groups.flatMap((group) => groupLines(group, width)),
+    ),
+    ...section(
+      'Machines',
+      machines.flatMap((machine) =>
+        machineSentences(machine).map((sentence) =>
+          wrapped(`  ${plain(machine.machine, 60)}: ${plain(sentence, longest)}`, width, '    '),
+        ),
+      ),
     ),
     ...section(
       'Tables and sheets',
@@ -67,6 +76,9 @@ function groupLines(
     effective,
     canTrip,
     decidedBy,
+    liveVoting,
+    out,
+    chance,
     findings,
   }: GroupResult,
   width: number,
@@ -75,9 +87,15 @@ function groupLines(
   const acts =
     !canTrip || effective === null
       ? 'cannot act'
-      : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, decided by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}`;
+      : liveVoting === 'tripped'
+        ? `has tripped by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}, out of service`
+        : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, decided by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}${out.length > 0 ? `, ${liveVoting} left` : ''}`;
+  const ends =
+    chance === null || chance.low === null || chance.high === null
+      ? ''
+      : `, between ${level(chance.low, null)} and ${level(chance.high, null)} away from zero`;
   return [
-    wrapped(`  ${of} ${thresholdName({ name: threshold, multiplier })}: ${acts}`, width, '    '),
+    wrapped(`  ${of} ${thresholdName({ name: threshold, multiplier })}: ${acts}${ends}`, width, '    '),
     ...findings.map((finding) => findingLine(finding, width, '    ')),
   ];
 }

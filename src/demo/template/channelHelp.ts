@@ -36,6 +36,17 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     meaning: 'Coverage factor of that uncertainty. Blank: the one of the policy, usually 2.',
     allowed: { from: 0.1, to: 10 },
   },
+  sharedUncertainty: {
+    sample: '1',
+    meaning:
+      'The part of that uncertainty that the batch shares (calibrator, cable lot), in percent, at the same coverage. Blank: nothing is shared.',
+    allowed: uncertaintyPercent,
+  },
+  batch: {
+    sample: 'C-2024-07',
+    meaning:
+      'What it was calibrated with or made from: channels with the same name share an error. Blank: its own.',
+  },
   gapVoltage: {
     sample: '-9.8',
     meaning: 'Gap voltage as found; negative for the usual −24 V supply.',

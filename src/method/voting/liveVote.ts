@@ -15,17 +15,24 @@ export type LiveVote = Voting | 'tripped' | 'cannot trip';
  * where M, N or `out` is no such number. Source: counting votes; the two outcomes of 2oo3 agree with a textbook on
  * safety system verification (excerpt read). Example: 2oo3, one out, `trip` → 1oo2.
  */
-export function liveVote({ m, n }: Voting, out: number, policy: OutPolicy): LiveVote | undefined {
-  if (![m, n, out].every(Number.isInteger) || m < 1 || n < m || out < 0 || out > n) return undefined;
-  const live = n - out;
-  switch (policy) {
-    case 'no-trip':
-      return m > live ? 'cannot trip' : { m, n: live };
-    case 'trip':
-      return m <= out ? 'tripped' : { m: m - out, n: live };
-    case 'reduce':
-      return live === 0 ? 'cannot trip' : { m: Math.min(m, live), n: live };
-  }
+export function liveVote(voting: Voting, out: number, policy: OutPolicy): LiveVote | undefined {
+  return mixedVote(voting, { 'no-trip': 0, trip: 0, reduce: 0, [policy]: out });
+}
+
+/**
+ * The same where members are out for different reasons, each reason with its own policy: those that reduce the vote leave
+ * it first, the others cast theirs or none. Whole numbers that are N at most together; `undefined` otherwise. Source: as
+ * `liveVote`. Example: 2oo3 with one out by `trip` and one by `no-trip` → 1oo1.
+ */
+export function mixedVote({ m, n }: Voting, out: Readonly<Record<OutPolicy, number>>): LiveVote | undefined {
+  const { 'no-trip': silent, trip: cast, reduce: reduced } = out;
+  const live = n - silent - cast - reduced;
+  const counts = [silent, cast, reduced];
+  if (![m, n, ...counts].every(Number.isInteger) || m < 1 || n < m) return undefined;
+  if (live < 0 || counts.some((count) => count < 0)) return undefined;
+  const needed = Math.min(m, n - reduced) - cast;
+  if (cast > 0 && needed <= 0) return 'tripped';
+  return live === 0 || needed > live ? 'cannot trip' : { m: needed, n: live };
 }
 
 /** A live vote as text: `2oo2`, `tripped`, `cannot trip`. */

@@ -19,6 +19,7 @@ export const codeWords: Readonly<Record<AttentionCode, string>> = {
   question: 'asked',
   'past-alert': 'past alert',
   'group-cannot-act': 'cannot alarm',
+  'group-tripped': 'has tripped',
   early: 'early',
   finding: 'finding',
   problem: 'problem',

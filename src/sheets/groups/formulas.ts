@@ -10,21 +10,22 @@ export interface GroupFormulas {
 
 /** Columns that the formulas refer to. */
 export const votesNeeded = 'D';
+const votesNow = 'E';
 
 /**
  * An M-out-of-N group acts at the M-th smallest of its members' levels, counted away from zero: for the negative levels
  * of counter thresholds that is the M-th largest. Texts (tags, members that cannot act) are passed over.
  */
 export function groupFormulas({ effectives, setpoints }: Seats): readonly string[] {
-  const needed = `${votesNeeded}{r}`;
-  const voted = (range: string, pick: string) =>
-    `IF(COUNT(${range})<${needed},"",${pick}(${range},${needed}))`;
-  const trips = (word: string) => `IF(COUNT(${effectives})<${needed},"${word}","yes")`;
+  const [needed, now] = [`${votesNeeded}{r}`, `${votesNow}{r}`];
+  const voted = (range: string, pick: string, votes: string) =>
+    `IF(COUNT(${range})<${votes},"",${pick}(${range},${votes}))`;
+  const trips = (word: string) => `IF(COUNT(${effectives})<${now},"${word}","yes")`;
   return [
-    voted(setpoints, 'SMALL'),
-    voted(effectives, 'SMALL'),
-    voted(setpoints, 'LARGE'),
-    voted(effectives, 'LARGE'),
+    voted(setpoints, 'SMALL', needed),
+    voted(effectives, 'SMALL', now),
+    voted(setpoints, 'LARGE', needed),
+    voted(effectives, 'LARGE', now),
     trips('cannot trip'),
     trips('cannot act'),
   ];

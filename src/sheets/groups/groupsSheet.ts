@@ -8,6 +8,7 @@ import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
+import { chanceText } from './chanceText.ts';
 import { formulasOf, groupFormulas, tripWord } from './formulas.ts';
 import { mostSeats, seatCells, seatsFor } from './seats.ts';
 
@@ -18,6 +19,7 @@ const columns = [
   ['Machine', 20],
   ['Voting', 9],
   ['Votes needed M', 9],
+  ['Votes needed now', 9],
   ['Threshold', 14],
   ['Unit', 8],
   ['Meant to act at', 10],
@@ -25,8 +27,14 @@ const columns = [
   ['Can it trip?', 12],
   ['Late', 7],
   ['Decided by', 18],
+  ['Members out', 30],
   ['Limit', 9],
   ['Beyond the limit', 9],
+  ['Acts between, low', 10],
+  ['Acts between, high', 10],
+  ['Later than', 10],
+  ['Probability later', 11],
+  ['How sure', 40],
   ['What is wrong', 50],
   ['Do next', 36],
   ['As found, really acted at', 11],
@@ -41,11 +49,13 @@ function columnNumber(wanted: Header): number {
 }
 
 /** Columns under the caution at the top. */
-const cautionSpan = 14;
+const cautionSpan = 21;
 const widths = columns.map(([, width]) => width);
 const wrapped = new Set<Header>([
   'Machine',
   'Decided by',
+  'Members out',
+  'How sure',
   'What is wrong',
   'Do next',
   'As found, decided by',
@@ -100,7 +110,7 @@ export function groupsSheet(report: Report): SheetModel {
 }
 
 const reading =
-  'An M-out-of-N group acts at the M-th smallest level of its members, counted away from zero; a member in bypass or that cannot act has no vote.';
+  'An M-out-of-N group acts at the M-th smallest level of its members, counted away from zero; a member that cannot act has no vote, one out of service what the policy says.';
 
 interface WorstFirst {
   readonly groups: readonly GroupResult[];
@@ -136,23 +146,32 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     group;
   const level = `level${decimalsFor(intended ?? effective)}`;
   const own = formulasOf(threshold);
+  const tripped = group.liveVoting === 'tripped';
   const fits = members.length <= mostSeats;
   const calculated = (value: ModelValue, style: string, formula: number): ModelCell | undefined =>
     fits ? { value, style, formula } : cell(value, style);
+  const voted = tripped ? cell : calculated;
   const cells: Readonly<Record<Header, ModelCell | undefined>> = {
     Group: cell(name, 'strong'),
     Machine: cell(machine, 'wrapped'),
     Voting: cell(voting, 'text'),
     'Votes needed M': cell(Number.parseInt(voting, 10), 'count'),
+    'Votes needed now': cell(votesNow(group), 'count'),
     Threshold: cell(thresholdName({ name: threshold, multiplier: group.multiplier }), 'text'),
     Unit: cell(unit, 'text'),
     'Meant to act at': calculated(intended, level, own.intended),
-    'Really acts at': calculated(effective, level, own.effective),
-    'Can it trip?': calculated(tripWord(threshold, canTrip), 'strong', own.canTrip),
+    'Really acts at': voted(effective, level, own.effective),
+    'Can it trip?': voted(tripped ? 'has tripped' : tripWord(threshold, canTrip), 'strong', own.canTrip),
     Late: cell(group.late ? 'yes' : 'no', 'centred'),
     'Decided by': cell(decidedBy.join(', '), 'wrapped'),
+    'Members out': cell(outText(group), 'wrapped'),
     Limit: cell(limit, level),
     'Beyond the limit': cell(limit === null ? null : group.beyondLimit ? 'yes' : 'no', 'centred'),
+    'Acts between, low': cell(signed(group, group.chance?.low), level),
+    'Acts between, high': cell(signed(group, group.chance?.high), level),
+    'Later than': cell(signed(group, group.chance?.limit), level),
+    'Probability later': cell(group.chance?.later ?? null, 'chance'),
+    'How sure': cell(chanceText(group), 'wrapped'),
     'What is wrong': cell(action.map(({ headline }) => headline).join(' '), 'wrapped'),
     'Do next': cell([...new Set(action.map(({ doNext }) => doNext))].join(' '), 'wrapped'),
     ...asFoundCells(group, level),
@@ -161,6 +180,30 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
   const row = columns.map(([header]) => cells[header]);
   const texts = row.map((one, index) => (wrapping[index] ? String(one?.value ?? '') : ''));
   return { height: heightOf(texts, wrapping, 6), cells: [...row, ...seatCells(group, seatCount, level)] };
+}
+
+/** A level away from zero with the sign of the threshold. */
+function signed({ threshold }: GroupResult, level: number | null | undefined): number | null {
+  if (level === null || level === undefined) return null;
+  return threshold.startsWith('counter') ? -level : level;
+}
+
+/** Of the live members; those that were needed where no vote is left. */
+function votesNow({ voting, liveVoting }: GroupResult): number {
+  const left = Number.parseInt(liveVoting, 10);
+  if (!Number.isNaN(left)) return left;
+  return liveVoting === 'tripped' ? 0 : Number.parseInt(voting, 10);
+}
+
+/** `B in bypass: no vote (not said; ask)`, and the vote that is left. */
+function outText({ out, liveVoting }: GroupResult): string | null {
+  if (out.length === 0) return null;
+  const each = out.map(({ tag, because, policy, saidBy }) => {
+    const state = because === 'bypassed' ? 'in bypass' : 'marked faulty';
+    const vote = { 'no-trip': 'no vote', trip: 'its vote counts', reduce: 'the others vote' }[policy];
+    return `${tag} ${state}: ${vote}${saidBy === null ? ' (not said; ask)' : ''}`;
+  });
+  return `${each.join('; ')}. Left: ${liveVoting}.`;
 }
 
 /** How the vote was found, where a member was measured again since: history. */

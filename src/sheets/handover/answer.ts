@@ -120,6 +120,7 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
     case 'past-alert':
     case 'group-cannot-trip':
     case 'group-cannot-act':
+    case 'group-tripped':
     case 'group-late':
     case 'group-beyond-limit':
       return `Check ${who}.`;

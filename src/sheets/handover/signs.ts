@@ -31,6 +31,7 @@ const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: Thres
   'past-alert': ['! past ALERT', 'late'],
   'group-cannot-trip': ['✕ CANNOT TRIP', 'unreachable'],
   'group-cannot-act': ['✕ cannot act', 'unreachable'],
+  'group-tripped': ['◀ has tripped', 'early'],
   unreachable: [verdictSigns.unreachable, 'unreachable'],
   'in-bypass': [verdictSigns['in bypass'], 'unreachable'],
   late: [verdictSigns.late, 'late'],

@@ -66,7 +66,7 @@ function withoutEntry(
 }
 
 function clauseOf(
-  { threshold, multiplier, effective, canTrip, decidedBy, unit, members }: GroupResult,
+  { threshold, multiplier, effective, canTrip, decidedBy, unit, members, liveVoting }: GroupResult,
   channels: ReadonlyMap<string, ChannelResult>,
 ): string {
   const when = [
@@ -74,6 +74,7 @@ function clauseOf(
     multiplier === 1 ? '' : `at start-up × ${multiplier}`,
   ].filter((part) => part !== '');
   const start = when.length === 0 ? '' : `${when.join(' ')} `;
+  if (liveVoting === 'tripped') return `${start}HAS TRIPPED by ${listed(decidedBy, 3, 40)}, out of service`;
   if (!canTrip || effective === null) {
     const idle = members.flatMap(({ tag, why }) => (why === null ? [] : [`${clipped(tag, 40)} ${why}`]));
     return `${start}CANNOT TRIP${idle.length > 0 ? ` (${listed(idle, 4)})` : ''}`;

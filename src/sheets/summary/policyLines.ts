@@ -4,6 +4,13 @@ import { heading, lastColumn, wide, type Entry } from './layout.ts';
 
 type Statement = readonly [name: string, value: string, words: string];
 
+/** What a policy says of members out of service, for people. */
+const outWords = { 'no-trip': 'no vote', trip: 'a vote to trip', reduce: 'the others vote' } as const;
+
+function outWord(policy: Policy['bypassed']): string {
+  return policy === null ? 'not said' : outWords[policy];
+}
+
 /** Each part of the policy: its name, its value, and what it does. */
 const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => readonly Statement[] } = {
   tolerance: (value) => [
@@ -79,6 +86,30 @@ const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => re
       'A threshold on the record’s curve that differs more from the one by the single sensitivity is reported.',
     ],
   ],
+  bypassed: (value) => [
+    [
+      'Members in bypass',
+      outWord(value),
+      value === null
+        ? 'Taken as no vote. Ask what the system does with the vote of a member in bypass.'
+        : 'What the system does with the vote of a member in bypass.',
+    ],
+  ],
+  faulty: (value) => [
+    [
+      'Faulty members',
+      outWord(value),
+      value === null
+        ? 'Taken as no vote. Ask what the system does with the vote of a member that it marks faulty.'
+        : 'What the system does with the vote of a member that it marks faulty.',
+    ],
+  ],
+  groups: (groups) =>
+    groups.map(({ machine, group, bypassed, faulty }): Statement => [
+      `Group ${group}${machine === '' ? '' : `, ${machine}`}`,
+      `bypassed: ${outWord(bypassed)}; faulty: ${outWord(faulty)}`,
+      'What this group does where it differs from the site; “not said” is as the site.',
+    ]),
   delays: ({ alert, danger }) => [
     ['Longest alert delay', amount(alert, 's'), 'A longer delay of alert is reported.'],
     ['Longest danger delay', amount(danger, 's'), 'A longer delay of danger is reported.'],

@@ -19,6 +19,8 @@ export const groupMessages: Sentences = {
     `Group '${group}' votes ${voting} but ${listed} of the channels listed belong to it, not ${needed}. Missing members were not counted. Check the group.`,
   'group-cannot-trip': ({ values }) => cannot('trip', values),
   'group-cannot-act': ({ values }) => cannot('act', values),
+  'group-tripped': ({ values: { group, voting, threshold, multiplier, out } }) =>
+    `Group '${group}' (${voting}) has tripped on ${threshold}${timesAtStartUp(multiplier)} already, or would at once: ${castBy(out)}. Check the policy of members out of service.`,
   'group-beyond-limit': ({ values }) =>
     `${where(values)}, beyond its limit of ${amount(values.limit, values.unit)}; ${by(values)}.`,
   'group-late': ({ values }) =>
@@ -31,6 +33,12 @@ function cannot(
 ): string {
   const why = idle.map((member) => `${member.tag} (${member.why ?? 'cannot act'})`).join(', ');
   return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: these members can't act: ${why}.`;
+}
+
+/** Whose votes are cast though they are out: `the votes of A (bypassed), B (faulty) count`. */
+function castBy(out: GroupRules['group-tripped']['out']): string {
+  const cast = out.filter(({ policy }) => policy === 'trip').map(({ tag, because }) => `${tag} (${because})`);
+  return `the votes of ${cast.join(', ')} count as cast`;
 }
 
 type Acts = GroupRules['group-beyond-limit' | 'group-late'];

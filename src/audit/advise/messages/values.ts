@@ -37,6 +37,13 @@ function outOfRange(values: ValueRules['value-out-of-range']): string {
       return physicalRange(values.header, values.cell, values.unit, 'must be a finite number');
     case 'uncertainty not comparable':
       return `An uncertainty in ${values.unit} can't be compared with the measured sensitivity. Correct the unit.`;
+    case 'shared above the whole': {
+      const whole =
+        values.whole === null
+          ? 'no uncertainty is given'
+          : `the whole uncertainty is ${percentOf(values.whole)}`;
+      return `A shared uncertainty of ${percentOf(values.shared)} was not used: ${whole}, of which it must be a part. Correct either.`;
+    }
     case 'uncertainty too large':
       return `An uncertainty of ${Number((values.fraction * 100).toPrecision(4))} % is outside its physical range: it must be below 100 %. Check the entry.`;
     case 'reading below 0':
@@ -57,4 +64,8 @@ function mustBe({ kind, than }: Bound): string {
     case 'at most':
       return `must be ${than} or less`;
   }
+}
+
+function percentOf(fraction: number): string {
+  return `${Number((fraction * 100).toPrecision(4))} %`;
 }

@@ -14,13 +14,22 @@ import { writtenSetpoints } from './writtenSetpoints.ts';
 /** An audited channel as a member of its voting group. */
 export function memberOf(
   pair: PairedRows,
-  { group, voting, bypass, limit, unit, detection }: Channel,
+  channel: Channel,
   thresholds: readonly ThresholdResult[],
   asFound: readonly ThresholdResult[] | null,
 ): Member {
   const { tag, machine } = pair.row;
-  const known = { group, voting, bypass, limit, unit, detection };
+  const { group, voting, bypass, batch, sharedUncertainty, limit, unit, detection } = channel;
+  const uncertain = { batch, sharedUncertainty };
+  const known = { group, voting, bypass, faulty: isFaulty(channel), ...uncertain, limit, unit, detection };
   return { tag, machine, places: placesOf(pair), ...known, thresholds, asFound, notAudited: null };
+}
+
+/** The monitor takes a gap voltage outside its fault limits for a broken chain. */
+function isFaulty({ gapVoltage, faultLimits }: Channel): boolean {
+  if (gapVoltage === null || faultLimits === null) return false;
+  const { near, far } = faultLimits;
+  return (near !== null && gapVoltage > near) || (far !== null && gapVoltage < far);
 }
 
 function placesOf({ place }: PairedRows): Member['places'] {
@@ -74,6 +83,9 @@ function ofSettings(
     group,
     voting,
     bypass,
+    faulty: false,
+    batch: '',
+    sharedUncertainty: null,
     limit: isComparable ? written.level(limit) : null,
     unit: written.unit,
     detection: written.detection,

@@ -1,5 +1,5 @@
 import { factAt, type PlacedFact } from '../../model/findings.ts';
-import type { JudgedGroup } from '../groups/evaluateGroup.ts';
+import type { WorkedGroup } from '../groups/evaluateGroup.ts';
 import { evaluateGroups, type EvaluatedGroup, type GroupDiagnostic } from '../groups/groups.ts';
 import { membersByGroup, type Member } from '../groups/members.ts';
 import { peerSlips } from '../groups/peers.ts';
@@ -7,8 +7,7 @@ import type { Policy } from '../../model/policy.ts';
 import type { JudgedChannel } from './context.ts';
 
 /** A judged group with what was found of it. */
-export interface GroupWithFacts {
-  readonly result: JudgedGroup;
+export interface GroupWithFacts extends WorkedGroup {
   readonly facts: readonly PlacedFact[];
 }
 
@@ -38,7 +37,7 @@ export function* joinGroups(
   const slips: GroupDiagnostic[] = [];
   let done = 0;
   for (const some of wholeGroups(members)) {
-    const found = evaluateGroups(some, policy.tolerance);
+    const found = evaluateGroups(some, policy);
     for (const group of found.groups) groups.push(group);
     for (const one of found.diagnostics) diagnostics.push(one);
     for (const slip of peerSlips(found.groups)) slips.push(slip);
@@ -71,7 +70,7 @@ function* wholeGroups(members: readonly Member[]): Generator<readonly Member[], 
 }
 
 function withFacts(
-  { result, facts, members }: EvaluatedGroup,
+  { result, correctable, facts, members }: EvaluatedGroup,
   channelOf: ReadonlyMap<Member, JudgedChannel>,
 ): GroupWithFacts {
   const placed: PlacedFact[] = [];
@@ -82,5 +81,5 @@ function withFacts(
       channelOf.get(member)?.ofVerdicts.push(one);
     }
   }
-  return { result, facts: placed };
+  return { result, correctable, facts: placed };
 }

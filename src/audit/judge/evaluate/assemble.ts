@@ -18,7 +18,7 @@ import {
 } from './amounts.ts';
 import { commonUnits } from './commonUnits.ts';
 import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
-import { uncertaintyOf, usualCoverage } from './uncertainty.ts';
+import { uncertainties, usualCoverage } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
@@ -89,7 +89,8 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    uncertainty: uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics),
+    ...uncertainties(row, measured, coverage, diagnostics),
+    batch: row.batch,
     alert: level(context, 'settings', 'alert', settings.alert),
     danger: level(context, 'settings', 'danger', settings.danger),
     counterAlert: axial ? counterLevel(context, 'counterAlert', settings.counterAlert) : null,

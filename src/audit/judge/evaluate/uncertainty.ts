@@ -2,6 +2,7 @@ import type { ValueRules } from '../../model/rules/valueRules.ts';
 import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
 import { convert } from '../../../units/convert.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Diagnostics } from './diagnostics.ts';
 
 /** Coverage factor of an uncertainty of which none is stated. */
@@ -14,7 +15,7 @@ export const usualCoverage = 2;
 export function uncertaintyOf(
   uncertainty: Amount | null,
   measured: Amount | null,
-  column: 'uncertainty' | 'asLeftUncertainty',
+  column: 'uncertainty' | 'asLeftUncertainty' | 'sharedUncertainty',
   coverage: { readonly given: number; readonly wanted: number },
   diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
@@ -28,4 +29,22 @@ export function uncertaintyOf(
   if (Number.isNaN(fraction)) return refuse({ kind: 'uncertainty not comparable', unit: unit?.text ?? '%' });
   if (fraction >= 1) return refuse({ kind: 'uncertainty too large', fraction });
   return fraction;
+}
+
+/** The whole uncertainty and the part of it that the batch shares; a part above the whole can't be, and is not used. */
+export function uncertainties(
+  row: Pick<ChannelRow, 'uncertainty' | 'sharedUncertainty'>,
+  measured: Amount,
+  coverage: { readonly given: number; readonly wanted: number },
+  diagnostics: Pick<Diagnostics, 'add'>,
+): { readonly uncertainty: number | null; readonly sharedUncertainty: number | null } {
+  const uncertainty = uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics);
+  const shared = uncertaintyOf(row.sharedUncertainty, measured, 'sharedUncertainty', coverage, diagnostics);
+  if (shared === null || shared <= (uncertainty ?? 0) * (1 + 1e-12))
+    return { uncertainty, sharedUncertainty: shared };
+  const values = { kind: 'shared above the whole', shared, whole: uncertainty } as const;
+  return {
+    uncertainty,
+    sharedUncertainty: diagnostics.add('channels', 'sharedUncertainty', 'value-out-of-range', values),
+  };
 }

@@ -1,14 +1,28 @@
+import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import { convert } from '../../../units/convert.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { GroupMember, GroupResult, GroupVote, MemberReason } from '../../model/report.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { GroupMember, GroupResult, GroupVote, MemberOut, MemberReason } from '../../model/report.ts';
 import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
+import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
 import type { Member } from './members.ts';
+import { type ChanceBasis, type ChanceLimit, type ChanceSeat, groupChance } from './groupChance.ts';
+import { type OutPolicies, membersOut, voteLeft } from './membersOut.ts';
 
 /** A group's result before its findings. */
 export type JudgedGroup = Omit<GroupResult, 'findings'>;
+
+/** A group's result with what its machine's chances are worked out from; `undefined` where there are none. */
+export interface WorkedGroup {
+  readonly result: JudgedGroup;
+  readonly correctable: CorrectableGroup | undefined;
+}
+
+/** What groups are judged by. */
+export type GroupPolicy = OutPolicies & Pick<Policy, 'tolerance' | 'coverage'>;
 
 /** Which of its members' thresholds a group is judged by: the plain ones, or those while the start-up multiplier is on. */
 type Stage = 'running' | 'start-up';
@@ -24,8 +38,10 @@ export function evaluateGroup(
   voting: Voting,
   threshold: ThresholdName,
   members: readonly Member[],
-  tolerance: number,
-): JudgedGroup[] {
+  policy: GroupPolicy,
+): WorkedGroup[] {
+  const out = membersOut(members, policy);
+  const left = voteLeft(voting, members.length, out);
   const multiplier = greatestMultiplier(members);
   const stages: readonly Stage[] = multiplier > 1 ? ['running', 'start-up'] : ['running'];
   return stages.flatMap((stage) => {
@@ -39,29 +55,46 @@ export function evaluateGroup(
       seats.map((seat) => magnitude(seat.setpoint)),
       voting.m,
     );
-    const vote = voteOf(seats, voting, sign);
+    const vote = voteOf(seats, left, out, sign);
     const limit = stage === 'running' && trips(threshold) ? leastLimit(members, first) : null;
     const acts = Math.abs(vote.effective ?? NaN);
+    const basis = trips(threshold)
+      ? chanceOf(
+          members,
+          seats,
+          left,
+          threshold,
+          stage,
+          out,
+          {
+            level: limit ?? intended / (1 - policy.tolerance),
+            of: limit === null ? 'where late begins' : 'its limit',
+          },
+          policy.coverage,
+        )
+      : undefined;
     const found = members.some(({ asFound }) => asFound !== null)
       ? members.map((member) => seatOf(asItWasFound(member), threshold, stage, first))
       : null;
-    return [
-      {
-        machine,
-        name,
-        voting: `${voting.m}oo${voting.n}`,
-        threshold,
-        multiplier: stage === 'running' ? 1 : multiplier,
-        unit: first.unit?.text ?? null,
-        intended: Number.isFinite(intended) ? sign * intended : null,
-        ...vote,
-        limit,
-        late: isLate(acts, intended, tolerance),
-        beyondLimit: limit !== null && exceeds(acts, limit),
-        members: seats,
-        asFound: found && voteOf(found, voting, sign),
-      },
-    ];
+    const result: JudgedGroup = {
+      machine,
+      name,
+      voting: `${voting.m}oo${voting.n}`,
+      threshold,
+      multiplier: stage === 'running' ? 1 : multiplier,
+      unit: first.unit?.text ?? null,
+      intended: Number.isFinite(intended) ? sign * intended : null,
+      ...vote,
+      limit,
+      late: isLate(acts, intended, policy.tolerance),
+      beyondLimit: limit !== null && exceeds(acts, limit),
+      members: seats,
+      liveVoting: liveVoteText(left),
+      out,
+      chance: basis?.chance ?? null,
+      asFound: found && voteOf(found, left, out, sign),
+    };
+    return [{ result, correctable: basis && correctable(basis, seats) }];
   });
 }
 
@@ -78,8 +111,22 @@ function isLate(acts: number, meant: number, tolerance: number): boolean {
   return acts > (meant / (1 - tolerance)) * (1 + 1e-12);
 }
 
-/** Where the vote of these members acts, and whose threshold decides. */
-function voteOf(seats: readonly GroupMember[], { m }: Voting, sign: number): GroupVote {
+/**
+ * Where the vote that is left of these members acts, and whose threshold decides: at once, by those out whose votes are cast,
+ * where it has tripped already.
+ */
+function voteOf(
+  seats: readonly GroupMember[],
+  left: LiveVote,
+  out: readonly MemberOut[],
+  sign: number,
+): GroupVote {
+  if (left === 'tripped') {
+    const cast = out.filter(({ policy }) => policy === 'trip');
+    return { effective: 0, canTrip: true, decidedBy: cast.map(({ tag }) => tag) };
+  }
+  const m = left === 'cannot trip' ? Infinity : left.m;
+  if (m === Infinity) return { effective: null, canTrip: false, decidedBy: [] };
   const effective = votedThreshold(
     seats.map((seat) => magnitude(seat.effective)),
     m,
@@ -91,6 +138,56 @@ function voteOf(seats: readonly GroupMember[], { m }: Voting, sign: number): Gro
     decidedBy: canTrip
       ? seats.filter((seat) => magnitude(seat.effective) === effective).map((seat) => seat.tag)
       : [],
+  };
+}
+
+/** The chances of the live members; uncertainties are those of the lines of evidence that govern. */
+function chanceOf(
+  members: readonly Member[],
+  seats: readonly GroupMember[],
+  left: LiveVote,
+  threshold: ThresholdName,
+  stage: Stage,
+  out: readonly MemberOut[],
+  limit: ChanceLimit,
+  coverage: number,
+): ChanceBasis | undefined {
+  if (!Number.isFinite(limit.level)) return undefined;
+  const gone = new Set(out.map(({ tag }) => tag));
+  const live = members.flatMap((member, at): ChanceSeat[] => {
+    const seat = seats[at];
+    if (!seat || gone.has(seat.tag)) return [];
+    const { batch, sharedUncertainty } = member;
+    const uncertainty = uncertaintyOf(thresholdOf(member, threshold, stage));
+    const away = (level: number | null): number | null => (level === null ? null : Math.abs(level));
+    return [
+      {
+        ...{ tag: seat.tag, effective: away(seat.effective), setpoint: away(seat.setpoint) },
+        ...{ uncertainty, sharedUncertainty, batch },
+      },
+    ];
+  });
+  return groupChance(live, left, limit, coverage);
+}
+
+/** The expanded uncertainty behind the interval of a threshold: its nearer end is T/(1 + U). */
+function uncertaintyOf(own: ThresholdResult | undefined): number | null {
+  if (!own || own.effective === null || own.low === null || own.high === null) return null;
+  const nearer = Math.min(Math.abs(own.low), Math.abs(own.high));
+  return Math.max(0, Math.abs(own.effective) / nearer - 1);
+}
+
+/** A group's members with where each would act once its sensitivity is as configured. */
+function correctable({ group, tags }: ChanceBasis, seats: readonly GroupMember[]): CorrectableGroup {
+  const setpoints = new Map(seats.map(({ tag, setpoint }) => [tag, setpoint]));
+  return {
+    ...group,
+    members: group.members.map((member, at) => {
+      const tag = tags[at] ?? '';
+      const meant = setpoints.get(tag) ?? null;
+      const acts = member.threshold !== Infinity && meant !== null;
+      return { ...member, tag, corrected: acts ? { ...member, threshold: Math.abs(meant) } : member };
+    }),
   };
 }
 
@@ -131,6 +228,7 @@ function whyIdle(
 ): MemberReason | null {
   if (member.bypass === null) return 'its bypass mark is not understood';
   if (member.bypass) return 'in bypass';
+  if (member.faulty) return 'marked faulty: its gap voltage is outside the fault limits';
   if (member.notAudited !== null) return member.notAudited;
   if (!own || own.setpoint === null) return 'no such setpoint';
   if (effective === null) return own.unreachable[0] ?? 'not known';

@@ -14,6 +14,8 @@ export function groupFindings(result: JudgedGroup): Fact[] {
       .map(({ tag, why }) => ({ tag, why }));
     return [factOf(trip ? 'group-cannot-trip' : 'group-cannot-act', severity, { ...vote, idle })];
   }
+  if (result.liveVoting === 'tripped')
+    return [factOf('group-tripped', 'warning', { ...vote, out: result.out })];
   const found: Fact[] = [];
   const acting = { ...vote, effective, unit: result.unit ?? '', decidedBy };
   if (result.beyondLimit && limit !== null)

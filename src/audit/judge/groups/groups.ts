@@ -1,13 +1,12 @@
 import { thresholdNames } from '../../model/threshold.ts';
 import { factOf, type Fact } from '../../model/findings.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import { evaluateGroup, type JudgedGroup } from './evaluateGroup.ts';
+import { evaluateGroup, type GroupPolicy, type WorkedGroup } from './evaluateGroup.ts';
 import { groupFindings } from './groupFindings.ts';
 import { membersByGroup, type Member } from './members.ts';
 import { votingReader, type ReadVoting } from './votingReader.ts';
 
-export interface EvaluatedGroup {
-  readonly result: JudgedGroup;
+export interface EvaluatedGroup extends WorkedGroup {
   readonly facts: readonly Fact[];
   readonly members: readonly Member[];
 }
@@ -22,7 +21,7 @@ export interface GroupDiagnostic {
 /** Works out every voting group, for each threshold that its members have. */
 export function evaluateGroups(
   members: readonly Member[],
-  tolerance: number,
+  policy: GroupPolicy,
 ): { groups: EvaluatedGroup[]; diagnostics: GroupDiagnostic[] } {
   const diagnostics: GroupDiagnostic[] = [];
   const read = votingReader();
@@ -37,8 +36,8 @@ export function evaluateGroups(
     const voting = votingOf(all, read, diagnostics);
     if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
-      for (const result of evaluateGroup(first.machine, first.group, voting, threshold, all, tolerance))
-        groups.push({ result, facts: groupFindings(result), members: all });
+      for (const worked of evaluateGroup(first.machine, first.group, voting, threshold, all, policy))
+        groups.push({ ...worked, facts: groupFindings(worked.result), members: all });
     }
     if (voting.n !== all.length)
       diagnostics.push(...all.map((member) => sizeDiffers(member, voting, all.length)));

@@ -13,6 +13,11 @@ export interface Member {
   /** Where its group and its voting stand. */
   readonly places: { readonly group: Place; readonly voting: Place };
   readonly bypass: boolean | null;
+  /** Whether the monitor marks it faulty now: its gap voltage lies outside the fault limits. */
+  readonly faulty: boolean;
+  readonly batch: string;
+  /** The part of its uncertainty that the batch shares, expanded, a fraction. */
+  readonly sharedUncertainty: number | null;
   readonly limit: number | null;
   readonly unit: Unit | null;
   readonly detection: Detection | null;

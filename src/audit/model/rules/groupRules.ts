@@ -32,6 +32,10 @@ export interface GroupRules {
   };
   'group-cannot-trip': CannotAct;
   'group-cannot-act': CannotAct;
+  /** The votes of members out of service have tripped it. */
+  'group-tripped': Vote & {
+    readonly out: readonly { readonly tag: string; readonly because: string; readonly policy: string }[];
+  };
   'group-beyond-limit': Vote & {
     readonly effective: number;
     readonly limit: number;

@@ -35,6 +35,8 @@ export interface ValueRules {
       }
     | { readonly kind: 'uncertainty not comparable'; readonly unit: string }
     | { readonly kind: 'uncertainty too large'; readonly fraction: number }
+    /** Fractions of the measured sensitivity; `null`: no uncertainty is given. */
+    | { readonly kind: 'shared above the whole'; readonly shared: number; readonly whole: number | null }
     | { readonly kind: 'reading below 0'; readonly value: number; readonly unit: string };
   'zero-voltage-missing': { readonly which: 'measured' | 'configured' };
   /** V. */

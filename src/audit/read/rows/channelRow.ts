@@ -19,6 +19,10 @@ export interface ChannelRow {
   readonly measured: Amount | null;
   readonly uncertainty: Amount | null;
   readonly coverage: Amount | null;
+  /** The part of the uncertainty that its batch shares, expanded like the uncertainty. */
+  readonly sharedUncertainty: Amount | null;
+  /** What it was calibrated with or made from; empty where nothing stands there. */
+  readonly batch: string;
   readonly gapVoltage: Amount | null;
   readonly referenceSensitivity: Amount | null;
   readonly referenceGapVoltage: Amount | null;
@@ -46,6 +50,7 @@ const anyNumber = z.object({ value: z.number() }).nullable();
 const ranges = z.object({
   measured: above0,
   uncertainty: above0,
+  sharedUncertainty: z.object({ value: z.number().gte(0) }).nullable(),
   coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
   gapVoltage: anyNumber,
   referenceSensitivity: above0,
@@ -73,6 +78,8 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       measured: read.amount('measured'),
       uncertainty: read.amount('uncertainty'),
       coverage: coverage ?? headerCoverage,
+      sharedUncertainty: read.amount('sharedUncertainty'),
+      batch: read.text('batch'),
       gapVoltage: read.amount('gapVoltage'),
       referenceSensitivity: read.amount('referenceSensitivity'),
       referenceGapVoltage: read.amount('referenceGapVoltage'),

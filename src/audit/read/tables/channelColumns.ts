@@ -51,6 +51,18 @@ export const channelColumns = {
     also: ['k', 'coverage', 'coverage factor k', 'k factor'],
     holds: 'number',
   },
+  sharedUncertainty: {
+    name: 'shared uncertainty',
+    also: ['shared part of the uncertainty', 'uncertainty shared', 'uncertainty of the batch'],
+    holds: 'number',
+    dimensions: ['percent', ...sensitivity],
+    usualUnit: '%',
+  },
+  batch: {
+    name: 'batch',
+    also: ['calibration batch', 'calibrator', 'cable lot', 'probe lot'],
+    holds: 'text',
+  },
   gapVoltage: {
     name: 'gap voltage',
     also: ['measured gap voltage', 'as-found gap voltage', 'gap voltage as found', 'gap'],

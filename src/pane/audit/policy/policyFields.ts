@@ -130,6 +130,25 @@ export const policyParts: readonly PolicyPart[] = [
     ],
   },
   {
+    title: 'Votes of members out of service',
+    fields: [
+      {
+        path: 'bypassed',
+        label: 'Member in bypass',
+        holds: 'word',
+        optional: true,
+        says: 'no-trip, trip or reduce, or leave it empty where it is not known',
+      },
+      {
+        path: 'faulty',
+        label: 'Member marked faulty',
+        holds: 'word',
+        optional: true,
+        says: 'no-trip, trip or reduce, or leave it empty where it is not known',
+      },
+    ],
+  },
+  {
     title: 'Longest alarm delays',
     fields: [
       { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number from 0 to 60' },

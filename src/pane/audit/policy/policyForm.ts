@@ -16,7 +16,8 @@ const fields: readonly PolicyField[] = policyParts.flatMap((part) => part.fields
 
 /** The policy as it stands in the form. */
 export function policyTexts(policy: Policy): PolicyTexts {
-  const texts: Record<string, string> = { rule: policy.rule };
+  // Groups that differ have no field: they go through the form as they are.
+  const texts: Record<string, string> = { rule: policy.rule, groups: JSON.stringify(policy.groups) };
   for (const { path, scale = 1 } of fields) {
     const value = path.split('.').reduce<unknown>((at, key) => (isRecord(at) ? at[key] : undefined), policy);
     texts[path] =
@@ -32,7 +33,10 @@ export function policyTexts(policy: Policy): PolicyTexts {
 /** The policy that a form says, or what is wrong with its fields. */
 export function readPolicy(texts: PolicyTexts): PolicyRead {
   const complaints: Record<string, string> = {};
-  const json: Record<string, unknown> = { rule: texts['rule'] };
+  const json: Record<string, unknown> = {
+    rule: texts['rule'],
+    groups: JSON.parse(texts['groups'] ?? '[]') as unknown,
+  };
   for (const field of fields) {
     const text = (texts[field.path] ?? '').trim();
     const value = text === '' ? undefined : field.holds === 'number' ? numberOf(text, field) : text;

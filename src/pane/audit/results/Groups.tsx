@@ -1,6 +1,7 @@
 import { group as grouped } from 'd3-array';
 import type { JSX } from 'preact';
-import type { Attention, GroupResult } from '../../../audit/model/report.ts';
+import { machineSentences } from '../../../audit/advise/machineSentences.ts';
+import type { Attention, GroupResult, MachineChance } from '../../../audit/model/report.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
@@ -11,11 +12,12 @@ import { foundText, groupText } from './groupText.ts';
 
 interface GroupsProps {
   readonly groups: readonly GroupResult[];
+  readonly machines: readonly MachineChance[];
   readonly subjects: BySubject;
 }
 
 /** Voting groups by machine: where each is meant to act, where it really does, and which channel decides; worst first. */
-export function Groups({ groups, subjects }: GroupsProps): JSX.Element {
+export function Groups({ groups, machines, subjects }: GroupsProps): JSX.Element {
   const byMachine = grouped(
     groups.toSorted((one, other) => subjects.placeOfGroup(one) - subjects.placeOfGroup(other)),
     ({ machine }) => machine,
@@ -32,6 +34,14 @@ export function Groups({ groups, subjects }: GroupsProps): JSX.Element {
       {[...byMachine].map(([machine, own]) => (
         <section key={machine}>
           <h4>{machine === '' ? auditWords.noMachine : <Said text={machine} most={60} />}</h4>
+          {machines
+            .filter((one) => one.machine === machine)
+            .flatMap(machineSentences)
+            .map((sentence) => (
+              <p key={sentence}>
+                <Said text={sentence} most={500} />
+              </p>
+            ))}
           <LongList
             entries={own}
             more={auditWords.more}

@@ -95,7 +95,9 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
       ) : (
         listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}
-      {report.groups.length > 0 && <Groups groups={report.groups} subjects={subjects} />}
+      {report.groups.length > 0 && (
+        <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
+      )}
       {report.problems.length > 0 && (
         <details class="part">
           <summary>

@@ -11,10 +11,19 @@ export function groupText(group: GroupResult): string {
   const parts = [
     `${voting}, ${threshold}${timesAtStartUp(multiplier)}: ${set}`,
     reallyText(group, canTrip, effective),
+    ...between(group),
     ...(late ? [verdictWords.late] : []),
     ...(beyondLimit && limit !== null ? [`beyond its limit of ${levelOf(group, limit)}`] : []),
   ];
   return parts.join(', ');
+}
+
+/** Between which levels it acts, as far as its measurements are uncertain. */
+function between(group: GroupResult): string[] {
+  const { low, high } = group.chance ?? { low: null, high: null };
+  if (low === null || high === null) return [];
+  const sign = group.threshold.startsWith('counter') ? -1 : 1;
+  return [`acts between ${level(sign * low, null)} and ${levelOf(group, sign * high)}`];
 }
 
 /** How the group was found, where a member was measured again since. */
@@ -26,10 +35,12 @@ export function foundText(group: GroupResult): string | null {
 }
 
 function reallyText(group: GroupResult, canTrip: boolean, effective: number | null): string {
-  const { threshold } = group;
+  const { threshold, liveVoting, out } = group;
+  if (liveVoting === 'tripped') return 'has tripped already: votes of members out count';
+  const left = out.length > 0 && canTrip ? ` (${liveVoting} left)` : '';
   if (!canTrip) return trips(threshold) ? 'cannot trip' : 'cannot alarm';
   if (effective === null) return verdictWords.incomplete;
-  return `really ${actsAs(threshold)} at ${levelOf(group, effective)}`;
+  return `really ${actsAs(threshold)} at ${levelOf(group, effective)}${left}`;
 }
 
 function levelOf({ unit }: GroupResult, value: number): string {

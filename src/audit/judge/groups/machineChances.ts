@@ -1,0 +1,67 @@
+import { bestCorrections } from '../../../method/corrections/bestCorrections.ts';
+import { type CorrectableGroup, objectiveOf } from '../../../method/corrections/corrected.ts';
+import { SAME, rankCorrections } from '../../../method/corrections/rankCorrections.ts';
+import { machineLate } from '../../../method/late/machineLate.ts';
+import type { CorrectionsFirst, MachineChance } from '../../model/report.ts';
+
+/** A danger group of a machine, as its chances are worked out, and where its members would act once corrected. */
+export interface MachineGroup {
+  readonly machine: string;
+  readonly group: CorrectableGroup;
+  /** Whether an uncertainty of its members is known; without, they count as exact. */
+  readonly uncertain: boolean;
+}
+
+/** Budgets for which the best set is sought. */
+const budgets = [2, 3];
+
+/**
+ * The chances of each machine's danger groups together, and which correction takes most off them; of machines where an
+ * uncertainty is known.
+ */
+export function machineChances(groups: readonly MachineGroup[]): MachineChance[] {
+  const byMachine = new Map<string, { readonly machine: string; readonly own: CorrectableGroup[] }>();
+  const uncertain = new Set(groups.filter((one) => one.uncertain).map(({ machine }) => keyOf(machine)));
+  for (const { machine, group } of groups) {
+    if (!uncertain.has(keyOf(machine))) continue;
+    const key = keyOf(machine);
+    const there = byMachine.get(key);
+    if (there) there.own.push(group);
+    else byMachine.set(key, { machine, own: [group] });
+  }
+  return [...byMachine.values()].flatMap(({ machine, own }): MachineChance[] => {
+    const late = machineLate(own);
+    if (!late) return [];
+    const known = (value: number): number | null => (Number.isNaN(value) ? null : value);
+    return [
+      {
+        machine,
+        groups: own.length,
+        any: known(late.any),
+        all: known(late.all),
+        expected: late.expected,
+        corrections: Number.isNaN(late.any) ? { singly: [], best: [] } : correctionsOf(own, late.any),
+      },
+    ];
+  });
+}
+
+function keyOf(machine: string): string {
+  return machine.trim().toLowerCase();
+}
+
+/** Below it nothing is worth a correction. */
+const NOTHING = 1e-9;
+
+function correctionsOf(groups: readonly CorrectableGroup[], now: number): CorrectionsFirst {
+  const tags = groups.flatMap(({ members }) =>
+    members.filter(({ threshold }) => threshold !== Infinity).map(({ tag }) => tag),
+  );
+  if (now < NOTHING || tags.length === 0) return { singly: [], best: [] };
+  const objective = objectiveOf(groups, 'any');
+  const singly = rankCorrections(tags, objective).filter(({ gain }) => gain > SAME);
+  const best = budgets
+    .filter((budget) => budget <= new Set(tags).size)
+    .map((budget) => ({ budget, ...bestCorrections(tags, budget, objective) }));
+  return { singly, best };
+}

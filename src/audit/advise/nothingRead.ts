@@ -1,4 +1,3 @@
-import { capital } from '../model/wording.ts';
 import type { NothingRead } from '../read/bookRead.ts';
 import { NotUnderstood } from '../read/understand/notUnderstood.ts';
 import { questionText } from './questionSentences.ts';
@@ -9,7 +8,7 @@ export function nothingRead({ understanding, refusal }: NothingRead): NotUnderst
   const [first] = needed;
   const more = needed.length - 1;
   const asked = first
-    ? `Nothing is judged before this is answered: ${questionText(first)}${more > 0 ? ` And ${more} more.` : ''}`
+    ? `Nothing is judged until it is said ${questionText(first)}${more > 0 ? `, and ${more} more` : ''}.`
     : 'Nothing is judged: what the lists mean is not certain. Name their columns in a column map.';
-  return new NotUnderstood(refusal === null ? capital(asked) : `${refusal} ${asked}`, understanding);
+  return new NotUnderstood(refusal === null ? asked : `${refusal} ${asked}`, understanding);
 }

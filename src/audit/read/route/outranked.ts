@@ -133,9 +133,10 @@ function areNames(sheet: Sheet, column: number, firstRow: number, lastRow: numbe
   return seen.size * 10 >= rows * 8;
 }
 
-/** A word for another kind of channel where none is said. */
+/** A word for another kind of channel in a list without a column for it. */
 function hasOtherKinds({ sheet, columns, firstRow, lastRow, skipped, unread }: FoundTable): boolean {
-  const kind = columns.get('kind')?.column;
+  // In a column for the kind a blank means radial.
+  if (columns.has('kind')) return false;
   const texts = [
     ...unread.filter(({ name }) => !conceptsIn(name).has('remark')).map(({ column }) => column),
     ...(columns.get('location') ? [columns.get('location')?.column ?? 0] : []),
@@ -151,8 +152,6 @@ function hasOtherKinds({ sheet, columns, firstRow, lastRow, skipped, unread }: F
   };
   for (let row = firstRow; row <= lastRow; row++) {
     if (skipped.has(row)) continue;
-    const said = kind === undefined ? null : cellAt(sheet, row, kind);
-    if (!isBlank(said)) continue;
     if (texts.some((column) => tells(cellAt(sheet, row, column), isOtherKind))) return true;
   }
   return false;

@@ -18,7 +18,7 @@ import { pickColumn } from '../../src/pane/audit/asking/pickColumn.ts';
 import { questionRows } from '../../src/pane/audit/asking/questionRows.ts';
 import { missingRows, understoodRows } from '../../src/pane/audit/asking/understoodRows.ts';
 import { book, oneChannel } from '../audit/book.ts';
-import { foreignWorkbook, unclearWorkbook } from './pages/workbooks.ts';
+import { foreignWorkbook, partlyWorkbook, unclearWorkbook } from './pages/workbooks.ts';
 
 const none: ChosenById = new Map();
 
@@ -60,7 +60,6 @@ describe('rows of what is asked', () => {
       'Configured sensitivity',
       'Alert setpoint',
       'Danger setpoint',
-      'Gap voltage',
     ]);
   });
 
@@ -94,6 +93,17 @@ describe('rows of what is asked', () => {
     };
     const again = understood(changed, map);
     expect(again.rows.map(({ title }) => title)).toEqual(['Danger setpoint']);
+  });
+
+  it('of several lists point at the one that is chosen', () => {
+    const { rows } = understood(partlyWorkbook().workbook);
+    expect(rows.map(({ title, needed }) => [title, needed])).toEqual([['List in force', true]]);
+    expect(rows[0]?.choices.map(({ place }) => place?.sheet)).toEqual([
+      'Rack N2',
+      'Rack N2 after upgrade',
+      undefined,
+    ]);
+    expect(rows[0]?.choices[0]?.place?.area).toEqual({ top: 1, left: 1, bottom: 4, right: 4 });
   });
 
   it('say nothing where they are left open', () => {
@@ -145,10 +155,23 @@ describe('a column clicked in the sheet', () => {
     if (typeof picked === 'string') throw new Error(picked);
     const said = picked.answer?.tables?.map(({ sheet, columns }) => [sheet, columns]);
     expect(said).toEqual([
-      ['Sonden', { 'measured sensitivity': null }],
       ['Tafel', { 'measured sensitivity': { at: 'B', header: 'Eingestellter Kennwert' } }],
+      ['Sonden', { 'measured sensitivity': null }],
     ]);
   });
+});
+
+it('a column clicked in one of several lists of one layout is meant in all of them', () => {
+  const rows = [['Tag', 'Bench 1', 'Bench 2'], ...['V-1', 'V-2', 'V-3'].map((tag) => [tag, 160, 200])];
+  const { tables: all } = understood(book(['East', rows], ['West', rows]));
+  const picked = pickColumn(cell('West', 3, 3), { meaning: 'measured', tables: all }, all);
+  if (typeof picked === 'string') throw new Error(picked);
+  const said = picked.answer?.tables?.map(({ sheet, columns }) => [sheet, columns?.['measured sensitivity']]);
+  const field = { at: 'C', header: 'Bench 2' };
+  expect(said?.toSorted()).toEqual([
+    ['East', field],
+    ['West', field],
+  ]);
 });
 
 describe('meanings that no list has', () => {

@@ -6,7 +6,13 @@ import { exampleWorkbook } from '../../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort, type MemoryWorkbook } from '../../../src/pane/example/memoryPort.ts';
 import { recordWorkbook } from './recordWorkbook.ts';
 import { sinceWorkbook } from './sinceWorkbook.ts';
-import { foreignWorkbook, hostileWorkbook, largeWorkbook, unclearWorkbook } from './workbooks.ts';
+import {
+  foreignWorkbook,
+  hostileWorkbook,
+  largeWorkbook,
+  partlyWorkbook,
+  unclearWorkbook,
+} from './workbooks.ts';
 
 const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   example: () => exampleWorkbook,
@@ -14,6 +20,7 @@ const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
   given: givenWorkbook,
   hostile: hostileWorkbook,
   large: largeWorkbook,
+  partly: partlyWorkbook,
   records: recordWorkbook,
   since: sinceWorkbook,
   unclear: unclearWorkbook,

@@ -86,3 +86,34 @@ export function foreignWorkbook(): MemoryWorkbook {
     ['Sonden', 'Tafel'],
   );
 }
+
+/** Probes of two racks, one of which has settings before and after a change: three channels are judged, three are asked about. */
+export function partlyWorkbook(): MemoryWorkbook {
+  const [first, second] = [
+    ['V-1', 'V-2', 'V-3'],
+    ['W-1', 'W-2', 'W-3'],
+  ] as const;
+  const settings = (name: string, tags: readonly string[], alert: number, danger: number) => ({
+    name,
+    rows: [settingsHeader, ...tags.map((tag) => [tag, 200, alert, danger])],
+  });
+  const sheets = [
+    {
+      name: 'Probes',
+      rows: [
+        ['Tag', 'Measured sensitivity (mV/mil)'],
+        ...[...first, ...second].map((tag): Cell[] => [tag, 160]),
+      ],
+    },
+    settings('Rack N1', second, 3, 5),
+    settings('Rack N2', first, 3, 5),
+    settings('Rack N2 after upgrade', first, 3.5, 6),
+  ];
+  return {
+    workbook: {
+      name: 'partly.xlsx',
+      sheets: sheets.map((one) => ({ ...one, hidden: false, hiddenRows: new Set<number>(), tables: [] })),
+    },
+    selection: { sheet: 'Probes', area: { top: 1, left: 1, bottom: 1, right: 1 } },
+  };
+}

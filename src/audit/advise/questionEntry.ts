@@ -1,5 +1,7 @@
 import { columnLetters } from '../../cells/address.ts';
 import { noNumbers } from '../model/attention.ts';
+import type { ColumnMap } from '../model/columnMap.ts';
+import type { Place } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type { Unsaid } from './sentences.ts';
 
@@ -16,6 +18,7 @@ export function ofQuestion(question: AskedQuestion): Unsaid {
       : 'places' in subject
         ? subject.places
         : options.flatMap(({ field }) => field?.place ?? []);
+  const places = at.map(({ sheet, row, column }) => ({ sheet, row, column: columnLetters(column) }));
   return {
     question,
     entry: {
@@ -29,7 +32,14 @@ export function ofQuestion(question: AskedQuestion): Unsaid {
         multiplier: null,
         group: null,
       },
-      places: at.map(({ sheet, row, column }) => ({ sheet, row, column: columnLetters(column) })),
+      places: places.length > 0 ? places : options.flatMap(({ answer }) => listsOf(answer)),
     },
   };
+}
+
+/** Where the lists stand that an answer names: the first cell of their headers. */
+function listsOf({ tables = [] }: ColumnMap): Place[] {
+  return tables.map(({ sheet, header }) =>
+    typeof header === 'number' ? { sheet, row: header, column: 'A' } : { sheet, row: 1, column: header },
+  );
 }

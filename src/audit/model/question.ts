@@ -30,7 +30,12 @@ export type AskedSubject =
       readonly machine: string;
       readonly places: readonly AskedPlace[];
     }
-  | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
+  | {
+      readonly is: 'names';
+      readonly pairs: readonly (readonly [written: string, joined: string])[];
+      /** Of the tags as they are written. */
+      readonly places: readonly AskedPlace[];
+    }
   | {
       readonly is: 'value';
       readonly meaning: string;

@@ -24,7 +24,7 @@ test('why it is proposed stands at the column, at the list, or, of a cell, at th
     options: [option({ tables: [{ ...table, machine: 'Fan' }] }, 'Fan'), option({}, '')],
   });
   const names = asked({
-    subject: { is: 'names', pairs: [['K1', 'K-1']] },
+    subject: { is: 'names', pairs: [['K1', 'K-1']], places: [] },
     options: [option({ names: { K1: 'K-1' } })],
   });
   const map = {

@@ -152,7 +152,7 @@ describe('a question in plain sentences', () => {
       "Is 'K-101' the machine of the list in row 4 of sheet 'Panel'?",
     );
     const names = question({
-      subject: { is: 'names', pairs: [['K101-1X', 'K-101 1X']] },
+      subject: { is: 'names', pairs: [['K101-1X', 'K-101 1X']], places: [] },
       options: [option(null, { names: { 'K101-1X': 'K-101 1X' } })],
     });
     expect(questionText(names).question).toBe("Are 'K101-1X' and 'K-101 1X' the same channel?");

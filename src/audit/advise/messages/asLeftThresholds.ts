@@ -55,8 +55,7 @@ function whatMoved({ sensitivity, gapVoltage }: LeftRules['as-left-worse']): str
 }
 
 function ending(goesOn: GoesOn): string {
-  if (!goesOn)
-    return 'It goes on until the chain is corrected and measured again.';
+  if (!goesOn) return 'It goes on until the chain is corrected and measured again.';
   const { sure, unsure } = goesOn;
   if (sure.length === 0 && unsure.length === 0) return 'The correction ended it.';
   return [

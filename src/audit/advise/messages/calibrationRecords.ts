@@ -10,8 +10,7 @@ export const recordMessages: Sentences = {
   'record-unusable': ({ values }) => unusable(values),
   'record-of-another-kind': ({ values: { kind } }) =>
     `A calibration record of gaps and volts belongs to a displacement channel; this one is ${kind}, so the record was not used.`,
-  'record-sorted': () =>
-    'The points of the record were not in order of gap; they were sorted.',
+  'record-sorted': () => 'The points of the record were not in order of gap; they were sorted.',
   'several-records': ({ values: { of, used, others } }) => {
     const names = others.map((other) => `'${nameOf(other)}'`).join(', ');
     return of === 'checks'

@@ -1,4 +1,5 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
+import type { Place } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
@@ -18,11 +19,14 @@ export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
     settings.set(key, [...(settings.get(key) ?? []), channel]);
   }
   const pairs: (readonly [string, string])[] = [];
+  const places: Place[] = [];
   for (const channel of lone('measured', 'configured')) {
     const fitting = settings.get(squeezed(channel.tag)) ?? [];
     const [only] = fitting;
-    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag))
+    if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag)) {
       pairs.push([only.tag, channel.tag]);
+      places.push(...only.lines.map(({ place }) => place));
+    }
   }
   const joined = new Set(pairs.map(([written]) => written));
   if (pairs.length === 0 || joined.size < pairs.length) return [];
@@ -32,7 +36,7 @@ export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
       id: `names ${pairs.map(([written]) => written).join()}`,
       needed: true,
       records: pairs.length,
-      subject: { is: 'names', pairs },
+      subject: { is: 'names', pairs, places },
       evidence: [],
       sheets: [],
       options: [{ field: null, text: '', answer }],

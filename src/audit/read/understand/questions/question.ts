@@ -37,7 +37,12 @@ export type Subject =
       readonly places: readonly Place[];
     }
   /** Whether tags that are nearly spelled alike are the same. */
-  | { readonly is: 'names'; readonly pairs: readonly (readonly [written: string, joined: string])[] }
+  | {
+      readonly is: 'names';
+      readonly pairs: readonly (readonly [written: string, joined: string])[];
+      /** Of the tags as they are written. */
+      readonly places: readonly Place[];
+    }
   /** Whether a cell holds a number. */
   | {
       readonly is: 'value';

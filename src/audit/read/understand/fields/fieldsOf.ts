@@ -20,13 +20,16 @@ function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldP
   );
   const whole = readHeader(place.header.map(({ text }) => text).join(' '));
   const leaf = parts.at(-1);
-  const values = valueFacts(block, sheets, place);
+  const concepts = conceptsOf(place.header, parts);
+  const isTold =
+    concepts.size > 0 || parts.some(({ unit, standard }) => unit !== null || standard.length > 0);
+  const values = valueFacts(block, sheets, place, isTold);
   return {
     block,
     place,
     text: place.header.map(({ text }) => text.replace(/\s+/gu, ' ').trim()).join(' / '),
     parts,
-    concepts: conceptsOf(place.header, parts),
+    concepts,
     standard: standardOf(parts, whole),
     units: [...unitsOf(block, place, parts, values.cellUnits.size), ...unitOfForms(block, sheets, place)],
     coverage: parts.findLast(({ coverage }) => coverage !== null)?.coverage ?? null,

@@ -49,14 +49,8 @@ export function* readChannels(
       if ((lines.length + others.length) % stride === 0) yield;
     }
   }
-  const cache = new Map<Line, Map<MeaningId, FieldRead | undefined>>();
-  const read = (line: Line, claim: Claim): FieldRead | undefined => {
-    let own = cache.get(line);
-    if (!own) cache.set(line, (own = new Map<MeaningId, FieldRead | undefined>()));
-    if (!own.has(claim.meaning))
-      own.set(claim.meaning, readField(line.table.lane, claim, line.record, sheets, said.cells));
-    return own.get(claim.meaning);
-  };
+  const read = (line: Line, claim: Claim): FieldRead | undefined =>
+    readField(line.table.lane, claim, line.record, sheets, said.cells);
   const same = (one: Line, other: Line, meanings: readonly MeaningId[]): boolean =>
     meanings.every((id) => {
       const [a, b] = [one, other].map((line) => {
@@ -113,12 +107,11 @@ function channelOf(
       const found = read(line, claim);
       if (!found) continue;
       if (values.has(id) && found.amount === null && found.text === '') continue;
-      notes.push(...found.notes);
-      const { amount, text, day, place } = found;
+      if (found.notes.length > 0) notes.push(...found.notes);
       if (found.ofScale !== null) percents.push([id, found]);
-      else if (several && (amount !== null || text !== ''))
-        holders.set(id, [...(holders.get(id) ?? []), [line.table, { amount, text, day, place }]]);
-      if (found.ofScale === null && !values.has(id)) values.set(id, { amount, text, day, place });
+      else if (several && (found.amount !== null || found.text !== ''))
+        holders.set(id, [...(holders.get(id) ?? []), [line.table, found]]);
+      if (found.ofScale === null && !values.has(id)) values.set(id, found);
     }
   }
   const troubles = several ? [...joined.troubles, ...contradictions(holders)] : joined.troubles;

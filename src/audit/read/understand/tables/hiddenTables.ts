@@ -23,7 +23,9 @@ export function withHidden(tables: readonly TableRead[]): TableRead[] {
     if (!table.lane.block.sheet.hidden || table.part !== 'channels' || table.use === true) return table;
     const own = core.filter((id) => table.claims.has(id));
     if (own.every((id) => visible.has(id))) return { ...table, part: 'none', setAside: true };
-    const isAlone = !sides.some((side) => side.some((id) => own.includes(id)) && side.some((id) => visible.has(id)));
+    const isAlone = !sides.some(
+      (side) => side.some((id) => own.includes(id)) && side.some((id) => visible.has(id)),
+    );
     const isStandard = own.every((id) =>
       table.claims.get(id)?.evidence.some(({ is }) => is === 'standard header'),
     );

@@ -82,7 +82,8 @@ function contradictsCompany(
   { id, exact }: StandardName,
   { setpoints, tests }: { readonly setpoints: boolean; readonly tests: readonly string[] },
 ): boolean {
-  if (exact || strengthOf(field, 'configured', 'measured', 'as found', 'as left', 'reference') > 0) return false;
+  if (exact || strengthOf(field, 'configured', 'measured', 'as found', 'as left', 'reference') > 0)
+    return false;
   if (setpoints === tests.length > 0) return false;
   return setpoints ? id === 'measured' : id === 'configured';
 }

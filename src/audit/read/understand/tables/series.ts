@@ -32,8 +32,7 @@ export function seriesOf(lane: Lane): LaneSeries | undefined {
     if (series && strength) found.push({ series, from, text, strength });
   };
   const titles = lane.context.titles.filter(({ text, place }) => !namesHeaders(lane, text, place));
-  for (const { text, value } of titles)
-    look(value === null ? text : `${text} ${value}`, 'title');
+  for (const { text, value } of titles) look(value === null ? text : `${text} ${value}`, 'title');
   look(lane.block.sheet.name, 'sheet name');
   if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');
   const strong = found.filter(({ strength }) => strength === 'strong');

@@ -47,7 +47,9 @@ export function tagClaims(
     ),
   }));
   const all = named.map(({ lane, taken, machine, candidates }) => {
-    const elsewhere = named.filter((other) => other.lane.block !== lane.block).flatMap((other) => other.candidates);
+    const elsewhere = named
+      .filter((other) => other.lane.block !== lane.block)
+      .flatMap((other) => other.candidates);
     const more = lane.fields.filter(
       (field) =>
         !taken.has(field) &&
@@ -56,7 +58,10 @@ export function tagClaims(
     );
     return {
       lane,
-      candidates: [...candidates, ...more.flatMap((field) => candidateOf(lane, field, machine, sheets) ?? [])],
+      candidates: [
+        ...candidates,
+        ...more.flatMap((field) => candidateOf(lane, field, machine, sheets) ?? []),
+      ],
     };
   });
   const claims = new Map<Lane, Claim>();
@@ -113,7 +118,10 @@ function candidateOf(
   const word = wordOf(field);
   if (word < 2 && values.kinds * 2 > values.texts) return undefined;
   if (word === 0 && values.distinct * 2 < values.compared) return undefined;
-  if (word === 0 && ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.compared))
+  if (
+    word === 0 &&
+    ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.compared)
+  )
     return undefined;
   if (
     word < 3 &&

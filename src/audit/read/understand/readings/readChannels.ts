@@ -1,10 +1,7 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
-import { cellText } from '../../../../cells/cell.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
-import { recordsOf } from '../blocks/block.ts';
-import { cellOfBlock } from '../fields/valueFacts.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
@@ -15,7 +12,7 @@ import { kindContradiction, kindOf } from './kindOf.ts';
 import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
-import { linesOf, type Line } from './records.ts';
+import { filledTags, linesOf, type Line } from './records.ts';
 
 /** The channels of a workbook, with the lines that are none. */
 export interface ReadChannels {
@@ -74,16 +71,11 @@ function knownTags(
   sheets: ReadonlyMap<string, Sheet>,
 ): readonly (readonly [TableRead, () => ReadonlySet<string>])[] {
   return tables.map((table) => {
-    let keys: Set<string> | undefined;
+    let keys: ReadonlySet<string> | undefined;
     return [
       table,
       () => {
-        if (keys) return keys;
-        keys = new Set();
-        const { tag, lane } = table;
-        if (tag)
-          for (const record of recordsOf(lane.block))
-            keys.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+        keys ??= filledTags(table, sheets);
         return keys;
       },
     ];

@@ -104,7 +104,7 @@ function dayAt(cell: Cell): number | null {
 }
 
 /** Tags of a table beside which a number stands in some line. */
-function filledTags(
+export function filledTags(
   { lane, tag, claims }: TableRead,
   sheets: ReadonlyMap<string, Sheet>,
 ): ReadonlySet<string> {

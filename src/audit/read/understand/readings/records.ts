@@ -72,7 +72,7 @@ export function* linesOf(
       place,
       day: date ? dayAt(cellOfBlock(block, sheets, date.field.place, record)) : null,
     });
-    if (leftOut.has(lineKey(block, place))) continue;
+    if (leftOut.size > 0 && lineKeys(block, place).some((key) => leftOut.has(key))) continue;
     if (records.has(record)) yield line('record');
     else if (block.table?.totalsRow && record === block.table.area.bottom) yield line('totals row');
     else if (written === '' && filled === 0) yield line('empty');
@@ -93,9 +93,10 @@ export function* linesOf(
   }
 }
 
-/** How a person's answer names a line: by its row, or by its column where channels are columns. */
-function lineKey({ lies }: Block, { sheet, row, column }: Place): string {
-  return `${sheet}!${lies === 'columns' ? columnLetters(column) : row}`;
+/** How a person's answer can name a line: by its row, its tag's cell, or its column where channels are columns. */
+function lineKeys({ lies }: Block, { sheet, row, column }: Place): readonly string[] {
+  const letters = columnLetters(column);
+  return lies === 'columns' ? [`${sheet}!${letters}`] : [`${sheet}!${row}`, `${sheet}!${letters}${row}`];
 }
 
 function dayAt(cell: Cell): number | null {

@@ -20,6 +20,8 @@ interface Candidate {
   readonly filled: number;
   /** 3 the standard header, 2 another one or a strong word, 1 a weak word, 0 none. */
   readonly word: 0 | 1 | 2 | 3;
+  /** Nothing but small numbers. */
+  readonly counts: boolean;
   /** Told apart by the machine beside it, the texts are unique. */
   readonly unique: boolean;
 }
@@ -134,12 +136,14 @@ function candidateOf(
   const texts = new Set<string>();
   const pairs = machine ? new Set<string>() : texts;
   let filled = 0;
+  let small = 0;
   let of = '';
   for (const record of recordsOf(lane.block)) {
     const cell = cellOfBlock(lane.block, sheets, field.place, record);
     if (isBlank(cell) || isHiddenRecord(lane.block, record)) continue;
     const text = cellText(cell);
-    if (isTotal(text)) continue;
+    if (isTotal(text) || standsAlone(lane, field, record, sheets)) continue;
+    if (/^\d{1,3}$/u.test(text)) small++;
     if (machine) {
       const own = cellText(cellOfBlock(lane.block, sheets, machine.place, record));
       of = own === '' ? of : own;
@@ -156,8 +160,21 @@ function candidateOf(
     texts,
     filled,
     word,
+    counts: small === filled,
     unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
   };
+}
+
+/** Whether a text is all that stands in its record, as a heading does. */
+function standsAlone(
+  { block, fields }: Lane,
+  field: Field,
+  record: number,
+  sheets: ReadonlyMap<string, Sheet>,
+): boolean {
+  return fields.every(
+    (other) => other === field || isBlank(cellOfBlock(block, sheets, other.place, record)),
+  );
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
@@ -185,7 +202,7 @@ function choose(
       best: isShared ? best : undefined,
       counting:
         field.values.counting ||
-        (field.values.lettered === 0 && candidate.word < 3 && field.values.greatest <= 200),
+        (candidate.counts && candidate.word < 3 && field.values.greatest <= 200),
     };
   });
   const usable = scored.filter(

@@ -12,7 +12,7 @@ import { kindContradiction, kindOf } from './kindOf.ts';
 import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
-import { filledTags, linesOf, type Line } from './records.ts';
+import { linesOf, tagsBesideOthers, type Line } from './records.ts';
 
 /** The channels of a workbook, with the lines that are none. */
 export interface ReadChannels {
@@ -75,7 +75,7 @@ function knownTags(
     return [
       table,
       () => {
-        keys ??= filledTags(table, sheets);
+        keys ??= tagsBesideOthers(table, sheets);
         return keys;
       },
     ];

@@ -105,7 +105,7 @@ function dayAt(cell: Cell): number | null {
 }
 
 /** Tags of a table beside which a number stands in some line. */
-export function filledTags(
+function filledTags(
   { lane, tag, claims }: TableRead,
   sheets: ReadonlyMap<string, Sheet>,
 ): ReadonlySet<string> {
@@ -116,6 +116,21 @@ export function filledTags(
     if (numbers.some(({ field }) => !isBlank(cellOfBlock(lane.block, sheets, field.place, record)))) {
       found.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
     }
+  }
+  return found;
+}
+
+/** Tags of a table beside which anything stands in their line: what stands alone can be a heading. */
+export function tagsBesideOthers(
+  { lane, tag }: TableRead,
+  sheets: ReadonlyMap<string, Sheet>,
+): ReadonlySet<string> {
+  const found = new Set<string>();
+  if (!tag) return found;
+  const others = lane.fields.filter((field) => field !== tag.field);
+  for (const record of recordsOf(lane.block)) {
+    if (others.some((field) => !isBlank(cellOfBlock(lane.block, sheets, field.place, record))))
+      found.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
   }
   return found;
 }

@@ -171,12 +171,14 @@ function isHistory(
   const machine = claims.get('machine');
   const days = new Map<string, Set<string>>();
   let dated = 0;
+  let of = '';
   for (const record of recordsOf(lane.block)) {
     const text = (field: Field) => cellText(cellOfBlock(lane.block, sheets, field.place, record));
+    if (machine) of = text(machine.field) || of;
     const [day, name] = [text(date.field), text(tag.field)];
     if (day === '' || name === '') continue;
     dated++;
-    const key = `${machine ? text(machine.field) : ''}\n${tagKey(name)}`;
+    const key = `${of}\n${tagKey(name)}`;
     days.set(key, (days.get(key) ?? new Set()).add(day));
   }
   const again = [...days.values()].filter(({ size }) => size > 1).length;

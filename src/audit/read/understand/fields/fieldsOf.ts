@@ -21,7 +21,8 @@ export function fieldsOf(block: Block, sheets: ReadonlyMap<string, Sheet>): Fiel
 
 /** What a column of units measures, by the first of them; `null` where it is none. */
 function unitColumnOf({ values, units }: Field): Field['besideOf'] {
-  if (values.numbers > 0 || units.length > 0 || values.units === 0 || values.units * 2 < values.texts) return null;
+  if (values.numbers > 0 || units.length > 0 || values.units === 0 || values.units * 2 < values.texts)
+    return null;
   return statedUnit(values.samples[0]?.text ?? '')?.unit?.dimension ?? null;
 }
 

@@ -172,9 +172,7 @@ function standsAlone(
   record: number,
   sheets: ReadonlyMap<string, Sheet>,
 ): boolean {
-  return fields.every(
-    (other) => other === field || isBlank(cellOfBlock(block, sheets, other.place, record)),
-  );
+  return fields.every((other) => other === field || isBlank(cellOfBlock(block, sheets, other.place, record)));
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
@@ -201,8 +199,7 @@ function choose(
       ...candidate,
       best: isShared ? best : undefined,
       counting:
-        field.values.counting ||
-        (candidate.counts && candidate.word < 3 && field.values.greatest <= 200),
+        field.values.counting || (candidate.counts && candidate.word < 3 && field.values.greatest <= 200),
     };
   });
   const usable = scored.filter(

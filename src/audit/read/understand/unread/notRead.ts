@@ -91,7 +91,8 @@ function withoutUnits({ claims }: TableRead): NotUsed[] {
   return [...claims.values()].flatMap(({ meaning: id, field, unit, standing }): NotUsed[] => {
     const { dimensions, usualUnit, holds, needed } = meaning(id);
     const isStated = unit.fixed !== null || unit.beside.length > 0 || field.values.cellUnits.size > 0;
-    if (standing !== 'certain' || holds !== 'number' || dimensions.length === 0 || usualUnit !== null) return [];
+    if (standing !== 'certain' || holds !== 'number' || dimensions.length === 0 || usualUnit !== null)
+      return [];
     if (isStated || field.values.numbers === 0) return [];
     return [
       {

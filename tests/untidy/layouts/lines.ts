@@ -1,4 +1,4 @@
-import type { Cell } from '../../../src/cells/cell.ts';
+import { type Cell, ErrorCell } from '../../../src/cells/cell.ts';
 import { change, type Draft, type Line, type Meaning, listsOf } from '../draft.ts';
 import type { Channel } from '../scenario.ts';
 import { verdictOf } from '../truth.ts';
@@ -123,7 +123,7 @@ export const cells: Dimension = {
       true,
       'a value with a reservation judged without a word',
     ),
-    remark('an error value', 1, () => ({ code: '#N/A' }), false, 'an error read as a number or a blank'),
+    remark('an error value', 1, () => new ErrorCell('#N/A'), false, 'an error read as a number or a blank'),
     {
       ...plainCells('another unit in one cell'),
       weight: 1,

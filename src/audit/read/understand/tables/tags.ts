@@ -102,6 +102,7 @@ function choose(
   const isRival =
     second !== undefined &&
     second.word === word &&
+    !(isPlace(second.field) && !isPlace(field)) &&
     word < 3 &&
     second.unique === unique &&
     second.counting === counting &&
@@ -163,4 +164,9 @@ function sameJoin(
   other: { readonly unique: boolean; readonly word: number; readonly best?: unknown },
 ): boolean {
   return one.unique && other.unique && one.best === undefined && other.best === undefined;
+}
+
+/** Whether a header names the place of a probe: beside a name for the probe itself it is none of the tag's rivals. */
+function isPlace({ concepts }: Field): boolean {
+  return concepts.get('location')?.strength === 'strong';
 }

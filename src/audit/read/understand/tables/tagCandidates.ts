@@ -109,7 +109,7 @@ export function candidateOf(
     filled,
     word,
     counts: small === filled,
-    unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
+    unique: filled - pairs.size <= Math.max(filled > 2 ? 1 : 0, filled * (1 - mostly)),
   };
 }
 

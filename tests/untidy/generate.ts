@@ -7,6 +7,7 @@ import { frame } from './layouts/old.ts';
 import { detection, quantities, units } from './layouts/quantities.ts';
 import { structure } from './layouts/structure.ts';
 import { unitPlaces } from './layouts/unitPlaces.ts';
+import { otherWords } from './layouts/otherWords.ts';
 import { type Words, wordSets } from './layouts/words.ts';
 import { type Random, randomFrom } from './random.ts';
 import { renderBook } from './render/book.ts';
@@ -31,7 +32,7 @@ export type Held = Readonly<Record<string, string>>;
 export function untidy(number: number, held: Held = {}): Untidy {
   const random = randomFrom(number);
   const words = random.weighted(
-    wordSets.filter(({ language }) => (held['language'] ?? language) === language),
+    [...wordSets, ...otherWords].filter(({ language }) => (held['language'] ?? language) === language),
   );
   const options = draw(random, held);
   const chosen = Object.fromEntries(options.map(({ dimension, option }) => [dimension, option.name]));

@@ -1,3 +1,4 @@
+import { columnOrder, comparisons, machineNames } from './order.ts';
 import { otherColumns, otherSheets } from './decoys.ts';
 import type { Dimension } from './dimension.ts';
 import { cells, numberForm, optionalBlanks, rows, twice } from './lines.ts';
@@ -26,6 +27,7 @@ export const onTables: readonly Dimension[] = [
   rounds,
   headerDepth,
   roleWords,
+  comparisons,
   headerText,
   unitPlaces,
   rows,
@@ -36,8 +38,10 @@ export const onTables: readonly Dimension[] = [
   nearTags,
   hidden,
   rivals,
+  machineNames,
   runningNumbers,
   otherColumns,
+  columnOrder,
   otherSheets,
   frame,
 ];

@@ -1,4 +1,4 @@
-import type { Cell } from '../../../src/cells/cell.ts';
+import { type Cell, ErrorCell } from '../../../src/cells/cell.ts';
 import { change, type Draft, type Line, type Meaning, listsOf } from '../draft.ts';
 import type { Channel } from '../scenario.ts';
 import { verdictOf } from '../truth.ts';
@@ -85,7 +85,7 @@ const plainCells = (name: string): { name: string; fits: (chosen: Chosen) => boo
 function remark(
   name: string,
   weight: number,
-  text: (channel: Channel) => string,
+  text: (channel: Channel) => Cell,
   asNumber: boolean,
   silentlyWrong: string,
 ) {
@@ -123,6 +123,20 @@ export const cells: Dimension = {
       true,
       'a value with a reservation judged without a word',
     ),
+    remark('an error value', 1, () => new ErrorCell('#N/A'), false, 'an error read as a number or a blank'),
+    {
+      ...plainCells('another unit in one cell'),
+      weight: 1,
+      silentlyWrong: 'a number in its own unit read in that of the header',
+      apply: (draft: Draft): void => {
+        const channel = draft.random.pick(draft.channels.filter(({ kind }) => kind === 'radial'));
+        const { text, factor } = channel.units.measured;
+        const other = text === 'mV/mil' ? 'mV/µm' : 'mV/mil';
+        const value = Number(((channel.measured * factor) / (other === 'mV/µm' ? 25.4 : 1)).toPrecision(6));
+        overwrite(draft, channel, 'measured sensitivity', `${String(value)} ${other}`);
+        change(draft, channel, { also: ['incomplete'] });
+      },
+    },
     remark('a bound', 1, ({ measured }) => `<${measured}`, false, 'a bound taken for the value'),
     remark('to be confirmed', 1, () => 'TBC', false, 'the row dropped'),
     remark(

@@ -128,6 +128,30 @@ export const unitPlaces: Dimension = {
       },
     },
     {
+      name: 'legend by quantity',
+      weight: 1,
+      fits: oneUnit,
+      silentlyWrong: 'another unit assumed by size',
+      apply: (draft) => {
+        everywhere('elsewhere')(draft);
+        const { words, tables } = draft;
+        const sensitivities = unitsOf(tables, [
+          'measured sensitivity',
+          'configured sensitivity',
+          'as-left sensitivity',
+        ]);
+        draft.sheets.push({
+          name: 'Notes',
+          hidden: false,
+          first: false,
+          rows: [
+            [words.sensitivity[0]!, sensitivities.join(' / ')],
+            [words.setpoints[0]!.join(', '), unitsOf(tables, ['alert', 'danger']).join(' / ')],
+          ],
+        });
+      },
+    },
+    {
       name: 'nowhere',
       weight: 0.5,
       fits: oneUnit,

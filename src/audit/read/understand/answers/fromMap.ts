@@ -33,7 +33,7 @@ export function saidOf(map: ColumnMap): Said {
     names: new Map(Object.entries(map.names ?? {}).map(([from, to]) => [tagKey(from), to])),
     leftOut: new Set(
       (map.notOfAudit ?? []).flatMap(({ sheet, row, column }) =>
-        row !== undefined ? [`${sheet}!${row}`] : column !== undefined ? [`${sheet}!${column}`] : [],
+        row !== undefined || column !== undefined ? [`${sheet}!${column ?? ''}${row ?? ''}`] : [],
       ),
     ),
     cells,

@@ -23,7 +23,7 @@ export interface Said {
   readonly of: (lane: Lane) => SaidOfTable | undefined;
   /** Other names of tags: what is written → what it is joined as. */
   readonly names: ReadonlyMap<string, string>;
-  /** Lines that are no channels, by `Sheet!5` for a row and `Sheet!C` for a column. */
+  /** Lines that are no channels, by `Sheet!5` for a row, `Sheet!C` for a column and `Sheet!A5` for the row of a list beside others. */
   readonly leftOut: ReadonlySet<string>;
   /** Numbers of cells, by `Sheet!row,column`. */
   readonly cells: ReadonlyMap<string, number>;

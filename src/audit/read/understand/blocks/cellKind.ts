@@ -30,6 +30,9 @@ const hard: ReadonlySet<Concept> = new Set<Concept>(['sensitivity', 'alert', 'ga
 const flags: ReadonlySet<string> = new Set(Object.values(flagWords).flatMap(wordsOf));
 const empty: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'other']);
 
+/** A text that says something of what it names: `Alarm, trip: mil`. */
+const isNote = /;|:\s*[^\s([]/u;
+
 /** A text read as a label, where it can be one: known words or a unit, and no sentence. */
 export function labelOf(cell: Cell): HeaderRead | undefined {
   if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell))
@@ -37,6 +40,7 @@ export function labelOf(cell: Cell): HeaderRead | undefined {
   if (cell.length < 6 && flags.has(cell.trim().toLowerCase())) return undefined;
   const read = readHeader(cell);
   if (read.standard.length > 0) return read;
+  if (isNote.test(cell)) return undefined;
   const concepts = [...read.concepts.keys()];
   if (concepts.filter((concept) => hard.has(concept)).length > 1 && read.words > 4) return undefined;
   if (read.unit !== null && (read.words <= 6 || concepts.length > 0)) return read;

@@ -75,7 +75,13 @@ function isForm(sheet: Sheet, row: number, labels: readonly number[], stretch: S
   if (labels.length > 2) return false;
   return texts.some((text) => {
     const read = labelOf(text);
-    return read !== undefined && read.standard.length === 0 && read.unit === null && read.known < read.words;
+    return (
+      read !== undefined &&
+      read.standard.length === 0 &&
+      read.unit === null &&
+      read.known < read.words &&
+      ![...read.concepts.values()].includes('strong')
+    );
   });
 }
 

@@ -1,3 +1,4 @@
+import type { Dimension } from '../../../../units/unit.ts';
 import type { Block, FieldPlace, HeaderPart, Place } from '../blocks/block.ts';
 import type { HeaderRead, StandardName } from '../vocabulary/headerText.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
@@ -64,6 +65,8 @@ export interface Field {
   readonly concepts: ReadonlyMap<Concept, ConceptFact>;
   readonly standard: readonly StandardName[];
   readonly units: readonly UnitFact[];
+  /** What a column of units right beside it measures. */
+  readonly besideOf: Dimension | null;
   readonly coverage: number | null;
   readonly years: readonly number[];
   readonly remarks: readonly string[];

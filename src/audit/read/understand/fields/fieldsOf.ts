@@ -11,7 +11,19 @@ import { valueFacts } from './valueFacts.ts';
 
 /** The fields of a block with their facts. */
 export function fieldsOf(block: Block, sheets: ReadonlyMap<string, Sheet>): Field[] {
-  return block.fields.map((place) => fieldOf(block, sheets, place));
+  const fields = block.fields.map((place) => fieldOf(block, sheets, place));
+  return fields.map((field) => {
+    const next = fields.find(({ place }) => place.at === field.place.at + 1);
+    const besideOf = next ? unitColumnOf(next) : null;
+    return besideOf === null ? field : { ...field, besideOf };
+  });
+}
+
+/** What a column of units measures, by the first of them; `null` where it is none. */
+function unitColumnOf({ values, units }: Field): Field['besideOf'] {
+  if (values.numbers > 0 || units.length > 0 || values.units === 0 || values.units * 2 < values.texts)
+    return null;
+  return statedUnit(values.samples[0]?.text ?? '')?.unit?.dimension ?? null;
 }
 
 function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldPlace): Field {
@@ -20,15 +32,19 @@ function fieldOf(block: Block, sheets: ReadonlyMap<string, Sheet>, place: FieldP
   );
   const whole = readHeader(place.header.map(({ text }) => text).join(' '));
   const leaf = parts.at(-1);
-  const values = valueFacts(block, sheets, place);
+  const concepts = conceptsOf(place.header, parts);
+  const isTold =
+    concepts.size > 0 || parts.some(({ unit, standard }) => unit !== null || standard.length > 0);
+  const values = valueFacts(block, sheets, place, isTold);
   return {
     block,
     place,
     text: place.header.map(({ text }) => text.replace(/\s+/gu, ' ').trim()).join(' / '),
     parts,
-    concepts: conceptsOf(place.header, parts),
+    concepts,
     standard: standardOf(parts, whole),
     units: [...unitsOf(block, place, parts, values.cellUnits.size), ...unitOfForms(block, sheets, place)],
+    besideOf: null,
     coverage: parts.findLast(({ coverage }) => coverage !== null)?.coverage ?? null,
     years: parts.flatMap(({ years }) => years),
     remarks: leaf?.remarks ?? [],

@@ -32,8 +32,16 @@ export function cellOfBlock(
     : cellAt(sheet, place.row, place.column);
 }
 
-/** Counts what the cells of a field hold. */
-export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, field: FieldPlace): ValueFacts {
+/**
+ * Counts what the cells of a field hold. Of a long field whose header says nothing (`all` is not set) the first cells are
+ * counted: what it could be hangs on shares alone.
+ */
+export function valueFacts(
+  block: Block,
+  sheets: ReadonlyMap<string, Sheet>,
+  field: FieldPlace,
+  all: boolean,
+): ValueFacts {
   const style = numberStyleOf(block.sheet);
   const numbers: number[] = [];
   const distinct = new Set<string | number>();
@@ -69,6 +77,7 @@ export function valueFacts(block: Block, sheets: ReadonlyMap<string, Sheet>, fie
         ? (block.sheet.rows[record - 1]?.[field.at - 1] ?? null)
         : cellOfBlock(block, sheets, field, record);
     if (cell === null || isBlank(cell)) continue;
+    if (!all && count.filled >= mostCompared) break;
     count.filled++;
     if (samples.length < 3) {
       const place = placeIn(block, field, record);

@@ -174,7 +174,9 @@ type ChannelLine = ReadChannel['lines'][number];
 function lineSaid({ table, place }: ChannelLine): { sheet: string; row?: number; column?: string } {
   return table.lane.block.lies === 'columns'
     ? { sheet: place.sheet, column: columnLetters(place.column) }
-    : { sheet: place.sheet, row: place.row };
+    : table.lane.context.hasBeside
+      ? { sheet: place.sheet, row: place.row, column: columnLetters(place.column) }
+      : { sheet: place.sheet, row: place.row };
 }
 
 function lineName(line: ChannelLine): string {

@@ -19,8 +19,9 @@ export function machineQuestions(tables: readonly TableRead[], channels: readonl
     ({ part, leftOut, machine, headings }) =>
       part === 'channels' && !leftOut && (machine?.standing === 'proposed' || headings.length > 0),
   );
-  const names = [...new Set(channels.map(({ machine }) => machine).filter((name) => name !== ''))];
   const bare = [...unsaid].filter(([table]) => !proposed.includes(table));
+  const names =
+    bare.length > 0 ? [...new Set(channels.map(({ machine }) => machine).filter((name) => name !== ''))] : [];
   return [
     ...(proposed.length > 0 ? [together(proposed, unsaid)] : []),
     ...bare.flatMap(([table, tags]) => (names.length > 0 ? [ofOne(table, tags.size, names)] : [])),

@@ -16,6 +16,7 @@ const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
   alert: ['mil', 'µm', 'mm'],
   danger: ['mil', 'µm', 'mm'],
   fullScale: ['mil', 'µm', 'mm'],
+  limit: ['mil', 'µm', 'mm'],
 };
 /** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
 const agree = 2;

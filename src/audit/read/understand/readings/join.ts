@@ -1,7 +1,6 @@
 import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { core, type MeaningId } from '../meanings/meaning.ts';
-import type { TableRead } from '../tables/tableRead.ts';
 import type { Trouble } from './channel.ts';
 import type { Line } from './records.ts';
 
@@ -41,8 +40,11 @@ export function* joinLines(
   return joined;
 }
 
+const none: readonly MeaningId[] = [];
+
 /** Core meanings that more than one of some lines hold. */
-export function heldTwice(lines: readonly Line[]): MeaningId[] {
+export function heldTwice(lines: readonly Line[]): readonly MeaningId[] {
+  if (lines.length < 2) return none;
   return core.filter((id) => lines.filter(({ table }) => table.claims.has(id)).length > 1);
 }
 
@@ -110,9 +112,13 @@ function settled(
   troubles: readonly Trouble[],
   yielded: readonly Line[],
 ): JoinedLines {
-  const lists = lines.toSorted(
-    (one, other) => Number(other.table.claims.has('measured')) - Number(one.table.claims.has('measured')),
-  );
+  const lists =
+    lines.length < 2
+      ? lines
+      : lines.toSorted(
+          (one, other) =>
+            Number(other.table.claims.has('measured')) - Number(one.table.claims.has('measured')),
+        );
   const [first] = lists;
   return {
     tag: first?.tag ?? all[0]?.tag ?? '',

@@ -1,10 +1,7 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
-import { cellText } from '../../../../cells/cell.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
-import { recordsOf } from '../blocks/block.ts';
-import { cellOfBlock } from '../fields/valueFacts.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
@@ -15,7 +12,7 @@ import { kindContradiction, kindOf } from './kindOf.ts';
 import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
-import { linesOf, type Line } from './records.ts';
+import { linesOf, tagsBesideOthers, type Line } from './records.ts';
 
 /** The channels of a workbook, with the lines that are none. */
 export interface ReadChannels {
@@ -49,14 +46,8 @@ export function* readChannels(
       if ((lines.length + others.length) % stride === 0) yield;
     }
   }
-  const cache = new Map<Line, Map<MeaningId, FieldRead | undefined>>();
-  const read = (line: Line, claim: Claim): FieldRead | undefined => {
-    let own = cache.get(line);
-    if (!own) cache.set(line, (own = new Map<MeaningId, FieldRead | undefined>()));
-    if (!own.has(claim.meaning))
-      own.set(claim.meaning, readField(line.table.lane, claim, line.record, sheets, said.cells));
-    return own.get(claim.meaning);
-  };
+  const read = (line: Line, claim: Claim): FieldRead | undefined =>
+    readField(line.table.lane, claim, line.record, sheets, said.cells);
   const same = (one: Line, other: Line, meanings: readonly MeaningId[]): boolean =>
     meanings.every((id) => {
       const [a, b] = [one, other].map((line) => {
@@ -80,16 +71,11 @@ function knownTags(
   sheets: ReadonlyMap<string, Sheet>,
 ): readonly (readonly [TableRead, () => ReadonlySet<string>])[] {
   return tables.map((table) => {
-    let keys: Set<string> | undefined;
+    let keys: ReadonlySet<string> | undefined;
     return [
       table,
       () => {
-        if (keys) return keys;
-        keys = new Set();
-        const { tag, lane } = table;
-        if (tag)
-          for (const record of recordsOf(lane.block))
-            keys.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
+        keys ??= tagsBesideOthers(table, sheets);
         return keys;
       },
     ];
@@ -113,12 +99,11 @@ function channelOf(
       const found = read(line, claim);
       if (!found) continue;
       if (values.has(id) && found.amount === null && found.text === '') continue;
-      notes.push(...found.notes);
-      const { amount, text, day, place } = found;
+      if (found.notes.length > 0) notes.push(...found.notes);
       if (found.ofScale !== null) percents.push([id, found]);
-      else if (several && (amount !== null || text !== ''))
-        holders.set(id, [...(holders.get(id) ?? []), [line.table, { amount, text, day, place }]]);
-      if (found.ofScale === null && !values.has(id)) values.set(id, { amount, text, day, place });
+      else if (several && (found.amount !== null || found.text !== ''))
+        holders.set(id, [...(holders.get(id) ?? []), [line.table, found]]);
+      if (found.ofScale === null && !values.has(id)) values.set(id, found);
     }
   }
   const troubles = several ? [...joined.troubles, ...contradictions(holders)] : joined.troubles;

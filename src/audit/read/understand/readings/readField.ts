@@ -31,6 +31,8 @@ export interface FieldRead {
 /** Numbers that a person said a cell holds, by `Sheet!B5`. */
 export type SaidCells = ReadonlyMap<string, number>;
 
+const noNotes: readonly PlacedNote[] = [];
+
 /** Reads one field in one record; `undefined` where nothing stands there. */
 export function readField(
   lane: Lane,
@@ -53,12 +55,11 @@ export function readField(
   });
   const found = (more: Partial<FieldRead>, ...notes: readonly PlacedNote[]): FieldRead => ({
     place,
-    amount: null,
-    ofScale: null,
-    text,
-    day: null,
-    notes,
-    ...more,
+    amount: more.amount ?? null,
+    ofScale: more.ofScale ?? null,
+    text: more.text ?? text,
+    day: more.day ?? null,
+    notes: notes.length > 0 ? notes : noNotes,
   });
   if (wanted.holds === 'date') {
     if (isSaidBlank(text)) return found({ text: '' }, note({ is: 'said blank', word: text }, false));
@@ -72,7 +73,7 @@ export function readField(
       ? found({ text: '' }, note({ is: 'said blank', word: text }, false))
       : found({});
   }
-  const answer = said.get(`${place.sheet}!${place.row},${place.column}`);
+  const answer = said.size > 0 ? said.get(`${place.sheet}!${place.row},${place.column}`) : undefined;
   const value =
     answer === undefined
       ? cellValue(cell, numberStyleOf(block.sheet))

@@ -53,7 +53,15 @@ export function* linesOf(
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
     const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
-    const filled = others.filter(({ field }) => !isBlank(cellOfBlock(block, sheets, field.place, record)));
+    let filled = 0;
+    let numbers = 0;
+    let measured = 0;
+    for (const { field, meaning: id } of others) {
+      if (isBlank(cellOfBlock(block, sheets, field.place, record))) continue;
+      filled++;
+      if (id === 'measured') measured++;
+      if (meaning(id).holds === 'number') numbers++;
+    }
     const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
     const line = (is: LineKind): Line => ({
       table,
@@ -64,32 +72,31 @@ export function* linesOf(
       place,
       day: date ? dayAt(cellOfBlock(block, sheets, date.field.place, record)) : null,
     });
-    if (leftOut.has(lineKey(block, place))) continue;
+    if (leftOut.size > 0 && lineKeys(block, place).some((key) => leftOut.has(key))) continue;
     if (records.has(record)) yield line('record');
     else if (block.table?.totalsRow && record === block.table.area.bottom) yield line('totals row');
-    else if (written === '' && filled.length === 0) yield line('empty');
-    else if (written === '')
-      yield line(filled.some(({ meaning: id }) => meaning(id).holds === 'number') ? 'no tag' : 'empty');
+    else if (written === '' && filled === 0) yield line('empty');
+    else if (written === '') yield line(numbers > 0 ? 'no tag' : 'empty');
     else if (isTotal(written) && !(/\d/u.test(written) && isKnown(written))) yield line('total');
-    else if (isSpare(written) && filled.filter(({ meaning: id }) => id === 'measured').length === 0)
-      yield line('spare');
+    else if (isSpare(written) && measured === 0) yield line('spare');
     else if (written.length <= 2 * repeated.length + 8 && headerKey(written) === repeated)
       yield line('header again');
     else if (
-      filled.length === 0 &&
+      filled === 0 &&
       ((own ??= filledTags(table, sheets)).has(tagKey(written)) ||
         conceptsIn(written).size > 0 ||
         looksLikeHeading(written, isKnown(written)))
     )
       yield line('heading');
-    else if (filled.length < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
+    else if (filled < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
     else yield line('channel');
   }
 }
 
-/** How a person's answer names a line: by its row, or by its column where channels are columns. */
-function lineKey({ lies }: Block, { sheet, row, column }: Place): string {
-  return `${sheet}!${lies === 'columns' ? columnLetters(column) : row}`;
+/** How a person's answer can name a line: by its row, its tag's cell, or its column where channels are columns. */
+function lineKeys({ lies }: Block, { sheet, row, column }: Place): readonly string[] {
+  const letters = columnLetters(column);
+  return lies === 'columns' ? [`${sheet}!${letters}`] : [`${sheet}!${row}`, `${sheet}!${letters}${row}`];
 }
 
 function dayAt(cell: Cell): number | null {
@@ -109,6 +116,21 @@ function filledTags(
     if (numbers.some(({ field }) => !isBlank(cellOfBlock(lane.block, sheets, field.place, record)))) {
       found.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
     }
+  }
+  return found;
+}
+
+/** Tags of a table beside which anything stands in their line: what stands alone can be a heading. */
+export function tagsBesideOthers(
+  { lane, tag }: TableRead,
+  sheets: ReadonlyMap<string, Sheet>,
+): ReadonlySet<string> {
+  const found = new Set<string>();
+  if (!tag) return found;
+  const others = lane.fields.filter((field) => field !== tag.field);
+  for (const record of recordsOf(lane.block)) {
+    if (others.some((field) => !isBlank(cellOfBlock(lane.block, sheets, field.place, record))))
+      found.add(tagKey(cellText(cellOfBlock(lane.block, sheets, tag.field.place, record))));
   }
   return found;
 }

@@ -101,6 +101,7 @@ export const certainties: readonly Rule[] = [
   { of: ['quantity'], all: ['weak word', 'unit is its own'], standing: 'certain' },
   { of: ['quantity'], all: ['strong word'], standing: 'proposed' },
   { of: ['quantity'], all: ['weak word', 'unit fits'], standing: 'proposed' },
+  { of: ['quantity'], all: ['weak word', 'size fits'], standing: 'proposed' },
 
   { of: ['text'], all: ['strong word'], standing: 'certain' },
   { of: ['text'], all: ['weak word'], standing: 'certain' },

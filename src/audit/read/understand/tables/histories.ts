@@ -15,6 +15,8 @@ export function withHistories(tables: readonly TableRead[], sheets: ReadonlyMap<
   const sure = lists.filter(saysMeasured);
   return tables.map((table) => {
     const { claims } = table;
+    // Readings over time are those of a list beside them; alone they are the list, with several lines a channel.
+    if (table.part === 'history' && lists.length === 0) return { ...table, part: 'channels' };
     const dated =
       claims.has('calibratedOn') &&
       !claims.has('configured') &&

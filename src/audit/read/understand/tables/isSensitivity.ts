@@ -13,7 +13,7 @@ const excluded: readonly Concept[] = meaning('measured').not;
 
 /** Whether a field holds sensitivities, by its standard header, its unit or its word. */
 export function isSensitivity(field: Field): boolean {
-  const { standard, concepts, units, values } = field;
+  const { standard, concepts, units, values, besideOf } = field;
   if (standard.some(({ id }) => sensitivityIds.has(id))) return true;
   if (standard.length > 0 || excluded.some((concept) => concepts.has(concept))) return false;
   const stated = units.find(({ scope }) => scope !== 'format')?.stated ?? units[0]?.stated;
@@ -22,7 +22,7 @@ export function isSensitivity(field: Field): boolean {
   if (stated || values.dates > 0) return false;
   const word = concepts.get('sensitivity');
   if (!word || values.numbers === 0) return false;
-  if (word.strength === 'strong') return true;
+  if (word.strength === 'strong' || (besideOf !== null && dimensions.includes(besideOf))) return true;
   const perCell = [...values.cellUnits.values()].some(
     ({ unit }) => unit !== null && dimensions.includes(unit.dimension),
   );

@@ -10,13 +10,13 @@ import { fieldsOf } from '../fields/fieldsOf.ts';
 import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meanings/quantities.ts';
-import { kindIn } from '../readings/kinds.ts';
 import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
 import { headingsOf } from './headings.ts';
 import { withHidden } from './hiddenTables.ts';
+import { kindField } from './kindField.ts';
 import { withHistories } from './histories.ts';
 import { labelledMachine, machineOfHeading, machineOfSheet } from './machines.ts';
 import { seriesOf } from './series.ts';
@@ -171,50 +171,18 @@ function isHistory(
   const machine = claims.get('machine');
   const days = new Map<string, Set<string>>();
   let dated = 0;
+  let of = '';
   for (const record of recordsOf(lane.block)) {
     const text = (field: Field) => cellText(cellOfBlock(lane.block, sheets, field.place, record));
+    if (machine) of = text(machine.field) || of;
     const [day, name] = [text(date.field), text(tag.field)];
     if (day === '' || name === '') continue;
     dated++;
-    const key = `${machine ? text(machine.field) : ''}\n${tagKey(name)}`;
+    const key = `${of}\n${tagKey(name)}`;
     days.set(key, (days.get(key) ?? new Set()).add(day));
   }
   const again = [...days.values()].filter(({ size }) => size > 1).length;
   return again > 0 && (again * 2 >= days.size || dated >= days.size * 1.5);
-}
-
-/** Different texts that a column of kinds and places has at most. */
-const mostKinds = 400;
-
-/** A column of texts without another meaning in which words for kinds of channels stand. */
-function kindField(lane: Lane, sheets: ReadonlyMap<string, Sheet>): Field | null {
-  for (const field of lane.fields) {
-    const { concepts, values } = field;
-    if (
-      values.texts === 0 ||
-      values.numbers * 3 > values.texts ||
-      concepts.has('remark') ||
-      field.standard.some(({ id }) => id === 'tag' || id === 'machine')
-    )
-      continue;
-    if (field.standard.some(({ id }) => id === 'kind')) return field;
-    if (values.distinct > mostKinds) continue;
-    if (values.kinds === 0) continue;
-    const known = new Map<string, ReturnType<typeof kindIn>>();
-    const named = concepts.has('kind') || concepts.has('location') || concepts.has('tag');
-    let [told, read, filled] = [0, 0, 0];
-    for (const record of recordsOf(lane.block)) {
-      const text = cellText(cellOfBlock(lane.block, sheets, field.place, record));
-      let kind = known.get(text);
-      if (!kind && !known.has(text)) known.set(text, (kind = kindIn(text)));
-      if (text !== '') filled++;
-      if (kind) read++;
-      if (kind && kind !== 'radial' && kind !== 'loop') told++;
-    }
-    if (told > 0 && (named || read * 5 >= filled * 4)) return field;
-    if (read > 0 && concepts.has('kind') && !concepts.has('location')) return field;
-  }
-  return null;
 }
 
 /** The names of sheets as machines, where several sheets hold lists that are alike and name no machine. */

@@ -34,7 +34,9 @@ export function seriesOf(lane: Lane): LaneSeries | undefined {
   const titles = lane.context.titles.filter(({ text, place }) => !namesHeaders(lane, text, place));
   for (const { text, value } of titles) look(value === null ? text : `${text} ${value}`, 'title');
   look(lane.block.sheet.name, 'sheet name');
-  if (found.length === 0) for (const { text } of lane.context.ofSheet) look(text, 'title');
+  if (found.length === 0)
+    for (const { text, place } of lane.context.ofSheet)
+      if (!namesHeaders(lane, text, place)) look(text, 'title');
   const strong = found.filter(({ strength }) => strength === 'strong');
   const sure = strong.length > 0 ? strong : found;
   const [first] = sure;

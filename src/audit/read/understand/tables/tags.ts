@@ -1,34 +1,15 @@
-import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
-import { tagKey } from '../../tables/tagKey.ts';
-import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
-import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
-import { isTotal } from '../readings/blanks.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim } from './claim.ts';
 import type { Lane } from './lane.ts';
+import { candidateOf, mayShare, wordOf, type TagCandidate } from './tagCandidates.ts';
 import { unitSource } from './units.ts';
-
-/** A field that could name the records of a lane, with what it holds. */
-interface Candidate {
-  readonly lane: Lane;
-  readonly field: Field;
-  readonly texts: ReadonlySet<string>;
-  readonly filled: number;
-  /** 3 the standard header, 2 another one or a strong word, 1 a weak word, 0 none. */
-  readonly word: 0 | 1 | 2 | 3;
-  /** Told apart by the machine beside it, the texts are unique. */
-  readonly unique: boolean;
-}
 
 /** Part of texts that two fields have to share to name the same things. */
 const shared = 0.5;
-/** Part of texts that have to differ in a field that names records. */
-const mostly = 0.9;
-
 /** Which field names the records of each lane: by its word, by how its texts differ, and by other lanes that have the same. */
 export function tagClaims(
   lanes: readonly {
@@ -75,91 +56,6 @@ export function tagClaims(
   return claims;
 }
 
-/** How strongly a field's header names tags. */
-function wordOf({ standard, concepts }: Field): Candidate['word'] {
-  const name = standard.find(({ id }) => id === 'tag');
-  if (name) return name.exact ? 3 : 2;
-  const strength = concepts.get('tag')?.strength;
-  return strength === 'strong' ? 2 : strength === 'weak' ? 1 : 0;
-}
-
-/** Texts of a field by which it is told whether it can have the tags of another list. */
-const sampled = 60;
-
-/** Whether some of the first texts of a field stand among those that other lists name their records by. */
-function mayShare(
-  { block }: Lane,
-  field: Field,
-  others: readonly Candidate[],
-  sheets: ReadonlyMap<string, Sheet>,
-): boolean {
-  if (others.length === 0 || field.values.texts === 0) return false;
-  let seen = 0;
-  for (const record of recordsOf(block)) {
-    const text = cellText(cellOfBlock(block, sheets, field.place, record));
-    if (text === '') continue;
-    const key = tagKey(text);
-    if (others.some(({ texts }) => texts.has(key))) return true;
-    if (++seen >= sampled) return false;
-  }
-  return false;
-}
-
-function candidateOf(
-  lane: Lane,
-  field: Field,
-  machine: Field | null,
-  sheets: ReadonlyMap<string, Sheet>,
-): Candidate | undefined {
-  const { values, units, concepts, standard } = field;
-  if (values.filled === 0 || values.dates > 0 || units.length > 0) return undefined;
-  const isStandard = standard.some(({ id }) => id === 'tag');
-  if (standard.length > 0 && !isStandard && !standard.some(({ id }) => id === 'location')) return undefined;
-  const word = wordOf(field);
-  if (word < 2 && values.kinds * 2 > values.texts) return undefined;
-  if (word === 0 && values.distinct * 2 < values.compared) return undefined;
-  if (
-    word === 0 &&
-    ((concepts.size > 0 && !concepts.has('ordinal')) || values.lettered * 2 < values.compared)
-  )
-    return undefined;
-  if (
-    word < 3 &&
-    (['machine', 'person', 'remark', 'kind'] as const).some(
-      (concept) => concepts.get(concept)?.strength === 'strong',
-    ) &&
-    word < 2
-  )
-    return undefined;
-  const texts = new Set<string>();
-  const pairs = machine ? new Set<string>() : texts;
-  let filled = 0;
-  let of = '';
-  for (const record of recordsOf(lane.block)) {
-    const cell = cellOfBlock(lane.block, sheets, field.place, record);
-    if (isBlank(cell) || isHiddenRecord(lane.block, record)) continue;
-    const text = cellText(cell);
-    if (isTotal(text)) continue;
-    if (machine) {
-      const own = cellText(cellOfBlock(lane.block, sheets, machine.place, record));
-      of = own === '' ? of : own;
-    }
-    filled++;
-    const key = tagKey(text);
-    texts.add(key);
-    if (machine) pairs.add(`${of}\n${key}`);
-  }
-  if (filled === 0) return undefined;
-  return {
-    lane,
-    field,
-    texts,
-    filled,
-    word,
-    unique: filled - pairs.size <= Math.max(filled > 3 ? 1 : 0, filled * (1 - mostly)),
-  };
-}
-
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
   const [small, large] = one.size <= other.size ? [one, other] : [other, one];
   let both = 0;
@@ -169,8 +65,8 @@ function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
 
 function choose(
   lane: Lane,
-  candidates: readonly Candidate[],
-  others: readonly Candidate[],
+  candidates: readonly TagCandidate[],
+  others: readonly TagCandidate[],
 ): Claim | undefined {
   const scored = candidates.map((candidate) => {
     const { field } = candidate;
@@ -184,8 +80,7 @@ function choose(
       ...candidate,
       best: isShared ? best : undefined,
       counting:
-        field.values.counting ||
-        (field.values.lettered === 0 && candidate.word < 3 && field.values.greatest <= 200),
+        field.values.counting || (candidate.counts && candidate.word < 3 && field.values.greatest <= 200),
     };
   });
   const usable = scored.filter(
@@ -207,6 +102,7 @@ function choose(
   const isRival =
     second !== undefined &&
     second.word === word &&
+    !(isPlace(second.field) && !isPlace(field)) &&
     word < 3 &&
     second.unique === unique &&
     second.counting === counting &&
@@ -268,4 +164,9 @@ function sameJoin(
   other: { readonly unique: boolean; readonly word: number; readonly best?: unknown },
 ): boolean {
   return one.unique && other.unique && one.best === undefined && other.best === undefined;
+}
+
+/** Whether a header names the place of a probe: beside a name for the probe itself it is none of the tag's rivals. */
+function isPlace({ concepts }: Field): boolean {
+  return concepts.get('location')?.strength === 'strong';
 }

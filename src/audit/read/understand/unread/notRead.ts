@@ -86,6 +86,27 @@ export function notUsed(
   return withoutDoubles(found);
 }
 
+/** Quantities that are read, and whose unit nothing states. */
+function withoutUnits({ claims }: TableRead): NotUsed[] {
+  return [...claims.values()].flatMap(({ meaning: id, field, unit, standing }): NotUsed[] => {
+    const { dimensions, usualUnit, holds, needed } = meaning(id);
+    const isStated = unit.fixed !== null || unit.beside.length > 0 || field.values.cellUnits.size > 0;
+    if (standing !== 'certain' || holds !== 'number' || dimensions.length === 0 || usualUnit !== null)
+      return [];
+    if (isStated || field.values.numbers === 0) return [];
+    return [
+      {
+        what: 'field',
+        looksLike: id,
+        why: 'no unit',
+        weight: needed ? 'may bear on a danger' : 'optional',
+        place: headerPlace(field),
+        text: field.text,
+      },
+    ];
+  });
+}
+
 /** Each thing once: several meanings of one line can be in trouble. */
 function withoutDoubles(found: readonly NotUsed[]): NotUsed[] {
   const seen = new Set<string>();
@@ -190,6 +211,7 @@ function ofTable(table: TableRead): NotUsed[] {
           text: one.header,
         });
   }
+  found.push(...withoutUnits(table));
   if (!claims.has('machine') && !table.machine) {
     const used = new Set([...claims.values()].map(({ field }) => field));
     for (const field of table.lane.fields) {

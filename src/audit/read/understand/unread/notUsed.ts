@@ -28,6 +28,7 @@ export interface NotUsed {
     | 'machine not said'
     | 'no settings'
     | 'no probe'
+    | 'no unit'
     | 'unusable';
   readonly weight: Weight;
   readonly place: Place;

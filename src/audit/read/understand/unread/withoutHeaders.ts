@@ -1,10 +1,15 @@
 import type { NotUsed } from './notUsed.ts';
-import { cellText, isBlank } from '../../../../cells/cell.ts';
+import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
 import type { Workbook } from '../../../../cells/sheet.ts';
 import { isResultSheet } from '../../tables/resultSheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { type Block } from '../blocks/block.ts';
 import { isAmount } from '../blocks/cellKind.ts';
+
+/** A number with something behind it: `7.86 mV/µm`. */
+function isMeasured(cell: Cell): boolean {
+  return typeof cell === 'string' && /^\s*[<>~≈]?\s*\d+(?:[.,]\d+)?\s+\S/u.test(cell);
+}
 
 /** Rows of numbers that stand in no table: under a tag that is known, or several below each other. */
 export function withoutHeaders(
@@ -32,7 +37,7 @@ export function withoutHeaders(
         run = 0;
         continue;
       }
-      const amounts = cells.filter((cell) => cell !== null && isAmount(cell)).length;
+      const amounts = cells.filter((cell) => cell !== null && (isAmount(cell) || isMeasured(cell))).length;
       const name = cells.findIndex((cell) => typeof cell === 'string' && !isBlank(cell));
       const isKnown = amounts > 0 && cells.some((cell) => typeof cell === 'string' && tags.has(tagKey(cell)));
       run = amounts >= 2 && name >= 0 ? run + 1 : 0;

@@ -22,6 +22,7 @@ export const untidyMessages: Sayings<UntidyRules> = {
 /** Why something was left aside, for people. */
 const leftAsideTexts: Readonly<Record<LeftAside, string>> = {
   'not certain': 'it is not certain what it means',
+  'no unit': 'nothing says its unit',
   'no meaning': 'nothing says what it means',
   rival: 'another column has the same meaning',
   hidden: 'it is hidden, and what people see was read',

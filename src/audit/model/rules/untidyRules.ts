@@ -8,6 +8,7 @@ interface Cell {
 /** Why something that looks like a part of the audit was left aside. */
 export type LeftAside =
   | 'not certain'
+  | 'no unit'
   | 'no meaning'
   | 'rival'
   | 'hidden'

@@ -148,3 +148,286 @@ describe('the four result sheets', () => {
       expect(String(row[wrong]).includes('× 3 at start-up')).toBe(row[header!.indexOf('Multiplier m')] === 3);
   });
 });
+
+describe('the summary', () => {
+  it('says how things stand, what to act on, and how the columns were understood', () => {
+    const text = textOf(reportOf(plant), 'Audit summary');
+    expect(text).toContain(
+      '15 channels: 4 cannot act, 3 late, 2 uncertain, 3 not known, 2 in bypass, 1 OK. 3 voting groups cannot trip.',
+    );
+    // By hand: 5 · 200/160 = 6.25; 5 · 160 · 0.97/200 = 3.88, in steps of 0.1 to the early side 3.8.
+    expect(text).toContain(
+      '31-VT-4101X | Feed pump A | danger | critical | 5 | 6.25 | 3.8 | mil | 31-VT-4101X danger is late: set 5, really trips at 6.25 mil. | Correct the chain and measure again. Until then treat 3.8 mil on the panel as danger. | Channels, row 2',
+    );
+    expect(text).toContain('31-VT-4101X danger acts at 6.25 mil, beyond the machine limit of 6 mil.');
+    expect(text).toContain('31-VT-4101Y is in bypass: it trips nothing.');
+    expect(text).toMatch(
+      /31-VT-4132X danger is not known: .*measured sensitivity is missing.*Channels, row 15/,
+    );
+    expect(text).toContain('channel list | Channels | 1 | G | Uncertainty (%) | uncertainty | %');
+    expect(text).toContain('2025-03-14 08:05 UTC');
+    const counts = text
+      .split('\n')
+      .map((line) => line.split(' | '))
+      .filter(([first = '', count = '']) => first in shown && /^\d+$/u.test(count));
+    expect(counts.map(([, count]) => Number(count))).toEqual([4, 3, 2, 0, 3, 1, 2, 15, 3, 0]);
+  });
+
+  const shown: Readonly<Record<string, true>> = Object.fromEntries(
+    [...Object.values(verdictWords), 'in bypass', 'channels in all', 'cannot trip', 'not read'].map(
+      (word) => [word, true],
+    ),
+  );
+
+  it('lists a danger beyond its limit though it is within the tolerance', () => {
+    // By hand: 5 · 200/195 = 5.128; 5 · 195/200 = 4.875, in two digits to the early side 4.8.
+    const text = textOf(reportOf([{ ...healthy, measured: 195, limit: 5.05 }]), 'Audit summary');
+    expect(text).toMatch(
+      /V-1 \| danger \| critical \| 5 \| 5\.128205\d* \| 4\.8 \| mil \| V-1 danger acts at 5\.13 mil, beyond the machine limit of 5\.05 mil\./,
+    );
+    const clean = textOf(reportOf([{ ...healthy, limit: 5.2 }]), 'Audit summary');
+    expect(clean).toContain('The one channel is OK.');
+    expect(clean).toContain('Nothing needs action.');
+  });
+
+  it('goes by what was left: late now is late, corrected is OK', () => {
+    const late = textOf(reportOf([{ ...healthy, asLeft: 160 }]), 'Audit summary');
+    expect(late).toContain('1 channel: 1 late.');
+    expect(late).toContain('V-1 danger is late: set 5, really trips at 6.25 mil.');
+    const corrected = textOf(reportOf([{ ...healthy, measured: 160, asLeft: 200 }]), 'Audit summary');
+    expect(corrected).not.toContain('is late');
+    expect(corrected).toContain('corrected | 1 | ');
+  });
+
+  it('has what was not read in a part of its own, and calls nothing OK then', () => {
+    const { name, sheets } = workbookOf([{ ...healthy, fullScale: 10 }]);
+    const [channels, monitor] = sheets;
+    const misspelled = {
+      ...monitor!,
+      rows: monitor!.rows.map((row) => row.map((cell) => (cell === 'Full scale' ? 'Full scael' : cell))),
+    };
+    const report = audit({ name, sheets: [channels!, misspelled] }, { now });
+    expect(report.notRead).toHaveLength(1);
+    const text = textOf(report, 'Audit summary');
+    expect(text).toContain('column | full scale | critical | Full scael | Monitor, G1');
+    expect(text).toContain('1 channel: 1 OK. 1 thing was not read.');
+    expect(text).not.toContain('Nothing needs action');
+    expect(textOf(report, 'Audit problems')).toContain('Full scael');
+  });
+
+  it('shows all that is critical and at most 25 things in all beyond that, and says how many more there are', () => {
+    const many = Array.from({ length: 20 }, (_, index): Listed => ({
+      ...healthy,
+      tag: `V-${index}`,
+      measured: 150,
+    }));
+    const actions = (listed: readonly Listed[]) =>
+      textOf(reportOf(listed), 'Audit summary')
+        .split('\n')
+        .filter((line) => line.includes('is late: '));
+    expect(actions(many).map((line) => line.split(' | ')[1])).toEqual([
+      ...Array<string>(20).fill('danger'),
+      ...Array<string>(5).fill('alert'),
+    ]);
+    expect(textOf(reportOf(many), 'Audit summary')).toContain('And 15 more');
+    const more = many.flatMap((one) => [one, { ...one, tag: `${one.tag}B` }]);
+    expect(actions(more)).toHaveLength(40);
+  });
+
+  it('states every part of the policy', () => {
+    const leaves = (part: unknown): number =>
+      typeof part !== 'object' || part === null || 'value' in part
+        ? 1
+        : Object.values(part).reduce((sum: number, inner) => sum + leaves(inner), 0);
+    const text = textOf(reportOf([healthy]), 'Audit summary');
+    const policy = text.slice(text.indexOf('Policy that was applied'), text.indexOf('Evidence\n'));
+    expect(policy.trim().split('\n')).toHaveLength(leaves(defaultPolicy) + 2);
+    for (const value of [
+      '5 %',
+      'guarded',
+      '730 days',
+      '200 mV/mil',
+      '100 mV/(in/s)',
+      '80 mil',
+      '−18 V',
+      '3 s',
+    ])
+      expect(policy).toContain(value);
+  });
+});
+
+describe('text from cells', () => {
+  it('stays the text it is on every sheet', () => {
+    const listed = hostile.flatMap((tag, index): Listed[] => [
+      {
+        tag,
+        machine: tag,
+        location: tag,
+        measured: 150,
+        configured: 200,
+        alert: 3,
+        danger: 5,
+        group: tag,
+        voting: '1oo1',
+      },
+      { tag: `B-${index}`, machine: tag, configured: 200, alert: 3, danger: 5 },
+    ]);
+    const report = reportOf(listed);
+    expect(report.channels.map((channel) => channel.tag).sort()).toEqual(listed.map((one) => one.tag).sort());
+    const models = resultSheets(report);
+    const book = readWorkbook('hostile.xlsx', newWorkbook(models));
+    for (const model of models) {
+      const sheetRead = book.sheets.find((entry) => entry.name === model.name);
+      [...model.rows()].forEach((row, index) => {
+        row.cells.forEach((cell, column) => {
+          if (typeof cell?.value !== 'string' || cell.value === '' || cell.value.length > 32_767) return;
+          expect(sheetRead?.rows[index]?.[column]).toBe(cell.value);
+        });
+      });
+    }
+    for (const name of ['Audit results', 'Audit groups']) {
+      const texts = new Set(valuesOf(sheet(report, name).rows).flat());
+      for (const text of hostile) expect(texts).toContain(text);
+    }
+  });
+
+  it('cannot pass for the title of a result sheet elsewhere', () => {
+    expect(isResultSheet(sheetOf('Channels', [['Tripdrift audits we had'], ['Tag']]))).toBe(true);
+    expect(isResultSheet(sheetOf('Channels', [['Audit by Tripdrift'], ['Tag']]))).toBe(false);
+  });
+});
+
+describe('groups', () => {
+  it('show each member with where it acts, or why it cannot', () => {
+    const values = valuesOf(sheet(reportOf(plant), 'Audit groups').rows);
+    const row = values.find((entry) => entry[0] === 'Compressor B NDE' && entry[5] === 'danger');
+    expect(row?.slice(1, 15)).toEqual([
+      'Compressor B',
+      '2oo3',
+      2,
+      2,
+      'danger',
+      'mil',
+      4,
+      null,
+      'cannot trip',
+      'no',
+      null,
+      '31-VT-4102Y in bypass: no vote (not said; ask). Left: 2oo2.',
+      4.1,
+      'no',
+    ]);
+    expect(row?.[20]).toContain('Compressor B NDE (2oo3) cannot trip');
+    expect(row?.slice(26)).toEqual([
+      '31-VT-4102X',
+      800 / 190,
+      '31-VT-4102Y',
+      'in bypass',
+      '31-VT-4102Z',
+      'out of the linear reach',
+      4,
+      4,
+      4,
+    ]);
+  });
+
+  it('stand for the start-up multiplier too, worst first, with what was found beside', () => {
+    const listed: readonly Listed[] = [
+      { ...healthy, tag: 'A-1', machine: 'M', group: 'Good', voting: '1oo1' },
+      {
+        ...healthy,
+        tag: 'B-1',
+        machine: 'M',
+        measured: 160,
+        asLeft: 200,
+        multiplier: 3,
+        fullScale: 10,
+        group: 'Multiplied',
+        voting: '1oo1',
+      },
+    ];
+    const rows = valuesOf(sheet(reportOf(listed), 'Audit groups').rows).slice(4);
+    // 3 · 5 = 15 mil lies above 10; 5 mil acted at 6.25 as found and acts at 5 as left.
+    expect(rows[0]?.slice(0, 10)).toEqual([
+      'Multiplied',
+      'M',
+      '1oo1',
+      1,
+      1,
+      'danger × 3',
+      'mil',
+      15,
+      null,
+      'cannot trip',
+    ]);
+    const plain = rows.find((row) => row[0] === 'Multiplied' && row[5] === 'danger');
+    expect([plain?.[8], plain?.[22], plain?.[23], plain?.[24]]).toEqual([5, 6.25, 'yes', 'B-1']);
+  });
+
+  it('of more members than columns are shown as worked out, without formulas', () => {
+    const many = Array.from({ length: 30 }, (_, index): Listed => ({
+      ...healthy,
+      tag: `V-${index}`,
+      group: 'All',
+      voting: '2oo30',
+    }));
+    const { model, rows } = sheet(reportOf(many), 'Audit groups');
+    const danger = rows[4]!;
+    expect(danger.filter((cell) => cell?.formula !== undefined)).toEqual([]);
+    expect(danger.slice(0, 26).map((cell) => cell?.value ?? null)).toEqual([
+      'All',
+      null,
+      '2oo30',
+      2,
+      2,
+      'danger',
+      'mil',
+      5,
+      5,
+      'yes',
+      'no',
+      many.map((one) => one.tag).join(', '),
+      ...Array<null>(13).fill(null),
+      6,
+    ]);
+    expect(model.widths).toHaveLength(26 + 3 * 24);
+  });
+
+  it('are said to be none where none is named', () => {
+    expect(textOf(reportOf([healthy]), 'Audit groups')).toContain('No voting group is named');
+  });
+});
+
+describe('the rows of the results', () => {
+  it('are made once in a file, though the summary before them carries their fingerprints', () => {
+    const report = reportOf([healthy]);
+    let asked = 0;
+    const watched = report.channels.map((channel) =>
+      Object.defineProperty({ ...channel }, 'location', {
+        get: () => {
+          asked++;
+          return channel.location;
+        },
+      }),
+    );
+    const models = resultSheets({ ...report, channels: watched });
+    asked = 0;
+    const bytes = newWorkbook(models);
+    expect(asked).toBe(2);
+    const summary = readWorkbook('once.xlsx', bytes).sheets[0]!;
+    const printed = summary.rows.find(([first]) => first === 'Fingerprints of sheets')?.[2];
+    const [results] = resultSheets(report).slice(1);
+    expect(printed).toContain(finish(modelFingerprint(results!)));
+  });
+});
+
+describe('the rows of a large audit', () => {
+  it('come one at a time', () => {
+    const listed = Array.from({ length: 3000 }, (_, index): Listed => ({ ...healthy, tag: `V-${index}` }));
+    const { model } = { model: resultSheets(reportOf(listed))[1]! };
+    expect(model.rowCount).toBe(6 + 2 * 3000);
+    const rows = model.rows()[Symbol.iterator]();
+    expect(rows.next().value).not.toBe(rows.next().value);
+    expect(Array.isArray(model.rows())).toBe(false);
+  });
+});

@@ -54,7 +54,8 @@ function quantileWhere({ m, members }: Voters, f: (limit: number) => number): nu
   );
   if (!positive(best)) return NaN;
   const at = (x: number): number => f(best * Math.exp(x));
-  let [low, high] = [-1e-3, 1e-3];
+  const widest = members.reduce((most, { shared, own }) => Math.max(most, shared, own), 1e-4);
+  let [low, high] = [-widest, widest];
   while (at(low) > 0 && low > -FARTHEST) low *= 2;
   while (at(high) < 0 && high < FARTHEST) high *= 2;
   return best * Math.exp(bracketedRoot(at, low, high));

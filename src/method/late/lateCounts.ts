@@ -14,7 +14,8 @@ export function lateGiven(
   const margin = reach - 1 - shared * z;
   if (spread === 0) return margin > 0 ? [1, 0] : [0, 1];
   const size = margin / spread;
-  return [normalCdf(size), normalCdf(-size)];
+  const less = normalCdf(-Math.abs(size));
+  return size > 0 ? [1 - less, less] : [less, 1 - less];
 }
 
 /** The same for a member whose shared part is shared with nobody: one normal of both parts together. */
@@ -67,10 +68,32 @@ export function lateCounts(members: readonly AgainstLimit[]): number[] {
 function countsOfBatch(batch: readonly AgainstLimit[]): number[] {
   const { nodes, weights } = sharedNormal(batch);
   const sums = new Array<number>(batch.length + 1).fill(0);
-  for (const [at, z] of nodes.entries()) {
-    let counts = [1];
-    for (const member of batch) counts = withMember(counts, lateGiven(member, z));
-    for (const [j, part] of counts.entries()) sums[j] = (sums[j] ?? 0) + (weights[at] ?? 0) * part;
+  const counts = new Float64Array(batch.length + 1);
+  for (let at = 0; at < nodes.length; at++) {
+    countsGiven([1], batch, nodes[at] ?? 0, counts);
+    const weight = weights[at] ?? 0;
+    for (let j = 0; j <= batch.length; j++) sums[j] = (sums[j] ?? 0) + weight * (counts[j] ?? 0);
   }
   return sums;
+}
+
+/**
+ * Late counts of members that share one normal, its value being `z`, added to counts so far; written into `counts`, which
+ * has room for all of them, so that an integral makes no new lists.
+ */
+export function countsGiven(
+  so: readonly number[],
+  members: readonly AgainstLimit[],
+  z: number,
+  counts: Float64Array,
+): void {
+  counts.fill(0);
+  for (let j = 0; j < so.length; j++) counts[j] = so[j] ?? 0;
+  let most = so.length;
+  for (const member of members) {
+    const [late, inTime] = lateGiven(member, z);
+    for (let j = most; j > 0; j--) counts[j] = (counts[j] ?? 0) * inTime + (counts[j - 1] ?? 0) * late;
+    counts[0] = (counts[0] ?? 0) * inTime;
+    most++;
+  }
 }

@@ -6,7 +6,7 @@ import {
   meanOfProduct,
   statesOf,
 } from './jointCounts.ts';
-import { lateCounts, lateGiven, withMember } from './lateCounts.ts';
+import { countsGiven, lateCounts, lateGiven, withMember } from './lateCounts.ts';
 import type { Linked, Voters } from './linkedGroups.ts';
 import { sharedNormal } from './sharedNormal.ts';
 
@@ -35,7 +35,11 @@ export function linkedLate({ groups, batches }: Linked): AnyAndAll {
 
   const local = (group: Voters): number[] =>
     lateCounts(group.members.filter(({ batch }) => batch === null || !batches.includes(batch)));
-  const looseCounts = loose.map(local);
+  const lone = loose.map((group) => {
+    const so = local(group);
+    const members = ofBatch(group, farthest);
+    return { so, members, needed: group.needed, counts: new Float64Array(so.length + members.length) };
+  });
   let joint = independentJoint(tied.map((group) => capped(local(group), group.needed)));
   for (const batch of others) joint = addedJoint(joint, jointOfBatch(tied, batch));
 
@@ -44,10 +48,12 @@ export function linkedLate({ groups, batches }: Linked): AnyAndAll {
   for (const [at, z] of nodes.entries()) {
     let logNone = 0;
     let every = 1;
-    for (const [place, group] of loose.entries()) {
-      const late = capped(grown(looseCounts[place] ?? [1], group, farthest, z), group.needed)[group.needed];
-      logNone += Math.log1p(-Math.min(1, late ?? 0));
-      every *= late ?? 0;
+    for (const { so, members, needed, counts } of lone) {
+      countsGiven(so, members, z, counts);
+      let late = 0;
+      for (let j = needed; j < counts.length; j++) late += counts[j] ?? 0;
+      logNone += Math.log1p(-Math.min(1, late));
+      every *= late;
     }
     const more = tied.map((group) => grown([1], group, farthest, z));
     const none =

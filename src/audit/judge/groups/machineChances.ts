@@ -12,8 +12,11 @@ export interface MachineGroup {
   readonly uncertain: boolean;
 }
 
-/** Budgets for which the best set is sought. */
-const budgets = [2, 3];
+/** Budgets for which the best set is sought, each with the most channels among which it is. */
+const budgets = [
+  { budget: 2, most: Infinity },
+  { budget: 3, most: 12 },
+];
 
 /**
  * The chances of each machine's danger groups together, and which correction takes most off them; of machines where an
@@ -60,8 +63,9 @@ function correctionsOf(groups: readonly CorrectableGroup[], now: number): Correc
   if (now < NOTHING || tags.length === 0) return { singly: [], best: [] };
   const objective = objectiveOf(groups, 'any');
   const singly = rankCorrections(tags, objective).filter(({ gain }) => gain > SAME);
+  const count = new Set(tags).size;
   const best = budgets
-    .filter((budget) => budget <= new Set(tags).size)
-    .map((budget) => ({ budget, ...bestCorrections(tags, budget, objective) }));
+    .filter(({ budget, most }) => budget <= count && count <= most)
+    .map(({ budget }) => ({ budget, ...bestCorrections(tags, budget, objective) }));
   return { singly, best };
 }

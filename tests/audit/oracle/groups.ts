@@ -1,5 +1,6 @@
 import { ownSign, type ChannelFacts, type PolicyFacts } from './facts.ts';
 import type { ThresholdName, ThresholdTruth } from './judge.ts';
+import { evidenceNow } from './now.ts';
 
 export interface GroupTruth {
   readonly machine: string;
@@ -56,17 +57,28 @@ interface Seat {
   readonly effective: number;
 }
 
-/** A member by the line that governs it; what cannot act, is in bypass or not known, for whatever reason, counts as infinite. */
+/**
+ * A member by the line that governs it; what cannot act, is in bypass, marked faulty by the monitor or not known, for whatever
+ * reason, counts as infinite: it casts no vote, which is what holds where the site says nothing else.
+ */
 function seatOf({ facts, thresholds }: Member, name: ThresholdName, multiplied: boolean): Seat {
   const factor = multiplied ? Math.max(1, facts.multiplier ?? 1) : 1;
   const own = thresholds.find((one) => one.name === name && one.multiplier === factor);
   const { setpoint, effective, verdict } = own ?? { setpoint: null, effective: null, verdict: null };
-  const acts = verdict !== 'unreachable' && verdict !== 'incomplete' && facts.bypass === false;
+  const acts =
+    verdict !== 'unreachable' && verdict !== 'incomplete' && facts.bypass === false && !isFaulty(facts);
   return {
     tag: facts.tag,
     setpoint: setpoint === null ? Infinity : factor * Math.abs(setpoint),
     effective: acts && effective !== null ? ownSign(setpoint ?? 1) * effective : Infinity,
   };
+}
+
+/** The monitor takes a gap voltage outside its fault limits, as it is now, for a broken chain. */
+function isFaulty(facts: ChannelFacts): boolean {
+  const { gapVoltage } = evidenceNow(facts);
+  if (gapVoltage === null) return false;
+  return gapVoltage > (facts.faultHigh ?? Infinity) || gapVoltage < (facts.faultLow ?? -Infinity);
 }
 
 function entry(

@@ -12,11 +12,12 @@ const core = ['measured', 'configured', 'alert', 'danger'] as const satisfies re
 
 /**
  * Whether what is understood of a workbook says more than its standard tables do, of channels, of rows that are none or of
- * machines, or that other lists contradict them: then it counts. Where it knows less, or merely the same, the standard tables count.
+ * machines, or that other lists contradict them: then it counts. Where it knows less, or merely the same, or loses a row
+ * without a word, the standard tables count.
  */
 export function isCloserLook(
   { tables, index }: BookRead,
-  { channels }: Understanding,
+  { channels, notUsed }: Understanding,
   { channels: list }: TidyList,
 ): boolean {
   const rivals = new Set(channels.flatMap(({ tag, troubles }) => (troubles.length > 0 ? [tagKey(tag)] : [])));
@@ -27,12 +28,16 @@ export function isCloserLook(
     if (there) there.push(channel);
     else byTag.set(key, [channel]);
   }
+  const said = new Set(notUsed.map(({ place }) => `${place.sheet}\n${place.row}`));
   const read = pairReader(tables);
   let known = 0;
   let [contradicted, isNone, machineTold] = [false, false, false];
   for (const row of index.channels.tagged) {
     const own = byTag.get(tagKey(tagAt(tables.channels, row))) ?? [];
-    if (own.length === 0 && !isOnlyTag(tables.channels, row)) isNone = true;
+    if (own.length === 0 && !isOnlyTag(tables.channels, row)) {
+      if (!said.has(`${tables.channels.sheet.name}\n${row}`)) return false;
+      isNone = true;
+    }
     const [settingsRow, second] = index.settings.rowsOf(index.channels.keyOf(row));
     if (settingsRow === undefined || second !== undefined) continue;
     if (index.channels.rowsOf(index.channels.keyOf(row)).length > 1) continue;

@@ -7,9 +7,9 @@ const rows = [
   ['A', 188, 'one', 'Lot 7'],
   ['B', 192, 'one', ' lot 7'],
   ['C', 197, 'one', 'LOT 7 '],
-  ['D', 188, 'none', ''],
-  ['E', 192, 'none', null],
-  ['F', 197, 'none', null],
+  ['D', 188, 'own', ''],
+  ['E', 192, 'own', null],
+  ['F', 197, 'own', null],
 ] as const;
 
 const undetermined = (row: number) => [
@@ -54,7 +54,7 @@ export const golden: GoldenCase = {
   groups: [
     { name: 'one', threshold: 'danger', effective: 1000 / 192, liveVoting: '2oo3', out: [] },
     { name: 'one', threshold: 'alert', chance: null },
-    { name: 'none', threshold: 'danger', effective: 1000 / 192 },
-    { name: 'none', threshold: 'alert', chance: null },
+    { name: 'own', threshold: 'danger', effective: 1000 / 192 },
+    { name: 'own', threshold: 'alert', chance: null },
   ],
 };

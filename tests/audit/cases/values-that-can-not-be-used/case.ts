@@ -13,7 +13,7 @@ const tags = [
   'bypass',
   'delay',
   'huge',
-  'blank',
+  'unfilled',
 ];
 
 export const golden: GoldenCase = {
@@ -34,7 +34,7 @@ export const golden: GoldenCase = {
         ['bypass', null, 200, 'low'],
         ['delay', null, 200, null],
         ['huge', null, '1e999', null],
-        ['blank', 'radial', null, null],
+        ['unfilled', 'radial', null, null],
       ],
     ],
     [
@@ -50,9 +50,9 @@ export const golden: GoldenCase = {
         ],
         ...tags.map((tag) => [
           tag,
-          tag === 'blank' ? null : 200,
-          tag === 'blank' ? null : 3,
-          tag === 'negative' ? -5 : tag === 'blank' ? null : 5,
+          tag === 'unfilled' ? null : 200,
+          tag === 'unfilled' ? null : 3,
+          tag === 'negative' ? -5 : tag === 'unfilled' ? null : 5,
           tag === 'bypass' ? 'maybe' : null,
           tag === 'delay' ? -1 : null,
         ]),
@@ -85,7 +85,7 @@ export const golden: GoldenCase = {
     },
     { tag: 'huge', verdict: 'incomplete', findings: ['value-not-a-number @ Channels!C11'] },
     {
-      tag: 'blank',
+      tag: 'unfilled',
       verdict: 'incomplete',
       findings: [
         'value-missing @ Channels!C12',

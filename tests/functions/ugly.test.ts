@@ -218,20 +218,28 @@ describe('any call', () => {
 describe('detections', () => {
   it('are not mixed up silently', () => {
     expect(why(call('CONVERTUNIT', 5, 'mm/s rms', 'in/s pk'))).toContain('name the same one in both');
-    expect(why(call('CONVERTUNIT', 5, 'mm/s', 'in/s pk'))).toContain('name the same one in both');
+    expect(why(call('CONVERTUNIT', 5, 'mm/s', 'in/s pk'))).toBe(
+      '#VALUE! To is 0-p, From says none: name the same one in both, or none.',
+    );
     expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s rms')).toBe(1);
     expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s')).toBe(1);
     expect(why(call('CONVERTUNIT', 5, 'mil', 'mV'))).toContain('units of one kind');
-    expect(why(call('ZONE', 5, 3600, 'mil 0-p'))).toContain('peak-to-peak');
+    for (const refused of [call('ZONE', 5, 3600, 'mil 0-p'), call('ZONELIMIT', 'A/B', 3600, 'mil 0-p')])
+      expect(why(refused)).toBe('#VALUE! Unit is 0-p: displacement is peak-to-peak here, leave "0-p" out.');
     expect(call('ZONE', 5, 3600, 'mil p-p')).toBe('B');
     expect(why(call('ZONE', 5, 3600, 'mm/s'))).toContain('velocity');
-    expect(why(call('DISPLACEMENT', 5, 'mm/s', 60, 'Hz', 'mil rms'))).toContain('peak-to-peak');
+    expect(why(call('DISPLACEMENT', 5, 'mm/s', 60, 'Hz', 'mil rms'))).toContain(
+      'To is rms: displacement is peak-to-peak here',
+    );
   });
 });
 
 describe('contradictions', () => {
   it('are named', () => {
-    expect(why(call('REACH', 50, 90, 10))).toBe('#VALUE! From is not below To: enter the smaller end first.');
+    for (const to of [10, 90])
+      expect(why(call('REACH', 50, 90, to))).toBe(
+        '#VALUE! From is not below To: enter the smaller end first.',
+      );
     expect(why(call('LOOP', 12, 20, 4, 4))).toContain('At100 equals At0');
     expect(why(call('INTERIMSETPOINT', 0.4, 200, 160, 0.5))).toMatch(/^#N\/A Resolution is too coarse/);
     expect(why(call('VOTED', [[4, 5]], 1.5))).toContain('M is 1.5');

@@ -71,9 +71,10 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 
   it('passes an error on as itself, or counts it as a member that cannot act', () => {
-    for (const code of ['#N/A', '#DIV/0!', '#REF!']) {
+    for (const code of ['#VALUE!', '#NUM!', '#N/A', '#DIV/0!', '#NULL!', '#NAME?', '#REF!']) {
       const result = withValue(id, index, { code, message: 'why' });
-      expect(why(result)).toMatch(argument.kind === 'members' ? /cannot trip/ : new RegExp(`^${code} why$`));
+      if (argument.kind === 'members') expect(why(result)).toMatch(/cannot trip/);
+      else expect(why(result)).toBe(`${code} why`);
     }
     if (argument.kind !== 'members')
       expect(why(withValue(id, index, { code: '#SPILL!' }))).toContain('#SPILL!');
@@ -128,6 +129,47 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
     if (!numeric) return;
     const sound = SOUND[id]![index];
     expect(withValue(id, index, ` ${String(sound)} `)).toEqual(call(id, ...SOUND[id]!));
+  });
+});
+
+describe('a cell that is no value', () => {
+  it('passes on its error and the reason, where it has one', () => {
+    expect(call('EFFECTIVE', { code: '#NUM!', message: 'too large' }, 200, 160)).toMatchObject({
+      code: '#NUM!',
+      message: 'too large',
+    });
+    expect(call('EFFECTIVE', { code: '#NUM!', message: 7 }, 200, 160)).toMatchObject({ message: '' });
+    expect(call('EFFECTIVE', { code: '#NUM!' }, 200, 160)).toMatchObject({ message: '' });
+    expect(why(call('EFFECTIVE', { code: `#${'A'.repeat(30)}` }, 200, 160))).toBe(
+      `#VALUE! An argument holds the error #${'A'.repeat(19)}: correct that cell.`,
+    );
+  });
+
+  it('is shown as what it is', () => {
+    for (const cell of [{}, { code: 5 }, { code: 'NUM' }])
+      expect(why(call('EFFECTIVE', cell, 200, 160))).toBe(
+        '#VALUE! Setpoint is a data type: enter a number above 0.',
+      );
+    expect(why(call('EFFECTIVE', false, 200, 160))).toContain('Setpoint is FALSE:');
+    expect(why(call('EFFECTIVE', ' ab ', 200, 160))).toContain('Setpoint is text "ab":');
+    expect(why(call('EFFECTIVE', 'a'.repeat(15), 200, 160))).toContain(`text "${'a'.repeat(15)}":`);
+    expect(why(call('EFFECTIVE', 'a'.repeat(16), 200, 160))).toContain(`text "${'a'.repeat(14)}…":`);
+  });
+
+  it('of a group is a text or an error, nothing else', () => {
+    expect(call('VOTED', [['out', { code: '#N/A' }, 4]], 1)).toBe(4);
+    expect(why(call('VOTED', [[true, 4]], 1))).toBe(
+      '#VALUE! Thresholds has TRUE: enter numbers, or text if it cannot act.',
+    );
+  });
+
+  it('of a few choices is refused with all of them', () => {
+    expect(why(call('LATEBY', 5, 6.25, 0.1, 'quick'))).toBe(
+      '#VALUE! Law is text "quick": enter "linear" or "doubling".',
+    );
+    expect(why(call('ZONELIMIT', 'E/F', 3600))).toBe(
+      '#VALUE! Boundary is text "E/F": enter "A/B" or "B/C" or "C/D".',
+    );
   });
 });
 

@@ -50,6 +50,20 @@ describe('what needs action, over all golden cases', () => {
       }
   });
 
+  it('says of a setpoint that is missing no number', () => {
+    const missing = reports.flatMap(([, { attention, channels }]) =>
+      attention.filter(({ subject, code }) =>
+        channels
+          .filter(({ tag }) => tag === subject.tag && code === 'incomplete')
+          .some(({ thresholds }) =>
+            thresholds.some(({ name, setpoint }) => name === subject.threshold && setpoint === null),
+          ),
+      ),
+    );
+    expect(missing.length).toBeGreaterThan(0);
+    for (const { set } of missing) expect(set).toBeNull();
+  });
+
   it('says of each thing not read where it stands, as grave as it is', () => {
     for (const [, report] of reports)
       expect(entriesOf(report, 'not-read').map(({ severity, places }) => [severity, places])).toEqual(

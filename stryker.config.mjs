@@ -2,9 +2,16 @@
 import process from 'node:process';
 
 /** Tests in which the mutants of a folder are looked for: those that need no other program and end in seconds. */
-const audit = ['cases', 'judged', 'policy', 'drift/sources', 'oracle', 'stations', 'records/random'].map(
-  (name) => `tests/audit/${name}.test.ts`,
-);
+const audit = [
+  'cases',
+  'judged',
+  'attention',
+  'policy',
+  'drift/sources',
+  'oracle',
+  'stations',
+  'records/random',
+].map((name) => `tests/audit/${name}.test.ts`);
 const tests = {
   'src/method': ['tests/method/**/!(libreoffice).test.ts'],
   'src/units': ['tests/units/*.test.ts'],

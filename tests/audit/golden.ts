@@ -39,7 +39,7 @@ export interface ExpectedChannel {
   readonly inputs?: Partial<ChannelResult['inputs']>;
   /** Parts of the record, and its thresholds as `danger ×1` → acts at, or `[largest indication]`. */
   readonly record?: Partial<RecordResult> | null;
-  readonly onCurve?: Readonly<Record<string, number | readonly [number]>>;
+  readonly onCurve?: Readonly<Record<string, number | readonly [number | null]>>;
   readonly dynamic?: Partial<DynamicResult> | null;
   /** What was found where it was measured again: parts of it, and its thresholds like those of now. */
   readonly asFound?:

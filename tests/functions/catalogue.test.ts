@@ -99,6 +99,17 @@ describe('the catalogue', () => {
     expect(ids.filter((id) => !/^[A-Z]{3,}$/.test(id))).toEqual([]);
   });
 
+  it('says of each result what its example shows: a number, a text, or several cells', () => {
+    for (const { id, result, example } of catalogue) {
+      const cells = example.result.split('\t');
+      const shown = Number.isNaN(Number(cells[0])) ? ['text'] : ['number'];
+      expect([id, cells.length > 1 ? ['pair', 'row', 'along'] : shown]).toEqual([
+        id,
+        expect.arrayContaining([result]),
+      ]);
+    }
+  });
+
   it('puts optional arguments last, and names no argument of a function twice', () => {
     for (const { arguments: declared } of catalogue) {
       const kinds = declared.map((argument) => (optional(argument) ? 'o' : 'r')).join('');

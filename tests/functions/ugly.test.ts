@@ -85,9 +85,10 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
   });
 
   it('passes an error on as itself, or counts it as a member that cannot act', () => {
-    for (const code of ['#N/A', '#DIV/0!', '#REF!']) {
+    for (const code of ['#VALUE!', '#NUM!', '#N/A', '#DIV/0!', '#NULL!', '#NAME?', '#REF!']) {
       const result = withValue(id, index, { code, message: 'why' });
-      expect(why(result)).toMatch(argument.kind === 'members' ? /cannot trip/ : new RegExp(`^${code} why$`));
+      if (argument.kind === 'members') expect(why(result)).toMatch(/cannot trip/);
+      else expect(why(result)).toBe(`${code} why`);
     }
     if (argument.kind !== 'members')
       expect(why(withValue(id, index, { code: '#SPILL!' }))).toContain('#SPILL!');
@@ -146,6 +147,47 @@ describe.each(ARGUMENTS)('$name', ({ id, argument, index }) => {
     if (!numeric) return;
     const sound = SOUND[id]![index];
     expect(withValue(id, index, ` ${String(sound)} `)).toEqual(call(id, ...SOUND[id]!));
+  });
+});
+
+describe('a cell that is no value', () => {
+  it('passes on its error and the reason, where it has one', () => {
+    expect(call('EFFECTIVE', { code: '#NUM!', message: 'too large' }, 200, 160)).toMatchObject({
+      code: '#NUM!',
+      message: 'too large',
+    });
+    expect(call('EFFECTIVE', { code: '#NUM!', message: 7 }, 200, 160)).toMatchObject({ message: '' });
+    expect(call('EFFECTIVE', { code: '#NUM!' }, 200, 160)).toMatchObject({ message: '' });
+    expect(why(call('EFFECTIVE', { code: `#${'A'.repeat(30)}` }, 200, 160))).toBe(
+      `#VALUE! An argument holds the error #${'A'.repeat(19)}: correct that cell.`,
+    );
+  });
+
+  it('is shown as what it is', () => {
+    for (const cell of [{}, { code: 5 }, { code: 'NUM' }])
+      expect(why(call('EFFECTIVE', cell, 200, 160))).toBe(
+        '#VALUE! Setpoint is a data type: enter a number above 0.',
+      );
+    expect(why(call('EFFECTIVE', false, 200, 160))).toContain('Setpoint is FALSE:');
+    expect(why(call('EFFECTIVE', ' ab ', 200, 160))).toContain('Setpoint is text "ab":');
+    expect(why(call('EFFECTIVE', 'a'.repeat(15), 200, 160))).toContain(`text "${'a'.repeat(15)}":`);
+    expect(why(call('EFFECTIVE', 'a'.repeat(16), 200, 160))).toContain(`text "${'a'.repeat(14)}…":`);
+  });
+
+  it('of a group is a text or an error, nothing else', () => {
+    expect(call('VOTED', [['out', { code: '#N/A' }, 4]], 1)).toBe(4);
+    expect(why(call('VOTED', [[true, 4]], 1))).toBe(
+      '#VALUE! Thresholds has TRUE: enter numbers, or text if it cannot act.',
+    );
+  });
+
+  it('of a few choices is refused with all of them', () => {
+    expect(why(call('LATEBY', 5, 6.25, 0.1, 'quick'))).toBe(
+      '#VALUE! Law is text "quick": enter "linear" or "doubling".',
+    );
+    expect(why(call('ZONELIMIT', 'E/F', 3600))).toBe(
+      '#VALUE! Boundary is text "E/F": enter "A/B" or "B/C" or "C/D".',
+    );
   });
 });
 
@@ -236,20 +278,28 @@ describe('any call', () => {
 describe('detections', () => {
   it('are not mixed up silently', () => {
     expect(why(call('CONVERTUNIT', 5, 'mm/s rms', 'in/s pk'))).toContain('name the same one in both');
-    expect(why(call('CONVERTUNIT', 5, 'mm/s', 'in/s pk'))).toContain('name the same one in both');
+    expect(why(call('CONVERTUNIT', 5, 'mm/s', 'in/s pk'))).toBe(
+      '#VALUE! To is 0-p, From says none: name the same one in both, or none.',
+    );
     expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s rms')).toBe(1);
     expect(call('CONVERTUNIT', 25.4, 'mm/s rms', 'in/s')).toBe(1);
     expect(why(call('CONVERTUNIT', 5, 'mil', 'mV'))).toContain('units of one kind');
-    expect(why(call('ZONE', 5, 3600, 'mil 0-p'))).toContain('peak-to-peak');
+    for (const refused of [call('ZONE', 5, 3600, 'mil 0-p'), call('ZONELIMIT', 'A/B', 3600, 'mil 0-p')])
+      expect(why(refused)).toBe('#VALUE! Unit is 0-p: displacement is peak-to-peak here, leave "0-p" out.');
     expect(call('ZONE', 5, 3600, 'mil p-p')).toBe('B');
     expect(why(call('ZONE', 5, 3600, 'mm/s'))).toContain('velocity');
-    expect(why(call('DISPLACEMENT', 5, 'mm/s', 60, 'Hz', 'mil rms'))).toContain('peak-to-peak');
+    expect(why(call('DISPLACEMENT', 5, 'mm/s', 60, 'Hz', 'mil rms'))).toContain(
+      'To is rms: displacement is peak-to-peak here',
+    );
   });
 });
 
 describe('contradictions', () => {
   it('are named', () => {
-    expect(why(call('REACH', 50, 90, 10))).toBe('#VALUE! From is not below To: enter the smaller end first.');
+    for (const to of [10, 90])
+      expect(why(call('REACH', 50, 90, to))).toBe(
+        '#VALUE! From is not below To: enter the smaller end first.',
+      );
     expect(why(call('LOOP', 12, 20, 4, 4))).toContain('At100 equals At0');
     expect(why(call('INTERIMSETPOINT', 0.4, 200, 160, 0.5))).toMatch(/^#N\/A Resolution is too coarse/);
     expect(why(call('VOTED', [[4, 5]], 1.5))).toContain('M is 1.5');

@@ -80,7 +80,7 @@ export const golden: GoldenCase = {
       tag: 'F',
       verdict: 'unreachable',
       thresholds: {
-        alert: { effective: 25, verdict: 'within', unreachable: [] },
+        alert: { effective: 25, verdict: 'within', unreachable: [], notJudged: ['uncertainty'] },
         danger: { effective: 35, verdict: 'unreachable', unreachable: ['above full scale'] },
       },
       findings: ['danger-above-full-scale @ Monitor!D8'],

@@ -13,8 +13,9 @@ export const golden: GoldenCase = {
     'T, toward: 15 and 20 act at −7 and −6 V, 35 and 30 mil, 15 and 20 mil from the zero; −15 and −20 at −13 and −14 V, 80 and 90 mil, −30 and −40. ' +
     'An uncertainty of 5 % puts each between T/1.05 and T/0.95, and the panel level at what 0.95·S shows: −19 is 69 mil, −11.9 V, −9.5 mil; −14.25 is −7.125, in two digits −7.1. ' +
     'A panel reading of −10 is −12 V, 70 mil, really −20 by the curve and −10 by the list; on the positive side the farther of the two is −10. ' +
-    'A, away: 15 acts at −13 V, 80 mil, 30 mil; 25 at −15 V, which the record does not reach: its end of −14 V shows 20. −15 acts at −7 V, −15 mil; −35 at −3 V, past the record’s −4 V at 20 mil, which show −30. ' +
+    'A, away (its panel shows 12.5 at 25 mil, 75 mil and −12.5 V): 15 acts at −13 V, 80 mil, 30 mil; 25 at −15 V, which the record does not reach: its end of −14 V shows 20. −15 acts at −7 V, −15 mil; −35 at −3 V, past the record’s −4 V at 20 mil, which show −30. ' +
     'Z has its zero at −15 V, outside the record; by the list its 20 mil act at 20 + 5 V/0.2 = 45 and show −5, on the other side. ' +
+    'X has its zero at −13 V, 80 mil: 15 and 20 act at 35 and 30 mil, 45 and 50 from it, by the list at 30 and 35; at 20, which is 60 mil and −11 V, the monitor shows −5. V has no measured zero and Q no direction, so that they can’t be read off a curve. ' +
     'The longest run of like steps, 50 to 90 mil, has 100 mV/mil, not the 200 of the list.',
   policy: { curve: 'linear' },
   book: book(
@@ -33,6 +34,9 @@ export const golden: GoldenCase = {
         ['T', 'axial', 200, -10, 'toward', 5, -10],
         ['A', 'axial', 200, -10, 'away', null, null],
         ['Z', 'axial', 200, -15, 'toward', null, null],
+        ['X', 'axial', 200, -13, 'toward', null, null],
+        ['V', 'axial', 200, null, 'toward', null, null],
+        ['Q', 'axial', 200, -10, null, null, null],
       ],
     ],
     [
@@ -50,6 +54,9 @@ export const golden: GoldenCase = {
         ['T', 200, 15, 20, -10, 15, 20],
         ['A', 200, 15, 25, -10, 15, 35],
         ['Z', 200, 15, 20, -10, null, null],
+        ['X', 200, 15, 20, -10, null, null],
+        ['V', 200, 15, 20, -10, null, null],
+        ['Q', 200, 15, 20, -10, null, null],
       ],
     ],
     [
@@ -59,19 +66,67 @@ export const golden: GoldenCase = {
         ...rowsOf(['T'], bent),
         ...rowsOf(['A'], bent),
         ...rowsOf(['Z'], bent),
+        ...rowsOf(['X'], bent),
+        ...rowsOf(['V'], bent),
+        ...rowsOf(['Q'], bent),
       ],
     ],
   ),
   channels: [
     {
+      tag: 'X',
+      verdict: 'late',
+      onCurve: { 'alert ×1': 45, 'danger ×1': 50 },
+      thresholds: {
+        alert: { effective: 45, verdict: 'late', panel: null },
+        danger: {
+          effective: 50,
+          verdict: 'late',
+          governedBy: 'calibration record',
+          panel: null,
+          interimSetpoint: null,
+        },
+      },
+      findings: [
+        'alert-late @ Monitor!C5',
+        'danger-late @ Monitor!D5',
+        'alert-curve-differs @ Records!B26',
+        'danger-curve-differs @ Records!B26',
+        'alert-has-no-interim-setpoint @ Monitor!A5',
+        'danger-has-no-interim-setpoint @ Monitor!A5',
+        'record-disagrees-with-list @ Records!B26',
+      ],
+    },
+    {
       tag: 'Z',
       verdict: 'late',
+      onCurve: { 'alert ×1': [null], 'danger ×1': [null] },
       thresholds: {
         alert: { effective: 40, verdict: 'late' },
         danger: {
           effective: 45,
           verdict: 'late',
           governedBy: 'listed sensitivity',
+          lines: [
+            {
+              by: 'listed sensitivity',
+              effective: 45,
+              low: null,
+              high: null,
+              verdict: 'late',
+              why: null,
+              panel: null,
+            },
+            {
+              by: 'calibration record',
+              effective: null,
+              low: null,
+              high: null,
+              verdict: 'undetermined',
+              why: 'the measured zero lies outside the record',
+              panel: null,
+            },
+          ],
           panel: null,
           interimSetpoint: null,
         },
@@ -92,7 +147,32 @@ export const golden: GoldenCase = {
       onCurve: { 'alert ×1': 30, 'danger ×1': [20], 'counter alert ×1': -15, 'counter danger ×1': [-30] },
       thresholds: {
         alert: { effective: 30, verdict: 'late' },
-        danger: { effective: null, verdict: 'undetermined', governedBy: 'calibration record', panel: 12 },
+        danger: {
+          effective: null,
+          verdict: 'undetermined',
+          governedBy: 'calibration record',
+          panel: 12,
+          lines: [
+            {
+              by: 'listed sensitivity',
+              effective: 25,
+              low: null,
+              high: null,
+              verdict: 'within',
+              why: null,
+              panel: 25,
+            },
+            {
+              by: 'calibration record',
+              effective: null,
+              low: null,
+              high: null,
+              verdict: 'undetermined',
+              why: 'the record does not reach that far',
+              panel: 12.5,
+            },
+          ],
+        },
         'counter alert': { effective: -15, verdict: 'within' },
         'counter danger': { effective: null, verdict: 'undetermined' },
       },
@@ -154,6 +234,34 @@ export const golden: GoldenCase = {
         'counter-danger-interim-below-reading @ Channels!G2',
         'record-disagrees-with-list @ Records!B2',
       ],
+    },
+    {
+      tag: 'V',
+      verdict: 'incomplete',
+      onCurve: {},
+      thresholds: {
+        alert: { verdict: 'incomplete' },
+        danger: {
+          verdict: 'incomplete',
+          governedBy: 'listed sensitivity',
+          notJudged: ['uncertainty', 'curve', 'limit', 'full scale'],
+        },
+      },
+      findings: ['zero-voltage-missing @ Channels!D6', 'record-disagrees-with-list @ Records!B34'],
+    },
+    {
+      tag: 'Q',
+      verdict: 'within',
+      onCurve: {},
+      thresholds: {
+        alert: { effective: 15, verdict: 'within' },
+        danger: {
+          effective: 20,
+          verdict: 'within',
+          notJudged: ['uncertainty', 'curve', 'limit', 'full scale'],
+        },
+      },
+      findings: ['record-disagrees-with-list @ Records!B42'],
     },
   ],
   says: [

@@ -291,16 +291,18 @@ it('a row with a tag and its sensitivity is never lost without a word, whatever 
   const rows = fc.array(fc.oneof(channel, ofRecords), { minLength: 2, maxLength: 14 });
   const property = fc.property(rows, (below) => {
     const named: Rows = below.map((row, at) => ('more' in row ? [`C-${at}`, ...row.more] : row));
-    const report = audit(
-      book(
-        [
-          'Both',
-          [['Tag', 'Location', 'Note', ...listHeader.slice(1)], ['V-1', null, null, 160, -8], ...named],
-        ],
-        ['Monitor', settings],
-      ),
-      { now },
+    const workbook = book(
+      ['Both', [['Tag', 'Location', 'Note', ...listHeader.slice(1)], ['V-1', null, null, 160, -8], ...named]],
+      ['Monitor', settings],
     );
+    let report;
+    try {
+      report = audit(workbook, { now });
+    } catch (error) {
+      // Two rows of one tag: which of them counts is asked before anything is judged.
+      expect(String(error)).toContain('which of these lines of V-1 is in force');
+      return;
+    }
     const audited = new Set(report.channels.map(({ tag }) => tag));
     for (const [tag] of named) {
       if (typeof tag !== 'string' || !tag.startsWith('C-') || audited.has(tag)) continue;

@@ -6,9 +6,13 @@ import { isOnlyTag, tagAt } from '../join/tagIndex.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
 import type { MeaningId } from '../understand/meanings/meaning.ts';
+import type { NotUsed } from '../understand/unread/notUsed.ts';
 import type { Understanding } from '../understand/understand.ts';
 
 const core = ['measured', 'configured', 'alert', 'danger'] as const satisfies readonly MeaningId[];
+
+/** Why a row with a tag is no channel. */
+const noChannel: ReadonlySet<NotUsed['why']> = new Set(['sums up', 'spare', 'header again']);
 
 /**
  * Whether what is understood of a workbook says more than its standard tables do, of channels, of rows that are none or of
@@ -28,13 +32,15 @@ export function isCloserLook(
     if (there) there.push(channel);
     else byTag.set(key, [channel]);
   }
-  const said = new Set(notUsed.map(({ place }) => `${place.sheet}\n${place.row}`));
+  const said = new Set(
+    notUsed.flatMap(({ why, place }) => (noChannel.has(why) ? [`${place.sheet}\n${place.row}`] : [])),
+  );
   const read = pairReader(tables);
   let known = 0;
   let [contradicted, isNone, machineTold] = [false, false, false];
   for (const row of index.channels.tagged) {
     const own = byTag.get(tagKey(tagAt(tables.channels, row))) ?? [];
-    if (own.length === 0 && !isOnlyTag(tables.channels, row)) {
+    if (!isOnlyTag(tables.channels, row) && own.every(({ values }) => values.size === 0)) {
       if (!said.has(`${tables.channels.sheet.name}\n${row}`)) return false;
       isNone = true;
     }

@@ -1,6 +1,7 @@
 import type { Workbook } from '../cells/sheet.ts';
 import { nothingRead } from './advise/nothingRead.ts';
-import { attentionOf, type AdvisedChannel } from './advise/attention.ts';
+import type { AdvisedChannel } from './advise/advised.ts';
+import { attentionOf } from './advise/attention.ts';
 import { finished } from './advise/messages/finish.ts';
 import { summarise } from './advise/summary.ts';
 import { basisOf } from './evidence/basis.ts';

@@ -9,40 +9,11 @@ import {
 } from '../model/report.ts';
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
-import type { PlacedFact, RowPlace } from '../model/findings.ts';
-import type { AskedQuestion } from '../model/question.ts';
+import type { PlacedFact } from '../model/findings.ts';
+import type { Advised, AdvisedChannel, UnjudgedSettings } from './advised.ts';
 import { reportedRule } from './messages/messages.ts';
 import { ofQuestion } from './questionEntry.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
-
-/** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
-export interface AdvisedChannel {
-  readonly result: ChannelResult;
-  readonly facts: readonly PlacedFact[];
-  readonly invalid: readonly PlacedFact[];
-}
-
-/** Settings of which no channel is known, so that it is not known where their danger acts. */
-export interface UnjudgedSettings {
-  readonly tag: string;
-  readonly danger: number | null;
-  readonly unit: string | null;
-  readonly place: RowPlace;
-  readonly fact: PlacedFact;
-}
-
-/** All that the list of what needs action is drawn from. */
-export interface Advised {
-  /** Worst first. */
-  readonly channels: readonly AdvisedChannel[];
-  readonly groups: readonly GroupResult[];
-  readonly unjudged: readonly UnjudgedSettings[];
-  readonly notRead: readonly NotRead[];
-  /** What a person has to be asked. */
-  readonly questions: readonly AskedQuestion[];
-  /** What else there is to say of tables and sheets. */
-  readonly problems: readonly PlacedFact[];
-}
 
 /**
  * What needs action, gravest first: readings that are past what was meant, then what is critical, then the rest; by kind,

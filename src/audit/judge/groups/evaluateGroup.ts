@@ -1,16 +1,15 @@
 import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts';
 import { votedThreshold } from '../../../method/voting/voted.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
-import { convert } from '../../../units/convert.ts';
-import { convertDetection } from '../../../units/detection.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { GroupMember, GroupResult, GroupVote, MemberOut, MemberReason } from '../../model/report.ts';
+import type { GroupMember, GroupResult, GroupVote, MemberOut } from '../../model/report.ts';
 import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
 import type { Member } from './members.ts';
 import { type ChanceBasis, type ChanceLimit, type ChanceSeat, groupChance } from './groupChance.ts';
 import { type OutPolicies, membersOut, voteLeft } from './membersOut.ts';
+import { type Stage, leastLimit, magnitude, seatOf, thresholdOf } from './seat.ts';
 
 /** A group's result before its findings. */
 export type JudgedGroup = Omit<GroupResult, 'findings'>;
@@ -23,9 +22,6 @@ export interface WorkedGroup {
 
 /** What groups are judged by. */
 export type GroupPolicy = OutPolicies & Pick<Policy, 'tolerance' | 'coverage'>;
-
-/** Which of its members' thresholds a group is judged by: the plain ones, or those while the start-up multiplier is on. */
-type Stage = 'running' | 'start-up';
 
 /**
  * Where one threshold of an M-out-of-N group really acts now: the M-th smallest of its members' effective thresholds, in the
@@ -193,68 +189,4 @@ function correctable({ group, tags }: ChanceBasis, seats: readonly GroupMember[]
 
 function asItWasFound(member: Member): Member {
   return member.asFound === null ? member : { ...member, thresholds: member.asFound };
-}
-
-/** A member's threshold at a stage: one without a multiplier of its own acts as ever while that of others is on. */
-function thresholdOf({ thresholds }: Member, name: ThresholdName, stage: Stage): ThresholdResult | undefined {
-  let plain: ThresholdResult | undefined;
-  for (const threshold of thresholds) {
-    if (threshold.name !== name) continue;
-    if (threshold.multiplier === 1) plain = threshold;
-    else if (stage === 'start-up') return threshold;
-  }
-  return plain;
-}
-
-/** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
-function seatOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
-  const own = thresholdOf(member, name, stage);
-  const meant = own && own.setpoint !== null ? own.multiplier * own.setpoint : null;
-  const setpoint = inUnitOf(first, member, meant);
-  const effective = own && acts(own) ? inUnitOf(first, member, own.effective) : null;
-  const why = whyIdle(member, own, effective);
-  return {
-    tag: member.tag,
-    setpoint: Number.isNaN(setpoint) ? null : setpoint,
-    effective: why === null ? effective : null,
-    why,
-  };
-}
-
-function whyIdle(
-  member: Member,
-  own: ThresholdResult | undefined,
-  effective: number | null,
-): MemberReason | null {
-  if (member.bypass === null) return 'its bypass mark is not understood';
-  if (member.bypass) return 'in bypass';
-  if (member.faulty) return 'marked faulty: its gap voltage is outside the fault limits';
-  if (member.notAudited !== null) return member.notAudited;
-  if (!own || own.setpoint === null) return 'no such setpoint';
-  if (effective === null) return own.unreachable[0] ?? 'not known';
-  return Number.isNaN(effective) ? 'its unit does not fit the group' : null;
-}
-
-function acts({ verdict }: ThresholdResult): boolean {
-  return verdict !== 'unreachable' && verdict !== 'incomplete';
-}
-
-/** A level away from zero; infinite where there is none. */
-function magnitude(level: number | null): number {
-  return level === null ? Infinity : Math.abs(level);
-}
-
-function leastLimit(members: readonly Member[], first: Member): number | null {
-  let least: number | null = null;
-  for (const member of members) {
-    const limit = inUnitOf(first, member, member.limit);
-    if (limit !== null && !Number.isNaN(limit) && (least === null || limit < least)) least = limit;
-  }
-  return least;
-}
-
-function inUnitOf(first: Member, { unit, detection }: Member, value: number | null): number | null {
-  if (value === null) return null;
-  const converted = unit && first.unit ? convert(value, unit, first.unit) : value;
-  return detection && first.detection ? convertDetection(converted, detection, first.detection) : converted;
 }

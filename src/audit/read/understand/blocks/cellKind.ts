@@ -3,7 +3,7 @@ import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
 import { flagWords } from '../vocabulary/valueWords.ts';
 import { wordsOf, type Concept } from '../vocabulary/word.ts';
 
-const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+)?\s*%?$/iu;
+const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+\s*|[^\S ]\s*)?%?$/iu;
 
 /** Whether a text is written as a number: `7,94`, `-9.8`, `~160`. */
 export function isNumberText(text: string): boolean {

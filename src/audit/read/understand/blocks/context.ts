@@ -1,6 +1,7 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import { cellAt, type Sheet } from '../../../../cells/sheet.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
+import { withoutTrailing } from '../vocabulary/lexicon.ts';
 import type { Block, Place } from './block.ts';
 import { isAmount, labelOf } from './cellKind.ts';
 
@@ -137,6 +138,6 @@ function valueBeside(sheet: Sheet, row: number, column: number, text: string): s
 /** The label in front of a value: the part before a colon. */
 export function labelText({ text, value }: ContextText): string {
   return value !== null && text.endsWith(value)
-    ? text.slice(0, text.length - value.length).replace(/[:\s]+$/u, '')
+    ? withoutTrailing(text.slice(0, text.length - value.length), /[:\s]/u)
     : text;
 }

@@ -40,7 +40,7 @@ export interface NumberStyle {
 }
 
 const isDoubt = oneOf(doubtWords);
-const leading = /^([+\-−–]?\s?\d+(?:[.,]\d+)?(?:e[+-]?\d+)?)\s*(.*)$/iu;
+const leading = /^[+\-−–]?\s?\d+(?:[.,]\d+)?(?:e[+-]?\d+)?/iu;
 const bound =
   /^(?:[<>≤≥]|&[lg]t;|max\.?\s|min\.?\s|more than|less than|over|under|unter|über|mehr als|weniger als|más de|menos de|plus de|moins de|mais de|più di|meno di)/iu;
 const about = /^[~≈±]/u;
@@ -93,22 +93,29 @@ function written(text: string, style: NumberStyle): CellValue {
     const inner = cellValue(text.slice(1).trim(), style);
     return inner.is === 'number' ? doubtful('about', inner.value, inner.unit) : doubtful('about', null);
   }
-  const word = /^(\p{L}+\.?)\s+(.+)$/u.exec(text);
+  const word = /^(\p{L}+\.?)\s+(\S.*)$/u.exec(text);
   if (word && isDoubt(word[1] ?? '')) {
     const inner = cellValue((word[2] ?? '').trim(), style);
     return inner.is === 'number' ? doubtful('about', inner.value, inner.unit) : doubtful('about', null);
   }
-  const start = leading.exec(text);
-  if (!start) return { is: 'text', text };
-  const rest = (start[2] ?? '').trim();
-  const value = number((start[1] ?? '').replace(/\s/u, ''), style);
+  const [start] = leading.exec(text) ?? [];
+  const rest = text.slice(start?.length).trim();
+  if (start === undefined || /[\n\r\u2028\u2029]/u.test(rest)) return { is: 'text', text };
+  const value = number(start.replace(/\s/u, ''), style);
   const unit = statedUnit(rest);
   if (value && unit) return { is: 'number', value: value.value, unit, asText: false, percent: false };
   if (several.test(text)) return doubtful('several', null);
   if (!value) return /^[+-]?\d{1,3},\d{3}\b/u.test(text) ? doubtful('comma', null) : { is: 'text', text };
   if (/^[\p{L}\p{N}]/u.test(rest) && !/^\S+\s/u.test(text)) return { is: 'text', text };
-  const remark = /^(.*?)\s*[([](.+)[)\]]$/u.exec(rest);
-  const inner = remark?.[1] ? statedUnit(remark[1]) : undefined;
-  if (remark && (remark[1] === '' || inner)) return doubtful('remark', value.value, inner ?? null);
+  const before = beforeRemark(rest);
+  const inner = before ? statedUnit(before) : undefined;
+  if (before === '' || inner) return doubtful('remark', value.value, inner ?? null);
   return tokensOf(rest).length > 0 ? doubtful('remark', value.value) : { is: 'text', text };
+}
+
+/** What stands before a remark in brackets at the end of a text; `undefined` where it ends in none. */
+function beforeRemark(text: string): string | undefined {
+  const opening = text.search(/[([]/u);
+  const closes = text.endsWith(')') || text.endsWith(']');
+  return opening >= 0 && closes && opening < text.length - 2 ? text.slice(0, opening).trimEnd() : undefined;
 }

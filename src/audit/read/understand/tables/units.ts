@@ -5,7 +5,7 @@ import type { Place } from '../blocks/block.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
 import { looksLikeUnit } from '../../tables/header.ts';
-import { tokensOf } from '../vocabulary/lexicon.ts';
+import { tokensOf, withoutTrailing } from '../vocabulary/lexicon.ts';
 import type { Concept } from '../vocabulary/word.ts';
 import type { Lane } from './lane.ts';
 
@@ -56,13 +56,14 @@ const sides: readonly (readonly [Concept, readonly MeaningId[]])[] = [
   ['configured', ['configured', 'zeroConfigured']],
 ];
 const unitEnding =
-  /[\s_-]*\b(?:engineering units?|units?|uom|eu|einheit(?:en)?|unidad(?:es)?|unit[ée]s?|unidades?|unit[àa])\.?\s*$/iu;
+  /\b(?:engineering units?|units?|uom|eu|einheit(?:en)?|unidad(?:es)?|unit[ée]s?|unidades?|unit[àa])\.?\s*$/iu;
 
 /** The standard header whose unit a column names, as `Limit unit` does. */
 function standardOf(unit: Field): string[] {
   const leaf = unit.parts.findLast(({ name }) => name !== '')?.name ?? '';
-  const stem = leaf.replace(unitEnding, '');
-  return stem === leaf || stem === '' ? [] : readHeader(stem).standard.map(({ id }) => id);
+  const ending = leaf.search(unitEnding);
+  const stem = withoutTrailing(leaf.slice(0, Math.max(0, ending)), /[\s_-]/u);
+  return stem === '' ? [] : readHeader(stem).standard.map(({ id }) => id);
 }
 
 /** The quantities that a column of units names: a group above it names none, it only tells sides apart. */

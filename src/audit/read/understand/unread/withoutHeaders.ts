@@ -8,7 +8,7 @@ import { isAmount } from '../blocks/cellKind.ts';
 
 /** A number with something behind it: `7.86 mV/µm`. */
 function isMeasured(cell: Cell): boolean {
-  return typeof cell === 'string' && /^\s*[<>~≈]?\s*\d+(?:[.,]\d+)?\s+\S/u.test(cell);
+  return typeof cell === 'string' && /^\s*(?:[<>~≈]\s*)?\d+(?:[.,]\d+)?\s+\S/u.test(cell);
 }
 
 /** Rows of numbers that stand in no table: under a tag that is known, or several below each other. */

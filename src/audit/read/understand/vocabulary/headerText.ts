@@ -1,6 +1,6 @@
 import { headerKey, keysOf } from '../../tables/header.ts';
 import { columnsOf, type TableKind } from '../../tables/vocabulary.ts';
-import { readWords, type Concepts } from './lexicon.ts';
+import { readWords, withoutTrailing, type Concepts } from './lexicon.ts';
 import { statedUnit, type StatedUnit } from './statedUnit.ts';
 
 /** A standard header or another way to write it, as the template and the help name them. */
@@ -32,7 +32,7 @@ export interface HeaderRead {
 const longest = 250;
 const kept = 20_000;
 const bracketed = /[([]([^()[\]]*(?:\([^()]*\)[^()[\]]*)*)[)\]]/gu;
-const factor = /[\s,;]*\bk\s*=\s*(\d+(?:[.,]\d+)?)[\s,;]*/iu;
+const factor = /\bk\s*=\s*(\d+(?:[.,]\d+)?)[\s,;]*/iu;
 const year = /(?<!\d)(?:19[89]\d|20\d\d)(?!\d)/gu;
 /** Units of one letter and the like, which stand in texts as words too: they count in brackets alone. */
 const word = /^(?:a|g|s|m|h|d|in|min|cm|wk|day|days|week|weeks|v)$/iu;
@@ -55,10 +55,8 @@ function read(cell: string): HeaderRead {
   let coverage: number | null = null;
   const remarks: string[] = [];
   const bare = text.replace(bracketed, (_, inside: string) => {
-    const rest = inside.replace(factor, (_match, value: string) => {
-      coverage ??= Number(value.replace(',', '.'));
-      return '';
-    });
+    const { rest, value } = withoutFactor(inside);
+    coverage ??= value;
     const stated = unit === null ? statedUnit(rest) : undefined;
     if (stated) unit = stated;
     else if (/[^\s,;]/u.test(rest)) remarks.push(rest.trim());
@@ -84,6 +82,15 @@ function read(cell: string): HeaderRead {
     standard: names.get(headerKey(name)) ?? [],
     years,
   };
+}
+
+/** What stands in brackets without the coverage factor in it. */
+function withoutFactor(inside: string): { rest: string; value: number | null } {
+  const found = factor.exec(inside);
+  if (!found) return { rest: inside, value: null };
+  const before = withoutTrailing(inside.slice(0, found.index), /[\s,;]/u);
+  const rest = before + inside.slice(found.index + found[0].length);
+  return { rest, value: Number((found[1] ?? '').replace(',', '.')) };
 }
 
 /** Units of one letter that stand below a header in a row of units, where no probe or setpoint is called so. */

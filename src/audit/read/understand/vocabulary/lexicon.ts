@@ -55,7 +55,7 @@ function add(to: Map<string, Meaning[]>, key: string, meaning: Meaning): void {
 /** The words of a text without case, accents and punctuation. */
 export function tokensOf(text: string): string[] {
   return text
-    .replace(/(\p{Ll}{3,})(\p{Lu})/gu, '$1 $2')
+    .replace(/(\p{Ll}{3})(\p{Lu})/gu, '$1 $2')
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
@@ -63,6 +63,13 @@ export function tokensOf(text: string): string[] {
     .replace(/#/gu, ' no ')
     .split(/[^\p{L}\p{N}]+/u)
     .filter((token) => token !== '');
+}
+
+/** A text without the signs at its end, each a single one that `sign` knows. */
+export function withoutTrailing(text: string, sign: RegExp): string {
+  let end = text.length;
+  while (end > 0 && sign.test(text.charAt(end - 1))) end--;
+  return text.slice(0, end);
 }
 
 const read = new Map<string, TextRead>();

@@ -12,7 +12,7 @@ export type StatedUnit =
 const kept = 4000;
 const known = new Map<string, StatedUnit | undefined>();
 const longest = 64;
-const percent = /^[[(]?\s*(?:%|pct|percent)\s*(.*?)[\])]?$/iu;
+const percent = /^[[(]?\s*(?:%|pct|percent)\s*((?:\S.*?)??)[\])]?$/iu;
 
 /** The unit that a text states in any of the languages known, brackets around it or not; `undefined` for any other text. */
 export function statedUnit(text: string): StatedUnit | undefined {
@@ -23,9 +23,9 @@ export function statedUnit(text: string): StatedUnit | undefined {
   return found;
 }
 
-/** A text with its foreign words for units and detections replaced by English ones. */
+/** A text with its foreign words for units and detections replaced by English ones, and single spaces. */
 export function inEnglishUnits(text: string): string {
-  let english = text;
+  let english = text.replace(/\s+/gu, ' ');
   for (const [pattern, word] of unitSpellings) english = english.replace(pattern, word);
   return english;
 }

@@ -1,20 +1,23 @@
-/** Spellings of units and of how a vibration is counted that are not English ones, each with the English one. From memory. */
+/**
+ * Spellings of units and of how a vibration is counted that are not English ones, each with the English one, in texts with
+ * single spaces. From memory.
+ */
 export const unitSpellings: readonly (readonly [pattern: RegExp, english: string])[] = [
-  [/(?<=v)\s*(?:cc|dc|gs|c\.c\.)(?![\p{L}\p{N}])/giu, ''],
+  [/(v) ?(?:cc|dc|gs|c\.c\.)(?![\p{L}\p{N}])/giu, '$1'],
   [
-    /(?<![\p{L}\p{N}])(?:spitze\s*[-–/ ]?\s*(?:zu\s*[-–/ ]?\s*)?spitze|s\s*[-–/.]\s*s\.?|ss)(?![\p{L}\p{N}])/giu,
+    /(?<![\p{L}\p{N}])(?:spitze ?(?:[-–/] ?)?(?:zu ?(?:[-–/] ?)?)?spitze|s ?[-–/.] ?s\.?|ss)(?![\p{L}\p{N}])/giu,
     'p-p',
   ],
   [
-    /(?<![\p{L}\p{N}])(?:cr[êe]te\s*[-–/ ]?\s*(?:[àa]\s*[-–/ ]?\s*)?cr[êe]te|c\s*[-–/.]\s*(?:[àa]\s*[-–/.]\s*)?c\.?|cc|c\s+[àa]\s+c)(?![\p{L}\p{N}])/giu,
+    /(?<![\p{L}\p{N}])(?:cr[êe]te ?(?:[-–/] ?)?(?:[àa] ?(?:[-–/] ?)?)?cr[êe]te|c ?[-–/.] ?(?:[àa] ?[-–/.] ?)?c\.?|cc|c [àa] c)(?![\p{L}\p{N}])/giu,
     'p-p',
   ],
   [
-    /(?<![\p{L}\p{N}])(?:pico\s*[-–/ ]?\s*(?:a\s*[-–/ ]?\s*)?pico|picco\s*[-–/ ]?\s*(?:a\s*[-–/ ]?\s*)?picco|pap|p\s*\.\s*a\s*\.\s*p\.?|p\s*\.\s*p\.?)(?![\p{L}\p{N}])/giu,
+    /(?<![\p{L}\p{N}])(?:pico ?(?:[-–/] ?)?(?:a ?(?:[-–/] ?)?)?pico|picco ?(?:[-–/] ?)?(?:a ?(?:[-–/] ?)?)?picco|pap|p ?\. ?a ?\. ?p\.?|p ?\. ?p\.?)(?![\p{L}\p{N}])/giu,
     'p-p',
   ],
   [
-    /(?<![\p{L}\p{N}])(?:0\s*[-–/]\s*s|null\s*[-–/ ]\s*spitze|0\s*[-–/]\s*spitze|0\s*[-–/]\s*c|z[ée]ro\s*[-–/ ]\s*cr[êe]te|0\s*[-–/]\s*cr[êe]te|cero\s*[-–/ ]\s*pico|0\s*[-–/]\s*pico|zero\s*[-–/ ]\s*pico|zero\s*[-–/ ]\s*picco|0\s*[-–/]\s*picco|o\s*[-–/]\s*s)(?![\p{L}\p{N}])/giu,
+    /(?<![\p{L}\p{N}])(?:0 ?[-–/] ?s|null(?: ?[-–/] ?| )spitze|0 ?[-–/] ?spitze|0 ?[-–/] ?c|z[ée]ro(?: ?[-–/] ?| )cr[êe]te|0 ?[-–/] ?cr[êe]te|cero(?: ?[-–/] ?| )pico|0 ?[-–/] ?pico|zero(?: ?[-–/] ?| )pico|zero(?: ?[-–/] ?| )picco|0 ?[-–/] ?picco|o ?[-–/] ?s)(?![\p{L}\p{N}])/giu,
     '0-p',
   ],
   [

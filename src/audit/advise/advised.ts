@@ -1,0 +1,32 @@
+import type { PlacedFact, RowPlace } from '../model/findings.ts';
+import type { AskedQuestion } from '../model/question.ts';
+import type { ChannelResult, GroupResult, NotRead } from '../model/report.ts';
+
+/** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
+export interface AdvisedChannel {
+  readonly result: ChannelResult;
+  readonly facts: readonly PlacedFact[];
+  readonly invalid: readonly PlacedFact[];
+}
+
+/** Settings of which no channel is known, so that it is not known where their danger acts. */
+export interface UnjudgedSettings {
+  readonly tag: string;
+  readonly danger: number | null;
+  readonly unit: string | null;
+  readonly place: RowPlace;
+  readonly fact: PlacedFact;
+}
+
+/** All that the list of what needs action is drawn from. */
+export interface Advised {
+  /** Worst first. */
+  readonly channels: readonly AdvisedChannel[];
+  readonly groups: readonly GroupResult[];
+  readonly unjudged: readonly UnjudgedSettings[];
+  readonly notRead: readonly NotRead[];
+  /** What a person has to be asked. */
+  readonly questions: readonly AskedQuestion[];
+  /** What else there is to say of tables and sheets. */
+  readonly problems: readonly PlacedFact[];
+}

@@ -37,7 +37,7 @@ export function* inputsFingerprint(
 }
 
 function* addTable(hash: CellHash, table: FoundTable): Generator<void, void, void> {
-  const { kind, sheet, columns, unitColumns, firstRow, lastRow, skipped } = table;
+  const { kind, sheet, columns, unitColumns, firstRow, lastRow, skipped, origin } = table;
   const named = [...columns.values()].toSorted((a, b) => (a.id < b.id ? -1 : 1));
   addAll(hash, [kind, sheet.name, sheet.plainText?.decimal ?? '']);
   for (const { id, header, unit, coverage, remarks } of named)
@@ -49,6 +49,8 @@ function* addTable(hash: CellHash, table: FoundTable): Generator<void, void, voi
     const cells = sheet.rows[row - 1];
     if (!cells || skipped.has(row) || places.every((place) => isEmpty(cells[place]))) continue;
     for (const place of places) hash.cell(cells[place]);
+    for (const { rule, column, values } of origin?.remarks(row) ?? [])
+      addAll(hash, [rule, column, canonicalJson(values)]);
     hash.end();
   }
   hash.end();

@@ -1,5 +1,6 @@
-import { byTag } from './byTag.ts';
+import { byTag, isToldByMachine, pairsOf, type ChannelPair } from './byTag.ts';
 import { earlierRemarks } from './earlierRemarks.ts';
+import type { Quantity } from '../model/quantities.ts';
 import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../model/since.ts';
 import type { Snapshot, SnapshotChannel } from '../model/snapshot.ts';
 import { valueChanges } from './valueChanges.ts';
@@ -12,8 +13,8 @@ const stride = 250;
 
 /**
  * What changed from one audit to another, worst first: verdicts, settings, sensitivities, channels that are gone or new,
- * and what is still not within tolerance. Channels are joined by tag as the tables are. Values are compared in common
- * units, to nine digits. Goes step by step, so that a screen can stay alive.
+ * and what is still not within tolerance. Channels are joined by tag, and by machine where a tag stands on several. Values are
+ * compared in common units, to nine digits. Goes step by step, so that a screen can stay alive.
  */
 export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void, SinceResult, void> {
   const [earlier, later] = [byTag(before), byTag(now)];
@@ -24,15 +25,13 @@ export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void
     if (++done % stride === 0) yield;
     const olds = earlier.get(key) ?? [];
     const [channel] = channels;
-    const [old] = olds;
-    if (!channel) continue;
-    if (channels.length > 1 || olds.length > 1) changes.push(severalTimes(channel, channels, olds));
-    else if (old) {
-      const values = valueChanges(old, channel, unknown);
-      changes.push(...verdictChanges(old, channel, values), ...values);
-    } else changes.push(...verdictChanges(undefined, channel, []), lone(channel, 'new'));
+    const pairs = pairsOf(olds, channels);
+    if (pairs) for (const pair of pairs) changes.push(...between(pair, unknown));
+    else if (channel) changes.push(severalTimes(channel, channels, olds));
   }
-  for (const [key, [channel]] of earlier) if (channel && !later.has(key)) changes.push(lone(channel, 'gone'));
+  for (const [key, olds] of earlier)
+    if (!later.has(key))
+      for (const old of isToldByMachine(olds) ? olds : olds.slice(0, 1)) changes.push(lone(old, 'gone'));
   const { input, from, sheet, audited, channels } = before;
   return {
     before: { input, from, sheet, audited, channels: channels.length },
@@ -40,6 +39,13 @@ export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void
     changes: inOrder(changes),
     remarks: [...before.remarks, ...earlierRemarks(before, now)],
   };
+}
+
+function between({ old, channel }: ChannelPair, unknown: ReadonlySet<Quantity>): Change[] {
+  if (!channel) return old ? [lone(old, 'gone')] : [];
+  if (!old) return [...verdictChanges(undefined, channel, []), lone(channel, 'new')];
+  const values = valueChanges(old, channel, unknown);
+  return [...verdictChanges(old, channel, values), ...values];
 }
 
 function inOrder(changes: readonly Change[]): Change[] {

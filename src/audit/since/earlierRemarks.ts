@@ -1,6 +1,5 @@
 import { percent } from '../model/wording.ts';
-import { tagKey } from '../read/tables/tagKey.ts';
-import { byTag } from './byTag.ts';
+import { byTag, pairsOf } from './byTag.ts';
 import type { EarlierRemark, Snapshot } from '../model/snapshot.ts';
 
 /** What can't be compared because the earlier results do not show it, or were judged by another policy. */
@@ -60,10 +59,11 @@ function whyReversed(before: Snapshot, now: Snapshot): string | null {
     return `it was made on ${then.slice(0, 10)}, this one on ${today.slice(0, 10)}`;
   }
   const earlier = byTag(before);
-  for (const { tag, calibratedOn } of now.channels) {
-    const was = earlier.get(tagKey(tag))?.[0]?.calibratedOn ?? null;
-    if (was !== null && calibratedOn !== null && was > calibratedOn) {
-      return `${tag.slice(0, 60)} was calibrated on ${was} there, and on ${calibratedOn} here`;
+  for (const [key, channels] of byTag(now)) {
+    for (const { old, channel } of pairsOf(earlier.get(key) ?? [], channels) ?? []) {
+      const [was, is] = [old?.calibratedOn ?? null, channel?.calibratedOn ?? null];
+      if (channel && was !== null && is !== null && was > is)
+        return `${channel.tag.slice(0, 60)} was calibrated on ${was} there, and on ${is} here`;
     }
   }
   return null;

@@ -1,4 +1,5 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
+import { parseColumnMap } from '../../audit/model/columnMap.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { heading, remark, rest, wide, type Entry } from '../summary/layout.ts';
 import { evidenceLabels } from './evidenceLabels.ts';
@@ -10,7 +11,10 @@ const longest = 30_000;
 const words =
   'By these lines a later check tells whether inputs, policy or results were edited since (command line: --verify; task pane: Check results). It finds edits, not forgers: whoever changes a value and its fingerprint together is not found out. Fingerprints are SHA-256.';
 
-/** All it takes to repeat the audit and compare its results: fingerprints, time, policy, column map. */
+/**
+ * All it takes to repeat the audit and compare its results: fingerprints, time, policy, and the column map with its entries
+ * in the order in which they are read back.
+ */
 export function evidenceLines(report: Report, sheets: SheetFingerprints): readonly (readonly Entry[])[] {
   const { fingerprint, generated, version, input, policy, basis } = report;
   const { map, ...state } = basis;
@@ -24,7 +28,7 @@ export function evidenceLines(report: Report, sheets: SheetFingerprints): readon
     version,
     input,
     policyText: JSON.stringify(policy),
-    mapText: JSON.stringify(map),
+    mapText: JSON.stringify(parseColumnMap(map)),
     stateText: JSON.stringify(state),
   };
   const keys = Object.keys(evidenceLabels) as (keyof typeof evidenceLabels)[];

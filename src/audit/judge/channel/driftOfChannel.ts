@@ -1,5 +1,6 @@
 import type { Channel } from '../../model/channel.ts';
 import type { RecordResult } from '../../model/records.ts';
+import type { SnapshotChannel } from '../../model/snapshot.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import { tagKey } from '../../read/tables/tagKey.ts';
 import { auditDrift, type AuditedDrift } from '../drift/auditDrift.ts';
@@ -22,11 +23,23 @@ export function driftOf(
       row,
       table: tables.channels,
       history,
-      before: before.length === 1 ? before[0] : undefined,
+      before: earlierOf(row, before, tables.channels.origin?.key(row.row) ?? key),
       record,
       asLeft: known ? row.asLeftSensitivity : null,
     },
     policy,
     today,
   );
+}
+
+/** The channel in an earlier audit: the only one of its tag; where that stands on several machines, the one of its machine. */
+function earlierOf(
+  { tag, machine }: ChannelRow,
+  before: readonly SnapshotChannel[],
+  key: string,
+): SnapshotChannel | undefined {
+  if (before.length === 1 && key === tagKey(tag)) return before[0];
+  if (machine === '') return undefined;
+  const own = before.filter((one) => tagKey(one.machine) === tagKey(machine));
+  return own.length === 1 ? own[0] : undefined;
 }

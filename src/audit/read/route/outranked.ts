@@ -57,9 +57,13 @@ function covers({ left, right }: Area, column: number): boolean {
   return column >= left && column <= right;
 }
 
-/** A word for another time or for what is not in force: in the name of the sheet, a title, or a group above the columns. */
+/**
+ * A word for another time or for what is not in force: in the name of the sheet, a title, or a group above the columns. The
+ * name of a text table is its file's, which says nothing against its headers; where two lists rival, none is found by them.
+ */
 function isSaidAside({ sheet, headerRow, columns }: FoundTable, other: FoundTable): boolean {
-  if (saysAside(sheet.name) || conceptsIn(sheet.name).has('as left')) return true;
+  const isNamed = sheet.plainText === undefined;
+  if (isNamed && (saysAside(sheet.name) || conceptsIn(sheet.name).has('as left'))) return true;
   for (let row = Math.max(1, headerRow - titleRows); row < headerRow; row++) {
     if (other.sheet === sheet && row >= other.headerRow && row <= other.lastRow) continue;
     for (const cell of sheet.rows[row - 1] ?? [])

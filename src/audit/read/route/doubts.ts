@@ -33,8 +33,8 @@ export function leavesDoubts(
   );
 }
 
-function hasTwins({ tagged, keyOf, rowsOf }: TagIndex): boolean {
-  return tagged.some((row) => rowsOf(keyOf(row)).length > 1);
+function hasTwins(index: TagIndex): boolean {
+  return index.tagged.some((row) => index.rowsOf(index.keyOf(row)).length > 1);
 }
 
 /** A column that the table must have, of a quantity, and nothing that names its unit. */

@@ -64,6 +64,14 @@ export function leftAside(notUsed: readonly NotUsed[]): LeftAsideOf {
   return { notRead, remarks };
 }
 
+/** How evidence tells the machine of a list. */
+const toldByEvidence: Readonly<Partial<Record<Evidence['is'], MachineTold>>> = {
+  label: 'a label',
+  'sheet name': 'the name of its sheet',
+  heading: 'a heading',
+  answer: 'what you said',
+};
+
 /** How the machine of each list without a column for it was told. */
 export function machineRemarks(tables: readonly TableRead[]): PlacedFact[] {
   return tables.flatMap(({ lane, machine, leftOut, part }) => {
@@ -75,22 +83,11 @@ export function machineRemarks(tables: readonly TableRead[]): PlacedFact[] {
       'place' in evidence && evidence.place
         ? evidence.place
         : { sheet: block.sheet.name, row: first?.row ?? block.header[0], column: first?.column ?? 1 };
-    const values = { machine: name, sheet: block.sheet.name, told: toldBy(evidence) };
+    const values = {
+      machine: name,
+      sheet: block.sheet.name,
+      told: toldByEvidence[evidence.is] ?? 'something else',
+    };
     return [factAt(lettered(at), factOf('machine-of-list', 'note', values))];
   });
-}
-
-function toldBy({ is }: Evidence): MachineTold {
-  switch (is) {
-    case 'label':
-      return 'a label';
-    case 'sheet name':
-      return 'the name of its sheet';
-    case 'heading':
-      return 'a heading';
-    case 'answer':
-      return 'what you said';
-    default:
-      return 'something else';
-  }
 }

@@ -4,7 +4,6 @@ import { factOf } from '../../model/findings.ts';
 import type { Steps } from '../../model/steps.ts';
 import type { Diagnostic } from '../rows/diagnostic.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
-import { settingsColumns } from '../tables/settingsColumns.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import { placeIn, type Place } from '../understand/blocks/block.ts';

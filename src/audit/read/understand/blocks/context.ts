@@ -25,6 +25,8 @@ export interface BlockContext {
 
 /** Rows above a block that can hold its titles. */
 const reach = 8;
+/** Longest name in front of a colon and what it names. */
+const longestName = 40;
 
 /** The cells of a block, as far as texts around it have to be told from them. */
 interface Extent {
@@ -125,8 +127,10 @@ function textsIn(sheet: Sheet, row: number, left: number, right: number): Contex
 }
 
 function valueBeside(sheet: Sheet, row: number, column: number, text: string): string | null {
-  const behind = /^([^:]{1,40}):\s*(\S.*)$/u.exec(text);
-  if (behind?.[2] && readHeader(behind[1] ?? '').known > 0) return behind[2].trim();
+  const colon = text.indexOf(':');
+  const behind = text.slice(colon + 1).trim();
+  if (colon > 0 && colon <= longestName && behind !== '' && readHeader(text.slice(0, colon)).known > 0)
+    return behind;
   if (!labelOf(text)) return null;
   for (let at = column + 1; at <= column + 3; at++) {
     const cell = cellAt(sheet, row, at);

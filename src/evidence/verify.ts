@@ -14,6 +14,7 @@ import { isTitleOf } from '../sheets/titles.ts';
 import { disguised, hiddenInputs } from './disguised.ts';
 import { editedInputs } from './editedInputs.ts';
 import type { FileFormulas } from './formulas.ts';
+import { inputPlaces, type InputPlaces } from './inputPlaces.ts';
 import { restored } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
@@ -93,6 +94,8 @@ function* checkRun(
 
 interface AuditedAgain {
   readonly report?: Report;
+  /** Where its inputs stand, worked out only where one was edited. */
+  readonly places?: () => Steps<void, InputPlaces>;
   readonly why?: string;
 }
 
@@ -109,7 +112,8 @@ function* auditAgain(
     return { why: 'The time of the audit is no longer readable in the evidence.' };
   try {
     const book = restored(workbook, evidence.input, basis);
-    return { report: yield* auditInSteps(book, { policy, map: basis.map, now }) };
+    const report = yield* auditInSteps(book, { policy, map: basis.map, now });
+    return { report, places: () => inputPlaces(book, basis, now) };
   } catch (error) {
     if (!(error instanceof AuditRefused)) throw error;
     return { why: `The tables can no longer be told: ${error.message}` };
@@ -150,14 +154,15 @@ function policyPart(evidence: StoredEvidence, policy: Policy | undefined): PartC
 }
 
 function* inputsPart(
-  { report, why }: AuditedAgain,
+  { report, places, why }: AuditedAgain,
   { version }: StoredEvidence,
   { sheets }: FoundRun,
 ): Steps<number, PartCheck> {
-  if (!report) return edited(why ?? '');
+  if (!report || !places) return edited(why ?? '');
   const results = sheets.find((sheet) => isTitleOf('results', titleOfSheet(sheet)));
   if (version !== ourVersion || !results) return edited(otherFingerprint);
-  const { differences, said } = yield* asPart(editedInputs(report, results), () => 0.5);
+  const found = yield* asPart(places(), () => 0.5);
+  const { differences, said } = yield* asPart(editedInputs(report, results, found), () => 0.5);
   const unnamed = differences.count === 0 && said.length === 0 ? [unnamedInput] : [];
   return {
     state: 'edited',

@@ -14,8 +14,8 @@ import { quoted, sameValue, valueText } from './sameValue.ts';
 import type { CellDifference } from './verification.ts';
 
 const idAt = columns.map(({ id }) => id);
-const [tagAt, machineAt, thresholdAt, multiplierAt] = ['tag', 'machine', 'threshold', 'multiplier'].map((id) =>
-  idAt.indexOf(id),
+const [tagAt, machineAt, thresholdAt, multiplierAt] = ['tag', 'machine', 'threshold', 'multiplier'].map(
+  (id) => idAt.indexOf(id),
 );
 
 /** Channels between two steps. */
@@ -33,11 +33,7 @@ export interface EditedInputs {
  * as they are now reads. In the channel's unit, as the sheet shows them; the place is the cell in the user's own table.
  * `places` names it where the tables don't.
  */
-export function* editedInputs(
-  now: Report,
-  results: Sheet,
-  places: InputPlaces,
-): Steps<number, EditedInputs> {
+export function* editedInputs(now: Report, results: Sheet, places: InputPlaces): Steps<number, EditedInputs> {
   const before = linesByKey(results);
   const differences = new Differences();
   const placed = new Set<string>();

@@ -15,7 +15,7 @@ import { disguised, hiddenInputs } from './disguised.ts';
 import { editedInputs } from './editedInputs.ts';
 import type { FileFormulas } from './formulas.ts';
 import { inputPlaces, type InputPlaces } from './inputPlaces.ts';
-import { restored } from './restored.ts';
+import { restored, withMovedRows } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
 import { json, storedBasis, storedFingerprints, type StoredEvidence } from './storedEvidence.ts';
@@ -60,7 +60,7 @@ function* checkRun(
   const basis = storedBasis(evidence);
   const policy = policyOf(evidence);
   const audited = yield* asPart(
-    auditAgain(workbook, evidence, basis, policy ?? defaultPolicy),
+    auditEitherWay(workbook, evidence, basis, policy ?? defaultPolicy),
     (part) => 0.5 * part,
   );
   const policyCheck = policyPart(evidence, policy);
@@ -97,6 +97,21 @@ interface AuditedAgain {
   /** Where its inputs stand, worked out only where one was edited. */
   readonly places?: () => Steps<void, InputPlaces>;
   readonly why?: string;
+}
+
+/** Audits again with the rows hidden that were then; where inputs differ and those rows moved together, where they are now. */
+function* auditEitherWay(
+  workbook: Workbook,
+  evidence: StoredEvidence,
+  basis: AuditBasis | undefined,
+  policy: Policy,
+): Steps<number, AuditedAgain> {
+  const audited = yield* auditAgain(workbook, evidence, basis, policy);
+  if (audited.report?.fingerprint.inputs === evidence.inputs) return audited;
+  const moved = basis && withMovedRows(workbook, basis);
+  if (!moved) return audited;
+  const again = yield* auditAgain(workbook, evidence, moved, policy);
+  return again.report?.fingerprint.inputs === evidence.inputs ? again : audited;
 }
 
 function* auditAgain(

@@ -9,11 +9,14 @@ import { lineOf } from '../sheets/results/line.ts';
 import { headerRow } from '../sheets/results/resultsSheet.ts';
 import { Differences } from './differences.ts';
 import { inputColumns, type InputPlace } from './inputColumns.ts';
+import type { InputPlaces } from './inputPlaces.ts';
 import { quoted, sameValue, valueText } from './sameValue.ts';
 import type { CellDifference } from './verification.ts';
 
 const idAt = columns.map(({ id }) => id);
-const [tagAt, thresholdAt, multiplierAt] = ['tag', 'threshold', 'multiplier'].map((id) => idAt.indexOf(id));
+const [tagAt, machineAt, thresholdAt, multiplierAt] = ['tag', 'machine', 'threshold', 'multiplier'].map(
+  (id) => idAt.indexOf(id),
+);
 
 /** Channels between two steps. */
 const stride = 250;
@@ -28,8 +31,9 @@ export interface EditedInputs {
 /**
  * Names the inputs that were edited: compares what the results sheet shows of the inputs with what an audit of the cells
  * as they are now reads. In the channel's unit, as the sheet shows them; the place is the cell in the user's own table.
+ * `places` names it where the tables don't.
  */
-export function* editedInputs(now: Report, results: Sheet): Steps<number, EditedInputs> {
+export function* editedInputs(now: Report, results: Sheet, places: InputPlaces): Steps<number, EditedInputs> {
   const before = linesByKey(results);
   const differences = new Differences();
   const placed = new Set<string>();
@@ -38,12 +42,12 @@ export function* editedInputs(now: Report, results: Sheet): Steps<number, Edited
     if (index % stride === 0) yield index / now.channels.length;
     for (const threshold of channel.thresholds) {
       const key = keyOf(channel, threshold);
-      const cells = before.get(key)?.shift();
+      const cells = takeLine(before.get(key), channel);
       if (!cells) {
         came.push(nameOf(key));
         continue;
       }
-      for (const difference of between(now, channel, threshold, cells)) {
+      for (const difference of between(now, places, channel, threshold, cells)) {
         const at = `${difference.sheet}\n${difference.row}\n${difference.column}`;
         if (!placed.has(at)) differences.add(difference);
         placed.add(at);
@@ -69,8 +73,18 @@ function linesByKey({ rows }: Sheet): Map<string, (readonly Cell[])[]> {
   return found;
 }
 
+/** Takes a channel's line out of those of its tag: that of its machine, else the first. */
+function takeLine(
+  lines: (readonly Cell[])[] | undefined,
+  { machine }: ChannelResult,
+): readonly Cell[] | undefined {
+  const own = lines?.findIndex((cells) => sameValue(cells[machineAt ?? 0] ?? null, machine)) ?? -1;
+  return lines?.splice(Math.max(0, own), 1)[0];
+}
+
 function* between(
   now: Report,
+  places: InputPlaces,
   channel: ChannelResult,
   threshold: ThresholdResult,
   cells: readonly Cell[],
@@ -81,7 +95,7 @@ function* between(
     const cell = cells[index] ?? null;
     if (!input || sameValue(cell, value(line))) continue;
     yield {
-      ...placeOf(now, channel, threshold, input),
+      ...placeOf(now, places, channel, threshold, input),
       stands: valueText(value(line)),
       should: quoted(cell),
     };
@@ -90,14 +104,18 @@ function* between(
 
 function placeOf(
   { columns: readings }: Report,
-  { source, state }: ChannelResult,
+  places: InputPlaces,
+  channel: ChannelResult,
   { name }: ThresholdResult,
   { table, column, asLeft }: InputPlace,
 ): Pick<CellDifference, 'sheet' | 'row' | 'column'> {
+  const { source, state } = channel;
   const { sheet, row } = (table === 'settings' ? source.settings : null) ?? source.channels;
   const listed = state === 'as left' ? (asLeft ?? column) : column;
   const id =
     listed === 'setpoint' ? name.replace(/ (.)/u, (_, letter: string) => letter.toUpperCase()) : listed;
+  const place = places(channel, table, id);
+  if (place) return place;
   const meaning = columnsOf(table)[id]?.name;
   const of = table === 'channels' ? 'channel list' : 'monitor settings';
   const reading =

@@ -26,6 +26,23 @@ export function restored(workbook: Workbook, input: string, basis: AuditBasis): 
   return { name: input, sheets: [...sheets, ...earlierResults.map(earlier)] };
 }
 
+/**
+ * The basis with the hidden rows of sheets where they stand now, on sheets where all of them moved by the same number of
+ * rows, as they do when rows are inserted above; `undefined` where there is none.
+ */
+export function withMovedRows({ sheets }: Workbook, basis: AuditBasis): AuditBasis | undefined {
+  const moved = Object.entries(basis.hiddenRows).flatMap(([name, then]): [string, string][] => {
+    const now = sheets.find((sheet) => sheet.name === name)?.hiddenRows ?? none;
+    const [before, after] = [[...rowsOf(then)], [...now].toSorted((one, other) => one - other)];
+    const by = (after[0] ?? 0) - (before[0] ?? 0);
+    const together =
+      before.length === after.length && before.every((row, index) => row + by === after[index]);
+    return together && by !== 0 ? [[name, after.join()]] : [];
+  });
+  if (moved.length === 0) return undefined;
+  return { ...basis, hiddenRows: { ...basis.hiddenRows, ...Object.fromEntries(moved) } };
+}
+
 type TextTable = AuditBasis['textTables'][number];
 
 /** Sheets that stand for text files: by name, without the ending where a workbook was made from them, or by their order. */

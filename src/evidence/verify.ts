@@ -14,7 +14,8 @@ import { isTitleOf } from '../sheets/titles.ts';
 import { disguised, hiddenInputs } from './disguised.ts';
 import { editedInputs } from './editedInputs.ts';
 import type { FileFormulas } from './formulas.ts';
-import { restored } from './restored.ts';
+import { inputPlaces, type InputPlaces } from './inputPlaces.ts';
+import { restored, withMovedRows } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
 import { json, storedBasis, storedFingerprints, type StoredEvidence } from './storedEvidence.ts';
@@ -59,7 +60,7 @@ function* checkRun(
   const basis = storedBasis(evidence);
   const policy = policyOf(evidence);
   const audited = yield* asPart(
-    auditAgain(workbook, evidence, basis, policy ?? defaultPolicy),
+    auditEitherWay(workbook, evidence, basis, policy ?? defaultPolicy),
     (part) => 0.5 * part,
   );
   const policyCheck = policyPart(evidence, policy);
@@ -93,7 +94,24 @@ function* checkRun(
 
 interface AuditedAgain {
   readonly report?: Report;
+  /** Where its inputs stand, worked out only where one was edited. */
+  readonly places?: () => Steps<void, InputPlaces>;
   readonly why?: string;
+}
+
+/** Audits again with the rows hidden that were then; where inputs differ and those rows moved together, where they are now. */
+function* auditEitherWay(
+  workbook: Workbook,
+  evidence: StoredEvidence,
+  basis: AuditBasis | undefined,
+  policy: Policy,
+): Steps<number, AuditedAgain> {
+  const audited = yield* auditAgain(workbook, evidence, basis, policy);
+  if (audited.report?.fingerprint.inputs === evidence.inputs) return audited;
+  const moved = basis && withMovedRows(workbook, basis);
+  if (!moved) return audited;
+  const again = yield* auditAgain(workbook, evidence, moved, policy);
+  return again.report?.fingerprint.inputs === evidence.inputs ? again : audited;
 }
 
 function* auditAgain(
@@ -109,7 +127,8 @@ function* auditAgain(
     return { why: 'The time of the audit is no longer readable in the evidence.' };
   try {
     const book = restored(workbook, evidence.input, basis);
-    return { report: yield* auditInSteps(book, { policy, map: basis.map, now }) };
+    const report = yield* auditInSteps(book, { policy, map: basis.map, now });
+    return { report, places: () => inputPlaces(book, basis, now) };
   } catch (error) {
     if (!(error instanceof AuditRefused)) throw error;
     return { why: `The tables can no longer be told: ${error.message}` };
@@ -150,14 +169,15 @@ function policyPart(evidence: StoredEvidence, policy: Policy | undefined): PartC
 }
 
 function* inputsPart(
-  { report, why }: AuditedAgain,
+  { report, places, why }: AuditedAgain,
   { version }: StoredEvidence,
   { sheets }: FoundRun,
 ): Steps<number, PartCheck> {
-  if (!report) return edited(why ?? '');
+  if (!report || !places) return edited(why ?? '');
   const results = sheets.find((sheet) => isTitleOf('results', titleOfSheet(sheet)));
   if (version !== ourVersion || !results) return edited(otherFingerprint);
-  const { differences, said } = yield* asPart(editedInputs(report, results), () => 0.5);
+  const found = yield* asPart(places(), () => 0.5);
+  const { differences, said } = yield* asPart(editedInputs(report, results, found), () => 0.5);
   const unnamed = differences.count === 0 && said.length === 0 ? [unnamedInput] : [];
   return {
     state: 'edited',

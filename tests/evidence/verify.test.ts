@@ -30,6 +30,25 @@ const states = ({ inputs, policy, results }: Verification): string =>
   [inputs, policy, results].map(({ state }) => state).join(', ');
 const [asAudited, onlyResults] = ['as audited, as audited, as audited', 'as audited, as audited, edited'];
 
+/** Rows inserted above the cells of a sheet; merged areas and hidden rows move with them, as a spreadsheet moves them. */
+function lowered(workbook: Workbook, name: string, by: number): Workbook {
+  const lower = edited(workbook, name, (rows) => [...Array.from({ length: by }, () => []), ...rows]);
+  const sheets = lower.sheets.map((sheet) =>
+    sheet.name === name
+      ? {
+          ...sheet,
+          merged: (sheet.merged ?? []).map((area) => ({
+            ...area,
+            top: area.top + by,
+            bottom: area.bottom + by,
+          })),
+          hiddenRows: new Set([...sheet.hiddenRows].map((row) => row + by)),
+        }
+      : sheet,
+  );
+  return { ...lower, sheets };
+}
+
 /** A workbook in memory with the result sheets of its audit, through a file. */
 function audited(workbook: Workbook, at = now, options: AuditOptions = {}): Workbook {
   const sheets = resultSheets(audit(workbook, { now: at, ...options }));
@@ -175,7 +194,7 @@ describe('the station with its results', () => {
   );
 
   it('rows or columns that came beside the tables: that no result was edited is said', () => {
-    const lower = edited(written, 'Channels', (rows) => [[], [], ...rows]);
+    const lower = lowered(written, 'Channels', 2);
     const right = edited(written, 'Monitor settings', (rows) => rows.map((cells) => [null, ...cells]));
     for (const book of [lower, right]) {
       const { inputs, results } = verify(book);

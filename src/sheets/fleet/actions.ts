@@ -18,9 +18,9 @@ export function actionsOfAll(files: readonly FleetFile[]): {
   const all = files
     .flatMap(({ file, found }) => (found?.attention ?? []).map((entry): ListedAction => ({ file, entry })))
     .sort((one, other) => gravestFirst(one.entry, other.entry));
-  const critical = all.filter(({ entry }) => entry.severity === 'critical').length;
+  const lastCritical = all.findLastIndex(({ entry }) => entry.severity === 'critical');
   return {
-    actions: all.slice(0, Math.max(usualActions, critical)),
+    actions: all.slice(0, Math.max(usualActions, lastCritical + 1)),
     total: files.reduce((sum, { found }) => sum + (found ? actionsIn(found) : 0), 0),
   };
 }

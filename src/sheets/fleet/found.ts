@@ -12,8 +12,8 @@ export function foundIn(report: Report): Found {
   return { summary, machines: machineCounts(report), attention: keptOf(attention) };
 }
 
-/** All that is critical, as far as 2,000, and of the rest what fills the list up to 50. */
+/** All that is critical and what is graver than some of it, as far as 2,000; of the rest what fills the list up to 50. */
 function keptOf(attention: readonly Attention[]): readonly Attention[] {
-  const critical = attention.filter(({ severity }) => severity === 'critical').length;
-  return attention.slice(0, Math.max(usualActions, Math.min(critical, mostKept)));
+  const lastCritical = attention.findLastIndex(({ severity }) => severity === 'critical');
+  return attention.slice(0, Math.max(usualActions, Math.min(lastCritical + 1, mostKept)));
 }

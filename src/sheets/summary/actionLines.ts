@@ -4,7 +4,7 @@ import { sheetNames } from '../titles.ts';
 import { levelHeaders, levels, placeText, subjectName, subjectThreshold } from './actionEntry.ts';
 import { heading, remark, type Entry } from './layout.ts';
 
-/** What is critical is listed in full, as far as a sheet can hold it; of the rest no more than fills the list up. */
+/** What is critical is listed in full, and what is graver than some of it, as far as a sheet can hold it; the rest fills up. */
 const mostCritical = 100_000;
 const usual = 25;
 
@@ -13,8 +13,8 @@ export function actionLines({ attention, notRead }: Report): readonly (readonly 
   if (attention.length === 0) {
     return [heading('Needs action'), ...(notRead.length === 0 ? [remark('Nothing needs action.')] : [])];
   }
-  const critical = attention.filter(({ severity }) => severity === 'critical').length;
-  const listed = attention.slice(0, Math.max(usual, Math.min(critical, mostCritical)));
+  const lastCritical = attention.findLastIndex(({ severity }) => severity === 'critical');
+  const listed = attention.slice(0, Math.max(usual, Math.min(lastCritical + 1, mostCritical)));
   const more = attention.length - listed.length;
   return [
     heading('Needs action, worst first'),

@@ -157,7 +157,7 @@ describe('hand-over sheets', () => {
       'History',
       'hand-over LIST',
       '',
-      '***',
+      '[:]',
     ];
     const names = sheetsOf(
       ...machines.map((machine, index): Listed => ({ ...late, machine, tag: `V-${index}` })),

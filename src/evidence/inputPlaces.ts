@@ -1,0 +1,34 @@
+import type { AuditBasis } from '../audit/model/basis.ts';
+import type { Place } from '../audit/model/findings.ts';
+import type { ChannelResult } from '../audit/model/report.ts';
+import type { Steps } from '../audit/model/steps.ts';
+import { readBook } from '../audit/read/readBook.ts';
+import type { TableKind } from '../audit/read/tables/vocabulary.ts';
+import type { TidyChannel } from '../audit/read/tidy/tidyList.ts';
+import { lettered } from '../audit/read/tidy/troubleRemarks.ts';
+import type { MeaningId } from '../audit/read/understand/meanings/meaning.ts';
+import type { Workbook } from '../cells/sheet.ts';
+
+/** The cell from which an input of a channel is read, by the id of its column; `undefined` where its table tells that. */
+export type InputPlaces = (channel: ChannelResult, table: TableKind, id: string) => Place | undefined;
+
+/**
+ * Where the inputs of a workbook stand that is no channel list and monitor settings but lists of another shape, in which
+ * neither one row nor one column holds a channel. `time`: of the audit.
+ */
+export function* inputPlaces(workbook: Workbook, { map }: AuditBasis, time: Date): Steps<void, InputPlaces> {
+  const book = yield* readBook(workbook, map, Math.floor(time.getTime() / 86_400_000));
+  const list = 'refusal' in book ? undefined : book.understood?.list;
+  const channels = new Map<string, TidyChannel>();
+  for (const channel of list?.channels ?? []) channels.set(keyOf(channel), channel);
+  return (channel, table, id) => {
+    const own = channels.get(keyOf(channel));
+    if (!own) return undefined;
+    const column = id as MeaningId;
+    return lettered(own.values.get(column)?.place ?? own.unused.get(column) ?? own.at[table]);
+  };
+}
+
+function keyOf({ tag, machine }: Pick<TidyChannel, 'tag' | 'machine'>): string {
+  return `${tag}\n${machine}`;
+}

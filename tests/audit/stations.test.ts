@@ -61,9 +61,7 @@ function sameChannels(actual: Truth, { channels }: Truth): void {
 function sameTwins(twins: Truth['channels'], { channels }: Truth): void {
   expect(twins.length).toBe(Math.min(2, channels.length));
   const listed = ({ thresholds }: Truth['channels'][number]) =>
-    (thresholds ?? []).map(
-      ({ lines }) => lines.find(({ by }) => by === 'listed sensitivity')?.effective ?? null,
-    );
+    thresholds.map(({ lines }) => lines.find(({ by }) => by === 'listed sensitivity')?.effective ?? null);
   for (const twin of twins) {
     const own = channels.find(({ tag }) => `${tag}-B` === twin.tag)!;
     const expected = listed(own);

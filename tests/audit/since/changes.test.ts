@@ -133,6 +133,21 @@ describe('what changed since an earlier audit', () => {
     expect(changes[0]?.message).toMatch(/in rows 2, 3 of sheet 'Plant' before/);
   });
 
+  it('joins a tag that stands on several machines by the machine, and says which is gone', () => {
+    const more = ['Machine'];
+    const on = (machine: string, measured: number): Cell[] => channel('A', measured, { more: [machine] });
+    const { changes } = since(
+      plant('mil', [on('Pump 1', 200), on('Pump 2', 200), on('Pump 3', 200)], more),
+      plant('mil', [on('pump  2', 160), on('Pump 1', 200)], more),
+    );
+    expect(changes.map((one) => `${short(one)} ${one.machine}`)).toEqual([
+      'newly late A danger pump  2',
+      'newly late A alert pump  2',
+      'gone A Pump 3',
+      'changed sensitivity A measured sensitivity pump  2',
+    ]);
+  });
+
   it('says that a channel is incomplete, and takes no blank of it for a change of a setting', () => {
     const { changes } = since(
       plant('mil', [channel('A', 200, { more: [10] }), channel('B', null)], ['Full scale (mil)']),

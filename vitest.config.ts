@@ -7,7 +7,7 @@ const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
 const shared = {
   globalSetup: ['tests/tool.ts'],
   setupFiles: ['tests/seed.ts'],
-  testTimeout: 60_000,
+  testTimeout: 180_000,
   hookTimeout: 120_000,
   pool: 'threads' as const,
 };

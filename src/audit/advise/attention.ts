@@ -32,7 +32,7 @@ export function attentionOf({
     ...groups.flatMap(ofGroup),
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),
-    ...questions.filter(({ needed }) => needed).map(ofQuestion),
+    ...questions.filter(({ needed }) => needed).map((one) => ofQuestion(one, channels)),
     ...problems.flatMap(ofProblem),
   ];
   return all

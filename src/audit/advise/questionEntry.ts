@@ -3,14 +3,16 @@ import { noNumbers } from '../model/attention.ts';
 import type { ColumnMap } from '../model/columnMap.ts';
 import type { Place } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
+import type { AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
 /** Quantities that keep no danger from being judged. */
 const ofAlertAlone: ReadonlySet<string> = new Set(['alert', 'counterAlert']);
 
 /** The entry of a question without whose answer channels can't be judged. */
-export function ofQuestion(question: AskedQuestion): Unsaid {
+export function ofQuestion(question: AskedQuestion, channels: readonly AdvisedChannel[]): Unsaid {
   const { subject, options } = question;
+  const tag = 'tag' in subject ? subject.tag : '';
   const ofAlert = 'meaning' in subject && ofAlertAlone.has(subject.meaning);
   const at =
     'place' in subject
@@ -26,8 +28,8 @@ export function ofQuestion(question: AskedQuestion): Unsaid {
       severity: ofAlert ? 'warning' : 'critical',
       code: 'question',
       subject: {
-        machine: 'machine' in subject ? subject.machine : '',
-        tag: 'tag' in subject ? subject.tag : '',
+        machine: 'machine' in subject ? subject.machine : machineOf(tag, channels),
+        tag,
         threshold: null,
         multiplier: null,
         group: null,
@@ -35,6 +37,12 @@ export function ofQuestion(question: AskedQuestion): Unsaid {
       places: places.length > 0 ? places : options.flatMap(({ answer }) => listsOf(answer)),
     },
   };
+}
+
+/** The machine of the only channel with a tag. */
+function machineOf(tag: string, channels: readonly AdvisedChannel[]): string {
+  const [only, second] = channels.filter(({ result }) => result.tag === tag);
+  return only && !second ? only.result.machine : '';
 }
 
 /** Where the lists stand that an answer names: the first cell of their headers. */

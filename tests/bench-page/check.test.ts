@@ -31,7 +31,7 @@ describeWithChromium('result sheets in the bench', () => {
     expect(isClean(copy), JSON.stringify(copy)).toBe(true);
 
     await visit.type('Channels', 6, 7, '150');
-    await check('This is not as the audit left it.');
+    await check('Inputs changed since the audit.');
     const link = pane.getByRole('button', { name: 'Channels!G6' });
     await link.click();
     await expect.poll(async () => (await visit.selection()).area).toMatchObject({ top: 6, left: 7 });

@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** Tests that drive a page in a browser: one at a time, since a page that gets no time to draw shows nothing. */
+/** Tests that drive a page in a browser: after all others, since a page that gets no time to draw shows nothing. */
 const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
 
 const shared = {
@@ -26,7 +26,7 @@ export default defineConfig({
           sequence: { groupOrder: 0 },
         },
       },
-      { test: { ...shared, name: 'pages', include: pages, maxWorkers: 1, sequence: { groupOrder: 1 } } },
+      { test: { ...shared, name: 'pages', include: pages, maxWorkers: 2, sequence: { groupOrder: 1 } } },
     ],
   },
 });

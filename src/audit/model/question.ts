@@ -17,28 +17,36 @@ export interface AskedField {
   readonly samples: readonly string[];
 }
 
-/** What is asked; meanings are ids of the columns of both tables. */
-export type AskedSubject =
-  | { readonly is: 'field'; readonly meaning: string }
-  | { readonly is: 'unit'; readonly meaning: string; readonly field: AskedField }
-  | { readonly is: 'list in force'; readonly meanings: readonly string[]; readonly tags: readonly string[] }
+/** What is asked; a meaning is the id of a column of either table. */
+export type AskedSubject<Meaning extends string = string> =
+  /** Which field has a meaning. */
+  | { readonly is: 'field'; readonly meaning: Meaning }
+  /** In which unit the numbers of a field are. */
+  | { readonly is: 'unit'; readonly meaning: Meaning; readonly field: AskedField }
+  /** Which of several lists with the same tags and other values holds. */
+  | { readonly is: 'list in force'; readonly meanings: readonly Meaning[]; readonly tags: readonly string[] }
+  /** Which of two lists of readings was as found, and which as left. */
   | { readonly is: 'found or left'; readonly tags: readonly string[] }
+  /** Of what machine a list is. */
   | { readonly is: 'machine'; readonly sheet: string }
+  /** Which of several lines of one table holds, where they say otherwise of one channel. */
   | {
       readonly is: 'line in force';
       readonly tag: string;
       readonly machine: string;
       readonly places: readonly AskedPlace[];
     }
+  /** Whether tags that are nearly spelled alike are the same. */
   | {
       readonly is: 'names';
       readonly pairs: readonly (readonly [written: string, joined: string])[];
       /** Of the tags as they are written. */
       readonly places: readonly AskedPlace[];
     }
+  /** Whether a cell holds a number. */
   | {
       readonly is: 'value';
-      readonly meaning: string;
+      readonly meaning: Meaning;
       readonly tag: string;
       readonly place: AskedPlace;
       readonly text: string;
@@ -53,14 +61,17 @@ export interface AskedOption {
 }
 
 /** A question that a person has to answer before all can be judged, as the report shows it. The first option is the proposal. */
-export interface AskedQuestion {
+export interface AskedQuestion<
+  Meaning extends string = string,
+  Evidence extends { readonly is: string } = { readonly is: string },
+> {
   readonly id: string;
   /** Channels can't be judged without it. */
   readonly needed: boolean;
   /** How many channels or records hang on it. */
   readonly records: number;
-  readonly subject: AskedSubject;
+  readonly subject: AskedSubject<Meaning>;
   /** What was seen, piece by piece. */
-  readonly evidence: readonly { readonly is: string }[];
+  readonly evidence: readonly Evidence[];
   readonly options: readonly AskedOption[];
 }

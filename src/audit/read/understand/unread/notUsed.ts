@@ -1,3 +1,4 @@
+import type { LeftAside } from '../../../model/rules/untidyRules.ts';
 import type { Place } from '../blocks/block.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 
@@ -9,27 +10,7 @@ export interface NotUsed {
   readonly what: 'list' | 'field' | 'line' | 'value' | 'heading';
   readonly looksLike:
     'list' | 'sensitivity' | 'level' | 'gap voltage' | 'date' | 'machine' | 'channel' | 'other' | MeaningId;
-  readonly why:
-    | 'not certain'
-    | 'no meaning'
-    | 'rival'
-    | 'hidden'
-    | 'no names'
-    | 'no headers'
-    | 'sums up'
-    | 'spare'
-    | 'heading'
-    | 'no tag'
-    | 'header again'
-    | 'calibration record'
-    | 'left out'
-    | 'tables differ'
-    | 'twice'
-    | 'machine not said'
-    | 'no settings'
-    | 'no probe'
-    | 'no unit'
-    | 'unusable';
+  readonly why: LeftAside;
   readonly weight: Weight;
   readonly place: Place;
   readonly text: string;

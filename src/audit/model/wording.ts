@@ -41,3 +41,9 @@ export function listed(names: readonly string[]): string {
   const last = names.at(-1) ?? '';
   return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }
+
+/** The same, of many names no more than `most`: `1X, 1Y and 7 more`. */
+export function listedUpTo(names: readonly string[], most: number): string {
+  const more = names.length - most;
+  return more > 0 ? `${names.slice(0, most).join(', ')} and ${more} more` : listed(names);
+}

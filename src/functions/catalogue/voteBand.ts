@@ -2,7 +2,7 @@ import { groupBand } from '../../method/late/groupBand.ts';
 import { number, optionalNumber } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
 import { FunctionError, notAvailable } from '../functionError.ts';
-import { batches, configured, measured, own, setpoints, shared } from '../voters/arguments.ts';
+import * as voter from '../voters/arguments.ts';
 import { votersOf } from '../voters/votersOf.ts';
 import { multiplier } from './shared.ts';
 
@@ -12,12 +12,12 @@ export const VOTEBAND = declare({
     'Lowest and highest real displacement at which an M-out-of-N group may act, its sensitivities uncertain and sharing errors.',
   arguments: [
     number('votes', 'count', 'How many members must act: 2 in 2oo3.'),
-    setpoints,
-    configured,
-    measured,
-    shared,
-    own,
-    batches,
+    voter.setpoints,
+    voter.configured,
+    voter.measured,
+    voter.shared,
+    voter.own,
+    voter.batches,
     multiplier,
     optionalNumber(
       'coverage',
@@ -30,19 +30,8 @@ export const VOTEBAND = declare({
   resultDescription:
     'Low and high side by side, in the unit of the setpoints; #N/A where the group cannot trip.',
   example: { formula: '=TRIPDRIFT.VOTEBAND(1,5,200,160,0,0.125)', result: '5\t8.333333333333334' },
-  run: (votes, allSetpoints, allConfigured, allMeasured, allShared, allOwn, labels, times, coverage) => {
-    const members = votersOf(
-      {
-        setpoints: allSetpoints,
-        configured: allConfigured,
-        measured: allMeasured,
-        shared: allShared,
-        own: allOwn,
-        batches: labels,
-      },
-      votes,
-      times,
-    );
+  run: (votes, setpoints, configured, measured, shared, own, batches, times, coverage) => {
+    const members = votersOf({ setpoints, configured, measured, shared, own, batches }, votes, times);
     if (members instanceof FunctionError) return members;
     const able = members.filter(({ threshold }) => threshold !== Infinity).length;
     if (able < votes)

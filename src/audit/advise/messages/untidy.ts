@@ -1,6 +1,6 @@
 import type { Place } from '../../model/findings.ts';
 import type { LeftAside, UntidyRules } from '../../model/rules/untidyRules.ts';
-import { listed } from '../../model/wording.ts';
+import { listed, listedUpTo } from '../../model/wording.ts';
 import type { Sayings } from './sayings.ts';
 
 /** What is said of lists that are not kept in the standard shape. */
@@ -44,6 +44,8 @@ const leftAsideTexts: Readonly<Record<LeftAside, string>> = {
 };
 
 function placeList(places: readonly Place[]): string {
-  const shown = places.slice(0, 4).map(({ sheet, row, column }) => `${sheet}!${column}${row}`);
-  return places.length > 4 ? `${shown.join(', ')} and ${places.length - 4} more` : listed(shown);
+  return listedUpTo(
+    places.map(({ sheet, row, column }) => `${sheet}!${column}${row}`),
+    4,
+  );
 }

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../../cells/address.ts';
 import type { TableSaid } from '../../model/columnMap.ts';
-import { listed } from '../../model/wording.ts';
+import { listedUpTo } from '../../model/wording.ts';
 import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option } from '../../read/understand/questions/question.ts';
 
@@ -38,9 +38,8 @@ export function listWords(table: TableSaid, among: readonly TableSaid[]): string
 
 /** Sheets by name: `sheet 'A'`, `sheets 'A' and 'B'`. */
 export function sheetsWords(names: readonly string[]): string {
-  const more = names.length - mostNamed;
-  const named = names.slice(0, mostNamed).map((name) => `'${name}'`);
-  return `${names.length === 1 ? 'sheet' : 'sheets'} ${more > 0 ? `${named.join(', ')} and ${more} more` : listed(named)}`;
+  const named = names.map((name) => `'${name}'`);
+  return `${names.length === 1 ? 'sheet' : 'sheets'} ${listedUpTo(named, mostNamed)}`;
 }
 
 /** A list by where its headers begin: `list in row 10`. */

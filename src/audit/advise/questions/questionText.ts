@@ -1,5 +1,5 @@
 import type { TableSaid } from '../../model/columnMap.ts';
-import { capital, listed } from '../../model/wording.ts';
+import { capital, listed, listedUpTo } from '../../model/wording.ts';
 import { evidenceTexts } from '../../read/understand/evidenceText.ts';
 import type { Question, Subject } from '../../read/understand/questions/question.ts';
 import { meaningWords } from './meaningWords.ts';
@@ -128,11 +128,11 @@ function evidenceOf({ subject, evidence, options }: Question): readonly string[]
     }
     case 'list in force':
       return [
-        `${capital(listed(subject.meanings.map(meaningWords)))} of ${someOf(subject.tags)} differ`,
+        `${capital(listed(subject.meanings.map(meaningWords)))} of ${listedUpTo(subject.tags, mostNamed)} differ`,
         ...told,
       ];
     case 'found or left':
-      return [`In both: ${someOf(subject.tags)}`, ...told];
+      return [`In both: ${listedUpTo(subject.tags, mostNamed)}`, ...told];
     case 'names':
       return subject.pairs
         .slice(0, mostNamed)
@@ -144,11 +144,6 @@ function evidenceOf({ subject, evidence, options }: Question): readonly string[]
     case 'value':
       return told;
   }
-}
-
-function someOf(tags: readonly string[]): string {
-  const more = tags.length - mostNamed;
-  return more > 0 ? `${tags.slice(0, mostNamed).join(', ')} and ${more} more` : listed(tags);
 }
 
 /** A number of channels, in words. */

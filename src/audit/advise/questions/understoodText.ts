@@ -1,4 +1,4 @@
-import { listed } from '../../model/wording.ts';
+import { listed, listedUpTo } from '../../model/wording.ts';
 import { meaning, meanings, type MeaningId } from '../../read/understand/meanings/meaning.ts';
 import type { Question } from '../../read/understand/questions/question.ts';
 import type { TableRead } from '../../read/understand/tables/tableRead.ts';
@@ -55,7 +55,7 @@ function understood(gist: Gist): string {
   const sheets = [...bySheet].map(
     ([sheet, ids]) => `'${sheet}' (${ids.map((id) => meaning(id).name).join(', ')})`,
   );
-  return `${channels(gist.channels.length)} in ${lists.length === 1 ? '1 list' : `${lists.length} lists`} on ${some(sheets)}`;
+  return `${channels(gist.channels.length)} in ${lists.length === 1 ? '1 list' : `${lists.length} lists`} on ${listedUpTo(sheets, mostNamed)}`;
 }
 
 /** Needed meanings that nothing is certain for, then what else has to be asked, then what looks like a part and is none. */
@@ -71,9 +71,11 @@ function notUnderstood({ questions, notUsed }: Gist, missing: readonly MeaningId
     .filter(({ place, text }) => !places.has(cellName(place)) && !tags.has(text))
     .map(unusedWords);
   const all = [...new Set([...missing.map(meaningWords), ...titles(true), ...unused])];
-  if (all.length > 0) return some(all);
+  if (all.length > 0) return listedUpTo(all, mostNamed);
   const optional = new Set(titles(false));
-  return optional.size > 0 ? `${some([...optional])} (optional)` : 'nothing that a danger hangs on';
+  return optional.size > 0
+    ? `${listedUpTo([...optional], mostNamed)} (optional)`
+    : 'nothing that a danger hangs on';
 }
 
 function placesOf({ subject, options }: Question): readonly string[] {
@@ -91,11 +93,6 @@ function unusedWords({ what, looksLike, text, place }: NotUsed): string {
 
 function meaningOf(looksLike: NotUsed['looksLike']): MeaningId | undefined {
   return [...meanings.keys()].find((id) => id === looksLike);
-}
-
-function some(all: readonly string[]): string {
-  const more = all.length - mostNamed;
-  return more > 0 ? `${all.slice(0, mostNamed).join(', ')} and ${more} more` : listed(all);
 }
 
 function toDo(questions: readonly Question[], missing: readonly MeaningId[]): string {

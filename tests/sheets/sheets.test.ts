@@ -150,6 +150,13 @@ describe('the four result sheets', () => {
 });
 
 describe('the summary', () => {
+  it('lets no long text run on beyond the page: what is longer than a line wraps', () => {
+    const { model, rows } = sheet(reportOf(plant), 'Audit summary');
+    const long = rows.flat().filter((cell) => typeof cell?.value === 'string' && cell.value.length > 200);
+    expect(long.length).toBeGreaterThan(3);
+    for (const cell of long) expect(model.styles[cell!.style ?? '']?.wrap, String(cell!.value)).toBe(true);
+  });
+
   it('says how things stand, what to act on, and how the columns were understood', () => {
     const text = textOf(reportOf(plant), 'Audit summary');
     expect(text).toContain(

@@ -38,7 +38,7 @@ export function evidenceLines(report: Report, sheets: SheetFingerprints): readon
     ...keys.flatMap((key) =>
       pieces(said[key]).map((piece): readonly Entry[] => [
         wide(evidenceLabels[key], 'strong', 2),
-        wide(piece, 'text', rest(2)),
+        wide(piece, 'oneLine', rest(2)),
       ]),
     ),
   ];

@@ -23,6 +23,8 @@ export const frameStyles = {
     underline: true,
   },
   wrapped: { wrap: true, valign: 'top' },
+  /** Wraps, so that it never runs on beyond its cell, in a row one line tall that shows its beginning. */
+  oneLine: { wrap: true, valign: 'top' },
   count: { numberFormat: '0', align: 'center', valign: 'top' },
   panel: { bold: true, numberFormat: 'General', align: 'center', valign: 'top' },
   factor: { numberFormat: 'General', align: 'center', valign: 'top' },

@@ -25,8 +25,8 @@ const tall: Readonly<Record<string, number>> = { title: 26, section: 26, headlin
 function heightFor({ entries, texts, across }: Written): number {
   if (entries.length === 0) return 9;
   const own = tall[entries[0]?.style ?? ''] ?? 0;
-  // What does not wrap takes one line, however long: fingerprints, which differ in width from audit to audit.
-  const wrapping = across.map((width, index) => (entries[index]?.style === 'text' ? 0 : width));
+  // Fingerprints differ in width from audit to audit; the height of their rows does not.
+  const wrapping = across.map((width, index) => (entries[index]?.style === 'oneLine' ? 0 : width));
   return Math.max(own, heightOf(texts, wrapping, 12));
 }
 

@@ -21,7 +21,7 @@ const noChannel: ReadonlySet<NotUsed['why']> = new Set(['sums up', 'spare', 'hea
  */
 export function isCloserLook(
   { tables, index }: BookRead,
-  { channels, notUsed }: Understanding,
+  { channels, notUsed, tables: lists }: Understanding,
   { channels: list }: TidyList,
 ): boolean {
   const rivals = new Set(channels.flatMap(({ tag, troubles }) => (troubles.length > 0 ? [tagKey(tag)] : [])));
@@ -33,7 +33,13 @@ export function isCloserLook(
     else byTag.set(key, [channel]);
   }
   const said = new Set(
-    notUsed.flatMap(({ why, place }) => (noChannel.has(why) ? [`${place.sheet}\n${place.row}`] : [])),
+    [
+      ...notUsed.flatMap(({ why, place }) => (noChannel.has(why) ? [place] : [])),
+      // A row that tells the machine of a list is no channel of it.
+      ...lists.flatMap(({ machine }) =>
+        machine && 'place' in machine.evidence ? (machine.evidence.place ?? []) : [],
+      ),
+    ].map(({ sheet, row }) => `${sheet}\n${row}`),
   );
   const read = pairReader(tables);
   let known = 0;

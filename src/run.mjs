@@ -3,7 +3,7 @@
 // node src/run.mjs audit|calc|bench [arguments …]
 import { Buffer } from 'node:buffer';
 import { pathToFileURL } from 'node:url';
-import { bundled, isFresh, keep, oneFile } from './cli/build/oneFile.mjs';
+import { bundled, isFresh, keep, oneFile } from './tools/package/oneFile.mjs';
 
 async function address() {
   if (isFresh()) return pathToFileURL(oneFile).href;

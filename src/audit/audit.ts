@@ -2,7 +2,7 @@ import type { Workbook } from '../cells/sheet.ts';
 import { nothingRead } from './advise/nothingRead.ts';
 import type { AdvisedChannel } from './advise/advised.ts';
 import { attentionOf } from './advise/attention.ts';
-import { finished } from './advise/messages/finish.ts';
+import { finished } from './advise/messages/messages.ts';
 import { summarise } from './advise/summary.ts';
 import { basisOf } from './evidence/basis.ts';
 import { policyFingerprint } from './evidence/fingerprint.ts';
@@ -11,12 +11,12 @@ import type { Context, JudgedChannel } from './judge/channel/context.ts';
 import { machineChances } from './judge/groups/machineChances.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
-import { unjoined } from './judge/channel/unjoinedChannel.ts';
 import {
   joinTrouble,
   unmatchedSettings,
   type UnjudgedRow,
   type UnmatchedSettings,
+  unjoined,
 } from './judge/channel/unmatchedRows.ts';
 import type { Member } from './judge/groups/members.ts';
 import { caution } from './model/caution.ts';
@@ -28,14 +28,13 @@ import type { Report } from './model/report.ts';
 import type { Snapshot } from './model/snapshot.ts';
 import { asPart, finish } from './model/steps.ts';
 import { version } from './model/version.ts';
-import { historyProblems } from './read/history/historyProblems.ts';
-import { unitWatch } from './read/join/mixedUnits.ts';
+import { historyProblems } from './read/history/reading.ts';
+import { unitWatch, watchChannelRow, watchSettingsRow } from './read/join/mixedUnits.ts';
 import { assumedUnits, onlyTag, untaggedRows } from './read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt } from './read/join/tagIndex.ts';
-import { watchChannelRow, watchSettingsRow } from './read/join/watchUnits.ts';
 import { pairReader } from './read/pairedRows.ts';
 import { readBook } from './read/readBook.ts';
-import { recordProblems } from './read/records/recordProblems.ts';
+import { recordProblems } from './read/records/rawRecord.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
 import type { Question } from './read/understand/questions/question.ts';

@@ -1,15 +1,18 @@
 import { FileRefused } from '../hosts/file/zip/refused.ts';
 import { onBookChanged } from '../hosts/grid/changes.ts';
-import { onValuesOnly } from '../hosts/grid/write/valuesOnly.ts';
-import { plainMessage } from '../pane/parts/plainMessage.ts';
+import { onValuesOnly } from '../hosts/grid/write/sheetData.ts';
+import { plainMessage } from '../pane/parts/shownText.ts';
 import { type Bench, showBench } from './bench.ts';
 import { fillBar } from './header/bar.ts';
 import { takeDrops } from './open/drops.ts';
 import type { OpenedFile } from './open/openFile.ts';
-import { demoFile, openDemo } from './openDemo.ts';
 import { saveCopy } from './save/saveCopy.ts';
 import { watchUnsaved } from './save/unsaved.ts';
 import { openInWorker } from './worker/openInWorker.ts';
+import { tryItSheet, tryItStyles } from './tryIt.ts';
+
+/** Name of the demo workbook, which lies beside the page. */
+const demoFile = 'harbour-station.xlsx';
 
 declare global {
   interface Window {
@@ -133,3 +136,23 @@ await attempt(async () => {
   await Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold 11pt Calibri')]);
   await show(demoFile, openDemo);
 });
+
+/** The demo workbook, from the page's own folder, with a sheet of live functions in front. */
+async function openDemo(): Promise<OpenedFile> {
+  const answer = await fetch(demoFile);
+  if (!answer.ok) throw new Error(`The demo workbook could not be loaded (${answer.status}).`);
+  const file = await openInWorker(demoFile, new Uint8Array(await answer.arrayBuffer()));
+  const { view } = file;
+  const free = view.sheets.every(({ name }) => name !== 'Try it');
+  if (!free) return file;
+  return {
+    ...file,
+    added: new Set([0]),
+    view: {
+      ...view,
+      sheets: [tryItSheet(view.styles.length), ...view.sheets],
+      activeSheet: 0,
+      styles: [...view.styles, ...tryItStyles],
+    },
+  };
+}

@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
-import { serveOptions, type ServeOptions } from '../bench/serve/options.ts';
-import { isPortTaken, serveBench } from '../bench/serve/serve.ts';
+import { serveOptions, type ServeOptions } from '../tools/serve/options.ts';
+import { isPortTaken, serveBench } from '../tools/serve/serve.ts';
 import type { Command } from './command.ts';
 import { UsageRefused } from './refused.ts';
 

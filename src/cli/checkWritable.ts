@@ -2,8 +2,7 @@ import { statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { identitiesOf, identityOf } from './fileIdentity.ts';
 import { pathOf } from './files.ts';
-import { UsageRefused } from './refused.ts';
-import { inWords, isAbsent, isSystemError } from './systemErrors.ts';
+import { UsageRefused, inWords, isAbsent, isSystemError } from './refused.ts';
 
 /**
  * Checks, before any work is done, that a file may be written.

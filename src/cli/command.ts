@@ -1,9 +1,8 @@
 import process from 'node:process';
 import { AuditRefused } from '../audit/model/refused.ts';
 import { FileRefused } from '../hosts/file/zip/refused.ts';
-import { UsageRefused } from './refused.ts';
+import { UsageRefused, inWords, isSystemError } from './refused.ts';
 import { Stopped } from './stop.ts';
-import { inWords, isSystemError } from './systemErrors.ts';
 import { plain } from './terminal.ts';
 
 /** What a name on the command line stands for. */
@@ -47,4 +46,9 @@ export function lineOf(error: unknown, failed: string): string {
     error instanceof AuditRefused || error instanceof FileRefused || error instanceof UsageRefused;
   const message = error instanceof Error ? error.message : String(error);
   return plain(expected ? message : `${failed}: ${message}`, 2000);
+}
+
+/** How a person types a command: by npm in a checkout, by its own name where the package is installed. */
+export function typedAs(command: 'audit' | 'calc'): string {
+  return process.env['npm_lifecycle_event'] === command ? `npm run -s ${command} --` : `tripdrift ${command}`;
 }

@@ -1,7 +1,6 @@
 import { realpathSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
-import { UsageRefused } from './refused.ts';
-import { inWords, isAbsent } from './systemErrors.ts';
+import { UsageRefused, inWords, isAbsent } from './refused.ts';
 
 /**
  * What tells a file or folder from all others, however it is named: device and inode, which links, bind mounts and other

@@ -1,7 +1,6 @@
 import { closeSync, openSync, readFileSync, readSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { UsageRefused } from './refused.ts';
-import { inWords } from './systemErrors.ts';
+import { UsageRefused, inWords } from './refused.ts';
 
 /** A path as its user meant it: `npm run` starts commands in the project's folder and says where it was called from. */
 export function pathOf(given: string): string {

@@ -10,9 +10,8 @@ import {
   rmSync,
 } from 'node:fs';
 import { dirname } from 'node:path';
-import { UsageRefused } from './refused.ts';
+import { UsageRefused, inWords, isAbsent, isSystemError } from './refused.ts';
 import { newToken, partOf } from './staging.ts';
-import { inWords, isAbsent, isSystemError } from './systemErrors.ts';
 
 /** A file that is written whole beside its target. */
 export interface Staged {

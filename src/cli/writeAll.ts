@@ -2,9 +2,8 @@ import { closeSync, fsyncSync, openSync, rmSync, writeFileSync } from 'node:fs';
 import { setImmediate } from 'node:timers/promises';
 import { pathOf } from './files.ts';
 import { putInPlace, type Staged } from './putInPlace.ts';
-import { UsageRefused } from './refused.ts';
+import { UsageRefused, inWords, isSystemError } from './refused.ts';
 import { newToken, partOf } from './staging.ts';
-import { inWords, isSystemError } from './systemErrors.ts';
 
 export interface Output {
   readonly given: string;

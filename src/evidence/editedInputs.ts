@@ -8,8 +8,7 @@ import { columns } from '../sheets/results/columns.ts';
 import { lineOf } from '../sheets/results/line.ts';
 import { headerRow } from '../sheets/results/resultsSheet.ts';
 import { Differences } from './differences.ts';
-import { inputColumns, type InputPlace } from './inputColumns.ts';
-import type { InputPlaces } from './inputPlaces.ts';
+import { type InputPlaces, inputColumns, type InputPlace } from './inputPlaces.ts';
 import { quoted, sameValue, valueText } from './sameValue.ts';
 import type { CellDifference } from './verification.ts';
 

@@ -1,5 +1,5 @@
 import type { AuditBasis } from '../audit/model/basis.ts';
-import { isResultSheet, resultSheetMark } from '../audit/read/tables/resultSheet.ts';
+import { isResultSheet, resultSheetMark } from '../audit/read/tables/titleWords.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 
 /**

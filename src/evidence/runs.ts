@@ -1,8 +1,7 @@
-import { isResultSheet } from '../audit/read/tables/resultSheet.ts';
+import { isResultSheet } from '../audit/read/tables/titleWords.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { auditIdIn, isNoResult, isTitleOf } from '../sheets/titles.ts';
-import { storedEvidence, type StoredEvidence } from './storedEvidence.ts';
-import { tornEvidence } from './tornEvidence.ts';
+import { storedEvidence, type StoredEvidence, tornEvidence } from './storedEvidence.ts';
 import type { AuditRun } from './verification.ts';
 
 /** The result sheets of one audit. */

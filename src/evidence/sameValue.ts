@@ -1,6 +1,5 @@
 import { type Cell, cellText } from '../cells/cell.ts';
-import { canonicalText } from '../audit/evidence/canonical.ts';
-import { plainNumber } from '../audit/evidence/plainNumber.ts';
+import { canonicalText, plainNumber } from '../audit/evidence/canonical.ts';
 import { negligible, storedValue, textCounted } from '../sheets/evidence/resultsFingerprint.ts';
 import type { ModelValue } from '../sheets/model.ts';
 

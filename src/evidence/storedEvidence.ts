@@ -3,6 +3,8 @@ import type { AuditBasis } from '../audit/model/basis.ts';
 import * as z from 'zod';
 import type { Sheet } from '../cells/sheet.ts';
 import { evidenceColumn, evidenceLabels } from '../sheets/evidence/evidenceLabels.ts';
+import { shortId } from '../audit/evidence/fingerprint.ts';
+import { resultsFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 
 type Key = keyof typeof evidenceLabels;
 
@@ -64,4 +66,18 @@ export function json(text: string): unknown {
   } catch {
     return undefined;
   }
+}
+
+/** What of the evidence of an audit, known by its short id, contradicts itself; one sentence each. */
+export function tornEvidence(id: string, evidence: StoredEvidence): string[] {
+  const { inputs, policy, time, results } = evidence;
+  const said: string[] = [];
+  if (evidence.id !== id || shortId({ fingerprint: { inputs, policy }, generated: time }) !== id)
+    said.push(
+      'The short id does not follow from the fingerprints and the time in the evidence: one of them was edited.',
+    );
+  const sheets = storedFingerprints(evidence);
+  if (!sheets || resultsFingerprint(sheets) !== results)
+    said.push('The fingerprint of results does not follow from those of the sheets: one of them was edited.');
+  return said;
 }

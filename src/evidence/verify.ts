@@ -18,8 +18,13 @@ import { inputPlaces, type InputPlaces } from './inputPlaces.ts';
 import { restored, withMovedRows } from './restored.ts';
 import { compareFingerprints, compareSheets } from './resultsCheck.ts';
 import { asRun, findRuns, titleOfSheet, type FoundRun } from './runs.ts';
-import { json, storedBasis, storedFingerprints, type StoredEvidence } from './storedEvidence.ts';
-import { tornEvidence } from './tornEvidence.ts';
+import {
+  json,
+  storedBasis,
+  storedFingerprints,
+  type StoredEvidence,
+  tornEvidence,
+} from './storedEvidence.ts';
 import type { PartCheck, Verification } from './verification.ts';
 
 /**

@@ -1,7 +1,6 @@
 import { NAMESPACE, catalogue } from './catalogue.ts';
 import { optional } from './declare/argument.ts';
 import type { WorksheetFunction } from './declare/declare.ts';
-import { signature } from './signature.ts';
 
 const INTRODUCTION = `All functions take single cells or ranges. Ranges are spread like a spreadsheet spreads them: one result for each
 place, one row or one column serves all others, and a place that a range does not reach shows \`#N/A\`. A place where all
@@ -49,4 +48,10 @@ function cell(text: string): string {
 /** "Low and high" → "low and high", but "A, B" stays. */
 function lowerFirst(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
+/** How a function is called, optional arguments in square brackets: `ZONE(displacement, speed, [unit])`. */
+export function signature({ id, arguments: declared }: WorksheetFunction): string {
+  const names = declared.map((argument) => (optional(argument) ? `[${argument.name}]` : argument.name));
+  return `${id}(${names.join(', ')})`;
 }

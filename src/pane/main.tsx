@@ -1,7 +1,7 @@
 import { appWords } from './app/appWords.ts';
 import { mountPane, viewOf } from './app/mountPane.tsx';
 import { surroundings, type OfficeLike } from './app/startup.ts';
-import { plainMessage } from './parts/plainMessage.ts';
+import { plainMessage } from './parts/shownText.ts';
 
 /** What Office.js puts into the page, where it is loaded. */
 declare const Office: OfficeLike | undefined;

@@ -5,17 +5,17 @@ import { readRelationships } from '../hosts/file/read/relationships.ts';
 import { readWorkbookPart } from '../hosts/file/read/workbookPart.ts';
 import type { OpenWorkbook } from '../hosts/file/write/package/openWorkbook.ts';
 import type { PackageEdits } from '../hosts/file/write/package/packageEdits.ts';
-import { outline } from '../hosts/file/write/xml/outline.ts';
+import { outline, child, type Element } from '../hosts/file/write/xml/outline.ts';
 import { type Edit, splice } from '../hosts/file/write/xml/splice.ts';
 import { escapeXml } from '../hosts/file/write/xml/text.ts';
 import { defaultLimits } from '../hosts/file/zip/limits.ts';
 import { shownFormula, storedFormula } from '../hosts/formats/storedFormula.ts';
 import { bookNames } from './bookNames.ts';
-import { calculateOnOpening } from './calculateOnOpening.ts';
 import { type Changed, type LeftOut, leftOutOf } from './leftOut.ts';
 import type { OurUse } from './ourUse.ts';
 import { withoutSpillSigns } from './spillSigns.ts';
 import { leftOutNote, nameNote, whatIfNote } from './words.ts';
+import { withAttributes } from '../hosts/file/patch/attributes.ts';
 
 /** What is known of the copy's cells. */
 export interface AroundOrder {
@@ -80,4 +80,16 @@ export function aroundCells(book: OpenWorkbook, changes: PackageEdits, order: Ar
 
 function change(changes: PackageEdits, part: string, text: string, edits: readonly Edit[]): void {
   if (edits.length > 0) changes.put(part, splice(text, edits));
+}
+
+/** Has programs calculate everything when they open the workbook (ECMA-376 part 1, section 18.2.2); `text` is the workbook part's. */
+function calculateOnOpening(text: string, root: Element): Edit[] {
+  const settings = child(root, 'calcPr');
+  if (settings) return withAttributes(text, settings, { fullCalcOnLoad: '1' });
+  const before = ['definedNames', 'externalReferences', 'functionGroups', 'sheets']
+    .map((local) => child(root, local))
+    .find((element) => element !== undefined);
+  return before
+    ? [{ from: before.end, to: before.end, text: `<${root.prefix}calcPr fullCalcOnLoad="1"/>` }]
+    : [];
 }

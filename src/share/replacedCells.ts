@@ -1,7 +1,7 @@
 import type { Area } from '../cells/sheet.ts';
 import { nativeFormula } from '../functions/native/nativeFormula.ts';
 import type { Range } from '../functions/range.ts';
-import type { CellNote } from '../hosts/file/notes/types.ts';
+import type { CellNote } from '../hosts/file/notes/commentTexts.ts';
 import type { EditedCell } from '../hosts/file/patch/types.ts';
 import type { SheetView, ViewCell } from '../hosts/file/view/types.ts';
 import { reference } from '../hosts/formats/reference.ts';

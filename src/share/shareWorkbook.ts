@@ -13,10 +13,16 @@ import { aroundCells } from './aroundCells.ts';
 import { ourUse } from './ourUse.ts';
 import { replacedCells } from './replacedCells.ts';
 import { Results } from './results.ts';
-import { spillCells } from './spillCells.ts';
-import { threadNotes } from './threadNotes.ts';
 import type { ShareOptions, SharedCopy } from './types.ts';
-import { countNote, unknownNotes } from './words.ts';
+import { countNote, unknownNotes, threadNote } from './words.ts';
+import { cellAddress } from '../cells/address.ts';
+import type { CellNote } from '../hosts/file/notes/commentTexts.ts';
+import { readRelationships } from '../hosts/file/read/relationships.ts';
+import { readXml } from '../hosts/file/read/xml.ts';
+import type { Archive } from '../hosts/file/zip/archive.ts';
+import type { EditedCell } from '../hosts/file/patch/types.ts';
+import type { ViewRow } from '../hosts/file/view/types.ts';
+import { withoutSpillSigns } from './spillSigns.ts';
 
 /**
  * A copy of an .xlsx or .xlsm workbook for people without our functions: where a cell's formula calls one, the cell has
@@ -77,4 +83,64 @@ export function shareWorkbook(original: Uint8Array, options: ShareOptions): Shar
     unknown,
     notes: [countNote(count, unknown.length), ...unknownNotes(unknown), ...threads, ...around, ...notes],
   };
+}
+
+/** What to tell of cells with a thread of comments, beside which a note may not be shown. */
+function threadNotes(archive: Archive, part: string, sheet: string, notes: readonly CellNote[]): string[] {
+  const threads = new Set<string>();
+  for (const { kind, target } of readRelationships(archive, part, defaultLimits)) {
+    const entry = kind === 'threadedComment' ? archive.get(target) : undefined;
+    if (!entry) continue;
+    readXml(archive, entry, defaultLimits, {
+      open(name, attributes) {
+        if (name === 'threadedComment') threads.add(attributes['ref'] ?? '');
+      },
+    });
+  }
+  return notes.flatMap(({ row, column, text }) => {
+    const address = cellAddress(row, column);
+    return threads.has(address) ? [threadNote(sheet, address, text)] : [];
+  });
+}
+
+/** The cells of a sheet whose formulas name with `#` what a replaced formula filled, with the area in its place. */
+function spillCells(
+  rows: readonly ViewRow[],
+  sheet: string,
+  filledFrom: (sheet: string, row: number, column: number) => Area | undefined,
+): EditedCell[] {
+  return rows.flatMap(({ row, cells }) =>
+    cells.flatMap(({ column, formula, value, error, array }): EditedCell[] => {
+      const now = formula === undefined ? undefined : withoutSpillSigns(formula, sheet, filledFrom);
+      if (now === undefined || now === formula) return [];
+      return [
+        { row, column, value, formula: now, ...(error && { error }), ...(array && { array }) },
+        ...restOf(rows, row, column, array),
+      ];
+    }),
+  );
+}
+
+/** An array formula is given with the values of all the cells it fills. */
+function restOf(
+  rows: readonly ViewRow[],
+  row: number,
+  column: number,
+  array: Area | undefined,
+): EditedCell[] {
+  if (!array) return [];
+  const rest: EditedCell[] = [];
+  for (let down = array.top; down <= array.bottom; down++) {
+    for (let right = array.left; right <= array.right; right++) {
+      if (down === row && right === column) continue;
+      const cell = rows.find((one) => one.row === down)?.cells.find((one) => one.column === right);
+      rest.push({
+        row: down,
+        column: right,
+        value: cell?.value ?? null,
+        ...(cell?.error && { error: cell.error }),
+      });
+    }
+  }
+  return rest;
 }

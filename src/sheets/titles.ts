@@ -1,6 +1,6 @@
 import type { Cell } from '../cells/cell.ts';
 import { shortId } from '../audit/evidence/fingerprint.ts';
-import { resultSheetMark } from '../audit/read/tables/resultSheet.ts';
+import { resultSheetMark } from '../audit/read/tables/titleWords.ts';
 import type { Report } from '../audit/model/report.ts';
 import type { SheetModel } from './model.ts';
 

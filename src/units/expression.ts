@@ -2,7 +2,36 @@
 import math from 'mathjs/lib/browser/math.js';
 import type { MathNode } from 'mathjs';
 import { type Atom, atomOf } from './atoms.ts';
-import { symbolOf } from './spelling.ts';
+
+const SPELLINGS: readonly (readonly [symbol: string, spellings: string])[] = [
+  ['um', 'um μm micron microns micrometre micrometres micrometer micrometers'],
+  ['mm', 'mm millimetre millimetres millimeter millimeters'],
+  ['cm', 'cm centimetre centimetres centimeter centimeters'],
+  ['m', 'm metre metres meter meters'],
+  ['mil', 'mil mils thou thous'],
+  ['inch', 'in inch inches "'],
+  ['mV', 'mv millivolt millivolts'],
+  ['V', 'v volt volts'],
+  ['mA', 'ma milliamp milliamps milliampere milliamperes'],
+  ['A', 'a amp amps ampere amperes'],
+  ['ms', 'ms msec millisecond milliseconds'],
+  ['s', 's sec secs second seconds'],
+  ['min', 'min mins minute minutes'],
+  ['h', 'h hr hrs hour hours'],
+  ['day', 'd day days'],
+  ['week', 'wk wks week weeks'],
+  ['g', 'g gs gn'],
+  ['percent', '% pct percent'],
+  ['(inch/s)', 'ips'],
+  ['/', 'per'],
+  ['^2', 'squared'],
+];
+
+const SYMBOLS: ReadonlyMap<string, string> = new Map(
+  SPELLINGS.flatMap(([symbol, spellings]) =>
+    spellings.split(' ').map((spelling) => [spelling, symbol] as const),
+  ),
+);
 
 /** Powers of the simple units in a compound one. */
 export type Powers = ReadonlyMap<Atom, number>;
@@ -59,4 +88,12 @@ function collect(node: MathNode, power: number, into: Map<Atom, number>): boolea
 /** A whole exponent, bracketed or signed; `NaN`, which fits no dimension, for anything else. */
 function exponent(node: MathNode): number {
   return Number(node.toString().replaceAll(/[()\s]/g, ''));
+}
+
+/**
+ * The symbol of one lower-case word of a unit text, or `undefined`. Case carries no meaning here: `MV` in a
+ * channel list is a slip for mV, never a megavolt.
+ */
+function symbolOf(word: string): string | undefined {
+  return SYMBOLS.get(word);
 }

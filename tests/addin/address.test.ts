@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { parseAddress } from '../../src/addin/address.ts';
-import { builtFiles } from '../../src/addin/build/builtFiles.ts';
-import { parseOptions } from '../../src/addin/build/options.ts';
+import { parseAddress } from '../../src/tools/addin/address.ts';
+import { builtFiles } from '../../src/tools/addin/main.ts';
+import { parseOptions } from '../../src/tools/addin/options.ts';
 
 describe('the address to build for', () => {
   it.each([

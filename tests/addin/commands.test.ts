@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ASKED, type PanePage, registerCommands } from '../../src/addin/entry/commands.ts';
+import { ASKED, type PanePage, registerCommands } from '../../src/addin/commands.ts';
 
 class Page extends EventTarget implements PanePage {
   readonly documentElement = { dataset: {} as Record<string, string | undefined> };

@@ -3,13 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { OfficeAddinManifest } from 'office-addin-manifest';
 import { describe, expect, it } from 'vitest';
-import { iconFile } from '../../src/addin/files.ts';
-import { checkManifest } from '../../src/addin/manifest/check.ts';
-import { manifestXml } from '../../src/addin/manifest/manifest.ts';
+import { iconFile } from '../../src/tools/addin/files.ts';
+import { checkManifest } from '../../src/tools/manifest/check.ts';
+import { manifestXml } from '../../src/tools/manifest/manifest.ts';
 
 const ADDRESS = 'https://host.example/tripdrift';
 const XML = manifestXml({ address: ADDRESS, version: '1.2.3.0', metadataFile: 'functions.0a1b2c3d.json' });
-const ICONS = join(import.meta.dirname, '..', '..', 'src', 'addin', 'icons');
+const ICONS = join(import.meta.dirname, '..', '..', 'src', 'tools', 'icons');
 
 /** A build with everything in it; each missing or exchanged file is a planted fault. */
 function build(changes: Readonly<Record<string, Uint8Array | undefined>> = {}) {

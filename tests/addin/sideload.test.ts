@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseOptions } from '../../src/addin/sideload/options.ts';
-import { registryBytes, registryFile } from '../../src/addin/sideload/registry.ts';
-import { macFolder, steps } from '../../src/addin/sideload/steps.ts';
+import { parseOptions, macFolder, steps } from '../../src/tools/sideload/main.ts';
+import { registryBytes, registryFile } from '../../src/tools/sideload/registry.ts';
 
 describe('sideloading', () => {
   /** Form of the file: Microsoft, "Sideload Office Add-ins for testing from a network share". */

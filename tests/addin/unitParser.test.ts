@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { parseUnit } from '../../src/units/parse.ts';
-import small from '../../src/addin/build/unitParser.ts';
+import small from '../../src/tools/addin/unitParser.ts';
 
 /** Spellings from the project's own vocabulary and wrong ones: bracketed, with powers, doubled, unbalanced. */
 const TEXTS = [

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { messageOf, reportedRule } from '../../src/audit/advise/messages/messages.ts';
-import { readingMessages } from '../../src/audit/advise/messages/readingMessages.ts';
+import { messageOf, reportedRule, readingMessages } from '../../src/audit/advise/messages/messages.ts';
 import type { Fact, Finding } from '../../src/audit/model/findings.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { auditedOn } from '../demo/files.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type GridPort, gridPort } from '../../src/hosts/grid/gridPort.ts';
-import { onValuesOnly } from '../../src/hosts/grid/write/valuesOnly.ts';
+import { onValuesOnly } from '../../src/hosts/grid/write/sheetData.ts';
 import { sheetOf } from '../hosts/file/write/model.ts';
 import { workbookPortContract } from '../hosts/port/contract.ts';
 import { headlessGrid, storedWorkbook } from './headless.ts';

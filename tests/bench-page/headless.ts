@@ -10,7 +10,7 @@ import { type Cell, DateCell, ErrorCell, PercentCell } from '../../src/cells/cel
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Grid } from '../../src/hosts/grid/grid.ts';
 import { markOfText } from '../../src/hosts/grid/storedText.ts';
-import { addIteratorMethods } from '../../src/bench/grid/iteratorMethods.ts';
+import { addIteratorMethods } from '../../src/bench/grid/createGrid.ts';
 
 const require = createRequire(import.meta.url);
 

@@ -2,7 +2,7 @@
 import type { Frame, FrameLocator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import { verdictWords } from '../../src/audit/model/verdictWords.ts';
+import { verdictWords } from '../../src/audit/model/wording.ts';
 import type { ColumnMap } from '../../src/audit/model/columnMap.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import type { Sheet } from '../../src/cells/sheet.ts';

@@ -2,10 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { constantOf } from '../../src/bench/rules/cellValue.ts';
-import { fits } from '../../src/bench/rules/compare.ts';
-import { ruleFormula } from '../../src/bench/rules/ruleFormula.ts';
-import { tally } from '../../src/bench/rules/tally.ts';
+import { fits, constantOf } from '../../src/bench/rules/compare.ts';
+import { tally, ruleFormula } from '../../src/bench/rules/sheetRules.ts';
 import { convert, describeWithLibreOffice } from '../libreoffice.ts';
 import { shownWorkbook } from './shownWorkbook.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plainFormula } from '../../src/bench/grid/tables/plainFormula.ts';
+import { plainFormula } from '../../src/bench/grid/tables/nameTables.ts';
 import type { NamedTable } from '../../src/bench/grid/tables/plainReference.ts';
 
 const sales: NamedTable = {

@@ -1,6 +1,6 @@
 import { callable } from '../../src/functions/call/callable.ts';
-import { EFFECTIVE } from '../../src/functions/catalogue/effective.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
+import { EFFECTIVE } from '../../src/functions/catalogue/thresholds.ts';
+import { effectiveThreshold } from '../../src/method/vibration/threshold.ts';
 
 /** Cost of a worksheet function beside the bare arithmetic: a million single cells, and one call for a long column. */
 const CALLS = 1_000_000;

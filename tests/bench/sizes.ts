@@ -1,8 +1,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { LOCAL_ADDRESS } from '../../src/addin/address.ts';
-import { buildAddin } from '../../src/addin/build/addinBuild.ts';
+import { LOCAL_ADDRESS } from '../../src/tools/addin/address.ts';
+import { buildAddin } from '../../src/tools/addin/main.ts';
 import { LIMITS, packedSizes } from '../addin/packedSizes.ts';
 
 /** What a first start of the add-in fetches: `npx tsx tests/bench/sizes.ts`. */

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { bundled } from '../../src/cli/build/oneFile.mjs';
+import { bundled } from '../../src/tools/package/oneFile.mjs';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { nodeDeflater } from '../../src/hosts/file/zip/nodeDeflater.ts';
 import { soffice } from '../libreoffice.ts';

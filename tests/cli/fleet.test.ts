@@ -13,7 +13,7 @@ import process from 'node:process';
 import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import type { Report } from '../../src/audit/model/report.ts';
-import { auditCommand } from '../../src/cli/audit/audit.ts';
+import { auditCommand } from '../../src/cli/audit/command.ts';
 import { UsageRefused } from '../../src/cli/refused.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

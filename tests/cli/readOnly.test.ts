@@ -94,7 +94,7 @@ describe.skipIf(!mayRead)(
 
     test('serves an unprivileged user from the built file, and leaves nothing behind', () => {
       setWritable(checkout, true);
-      const built = spawnSync(process.execPath, ['src/cli/build/main.mjs'], { cwd: checkout });
+      const built = spawnSync(process.execPath, ['src/tools/package/main.mjs'], { cwd: checkout });
       expect(built.status).toBe(0);
       works();
       expect(readdirSync(join(checkout, 'dist'))).toEqual(['tripdrift.mjs']);

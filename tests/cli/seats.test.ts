@@ -3,8 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/cli/fleet/job.ts';
 import type { Limits } from '../../src/cli/fleet/limits.ts';
-import { openSeat } from '../../src/cli/fleet/seat.ts';
-import { answersTo } from '../../src/cli/fleet/seats.ts';
+import { openSeat, answersTo } from '../../src/cli/fleet/seat.ts';
 import { newToken } from '../../src/cli/staging.ts';
 import { temporaryFolder } from './run.ts';
 

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { AuditRefused } from '../../src/audit/model/refused.ts';
 import type { Report } from '../../src/audit/model/report.ts';
-import { earlierAudit } from '../../src/cli/audit/earlier.ts';
+import { earlierAudit } from '../../src/cli/audit/auditFiles.ts';
 import { summaryText } from '../../src/cli/audit/summary.ts';
 import { readCsv } from '../../src/hosts/file/read/csv.ts';
 import { temporaryFolder } from './run.ts';

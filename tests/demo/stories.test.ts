@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ChannelResult } from '../../src/audit/model/report.ts';
-import { machines } from '../../src/demo/station/station.ts';
+import { machines } from '../../src/tools/demo/station/station.ts';
 import { auditedOn } from './files.ts';
 import { ruleNames, rulesIn } from './ruleNames.ts';
 

@@ -4,7 +4,7 @@ import { columnsOf, type TableKind } from '../../src/audit/read/tables/vocabular
 import { caution } from '../../src/audit/model/caution.ts';
 import { audit } from '../../src/audit/audit.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
-import { unpackParts } from '../../src/demo/package/parts.ts';
+import { unpackParts } from '../../src/tools/demo/package/parts.ts';
 import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
 import { auditedOn, committed } from './files.ts';
 

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { workbooks } from '../../src/demo/workbooks.ts';
+import { workbooks } from '../../src/tools/demo/workbooks.ts';
 import { convert, describeWithLibreOffice } from '../libreoffice.ts';
 import { objectionsTo } from '../openXmlValidator.ts';
 import { committed, workbookPath } from './files.ts';

@@ -4,7 +4,7 @@ import { unzipSync, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { audit, type AuditOptions } from '../../src/audit/audit.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
-import { NotUnderstood } from '../../src/audit/read/understand/notUnderstood.ts';
+import { NotUnderstood } from '../../src/audit/read/understand/understand.ts';
 import { columnLetters, columnNumber } from '../../src/cells/address.ts';
 import type { Cell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calcCommand } from '../../src/cli/calc.ts';
+import { calcCommand } from '../../src/cli/calcProgram.ts';
 import { UsageRefused } from '../../src/cli/refused.ts';
 
 /** Precedence and associativity: the table in ECMA-376 Part 1, 18.17.2.2, and Excel's unary minus before ^. */

@@ -6,8 +6,7 @@ import { NAMESPACE, catalogue } from '../../src/functions/catalogue.ts';
 import { optional } from '../../src/functions/declare/argument.ts';
 import { associateAll } from '../../src/functions/excel/associate.ts';
 import { functionsJson } from '../../src/functions/excel/metadata.ts';
-import { referenceMarkdown } from '../../src/functions/reference.ts';
-import { signature } from '../../src/functions/signature.ts';
+import { referenceMarkdown, signature } from '../../src/functions/reference.ts';
 
 const HELP = 'https://host.example/tripdrift/help.html';
 

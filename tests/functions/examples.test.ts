@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calcCommand } from '../../src/cli/calc.ts';
+import { calcCommand } from '../../src/cli/calcProgram.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { call, why } from './call.ts';
 

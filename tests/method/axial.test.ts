@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axialActual } from '../../src/method/axial/actual.ts';
-import { axialBand } from '../../src/method/axial/band.ts';
-import type { Direction } from '../../src/method/axial/direction.ts';
-import { axialEffective } from '../../src/method/axial/effective.ts';
-import { axialIndicated } from '../../src/method/axial/indicated.ts';
-import { axialVoltageAt } from '../../src/method/axial/voltageAt.ts';
+import {
+  type Direction,
+  axialVoltageAt,
+  axialIndicated,
+  axialActual,
+} from '../../src/method/axial/position.ts';
+import { axialEffective, axialBand } from '../../src/method/axial/threshold.ts';
 import { band } from '../../src/method/decision/band.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
+import { effectiveThreshold } from '../../src/method/vibration/threshold.ts';
 import { relativeError, sensitivity, setpoint, uncertainty, volts } from './ranges.ts';
 
 const direction = fc.constantFrom<Direction>('toward', 'away');

@@ -1,13 +1,11 @@
 import normalReference from '@stdlib/stats-base-dists-normal-cdf';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { acceptanceBand } from '../../src/method/decision/acceptance.ts';
 import { band } from '../../src/method/decision/band.ts';
 import { normalCdf } from '../../src/method/decision/normal.ts';
 import { probabilityLater, probabilityLaterOf } from '../../src/method/decision/probabilityLater.ts';
-import { decide, decideOnThreshold } from '../../src/method/decision/verdict.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
-import { shift } from '../../src/method/vibration/shift.ts';
+import { decide, decideOnThreshold, acceptanceBand } from '../../src/method/decision/verdict.ts';
+import { effectiveThreshold, shift } from '../../src/method/vibration/threshold.ts';
 import { UGLY, multiplier, relativeError, sensitivity, setpoint, tolerance, uncertainty } from './ranges.ts';
 
 describe('Φ', () => {

@@ -1,18 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axialEffective } from '../../src/method/axial/effective.ts';
-import { axialPanelLevel } from '../../src/method/axial/panelLevel.ts';
-import { axialIndicatedOnCurve } from '../../src/method/record/axialIndicatedOnCurve.ts';
-import { axialOnCurve } from '../../src/method/record/axialOnCurve.ts';
+import { axialEffective, axialPanelLevel } from '../../src/method/axial/threshold.ts';
 import { calibrationRecord, isFault } from '../../src/method/record/calibrationRecord.ts';
 import type { Curve } from '../../src/method/record/curve.ts';
 import { curveOf } from '../../src/method/record/curveOf.ts';
-import { indicatedOnCurve } from '../../src/method/record/indicatedOnCurve.ts';
-import { thresholdOnCurve } from '../../src/method/record/thresholdOnCurve.ts';
+import {
+  thresholdOnCurve,
+  axialOnCurve,
+  axialIndicatedOnCurve,
+  indicatedOnCurve,
+} from '../../src/method/record/onCurve.ts';
 import { toPanelStep } from '../../src/method/roundToEarlySide.ts';
-import { atCoverage } from '../../src/method/uncertainty/atCoverage.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
-import { panelLevel } from '../../src/method/vibration/panelLevel.ts';
+import { atCoverage } from '../../src/method/uncertainty.ts';
+import { effectiveThreshold } from '../../src/method/vibration/threshold.ts';
+import { panelLevel } from '../../src/method/vibration/panelReading.ts';
 import { UGLY, multiplier, relativeError, sensitivity, setpoint } from './ranges.ts';
 
 const uncertainty = fc.double({ min: 0, max: 0.5, noNaN: true });

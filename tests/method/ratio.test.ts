@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axialBand } from '../../src/method/axial/band.ts';
+import { axialBand } from '../../src/method/axial/threshold.ts';
 import { uncertainZeroBand, positionChances } from '../../src/method/axial/uncertainZero.ts';
-import { loopEffective, loopRatio } from '../../src/method/loop/loopEffective.ts';
-import { loopReading } from '../../src/method/loop/loop.ts';
-import { ratioBand, ratioBeyond } from '../../src/method/ratio/ratio.ts';
+import { loopEffective, loopRatio, loopReading } from '../../src/method/loop.ts';
+import { ratioBand, ratioBeyond } from '../../src/method/ratio.ts';
 import '../seed.ts';
 import { normals } from './late/normals.ts';
 

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { leavesFaultLimits, swing } from '../../src/method/reach/faultLimits.ts';
-import { linearReach } from '../../src/method/reach/linearReach.ts';
-import { voltReach } from '../../src/method/reach/voltReach.ts';
+import { leavesFaultLimits, swing, linearReach, voltReach } from '../../src/method/reach.ts';
 import { UGLY, sensitivity, setpoint, volts } from './ranges.ts';
 
 describe('linear reach (geometry; 10 to 90 mil and −2 to −18 V are common practice, no source)', () => {

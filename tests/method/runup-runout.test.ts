@@ -1,11 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { highPass } from '../../src/method/frequency/highPass.ts';
-import { lowPass } from '../../src/method/frequency/lowPass.ts';
-import { sensitivityAt } from '../../src/method/frequency/sensitivityAt.ts';
-import { isUpDownFault, upDown } from '../../src/method/record/upDown.ts';
-import { nonlinearity } from '../../src/method/record/linearity.ts';
-import { compensated, realAtDanger } from '../../src/method/runout/runout.ts';
+import { sensitivityAt, highPass, lowPass } from '../../src/method/frequency.ts';
+import { isUpDownFault, upDown, nonlinearity } from '../../src/method/record/upDown.ts';
+import { compensated, realAtDanger } from '../../src/method/runout.ts';
 import { runUpTrip } from '../../src/method/runup/runUp.ts';
 import { unbalanceCrossings, unbalanceResponse } from '../../src/method/runup/unbalance.ts';
 import { UGLY } from './ranges.ts';

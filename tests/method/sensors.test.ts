@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { loopReading } from '../../src/method/loop/loop.ts';
-import { loopSignal } from '../../src/method/loop/signal.ts';
-import { pointsTo } from '../../src/method/readings/pointsTo.ts';
-import {
-  displacementFromAcceleration,
-  displacementFromVelocity,
-} from '../../src/method/sinusoid/displacement.ts';
-import { convert } from '../../src/units/convert.ts';
+import { loopReading, loopSignal } from '../../src/method/loop.ts';
+import { pointsTo } from '../../src/method/pointsTo.ts';
+import { displacementFromAcceleration, displacementFromVelocity } from '../../src/method/sinusoid.ts';
+import { convert } from '../../src/units/unit.ts';
 import { parseUnit } from '../../src/units/parse.ts';
 import { UGLY, relativeError } from './ranges.ts';
 

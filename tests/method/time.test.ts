@@ -1,8 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lateByDoubling, lateByLinear } from '../../src/method/time/lateBy.ts';
-import { levelAtTripDoubling, levelAtTripLinear } from '../../src/method/time/levelAtTrip.ts';
-import { timeToGoDoubling, timeToGoLinear } from '../../src/method/time/timeToGo.ts';
+import {
+  levelAtTripDoubling,
+  levelAtTripLinear,
+  lateByDoubling,
+  lateByLinear,
+  timeToGoDoubling,
+  timeToGoLinear,
+} from '../../src/method/time.ts';
 import { relativeError } from './ranges.ts';
 
 const level = fc.double({ min: 0.1, max: 100, noNaN: true });

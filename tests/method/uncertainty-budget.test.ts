@@ -1,9 +1,12 @@
 import cdf from '@stdlib/stats-base-dists-normal-cdf';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { combineUncertainties } from '../../src/method/uncertainty/combine.ts';
-import { TWO_SIGMA, coverageFactor } from '../../src/method/uncertainty/coverageFactor.ts';
-import { standardUncertainty } from '../../src/method/uncertainty/standardUncertainty.ts';
+import {
+  standardUncertainty,
+  combineUncertainties,
+  TWO_SIGMA,
+  coverageFactor,
+} from '../../src/method/uncertainty.ts';
 import { relativeError } from './ranges.ts';
 
 describe('JCGM 100:2008 G.4.1 (text read): 0.25, 0.57 and 0.82 % from 10, 5 and 15 observations', () => {

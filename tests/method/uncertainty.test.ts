@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { acceptanceBand } from '../../src/method/decision/acceptance.ts';
+import { acceptanceBand } from '../../src/method/decision/verdict.ts';
 import { band } from '../../src/method/decision/band.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
+import { effectiveThreshold } from '../../src/method/vibration/threshold.ts';
 import { UGLY, multiplier, relativeError, sensitivity, setpoint, tolerance, uncertainty } from './ranges.ts';
 
 /** Slope of a function of one variable, by central difference. */

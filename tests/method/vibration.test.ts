@@ -1,15 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { roundToEarlySide } from '../../src/method/roundToEarlySide.ts';
-import { actual } from '../../src/method/vibration/actual.ts';
-import { effectiveThreshold } from '../../src/method/vibration/effective.ts';
-import { configuredFromGain } from '../../src/method/vibration/gain.ts';
-import { headroom } from '../../src/method/vibration/headroom.ts';
-import { indicated } from '../../src/method/vibration/indicated.ts';
-import { interimSetpoint } from '../../src/method/vibration/interimSetpoint.ts';
-import { sensitivityError } from '../../src/method/vibration/sensitivityError.ts';
-import { shift } from '../../src/method/vibration/shift.ts';
-import { shiftFraction } from '../../src/method/vibration/shiftFraction.ts';
+import {
+  effectiveThreshold,
+  shift,
+  shiftFraction,
+  interimSetpoint,
+} from '../../src/method/vibration/threshold.ts';
+import { indicated, actual, headroom } from '../../src/method/vibration/panelReading.ts';
+import { sensitivityError, configuredFromGain } from '../../src/method/vibration/sensitivity.ts';
 import { UGLY, multiplier, relativeError, sensitivity, setpoint } from './ranges.ts';
 
 describe('5 mil at 200 mV/mil configured, 160 measured (by hand: 5 mil × 200 mV/mil = 1000 mV; 1000 / 160 = 6.25 mil)', () => {

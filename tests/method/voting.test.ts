@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { votedThreshold } from '../../src/method/voting/voted.ts';
-import { parseVoting } from '../../src/method/voting/voting.ts';
+import { parseVoting, votedThreshold } from '../../src/method/voting/voting.ts';
 
 describe('voting texts (terms of IEC 61508-6, text read: 1oo1, 1oo2, 2oo2, 2oo3)', () => {
   it('are read as people write them', () => {

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compressorLimit } from '../../src/method/zone/compressorLimit.ts';
-import { zone, zoneLimit } from '../../src/method/zone/zone.ts';
+import { zone, zoneLimit, compressorLimit } from '../../src/method/zone.ts';
 import { UGLY } from './ranges.ts';
 
 describe('zone boundaries, ISO 7919-3 (ISO7919-3-ZONES; second-hand, the formulas agree with a general process library)', () => {

@@ -14,7 +14,7 @@ import {
   keptAnswers,
   withoutAnswers,
 } from '../../src/pane/audit/asking/answers.ts';
-import { pickColumn } from '../../src/pane/audit/asking/pickColumn.ts';
+import { pickColumn } from '../../src/pane/audit/asking/useAsking.ts';
 import { questionRows } from '../../src/pane/audit/asking/questionRows.ts';
 import { missingRows, understoodRows } from '../../src/pane/audit/asking/understoodRows.ts';
 import { book, oneChannel } from '../audit/book.ts';

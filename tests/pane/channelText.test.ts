@@ -3,7 +3,7 @@ import { audit } from '../../src/audit/audit.ts';
 import type { ChannelResult } from '../../src/audit/model/report.ts';
 import type { ThresholdName, ThresholdResult } from '../../src/audit/model/threshold.ts';
 import { standingOf } from '../../src/pane/audit/channels/standing.ts';
-import { asFoundText, exposureText, readingsText } from '../../src/pane/audit/channels/stateText.ts';
+import { asFoundText, exposureText, readingsText } from '../../src/pane/audit/channels/ChannelDetail.tsx';
 import { lineText, panelText, reallyText, remarksOf } from '../../src/pane/audit/channels/thresholdText.ts';
 import { oneChannel } from '../audit/book.ts';
 

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { AuditRefused } from '../../src/audit/model/refused.ts';
 import type { Report } from '../../src/audit/model/report.ts';
-import { harbourStation } from '../../src/demo/harbourStation.ts';
+import { harbourStation } from '../../src/tools/demo/harbourStation.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { book, oneChannel } from '../audit/book.ts';
 import { randomBook } from '../audit/stations/randomBook.ts';

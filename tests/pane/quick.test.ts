@@ -3,7 +3,7 @@ import { DateCell, ErrorCell, type Cell } from '../../src/cells/cell.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import type { Selection } from '../../src/hosts/port/port.ts';
 import { effectiveFormula } from '../../src/pane/quick/formula.ts';
-import { takeThree } from '../../src/pane/quick/fromSelection.ts';
+import { takeThree } from '../../src/pane/quick/QuickView.tsx';
 import { readQuick } from '../../src/pane/quick/quickAnswer.ts';
 import {
   emptyQuick,

@@ -4,8 +4,8 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join, normalize, sep } from 'node:path';
 import { build, mergeConfig } from 'vite';
-import { FRAMING_PAGES, contentPolicy } from '../../src/addin/build/contentPolicy.ts';
-import { PAGE_BUNDLE } from '../../src/addin/build/pageBundle.ts';
+import { FRAMING_PAGES, contentPolicy } from '../../src/tools/addin/contentPolicy.ts';
+import { PAGE_BUNDLE } from '../../src/tools/addin/pageBundle.ts';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',

@@ -2,10 +2,9 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { AuditRefused } from '../../src/audit/model/refused.ts';
-import { ASKED } from '../../src/addin/entry/commands.ts';
+import { ASKED } from '../../src/addin/commands.ts';
 import { surroundings } from '../../src/pane/app/startup.ts';
-import { plainMessage } from '../../src/pane/parts/plainMessage.ts';
-import { shownText } from '../../src/pane/parts/shownText.ts';
+import { shownText, plainMessage } from '../../src/pane/parts/shownText.ts';
 
 const source = join(import.meta.dirname, '..', '..', 'src', 'pane');
 const files = readdirSync(source, { recursive: true, encoding: 'utf8' })

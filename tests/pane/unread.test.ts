@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { parseColumnMap, type ColumnMap } from '../../src/audit/model/columnMap.ts';
 import { keepMap, readKept } from '../../src/pane/audit/kept.ts';
-import { isMarked, markOf, withMark, withoutMark } from '../../src/pane/audit/unread/marks.ts';
+import { isMarked, markOf, withMark, withoutMark } from '../../src/pane/audit/unread/Unread.tsx';
 import { exampleWorkbook } from '../../src/pane/example/exampleWorkbook.ts';
 import { memoryPort } from '../../src/pane/example/memoryPort.ts';
 import { book, oneChannel, type Rows } from '../audit/book.ts';

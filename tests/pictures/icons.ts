@@ -1,9 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { ICON_SIZES } from '../../src/addin/files.ts';
+import { ICON_SIZES } from '../../src/tools/addin/files.ts';
 
-const icons = join(import.meta.dirname, '../../src/addin/icons');
+const icons = join(import.meta.dirname, '../../src/tools/icons');
 
 /**
  * Draws our icons as PNG from the drawings in their folder: `npx tsx tests/pictures/icons.ts [path of chromium]`.

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import { verdictWords } from '../../src/audit/model/verdictWords.ts';
-import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
+import { verdictWords } from '../../src/audit/model/wording.ts';
+import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';

@@ -2,12 +2,15 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { budgetRows, levelRow, resultRow } from '../../src/demo/template/budget/budgetPlaces.ts';
-import { budgetSheet } from '../../src/demo/template/budget/budgetSheet.ts';
+import { budgetRows, levelRow, resultRow } from '../../src/tools/template/budget/budgetPlaces.ts';
+import { budgetSheet } from '../../src/tools/template/budget/budgetSheet.ts';
 import { ErrorCell } from '../../src/cells/cell.ts';
-import { combineUncertainties } from '../../src/method/uncertainty/combine.ts';
-import { coverageFactor } from '../../src/method/uncertainty/coverageFactor.ts';
-import { type Distribution, standardUncertainty } from '../../src/method/uncertainty/standardUncertainty.ts';
+import {
+  type Distribution,
+  standardUncertainty,
+  combineUncertainties,
+  coverageFactor,
+} from '../../src/method/uncertainty.ts';
 import type { ModelRow, SheetModel } from '../../src/sheets/model.ts';
 import { describeWithLibreOffice } from '../libreoffice.ts';
 import { recalculated } from './workbookFiles.ts';

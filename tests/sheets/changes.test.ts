@@ -4,7 +4,7 @@ import type { Report } from '../../src/audit/model/report.ts';
 import { snapshotOf } from '../../src/audit/since/fromReport.ts';
 import { changeWords, type Change } from '../../src/audit/model/since.ts';
 import type { Snapshot } from '../../src/audit/model/snapshot.ts';
-import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
+import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import type { Report } from '../../src/audit/model/report.ts';
-import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
+import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import type { Cell } from '../../src/cells/cell.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

@@ -1,5 +1,5 @@
 import { verdicts, type ThresholdResult } from '../../src/audit/model/threshold.ts';
-import { verdictWords } from '../../src/audit/model/verdictWords.ts';
+import { verdictWords } from '../../src/audit/model/wording.ts';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Report } from '../../src/audit/model/report.ts';
-import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
+import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { checkChart } from '../../src/sheets/charts/check.ts';

@@ -2,11 +2,11 @@ import { audit } from '../../src/audit/audit.ts';
 import { defaultPolicy } from '../../src/audit/model/policy.ts';
 import type { ChannelResult, RecordResult, Report } from '../../src/audit/model/report.ts';
 import { deviations, fittedLine, ratedLine } from '../../src/method/record/deviation.ts';
-import { incrementalSensitivity } from '../../src/method/record/incremental.ts';
+import { incrementalSensitivity } from '../../src/method/record/calibrationRecord.ts';
 import { linearRange } from '../../src/method/record/linearRange.ts';
-import { monotoneCurve } from '../../src/method/record/monotoneCurve.ts';
+import { monotoneCurve } from '../../src/method/record/curveOf.ts';
 import { straightLine } from '../../src/method/record/straightLine.ts';
-import { thresholdOnCurve } from '../../src/method/record/thresholdOnCurve.ts';
+import { thresholdOnCurve } from '../../src/method/record/onCurve.ts';
 import { workbookOf, type Listed } from './tables.ts';
 
 /** Gaps from `first` on, `count` of them. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { defaultPolicy } from '../../src/audit/model/policy.ts';
-import { verdictWords } from '../../src/audit/model/verdictWords.ts';
-import { isResultSheet } from '../../src/audit/read/tables/resultSheet.ts';
+import { verdictWords } from '../../src/audit/model/wording.ts';
+import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';

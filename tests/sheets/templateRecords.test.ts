@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { type Cell, cellText } from '../../src/cells/cell.ts';
-import { recordColumns } from '../../src/demo/template/records/recordColumns.ts';
-import { template } from '../../src/demo/template/template.ts';
+import { recordColumns } from '../../src/tools/template/records/recordColumns.ts';
+import { template } from '../../src/tools/template/template.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 
 /** What is typed under each header, in one row of each sheet. */

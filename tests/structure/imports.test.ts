@@ -17,23 +17,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   evidence: ['cells', 'audit', 'sheets'],
   hosts: ['cells', 'units', 'method', 'audit', 'sheets'],
   share: ['cells', 'functions', 'units', 'sheets', 'hosts'],
-  cli: [
-    'cells',
-    'units',
-    'method',
-    'functions',
-    'audit',
-    'sheets',
-    'evidence',
-    'hosts',
-    'share',
-    'bench',
-    'addin',
-  ],
+  cli: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'evidence', 'hosts', 'share', 'tools'],
   pane: ['cells', 'units', 'method', 'audit', 'sheets', 'evidence', 'functions', 'hosts'],
-  demo: ['cells', 'units', 'method', 'audit', 'sheets', 'hosts'],
   addin: ['functions', 'audit'],
-  bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'addin', 'share'],
+  bench: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'pane', 'share'],
+  tools: ['cells', 'units', 'method', 'functions', 'audit', 'sheets', 'hosts', 'addin'],
 };
 
 /**

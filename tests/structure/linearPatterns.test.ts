@@ -17,7 +17,7 @@ interface Pattern {
  */
 const onShortTexts: ReadonlyMap<string, readonly string[]> = new Map([
   [
-    'src/units/detectionWords.ts',
+    'src/units/detection.ts',
     ['^[\\s_-]+|[\\s_-]+$', '(?<!^s|\\ss)(?<=[a-zμ"%2])(?<!\\bpk)(pp|pkpk|pk|rms)$'],
   ],
   ['src/units/expression.ts', ['\\s*(?:(?<word>[a-zμ]+|%|")|(?<power>\\^?-?\\d)(?!\\d)|(?<sign>[*/()]))']],
@@ -27,11 +27,11 @@ const onShortTexts: ReadonlyMap<string, readonly string[]> = new Map([
 
 /** Files that put patterns together from constants as they are loaded, or from words of our own. */
 const builtPatterns: readonly string[] = [
-  'src/addin/build/licenceTexts.ts',
-  'src/addin/sideload/main.ts',
+  'src/tools/addin/notices.ts',
+  'src/tools/sideload/main.ts',
   'src/hosts/formats/ourFormula.ts',
-  'src/hosts/formats/ourNames.ts',
-  'src/units/detectionWords.ts',
+  'src/hosts/formats/ourFormula.ts',
+  'src/units/detection.ts',
 ];
 
 /** Longest text of a unit, as `tidy` takes it. */

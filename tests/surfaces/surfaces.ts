@@ -1,4 +1,4 @@
-import { foundIn } from '../../src/sheets/fleet/found.ts';
+import { foundIn } from '../../src/sheets/fleet/machines.ts';
 import { fleetSheet } from '../../src/sheets/fleet/fleetSheet.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { unit as referenceUnit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { convert } from '../../src/units/convert.ts';
-import { convertDetection } from '../../src/units/detection.ts';
-import { parseDetection } from '../../src/units/detectionWords.ts';
+import { convert } from '../../src/units/unit.ts';
+import { convertDetection, parseDetection } from '../../src/units/detection.ts';
 import { parseUnit, type Detection, type Unit } from '../../src/units/parse.ts';
 
 function unitOf(text: string): Unit {

@@ -6,7 +6,7 @@ import { parseColumnMap } from '../../src/audit/model/columnMap.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
 import { AuditRefused } from '../../src/audit/model/refused.ts';
 import { nameOfColumn } from '../../src/audit/read/tables/vocabulary.ts';
-import { NotUnderstood } from '../../src/audit/read/understand/notUnderstood.ts';
+import { NotUnderstood } from '../../src/audit/read/understand/understand.ts';
 import type { Question } from '../../src/audit/read/understand/questions/question.ts';
 import type { Outcome, ProposedPlace } from './judge/outcome.ts';
 

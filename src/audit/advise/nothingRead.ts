@@ -1,5 +1,5 @@
 import type { NothingRead } from '../read/bookRead.ts';
-import { NotUnderstood } from '../read/understand/notUnderstood.ts';
+import { NotUnderstood } from '../read/understand/understand.ts';
 import { questionText } from './questionSentences.ts';
 
 /** The refusal of a workbook of which nothing can be judged before a person has answered, with what is asked first. */

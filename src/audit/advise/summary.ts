@@ -1,4 +1,4 @@
-import { changeOf } from '../model/change.ts';
+import { changeOf } from '../model/since.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead, Summary } from '../model/report.ts';
 import { trips } from '../model/threshold.ts';
 

@@ -2,7 +2,7 @@ import type { ColumnMap } from '../model/columnMap.ts';
 import type { AuditBasis } from '../model/basis.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import type { Snapshot } from '../model/snapshot.ts';
-import { isResultSheet } from '../read/tables/resultSheet.ts';
+import { isResultSheet } from '../read/tables/titleWords.ts';
 import type { BookRead } from '../read/bookRead.ts';
 
 /** What an audit goes by, as it is found. */

@@ -1,3 +1,8 @@
+import type { Cell } from '../../cells/cell.ts';
+
+/** Day 0 of the usual spreadsheet calendar, counted from 1970-01-01. */
+const spreadsheetEpoch = -25_569;
+
 /** Significant digits in which the numbers of inputs count. */
 export const inputDigits = 12;
 
@@ -41,4 +46,12 @@ export function canonicalJson(value: unknown): string {
     if (part === null || typeof part !== 'object' || Array.isArray(part)) return part;
     return Object.fromEntries(Object.entries(part).toSorted(([a], [b]) => (a < b ? -1 : 1)));
   });
+}
+
+/** The number that a cell stores, however it is shown: a percentage as a fraction, a date as its day number from 1900. */
+export function plainNumber(cell: Cell): number | undefined {
+  if (typeof cell === 'number') return cell;
+  if (cell === null || typeof cell !== 'object') return undefined;
+  if ('percent' in cell) return cell.percent / 100;
+  return 'day' in cell ? cell.day - spreadsheetEpoch : undefined;
 }

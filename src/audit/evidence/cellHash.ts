@@ -1,7 +1,6 @@
 import type { Cell } from '../../cells/cell.ts';
-import { canonicalNumber, canonicalText } from './canonical.ts';
-import { plainNumber } from './plainNumber.ts';
-import { startSha256 } from './sha256.ts';
+import { canonicalNumber, canonicalText, plainNumber } from './canonical.ts';
+import { startSha256 } from './fingerprint.ts';
 
 /** Bytes that gather before they are hashed. */
 const room = 1 << 15;

@@ -1,5 +1,5 @@
 import type { Place } from './findings.ts';
-import type { LeftAside } from './rules/untidyRules.ts';
+import type { LeftAside } from './rules/tableRules.ts';
 import type { ThresholdName } from './threshold.ts';
 
 /** What an entry of the list of what needs action is about, in the order in which equals are listed. */

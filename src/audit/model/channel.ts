@@ -1,7 +1,11 @@
-import type { Kind } from './kind.ts';
 import type { NotJudged } from './threshold.ts';
-import type { Direction } from '../../method/axial/direction.ts';
+import type { Direction } from '../../method/axial/position.ts';
 import type { Detection, Unit } from '../../units/parse.ts';
+
+/** Kinds of channel that a rack has; see `method` for how each is evaluated. */
+export const kinds = ['radial', 'axial', 'velocity', 'acceleration', 'loop'] as const;
+
+export type Kind = (typeof kinds)[number];
 
 /** Circuit-fault limits, V; `null`: none on that side. */
 export interface FaultLimits {

@@ -1,11 +1,10 @@
 import type { AsFoundResult, Exposure } from './asFound.ts';
 import type { Attention, NotRead } from './attention.ts';
 import type { AuditBasis, Fingerprint } from './basis.ts';
-import type { FaultLimits } from './channel.ts';
+import type { FaultLimits, Kind } from './channel.ts';
 import type { DriftResult } from './drift.ts';
 import type { Finding, Problem, RowPlace } from './findings.ts';
 import type { GroupResult, MachineChance } from './group.ts';
-import type { Kind } from './kind.ts';
 import type { ColumnMap } from './columnMap.ts';
 import type { Policy } from './policy.ts';
 import type { AskedQuestion } from './question.ts';

@@ -1,4 +1,4 @@
-import { convert } from '../../units/convert.ts';
+import { convert } from '../../units/unit.ts';
 import { convertDetection } from '../../units/detection.ts';
 import { parseUnit, type Detection } from '../../units/parse.ts';
 import type { Value } from './snapshot.ts';

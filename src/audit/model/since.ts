@@ -1,7 +1,8 @@
-import type { ThresholdName, ThresholdVerdict } from './threshold.ts';
+import type { ThresholdName, ThresholdVerdict, ThresholdChange } from './threshold.ts';
 import type { RowPlace } from './findings.ts';
-import type { Quantity } from './quantities.ts';
-import type { EarlierRemark, SnapshotSource } from './snapshot.ts';
+import type { EarlierRemark, SnapshotSource, Quantity } from './snapshot.ts';
+
+const late: ReadonlySet<ThresholdVerdict> = new Set(['unreachable', 'late', 'undetermined']);
 
 /** What a line of the comparison says, worst first. */
 export const changeKinds = [
@@ -89,4 +90,16 @@ export interface SinceResult {
   readonly changes: readonly Change[];
   /** What of the earlier source could not be read, and what could not be compared. */
   readonly remarks: readonly EarlierRemark[];
+}
+
+/** Whether a verdict leaves it open that the machine is protected as set: late, unreachable or undetermined. */
+export function mayBeLate(verdict: ThresholdVerdict): boolean {
+  return late.has(verdict);
+}
+
+/** What became of a threshold, from its verdicts as found and as left; see `ThresholdChange`. */
+export function changeOf(found: ThresholdVerdict, left: ThresholdVerdict): ThresholdChange {
+  if (found === 'incomplete' || left === 'incomplete') return 'not judged';
+  if (left === 'within') return found === 'within' ? 'unchanged' : 'corrected';
+  return found === left ? `still ${left}` : `now ${left}`;
 }

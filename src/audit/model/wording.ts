@@ -1,3 +1,15 @@
+import type { ThresholdVerdict } from './threshold.ts';
+
+/** The verdicts as people see them; their names in the report are an interface and stay. */
+export const verdictWords: Readonly<Record<ThresholdVerdict, string>> = {
+  unreachable: 'cannot act',
+  late: 'late',
+  undetermined: 'uncertain',
+  early: 'early',
+  incomplete: 'not known',
+  within: 'OK',
+};
+
 /** A number for people: four significant digits, without trailing zeros or an exponent in the usual range. */
 export function rounded(value: number): string {
   if (Number.isInteger(value) && value >= 0 && value < 10_000) return String(value);

@@ -1,4 +1,4 @@
-import { convert } from '../../units/convert.ts';
+import { convert } from '../../units/unit.ts';
 import type { Place } from '../model/findings.ts';
 import { channelRowReader, type ChannelRow } from './rows/channelRow.ts';
 import { placeOf } from './rows/diagnostic.ts';

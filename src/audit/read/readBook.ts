@@ -6,7 +6,6 @@ import type { BookRead, NothingRead } from './bookRead.ts';
 import { isCloserLook } from './route/closerLook.ts';
 import { leavesDoubts } from './route/doubts.ts';
 import { isOutranked } from './route/outranked.ts';
-import { standardBook } from './standardBook.ts';
 import { findTables } from './tables/findTables.ts';
 import type { Tables } from './tables/found.ts';
 import { searchHeaders, type HeaderRows } from './tables/searchHeaders.ts';
@@ -14,6 +13,12 @@ import { tidyBook } from './tidyBook.ts';
 import type { TidyChannel } from './tidy/tidyList.ts';
 import { tidyListOf } from './tidy/tidyListOf.ts';
 import { understand, type Understanding } from './understand/understand.ts';
+import { findHistory } from './history/historyReadings.ts';
+import { tableProblems } from './join/problems.ts';
+import { indexTags } from './join/tagIndex.ts';
+import { findRecords } from './records/findRecords.ts';
+import { columnReadings } from './tables/columnReadings.ts';
+import { notRead } from './unread/notRead.ts';
 
 /**
  * Reads a workbook: by the standard headers of its two tables, where nothing outranks them; else by all that is understood
@@ -75,4 +80,31 @@ function isSettledAside(found: Tables | TablesUnclear | null, understanding: Und
 
 function isAsking({ questions }: Understanding): boolean {
   return questions.some(({ needed }) => needed);
+}
+
+/** Reads a workbook whose two tables were found by their standard headers. `today`: day of the audit, from 1970-01-01. */
+function* standardBook(
+  workbook: Workbook,
+  tables: Tables,
+  headerRows: HeaderRows,
+  map: ColumnMap,
+  today: number,
+): Steps<void, BookRead> {
+  const settings = indexTags(tables.settings);
+  yield;
+  const channels = indexTags(tables.channels);
+  yield;
+  const isTag = (key: string): boolean => channels.hasTag(key);
+  const records = yield* findRecords(workbook, tables, isTag, headerRows);
+  const history = yield* findHistory(headerRows, tables, today);
+  return {
+    tables,
+    index: { channels, settings },
+    records,
+    history,
+    columns: [...columnReadings(tables.channels), ...columnReadings(tables.settings)],
+    notRead: yield* notRead(workbook, { tables, records, history }, map, isTag),
+    remarks: tableProblems(workbook, tables),
+    understood: null,
+  };
 }

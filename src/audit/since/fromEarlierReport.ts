@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { kinds } from '../model/kind.ts';
+import { kinds } from '../model/channel.ts';
 import { AuditRefused } from '../model/refused.ts';
 import type { Snapshot } from '../model/snapshot.ts';
 import { thresholdNames, verdicts } from '../model/threshold.ts';

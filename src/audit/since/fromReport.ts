@@ -1,7 +1,6 @@
 import { thresholdNames, type ThresholdName } from '../model/threshold.ts';
 import type { ChannelInputs, ChannelResult, Report } from '../model/report.ts';
-import type { Quantity } from '../model/quantities.ts';
-import type { Snapshot, SnapshotChannel, SnapshotThreshold, Value } from '../model/snapshot.ts';
+import type { Snapshot, SnapshotChannel, SnapshotThreshold, Value, Quantity } from '../model/snapshot.ts';
 
 /** What a report says of every channel, kept to compare another audit with it. */
 export function snapshotOf(report: Report): Snapshot {

@@ -1,10 +1,20 @@
 import { capital, level } from '../model/wording.ts';
 import { isSameNumber } from '../model/sameValue.ts';
-import type { Quantity } from '../model/quantities.ts';
 import type { Change } from '../model/since.ts';
-import type { SnapshotChannel, SnapshotThreshold } from '../model/snapshot.ts';
+import type { SnapshotChannel, SnapshotThreshold, Quantity } from '../model/snapshot.ts';
 import { timesAtStartUp, trips, type ThresholdVerdict } from '../model/threshold.ts';
-import { verdictClauses } from './verdictClauses.ts';
+
+/** A verdict as what a subject does now and did before: `is late`, `was late`. */
+export const verdictClauses: Readonly<
+  Record<ThresholdVerdict, { readonly now: string; readonly before: string }>
+> = {
+  unreachable: { now: 'cannot act', before: 'could not act' },
+  late: { now: 'is late', before: 'was late' },
+  undetermined: { now: 'is uncertain', before: 'was uncertain' },
+  early: { now: 'is early', before: 'was early' },
+  incomplete: { now: 'is not known', before: 'was not known' },
+  within: { now: 'is OK', before: 'was OK' },
+};
 
 interface Compared {
   readonly before: SnapshotChannel | undefined;

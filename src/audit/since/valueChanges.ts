@@ -1,8 +1,13 @@
 import { capital, rounded } from '../model/wording.ts';
 import { inUnitOf, isSame } from '../model/sameValue.ts';
-import { quantities, quantityNames, type Quantity } from '../model/quantities.ts';
 import type { Change } from '../model/since.ts';
-import type { SnapshotChannel, Value } from '../model/snapshot.ts';
+import {
+  type SnapshotChannel,
+  type Value,
+  quantities,
+  quantityNames,
+  type Quantity,
+} from '../model/snapshot.ts';
 
 /**
  * Settings and readings that differ between two audits of a channel. Where a channel is incomplete in one of them, a

@@ -6,20 +6,33 @@ import {
   LocaleType,
   LogLevel,
   Univer,
+  type Injector,
+  CellValueType,
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
-import { FormulaDataModel } from '@univerjs/engine-formula';
+import { FormulaDataModel, LexerTreeBuilder } from '@univerjs/engine-formula';
 import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import english from '@univerjs/preset-sheets-core/locales/en-US';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
-import { closeBrackets } from './closeBrackets.ts';
-import { addIteratorMethods } from './iteratorMethods.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
 import { nameTables } from './tables/nameTables.ts';
-import { showPlainNumbers } from './showPlainNumbers.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
+import { AFTER_CELL_EDIT, INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
+import { plainTextOf } from '../../hosts/grid/tables.ts';
+import { writtenText } from '../../hosts/grid/read/cell.ts';
+import { plainNumber } from './plainNumber.ts';
+
+/** Runs before the grid's own reading of what is typed, which knows the decimal point alone. */
+const first = 1_000;
+
+/** What the grid's reader of formulas keeps to itself of the formula it reads. */
+interface ReaderState {
+  _resetTemp: () => void;
+  _squareBracketState: number;
+  _tableBracketState: boolean;
+}
 
 type GridFunctions = ReturnType<typeof gridFunctions>;
 
@@ -95,4 +108,75 @@ export function createGrid(
   showPlainNumbers(injector);
   const stopRules = showRules(grid, injector);
   return grid;
+}
+
+/**
+ * Has the grid read each formula with no square bracket open. Its reader also reads what is being typed, as far as it goes,
+ * and forgets all of that before the next formula but an open square bracket: from then on it would see no range in any
+ * formula, and no reference to move with inserted rows.
+ */
+function closeBrackets(injector: Injector): void {
+  const reader = injector.get(LexerTreeBuilder) as unknown as ReaderState;
+  const reset = reader._resetTemp.bind(reader);
+  reader._resetTemp = () => {
+    reset();
+    reader._squareBracketState = 0;
+    reader._tableBracketState = false;
+  };
+}
+
+/** Shows and takes numbers of a file of plain text as the file writes them, decimal comma or point. */
+function showPlainNumbers(injector: Injector): void {
+  const interceptors = injector.get(SheetInterceptorService);
+  interceptors.intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
+    handler: (cell, _place, next) => {
+      const text = cell ? writtenText(cell) : undefined;
+      return next(text === undefined ? cell : { ...cell, v: text, t: CellValueType.NUMBER });
+    },
+  });
+  interceptors.writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+    priority: first,
+    handler: (cell, { worksheet }, next) => {
+      const { plainText } = plainTextOf(worksheet);
+      const number = plainText && typeof cell?.v === 'string' && plainNumber(cell.v, plainText);
+      return number ? { ...cell, ...number } : next(cell);
+    },
+  });
+}
+
+/**
+ * Adds the methods of iterators that the grid calls, where an older browser or Node 20 lacks them (ECMA-262, 16th edition, section
+ * 27.1.4).
+ */
+export function addIteratorMethods(): void {
+  const iterator = Object.getPrototypeOf(Object.getPrototypeOf([][Symbol.iterator]())) as object;
+  const add = (
+    name: string,
+    method: (this: Iterable<unknown>, judge: (value: unknown) => unknown) => unknown,
+  ) => {
+    if (!(name in iterator)) {
+      Object.defineProperty(iterator, name, { value: method, writable: true, configurable: true });
+    }
+  };
+  add('some', function (judge) {
+    return [...this].some(judge);
+  });
+  add('every', function (judge) {
+    return [...this].every(judge);
+  });
+  add('find', function (judge) {
+    return [...this].find(judge);
+  });
+  add('forEach', function (judge) {
+    [...this].forEach(judge);
+  });
+  add('map', function (judge) {
+    return [...this].map(judge).values();
+  });
+  add('filter', function (judge) {
+    return [...this].filter(judge).values();
+  });
+  add('toArray', function () {
+    return [...this];
+  });
 }

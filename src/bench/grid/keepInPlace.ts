@@ -19,8 +19,34 @@ import {
 } from '@univerjs/sheets';
 import { mergedRanges } from '../../hosts/grid/frame.ts';
 import { areaOf } from '../../hosts/grid/read/readWorkbook.ts';
-import { type KeptBeside, type Move, movedBeside } from './keptBeside.ts';
-import { movedFormula } from './movedFormula.ts';
+import {
+  deserializeRangeWithSheet,
+  ErrorType,
+  generateStringWithSequence,
+  LexerTreeBuilder,
+  sequenceNodeType,
+  serializeRange,
+  serializeRangeToRefString,
+} from '@univerjs/engine-formula';
+import type { Area, SheetTable } from '../../cells/sheet.ts';
+import type { ViewRule } from '../../hosts/file/view/types.ts';
+
+/** What the grid keeps beside the cells of a sheet. */
+interface KeptBeside {
+  readonly tables?: readonly SheetTable[];
+  readonly rules?: readonly ViewRule[];
+}
+
+/** How one step moves things of a sheet. */
+interface Move {
+  /** Where an area lies afterwards; `null` where nothing is left of it. */
+  readonly area: (area: Area) => Area | null;
+  /** A formula, without `=`, with its references where they lead afterwards. */
+  readonly formula: (formula: string) => string;
+}
+
+/** Where a range of a sheet lies after a step; `null` where nothing is left of it. The empty name is the formula's own sheet. */
+type MovedRange = (range: IRange, sheetName: string) => IRange | null;
 
 interface SetBeside {
   readonly unitId: string;
@@ -98,4 +124,53 @@ function moveOf(injector: Injector, command: ICommandInfo, book: Workbook, sheet
         after(range, name === '' ? sheet : book.getSheetBySheetName(name)),
       ),
   };
+}
+
+/** A formula, without `=`, whose references lead to where their cells are after a step; `#REF!` where those are gone. */
+function movedFormula(injector: Injector, formula: string, moved: MovedRange): string {
+  const nodes = injector.get(LexerTreeBuilder).sequenceNodesBuilder(`=${formula}`);
+  if (!nodes) return formula;
+  const after = nodes.map((node) => {
+    if (typeof node === 'string' || node.nodeType !== sequenceNodeType.REFERENCE) return node;
+    const reference = deserializeRangeWithSheet(node.token);
+    if (reference.unitId !== '') return node;
+    const range = moved(reference.range, reference.sheetName);
+    if (range === reference.range) return node;
+    const { startRow = 0, endRow = 0, startColumn = 0, endColumn = 0 } = range ?? {};
+    const place = { ...reference.range, startRow, endRow, startColumn, endColumn };
+    const token =
+      range === null
+        ? ErrorType.REF
+        : reference.sheetName === ''
+          ? serializeRange(place)
+          : serializeRangeToRefString({ ...reference, range: place });
+    return { ...node, token };
+  });
+  return generateStringWithSequence(after);
+}
+
+/**
+ * What is kept beside a sheet after rows, columns or cells moved. A table whose header row is gone is none any more: its
+ * cells are then read as a plain range.
+ */
+function movedBeside<Kept extends KeptBeside>(kept: Kept, move: Move): Kept {
+  const { tables, rules } = kept;
+  return {
+    ...kept,
+    ...(tables && { tables: tables.flatMap((table) => movedTable(table, move)) }),
+    ...(rules && { rules: rules.flatMap((rule) => movedRule(rule, move)) }),
+  };
+}
+
+function movedTable(table: SheetTable, move: Move): SheetTable[] {
+  const { area, headerRow, totalsRow } = table;
+  const moved = move.area(area);
+  const left = (row: number): boolean => move.area({ ...area, top: row, bottom: row }) !== null;
+  if (!moved || (headerRow && !left(area.top))) return [];
+  return [{ ...table, area: moved, totalsRow: totalsRow && left(area.bottom) }];
+}
+
+function movedRule(rule: ViewRule, move: Move): ViewRule[] {
+  const areas = rule.areas.flatMap((area) => move.area(area) ?? []);
+  return areas.length === 0 ? [] : [{ ...rule, areas, formulas: rule.formulas.map(move.formula) }];
 }

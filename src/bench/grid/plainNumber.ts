@@ -3,7 +3,7 @@ import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import { gridStyle } from '../open/gridStyle.ts';
 import { percentLook } from '../open/plainView.ts';
-import { keptAs } from '../../hosts/grid/read/written.ts';
+import { keptAs } from '../../hosts/grid/read/cell.ts';
 
 /** Digits that a number keeps (IEEE 754, binary64). */
 const mostDigits = 15;

@@ -11,7 +11,7 @@ import { lastColumn as endColumn, lastRow as endRow } from '../../hosts/file/rea
 import { markOfText } from '../../hosts/grid/storedText.ts';
 import { frozenAt, mergedRanges } from '../../hosts/grid/frame.ts';
 import { plainNumber } from '../grid/plainNumber.ts';
-import { rowPixels } from '../../hosts/grid/write/lengths.ts';
+import { rowPixels } from '../../hosts/grid/write/sheetData.ts';
 
 /** Rows and columns shown at least, and behind the last ones in use. */
 const least = { rows: 100, columns: 26 } as const;

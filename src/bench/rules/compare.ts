@@ -1,4 +1,5 @@
-import type { CellValue } from './cellValue.ts';
+/** What a cell or an operand of a rule says. */
+export type CellValue = number | string | boolean | null;
 
 type Filled = Exclude<CellValue, null>;
 
@@ -50,4 +51,13 @@ function order(one: Filled, other: Filled): number {
 
 function plain(value: Filled): number | string {
   return typeof value === 'string' ? value.toLowerCase() : Number(value);
+}
+
+/** The value of a formula that is nothing but a number, a text in quotes or a truth value; `undefined` for all others. */
+export function constantOf(formula: string): Exclude<CellValue, null> | undefined {
+  const text = formula.trim();
+  if (/^[+-]?(\d+(?:\.\d*)?|\.\d+)(e[+-]?\d+)?$/i.test(text)) return Number(text);
+  if (/^"([^"]|"")*"$/.test(text)) return text.slice(1, -1).replaceAll('""', '"');
+  if (/^(true|false)$/i.test(text)) return text.toLowerCase() === 'true';
+  return undefined;
 }

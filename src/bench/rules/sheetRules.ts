@@ -2,10 +2,17 @@ import type { Injector } from '@univerjs/core';
 import type { Area } from '../../cells/sheet.ts';
 import type { ViewRule, ViewShade } from '../../hosts/file/view/types.ts';
 import { type Calculated, calculated } from './calculated.ts';
-import { type CellValue, constantOf } from './cellValue.ts';
-import { fits } from './compare.ts';
-import { ruleFormula } from './ruleFormula.ts';
-import { tally } from './tally.ts';
+import { fits, type CellValue, constantOf } from './compare.ts';
+import { cellAddress } from '../../cells/address.ts';
+
+const signs: Readonly<Record<string, string>> = {
+  equal: '=',
+  notEqual: '<>',
+  lessThan: '<',
+  lessThanOrEqual: '<=',
+  greaterThan: '>',
+  greaterThanOrEqual: '>=',
+};
 
 /** A sheet of the grid as rules see it; rows and columns from 1. */
 export interface RuledSheet {
@@ -132,4 +139,47 @@ function usedParts({ lastRow, lastColumn }: RuledSheet, areas: readonly Area[]):
 
 function inside({ top, left, bottom, right }: Area, row: number, column: number): boolean {
   return row >= top && row <= bottom && column >= left && column <= right;
+}
+
+/** How often the areas of a rule hold what a cell says: texts without regard to case, blank cells never. */
+export function tally(
+  areas: readonly Area[],
+  valueAt: (row: number, column: number) => CellValue,
+): (value: CellValue) => number {
+  const counts = new Map<string, number>();
+  for (const { top, left, bottom, right } of areas) {
+    for (let row = top; row <= bottom; row++) {
+      for (let column = left; column <= right; column++) {
+        const key = keyOf(valueAt(row, column));
+        if (key !== undefined) counts.set(key, (counts.get(key) ?? 0) + 1);
+      }
+    }
+  }
+  return (value) => counts.get(keyOf(value) ?? '') ?? 0;
+}
+
+function keyOf(value: CellValue): string | undefined {
+  if (value === null || value === '') return undefined;
+  return `${typeof value} ${String(value).toLowerCase()}`;
+}
+
+/**
+ * A rule as one formula, with its `=`, that is true where the rule applies, for the top left cell of its first area;
+ * `undefined` where it can't be said so.
+ */
+export function ruleFormula({ kind, operator = '', formulas, areas }: ViewRule): string | undefined {
+  const [first, second] = formulas;
+  const [area] = areas;
+  if (first === undefined || !area) return undefined;
+  if (kind === 'expression') return `=${first}`;
+  if (kind !== 'cellIs') return undefined;
+  const cell = cellAddress(area.top, area.left);
+  const sign = signs[operator];
+  if (sign !== undefined) return `=${cell}${sign}(${first})`;
+  if (second === undefined) return undefined;
+  if (operator === 'between')
+    return `=AND(${cell}>=MIN(${first},${second}),${cell}<=MAX(${first},${second}))`;
+  if (operator === 'notBetween')
+    return `=OR(${cell}<MIN(${first},${second}),${cell}>MAX(${first},${second}))`;
+  return undefined;
 }

@@ -1,10 +1,17 @@
-import type { ICellData, IStyleData, Nullable, Workbook } from '@univerjs/core';
-import type { EditedLook } from '../../hosts/file/patch/types.ts';
+import {
+  type ICellData,
+  type IStyleData,
+  type Nullable,
+  type Workbook,
+  BooleanNumber,
+  WrapStrategy,
+} from '@univerjs/core';
+import type { EditedLook, LookChange } from '../../hosts/file/patch/types.ts';
 import type { ViewCell, ViewStyle } from '../../hosts/file/view/types.ts';
 import { styleOf } from '../../hosts/grid/grid.ts';
 import { gridStyle } from '../open/gridStyle.ts';
 import { styleId } from '../open/gridWorkbook.ts';
-import { isBeyondSaving, lookChange } from './lookChange.ts';
+import { acrossOf, downOf, hexOf } from './fileLook.ts';
 
 /** How a cell's look changed since the file was opened. */
 export interface ChangedLook {
@@ -44,4 +51,37 @@ export function lookReader(book: Workbook, styles: readonly ViewStyle[], count: 
 function hasLooksInside(cell: Nullable<ICellData>): boolean {
   const runs = cell?.p?.body?.textRuns ?? [];
   return runs.some(({ ts }) => ts && Object.keys(ts).length > 0);
+}
+
+/** What a look of the grid has become, as far as the file's styles can say it; `undefined` where it is as it was. */
+function lookChange(before: IStyleData, now: IStyleData): LookChange | undefined {
+  const [old, look] = [properties(before), properties(now)];
+  const changed = Object.entries(look).filter(
+    ([name, value]) => value !== undefined && value !== old[name as keyof LookChange],
+  );
+  return changed.length === 0 ? undefined : Object.fromEntries(changed);
+}
+
+/** Whether a look has something that is not saved: borders of its own, a turned text. */
+function isBeyondSaving({ bd: borders, tr: turn }: IStyleData): boolean {
+  return Object.values(borders ?? {}).some(Boolean) || (turn?.a ?? 0) !== 0 || turn?.v === BooleanNumber.TRUE;
+}
+
+/** All of a look; a font or size that it leaves open is `undefined`. */
+function properties(look: IStyleData): { readonly [Name in keyof LookChange]: LookChange[Name] | undefined } {
+  const isOn = (flag: BooleanNumber | undefined): boolean => flag === BooleanNumber.TRUE;
+  return {
+    numberFormat: look.n?.pattern ?? 'General',
+    font: look.ff ?? undefined,
+    size: look.fs,
+    bold: isOn(look.bl),
+    italic: isOn(look.it),
+    underline: isOn(look.ul?.s),
+    strike: isOn(look.st?.s),
+    color: hexOf(look.cl?.rgb) ?? null,
+    fill: hexOf(look.bg?.rgb) ?? null,
+    align: acrossOf(look),
+    valign: downOf(look),
+    wrap: look.tb === WrapStrategy.WRAP,
+  };
 }

@@ -2,7 +2,7 @@ import type { Workbook, Worksheet } from '@univerjs/core';
 import { storedFormula } from '../../hosts/formats/storedFormula.ts';
 import { type Grid, shownContent, storedBook, styleOf } from '../../hosts/grid/grid.ts';
 import { rulesOf } from '../../hosts/grid/tables.ts';
-import { ruleShades } from '../../hosts/grid/write/shadeRules.ts';
+import { ruleShades } from '../../hosts/grid/write/sheetData.ts';
 import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../sheets/model.ts';
 import { drawnCells } from '../../sheets/charts/cells.ts';
 import type { ChartModel } from '../../sheets/charts/model.ts';

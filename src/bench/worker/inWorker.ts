@@ -2,8 +2,7 @@
 import type { ViewRow } from '../../hosts/file/view/types.ts';
 import { pause } from '../../hosts/grid/pause.ts';
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
-import { lost } from './lost.ts';
-import type { FromWorker, Results, ToWorker } from './messages.ts';
+import { type FromWorker, type Results, type ToWorker, lost } from './messages.ts';
 import type { RowPiece } from './rowPieces.ts';
 
 /** The largest files take a minute or two of work between two messages; milliseconds. */

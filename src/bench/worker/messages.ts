@@ -6,6 +6,9 @@ import type { OpenedFile } from '../open/openFile.ts';
 import type { NewSheet } from '../save/newSheets.ts';
 import type { RowPiece } from './rowPieces.ts';
 
+/** What a person is told where a message between the page and its worker did not come. */
+export const lost = 'a part of the rows was lost on the way. Nothing was changed: try again';
+
 /** A file is to be opened. */
 export interface OpenAsked {
   readonly kind: 'open';

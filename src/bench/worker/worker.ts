@@ -2,8 +2,14 @@
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import type { ModelRow } from '../../sheets/model.ts';
 import { openFile } from '../open/openFile.ts';
-import { lost } from './lost.ts';
-import type { AfterPieces, CopyAsked, FromWorker, OpenAsked, ToWorker } from './messages.ts';
+import {
+  type AfterPieces,
+  type CopyAsked,
+  type FromWorker,
+  type OpenAsked,
+  type ToWorker,
+  lost,
+} from './messages.ts';
 import { patchedCopy } from './patchedCopy.ts';
 import { gatheredRows, rowPieces } from './rowPieces.ts';
 

@@ -11,13 +11,22 @@ import { conversation } from './asking/conversation.ts';
 import { mayAsk } from './asking/mayAsk.ts';
 import { openText } from './asking/openText.ts';
 import { auditOptions, readToAudit } from './auditInput.ts';
-import { earlierAudit } from './earlier.ts';
 import type { Options } from './options.ts';
 import { checkOutputs, leftBehindThere, writeOutputs } from './outputs/outputs.ts';
 import { mapJson, proposalOf, writeProposal } from './outputs/proposal.ts';
 import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
 import { summaryText } from './summary.ts';
+import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
+import { AuditRefused } from '../../audit/model/refused.ts';
+import { earlierReport } from '../../audit/since/fromEarlierReport.ts';
+import { snapshotOf } from '../../audit/since/fromReport.ts';
+import type { Snapshot } from '../../audit/model/snapshot.ts';
+import { finish } from '../../audit/model/steps.ts';
+import { earlierSheets } from '../../sheets/earlier/earlierSheets.ts';
+import { earlierSnapshot } from '../../sheets/earlier/earlierSnapshot.ts';
+import { readJson } from '../files.ts';
+import { readInput } from './input.ts';
 
 /**
  * Audits the workbook or text tables that the command line names, writes what it asks for, and says how things stand.
@@ -94,4 +103,36 @@ function print(options: Options, report: Report, proposal: ColumnMap | null, sai
   const style = styleFor(process.stdout, process.env);
   const text = summaryText(report, { details: options.details, style });
   process.stdout.write(`${text}${said.length > 0 ? `\n${said.join('\n')}\n` : ''}`);
+}
+
+/**
+ * The earlier audit that `--since` names: a workbook's tables audited anew with the same policy and map, or, where it holds
+ * none that can be told, its latest sheet of results; or a report that was kept as JSON.
+ * @throws UsageRefused, FileRefused, AuditRefused where it can't be read, or holds neither; the message names the file.
+ */
+export function earlierAudit(path: string, options: AuditOptions, progress: Progress): Snapshot {
+  if (path.toLowerCase().endsWith('.json')) return keptReport(path);
+  const { workbook } = readInput([path], (part) => {
+    progress.show('reading the earlier workbook', part);
+  });
+  try {
+    const report = finish(auditInSteps(workbook, options), (part) => {
+      progress.show('auditing the earlier workbook', part);
+    });
+    return snapshotOf(report);
+  } catch (error) {
+    if (!(error instanceof AuditRefused)) throw error;
+    const [latest] = earlierSheets(workbook);
+    if (latest) return earlierSnapshot(latest);
+    throw new AuditRefused(`--since ${path}: ${error.message} It holds no sheet of earlier results either.`);
+  }
+}
+
+function keptReport(path: string): Snapshot {
+  try {
+    return earlierReport(readJson(path));
+  } catch (error) {
+    if (!(error instanceof AuditRefused)) throw error;
+    throw new AuditRefused(`--since ${path}: ${error.message}`);
+  }
 }

@@ -2,8 +2,7 @@ import type { Finding } from '../../audit/model/findings.ts';
 import type { ChannelResult, GroupResult, Report } from '../../audit/model/report.ts';
 import { thresholdName, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { machineSentences } from '../../audit/advise/machineSentences.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
-import { level } from '../../audit/model/wording.ts';
+import { level, verdictWords } from '../../audit/model/wording.ts';
 import { plain, wrapped } from '../terminal.ts';
 
 /** Longest sentence that is shown whole. */

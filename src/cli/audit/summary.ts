@@ -1,10 +1,14 @@
-import type { Attention, Report } from '../../audit/model/report.ts';
+import type { Attention, Report, Summary } from '../../audit/model/report.ts';
 import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { andMore, attentionLine, howMany } from './attentionLines.ts';
-import { countLines } from './countLines.ts';
 import { detailLines } from './detailLines.ts';
-import { sinceLines } from './sinceLines.ts';
+import { verdicts } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
+import { changeKinds, changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
+
+/** Characters before a change's words. */
+const indent = 23;
 
 const width = 110;
 /** Entries of a list without `--details`. */
@@ -64,4 +68,80 @@ function listOf(title: string, entries: readonly Attention[], most: number, styl
     ...entries.slice(0, most).map((entry) => attentionLine(entry, width, style)),
     ...andMore(entries.slice(most), '--details lists them.'),
   ];
+}
+
+/** How many channels act how, those in bypass and those that are not known apart; groups; what was corrected; what was not read. */
+function countLines(summary: Summary): string[] {
+  const { channels, within, incomplete, inBypass, groupsThatCannotTrip, asLeft, corrected, notRead } =
+    summary;
+  const wrong = verdicts.filter((verdict) => verdict !== 'within' && verdict !== 'incomplete');
+  const acting = [...wrong, 'within' as const].flatMap((verdict) =>
+    summary[verdict] > 0 || verdict === 'within' ? [`${summary[verdict]} ${verdictWords[verdict]}`] : [],
+  );
+  const apart = [
+    ...(incomplete > 0 ? [`${incomplete} ${verdictWords.incomplete}`] : []),
+    ...(inBypass > 0 ? [`${inBypass} in bypass`] : []),
+  ];
+  if (channels === 0) return ['No channels.'];
+  const all = channels === 1 ? '1 channel' : `${channels} channels`;
+  return [
+    within === channels
+      ? `${all}, all OK.`
+      : `${all}: ${acting.join(', ')}${apart.length > 0 ? `; ${apart.join(', ')}` : ''}.`,
+    ...(groupsThatCannotTrip > 0
+      ? [
+          `${groupsThatCannotTrip === 1 ? '1 voting group' : `${groupsThatCannotTrip} voting groups`} cannot trip.`,
+        ]
+      : []),
+    ...(notRead > 0 ? [`${notRead === 1 ? '1 thing was' : `${notRead} things were`} not read.`] : []),
+    ...(asLeft > 0
+      ? [
+          `${asLeft === 1 ? '1 channel was' : `${asLeft} channels were`} measured again after a correction: ${corrected} corrected.`,
+        ]
+      : []),
+  ];
+}
+
+/** What changed since an earlier audit, for someone at a terminal: counts, then the worst changes. */
+function sinceLines(
+  { before, counts, changes, remarks }: SinceResult,
+  width: number,
+  most: number,
+): string[] {
+  const when = before.audited === null ? '' : `, ${before.audited.slice(0, 10)}`;
+  const source = {
+    tables: '',
+    report: ` (report${when})`,
+    'result sheet': ` (sheet '${plain(before.sheet ?? '', 31)}'${when})`,
+  }[before.from];
+  const told = changeKinds
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => `${counts[kind]} ${changeWords[kind]}`);
+  return [
+    '',
+    `Since ${plain(before.input)}${source}`,
+    wrapped(`  ${told.length === 0 ? 'Nothing changed' : told.join(', ')}.`, width, '  '),
+    ...changes.slice(0, most).map((change) => changeLine(change, width)),
+    ...(changes.length > most ? [`  and ${changes.length - most} more.`] : []),
+    ...remarks
+      .slice(0, most)
+      .map(({ sheet, row, column, message }) =>
+        wrapped(
+          `  ${sheet === '' ? '' : `${plain(sheet, 31)}!${column}${row}: `}${plain(message)}`,
+          width,
+          '    ',
+        ),
+      ),
+    ...(remarks.length > most ? [`  and ${remarks.length - most} remarks more.`] : []),
+  ];
+}
+
+function changeLine({ kind, tag, machine, location, message }: Change, width: number): string {
+  const where = [machine, location].filter((text) => text !== '').map((text) => plain(text, 40));
+  const of = `${plain(tag, 40)}${where.length > 0 ? ` (${where.join(', ')})` : ''}`;
+  return wrapped(
+    `  ${changeWords[kind].padEnd(indent - 3)} ${of}: ${plain(message)}`,
+    width,
+    ' '.repeat(indent),
+  );
 }

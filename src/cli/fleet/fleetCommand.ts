@@ -11,7 +11,6 @@ import { styleFor } from '../style.ts';
 import { leftBehind, newToken } from '../staging.ts';
 import { Stopped, watchStop } from '../stop.ts';
 import { progressOn } from '../terminal.ts';
-import { fleetJson } from './fleetJson.ts';
 import { fleetOptions } from './fleetOptions.ts';
 import { writeFleet } from './fleetOutputs.ts';
 import { askedLines, copyNotes, fleetText } from './fleetText.ts';
@@ -19,11 +18,15 @@ import { isFolder, listFolder } from './folder.ts';
 import type { Answer, Job } from './job.ts';
 import { limitsFor } from './limits.ts';
 import { memberMark } from './member.ts';
-import { printPieces } from './printPieces.ts';
 import { checkProposals, mapsOf, proposalName } from './proposals.ts';
 import { openReports } from './reports.ts';
-import { answersTo } from './seats.ts';
+import { answersTo } from './seat.ts';
 import { prepareTargets, type Targets } from './targets.ts';
+import { once } from 'node:events';
+import { setImmediate } from 'node:timers/promises';
+import { closeSync, openSync, readSync } from 'node:fs';
+
+const chunk = 1 << 20;
 
 /**
  * Audits every workbook of a folder, in processes of their own, several at once. Returns the exit code: 0 all audited;
@@ -135,4 +138,59 @@ function stoppedAfter(done: number, all: number, targets: Targets | undefined): 
   const stopped = `Stopped after ${done} of ${all} workbooks`;
   if (targets === undefined) return `${stopped}; nothing was written.`;
   return `${stopped}; what is done stands whole in ${targets.folder}, without a summary. Begin anew with --force.`;
+}
+
+/**
+ * Prints pieces as fast as they are taken on the other side, until all are or nobody takes them any more; rejects with the
+ * reason of `signal` once it is aborted.
+ */
+async function printPieces(pieces: Iterable<string | Uint8Array>, signal: AbortSignal): Promise<void> {
+  for (const piece of pieces) {
+    // Signals are heard between two turns only.
+    await setImmediate();
+    signal.throwIfAborted();
+    const taken = process.stdout.write(piece);
+    if (process.stdout.errored) return;
+    if (taken) continue;
+    try {
+      await once(process.stdout, 'drain', { signal });
+    } catch {
+      signal.throwIfAborted();
+      // The stream failed: whoever runs the command hears of it too.
+      return;
+    }
+  }
+}
+
+/**
+ * A fleet as JSON in pieces, each report as it lies in a file of its own (`reportOf` a workbook); none stands in memory
+ * whole.
+ */
+function* fleetJson(
+  fleet: Pick<Fleet, 'generated' | 'files' | 'leftOut'>,
+  reportOf: (index: number) => string,
+): Generator<string | Uint8Array> {
+  const { generated, files, leftOut } = fleet;
+  yield `{\n "schema": "tripdrift-fleet/1",\n "generated": ${JSON.stringify(generated)},\n "files": [`;
+  for (const [index, { file, refused }] of files.entries()) {
+    yield `${index === 0 ? '' : ','}\n{"file": ${JSON.stringify(file)}, "refused": ${JSON.stringify(refused)}, "report": `;
+    if (refused === null) yield* contentOf(reportOf(index));
+    else yield 'null';
+    yield '}';
+  }
+  yield `\n],\n "leftOut": ${JSON.stringify(leftOut)}\n}\n`;
+}
+
+function* contentOf(path: string): Generator<Uint8Array> {
+  const file = openSync(path, 'r');
+  try {
+    for (;;) {
+      const piece = new Uint8Array(chunk);
+      const length = readSync(file, piece);
+      if (length === 0) return;
+      yield piece.subarray(0, length);
+    }
+  } finally {
+    closeSync(file);
+  }
 }

@@ -1,7 +1,7 @@
 import { gravestFirst } from '../../audit/advise/attention.ts';
 import type { Attention, Summary } from '../../audit/model/report.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
 import { attentionLine, howMany, moreOf } from '../audit/attentionLines.ts';
 import { plainStyle, type Style } from '../style.ts';

@@ -5,7 +5,7 @@ import { identityOf } from '../fileIdentity.ts';
 import { pathOf } from '../files.ts';
 import { UsageRefused } from '../refused.ts';
 import { plain } from '../terminal.ts';
-import { typedAs } from '../typedAs.ts';
+import { typedAs } from '../command.ts';
 
 /** What stands directly in a folder. */
 export interface Listing {

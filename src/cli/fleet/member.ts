@@ -4,7 +4,7 @@ import process from 'node:process';
 import { understoodText } from '../../audit/advise/questions/understoodText.ts';
 import { isCritical } from '../../audit/advise/summary.ts';
 import type { Understanding } from '../../audit/read/understand/understand.ts';
-import { foundIn } from '../../sheets/fleet/found.ts';
+import { foundIn } from '../../sheets/fleet/machines.ts';
 import { resultSheets } from '../../sheets/resultSheets.ts';
 import { attempt } from '../audit/asking/attempt.ts';
 import { readToAudit, type AuditedInput } from '../audit/auditInput.ts';

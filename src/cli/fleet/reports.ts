@@ -2,8 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
-import { UsageRefused } from '../refused.ts';
-import { inWords, isSystemError } from '../systemErrors.ts';
+import { UsageRefused, inWords, isSystemError } from '../refused.ts';
 
 /** Where each workbook's report waits, as JSON, until all can be written as one. */
 export interface Reports {

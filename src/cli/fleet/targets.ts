@@ -4,8 +4,7 @@ import { sheetNames } from '../../sheets/titles.ts';
 import { checkWritable } from '../checkWritable.ts';
 import { identitiesOf, identityOf, likeness } from '../fileIdentity.ts';
 import { isOwnReport, pathOf } from '../files.ts';
-import { UsageRefused } from '../refused.ts';
-import { inWords, isSystemError } from '../systemErrors.ts';
+import { UsageRefused, inWords, isSystemError } from '../refused.ts';
 
 /** Where the outputs of a fleet go. */
 export interface Targets {

@@ -1,5 +1,5 @@
 import { type ChoiceArgument, number, optionalNumber } from '../declare/argument.ts';
-import type { Direction } from '../../method/axial/direction.ts';
+import type { Direction } from '../../method/axial/position.ts';
 
 /** Arguments that several functions share. */
 export const setpoint = number(

@@ -1,7 +1,26 @@
 import type { Band } from '../../method/range.ts';
 import type { FunctionError } from '../functionError.ts';
 import type { Argument, Values } from './argument.ts';
-import type { Native } from './native.ts';
+
+/**
+ * The arithmetic of a function as a spreadsheet without it can do it. A text is a formula of functions that every
+ * spreadsheet program has, over the names of the arguments; a unit stands for its factor, an argument left out for what
+ * stands in its place. The ranges of the arguments are seen to where it is used, so it holds for arguments in their
+ * ranges alone, and goes over ranges place by place.
+ */
+export type Native = string | NativeBy | NativePair;
+
+/** A form for each choice of an argument; of a number that may be left out, `given` and `left out`. */
+export interface NativeBy {
+  readonly by: string;
+  readonly forms: Readonly<Record<string, string>>;
+}
+
+/** The two cells of a pair. */
+interface NativePair {
+  readonly low: string;
+  readonly high: string;
+}
 
 /** What the arithmetic of a function may give; a number that is not finite, or nothing, never leaves. */
 export type Answer = number | string | Band | FunctionError | undefined | Line;

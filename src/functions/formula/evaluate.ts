@@ -1,11 +1,34 @@
 import type { AstExpression, BinaryExpression, CallExpression } from '@borgar/fx';
 import { type Callable, callable } from '../call/callable.ts';
 import { NAMESPACE, catalogue } from '../catalogue.ts';
-import { optional } from '../declare/argument.ts';
+import { optional, number } from '../declare/argument.ts';
 import { FunctionError, refused } from '../functionError.ts';
 import { errorIn } from '../read/cellKind.ts';
 import { argumentsOf, calledName } from './nodes.ts';
-import { binaryOperators, unaryOperators } from './operators.ts';
+import type { Answer } from '../declare/declare.ts';
+
+const left = number('left', 'any', 'Left operand.');
+
+const right = number('right', 'any', 'Right operand.');
+
+/** Arithmetic of a formula; it goes over ranges and errors as the worksheet functions do. */
+const binaryOperators: ReadonlyMap<string, Callable> = new Map([
+  ['+', operator((one, other) => one + other)],
+  ['-', operator((one, other) => one - other)],
+  ['*', operator((one, other) => one * other)],
+  [
+    '/',
+    operator((one, other) => (other === 0 ? new FunctionError('#DIV/0!', 'Division by zero.') : one / other)),
+  ],
+  ['^', operator((one, other) => one ** other)],
+]);
+
+/** Signs before or behind an operand, as an operation with a fixed one. */
+const unaryOperators: ReadonlyMap<string, (operand: unknown) => unknown> = new Map([
+  ['+', (operand: unknown) => operand],
+  ['-', (operand: unknown) => binaryOperators.get('-')?.(0, operand)],
+  ['%', (operand: unknown) => binaryOperators.get('/')?.(operand, 100)],
+]);
 
 interface Known {
   readonly call: Callable;
@@ -103,4 +126,16 @@ function call(node: CallExpression, place: FormulaPlace): unknown {
     return place.beyond(refused(`${name} takes ${range} arguments, not ${given.length}: see --list.`));
   }
   return known.call(...given.map((argument) => argument && evaluate(argument, place)));
+}
+
+function operator(run: (one: number, other: number) => Answer): Callable {
+  return callable({
+    id: '',
+    description: '',
+    resultDescription: '',
+    result: 'number',
+    example: { formula: '', result: '' },
+    arguments: [left, right],
+    run,
+  });
 }

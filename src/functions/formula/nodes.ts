@@ -66,3 +66,33 @@ export function argumentsOf({
 }): readonly (AstExpression | null)[] {
   return given;
 }
+
+/**
+ * How many levels an expression has, counted without going down by calls. A chain of operators (`1+2+3`), which is
+ * worked out from left to right, counts as one level or as many.
+ */
+export function levelsOf(tree: AstExpression, counting: 'chains as one' | 'every operator'): number {
+  const left: { readonly node: AstExpression; readonly level: number }[] = [{ node: tree, level: 1 }];
+  let most = 0;
+  for (let next = left.pop(); next; next = left.pop()) {
+    const { node, level } = next;
+    most = Math.max(most, level);
+    const [first] = node.type === 'BinaryExpression' ? node.arguments : [];
+    for (const part of partsOf(node)) {
+      const sameChain = counting === 'chains as one' && part === first && part.type === 'BinaryExpression';
+      left.push({ node: part, level: sameChain ? level : level + 1 });
+    }
+  }
+  return most;
+}
+
+/** An expression with the names and references in it that `instead` knows replaced. */
+export function replaced(
+  node: AstExpression,
+  instead: (reference: string) => AstExpression | undefined,
+): AstExpression {
+  if (node.type === 'ReferenceIdentifier') return instead(node.value) ?? node;
+  if (!('arguments' in node)) return node;
+  const given = argumentsOf(node).map((one) => one && replaced(one, instead));
+  return { ...node, arguments: given } as AstExpression;
+}

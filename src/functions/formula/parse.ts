@@ -1,6 +1,6 @@
 import { type AstExpression, parse, tokenize } from '@borgar/fx';
-import { levelsOf } from './levels.ts';
-import { quotesClose } from './quotesClose.ts';
+import { levelsOf } from './nodes.ts';
+import { behindBrackets, behindQuote } from '../../cells/formulaText.ts';
 
 /** The longest formula that a spreadsheet cell holds. */
 export const longestFormula = 8192;
@@ -35,4 +35,22 @@ function parsed(formula: string): AstExpression {
 
 function tooDeep(): FormulaTooLarge {
   return new FormulaTooLarge(`nested more than ${mostLevels} levels deep`);
+}
+
+/**
+ * Whether each apostrophe outside of texts and brackets begins the name of a sheet that is closed and followed by `!` or
+ * `:`, in one walk: the parser would go to the end of the formula from each that is not.
+ */
+function quotesClose(formula: string): boolean {
+  let at = 0;
+  while (at < formula.length) {
+    const character = formula[at];
+    if (character === '"') at = behindQuote(formula, at, '"');
+    else if (character === '[') at = behindBrackets(formula, at);
+    else if (character === "'") {
+      at = behindQuote(formula, at, "'");
+      if (formula[at] !== '!' && formula[at] !== ':') return false;
+    } else at++;
+  }
+  return true;
 }

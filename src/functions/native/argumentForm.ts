@@ -1,15 +1,24 @@
 import type { AstExpression } from '@borgar/fx';
 import { type Argument, type NumberArgument, optional } from '../declare/argument.ts';
-import { inRange, ranges } from '../declare/numberRange.ts';
+import { inRange, ranges, type NumberRange } from '../declare/numberRange.ts';
 import { evaluate } from '../formula/evaluate.ts';
-import { literal } from '../formula/nodes.ts';
+import { literal, argumentsOf, calledName, binary, call } from '../formula/nodes.ts';
 import { FunctionError } from '../functionError.ts';
 import { type Range, reaches } from '../range.ts';
 import { blank } from '../read/cellKind.ts';
 import { readerOf } from '../read/readerOf.ts';
 import type { Unit } from '../../units/unit.ts';
-import { guards } from './guards.ts';
-import { isSingle } from './singleCell.ts';
+
+/** Functions that give one value for single values, and those that make one value of whatever they get. */
+const ofEach = new Set(
+  'ABS ROUND ROUNDUP ROUNDDOWN INT TRUNC SQRT LN LOG LOG10 EXP POWER MOD SIGN IF IFERROR VALUE N PI CONVERT LEFT RIGHT MID TRIM LOWER UPPER LEN ISNUMBER NORM.S.DIST'.split(
+    ' ',
+  ),
+);
+
+const ofAll = new Set('SUM AVERAGE MIN MAX COUNT COUNTA MEDIAN PRODUCT SUMPRODUCT STDEV AND OR'.split(' '));
+
+const operators = new Set(['+', '-', '*', '/', '^', '&', '=', '<', '>', '<=', '>=', '<>', '%']);
 
 /** What a native formula may rest on where it is going to stand. */
 export interface NativePlace {
@@ -115,4 +124,50 @@ function isConstant(node: AstExpression): boolean {
   if (node.type === 'UnaryExpression' || node.type === 'BinaryExpression')
     return node.arguments.every(isConstant);
   return node.type === 'Literal';
+}
+
+/** Whether an expression has one value wherever it stands; `single` tells it of references. In doubt it has not. */
+function isSingle(node: AstExpression, single: (reference: string) => boolean): boolean {
+  switch (node.type) {
+    case 'Literal':
+    case 'ErrorLiteral':
+      return true;
+    case 'ReferenceIdentifier':
+      return single(node.value);
+    case 'UnaryExpression':
+    case 'BinaryExpression':
+      return operators.has(node.operator) && node.arguments.every((one) => isSingle(one, single));
+    case 'CallExpression': {
+      const name = calledName(node);
+      if (name === undefined) return false;
+      const given = argumentsOf(node);
+      if (ofAll.has(name)) return given.every((one) => one === null || isPlain(one, single));
+      if (name === 'VLOOKUP' || name === 'MATCH') {
+        return given.slice(0, 1).every((one) => one !== null && isSingle(one, single));
+      }
+      return ofEach.has(name) && given.every((one) => one === null || isSingle(one, single));
+    }
+    case 'ArrayExpression':
+    case 'LetExpression':
+    case 'LambdaExpression':
+      return false;
+  }
+}
+
+/** A reference of any size, or one value: what a function that makes one value of all reads alike everywhere. */
+function isPlain(node: AstExpression, single: (reference: string) => boolean): boolean {
+  return node.type === 'ReferenceIdentifier' || isSingle(node, single);
+}
+
+/** Conditions, each true or false for one cell, that say together whether an argument is a number in its range. */
+function guards(argument: AstExpression, range: NumberRange): AstExpression[] {
+  const { above, below, zero, whole } = range;
+  const zeroCounts = zero && above === -Number.MIN_VALUE;
+  const found = [call('ISNUMBER', argument)];
+  if (zeroCounts) found.push(binary('>=', argument, literal(0)));
+  else if (above !== -Infinity) found.push(binary('>', argument, literal(above)));
+  else if (!zero) found.push(binary('<>', argument, literal(0)));
+  if (below !== Infinity) found.push(binary('<', argument, literal(below)));
+  if (whole) found.push(binary('=', call('INT', argument), argument));
+  return found;
 }

@@ -1,13 +1,21 @@
 import type { AstExpression, CallExpression } from '@borgar/fx';
 import { NAMESPACE, catalogue } from '../catalogue.ts';
-import { optional } from '../declare/argument.ts';
-import type { WorksheetFunction } from '../declare/declare.ts';
-import type { Native, NativeBy } from '../declare/native.ts';
-import { argumentsOf, binary, call, calledName, chain, errorLiteral, literal } from '../formula/nodes.ts';
+import { optional, type Argument } from '../declare/argument.ts';
+import type { WorksheetFunction, Native, NativeBy } from '../declare/declare.ts';
+import {
+  argumentsOf,
+  binary,
+  call,
+  calledName,
+  chain,
+  errorLiteral,
+  literal,
+  replaced,
+} from '../formula/nodes.ts';
 import { parseFormula } from '../formula/parse.ts';
-import { replaced } from '../formula/replaced.ts';
 import { type ArgumentForm, type NativePlace, argumentForm } from './argumentForm.ts';
-import { unitsTaken } from './unitsTaken.ts';
+import { callable } from '../call/callable.ts';
+import { FunctionError } from '../functionError.ts';
 
 const byName: ReadonlyMap<string, WorksheetFunction> = new Map(
   catalogue.map((declared) => [`${NAMESPACE}.${declared.id}`, declared]),
@@ -120,4 +128,31 @@ function parsed(template: string): AstExpression {
   const known = templates.get(template) ?? parseFormula(template);
   templates.set(template, known);
   return known;
+}
+
+/**
+ * Whether a function takes the units of a call, all of them texts or left out, beside one another: a native formula
+ * calculates with their factors alone, and would turn mil into g.
+ */
+function unitsTaken(declared: WorksheetFunction, given: readonly (AstExpression | null)[]): boolean {
+  if (!declared.arguments.some(({ kind }) => kind === 'unit')) return true;
+  const tried = declared.arguments.map((argument, index) => inPlaceOf(argument, given[index] ?? null));
+  return !(callable(declared)(...tried) instanceof FunctionError);
+}
+
+/** The unit itself, and of any other argument a value that it takes. */
+function inPlaceOf(argument: Argument, node: AstExpression | null): unknown {
+  switch (argument.kind) {
+    case 'unit':
+      return node?.type === 'Literal' ? node.value : null;
+    case 'choice':
+      return argument.choices[0];
+    case 'number':
+      return argument.range === 'count' || argument.range === 'countOrNone' ? 1 : 0.5;
+    case 'members':
+    case 'series':
+    case 'labels':
+    case 'switch':
+      return null;
+  }
 }

@@ -1,6 +1,5 @@
 import type { AstExpression, CallExpression } from '@borgar/fx';
-import { argumentsOf, calledName } from '../formula/nodes.ts';
-import { levelsOf } from '../formula/levels.ts';
+import { argumentsOf, calledName, levelsOf } from '../formula/nodes.ts';
 import { mostLevels, parseFormula } from '../formula/parse.ts';
 import { printed } from '../formula/print.ts';
 import { reaches } from '../range.ts';

@@ -1,5 +1,5 @@
 import { type FunctionError, refused } from '../functionError.ts';
-import { short } from '../record/short.ts';
+import { short } from '../record/arguments.ts';
 
 type Cells = readonly (number | null)[];
 

@@ -1,5 +1,8 @@
 import { type ErrorCode, FunctionError, refused } from '../functionError.ts';
 
+/** Turns what stands in one cell into a value for the arithmetic; `single` tells a lone cell from a cell of a range. */
+export type Reader<T> = (cell: unknown, single: boolean) => T | FunctionError;
+
 /**
  * Whether a cell is empty: left out (`null`, `undefined`) or without a character. The object about the call itself,
  * which the spreadsheet appends to the arguments, counts as left out too: with an older copy of the function list it

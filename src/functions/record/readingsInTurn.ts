@@ -1,6 +1,6 @@
 import { type FunctionError, refused } from '../functionError.ts';
 import type { GapReading } from '../../method/record/runs.ts';
-import { short } from './short.ts';
+import { short } from './arguments.ts';
 
 /** A reading with its place in the ranges, from 1. */
 export interface PlacedReading extends GapReading {

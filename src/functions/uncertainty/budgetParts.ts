@@ -1,5 +1,4 @@
-import type { BudgetPart } from '../../method/uncertainty/combine.ts';
-import { type Distribution, standardUncertainty } from '../../method/uncertainty/standardUncertainty.ts';
+import { type Distribution, standardUncertainty, type BudgetPart } from '../../method/uncertainty.ts';
 import { type FunctionError, refused } from '../functionError.ts';
 
 /** The parts of a budget, paired by their place; a place without value and distribution is left out. */

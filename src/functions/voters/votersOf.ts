@@ -1,5 +1,5 @@
 import type { LateMember } from '../../method/late/member.ts';
-import { effectiveThreshold } from '../../method/vibration/effective.ts';
+import { effectiveThreshold } from '../../method/vibration/threshold.ts';
 import { type FunctionError, refused } from '../functionError.ts';
 
 type Cells = readonly (number | null)[];

@@ -1,8 +1,7 @@
 import { cellAddress } from '../../cells/address.ts';
 import { type CellPlace, HostRefused, type Selection, type SheetArea } from '../port/port.ts';
 import { askForCells, cellReader } from './read/cells.ts';
-import { askForDate1904 } from './read/dateSystem.ts';
-import { areaOf, placeProperties } from './read/outline.ts';
+import { areaOf, placeProperties, askForDate1904 } from './read/outline.ts';
 import type { Session } from './session.ts';
 
 /** Cells of a selection that are handed over. */

@@ -1,5 +1,12 @@
-import type { OfficeLibrary } from './library.ts';
 import { refusalOf } from './refusal.ts';
+
+/// <reference types="office-js" />
+
+/** The parts of Office.js that the host needs, as the page's globals or handed in. */
+export interface OfficeLibrary {
+  readonly Excel: typeof Excel;
+  readonly Office: Pick<typeof Office, 'context'>;
+}
 
 /** Talks with Excel on behalf of every operation of the host. */
 export interface Session {
@@ -28,4 +35,9 @@ export function session(library: OfficeLibrary): Session {
     hasApi: (version) => library.Office.context.requirements.isSetSupported('ExcelApi', version),
     addedSheets: new Set(),
   };
+}
+
+/** The library of this page. Throws a ReferenceError where the page has not loaded it. */
+export function pageLibrary(): OfficeLibrary {
+  return { Excel, Office };
 }

@@ -1,4 +1,4 @@
-import { quotedName } from './sheetNames.ts';
+import { quotedName } from './reference.ts';
 
 /** A formula template ready to be written down the rows. */
 export interface RowFormula {

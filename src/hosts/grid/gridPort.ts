@@ -1,14 +1,33 @@
 import type { SheetModel } from '../../sheets/model.ts';
-import type { WorkbookPort } from '../port/port.ts';
+import { type WorkbookPort, type SheetArea, type CellPlace, HostRefused } from '../port/port.ts';
 import { onCellsChanged } from './changes.ts';
 import { findBrokenFormulas, recalculate, repairFormulas } from './formulas.ts';
-import type { Grid } from './grid.ts';
-import { insertFormula } from './insertFormula.ts';
-import { readWorkbook } from './read/readWorkbook.ts';
-import { onSelect } from './onSelect.ts';
-import { pointer } from './pointer.ts';
-import { readSelection, selectCell, selectRow } from './selection.ts';
+import { type Grid, storedBook, openBook, shownContent } from './grid.ts';
+import { readWorkbook, areaOf } from './read/readWorkbook.ts';
+import { readSelection, selectCell, selectRow, scrollTo, shownSheet } from './selection.ts';
 import { writeSheets } from './write/writeSheets.ts';
+import type { ICommandInfo, IRange, IDisposable } from '@univerjs/core';
+import { cellAddress } from '../../cells/address.ts';
+import { pause } from './pause.ts';
+
+/** The colour of what is pointed at, its frame and what lies over its cells: told from the grid's own green selection. */
+const look = { stroke: '#a8360b', strokeWidth: 2, fill: 'rgba(239, 199, 94, 0.28)' } as const;
+
+/** Columns to the left of what is pointed at that stay in view. */
+const seenBeside = 4;
+
+/** A range that a grid on a screen can mark; a grid without one only brings the sheet to the front. */
+interface Markable {
+  readonly highlight?: (style: typeof look) => IDisposable;
+}
+
+interface SelectedBy {
+  readonly subUnitId?: string;
+  readonly selections?: readonly { readonly range: IRange }[];
+}
+
+/** What the grid does when another area is selected, by mouse, keys or program. */
+const selecting = 'sheet.operation.set-selections';
 
 /** The port of a workbook in the grid, and what else the page around the grid asks of it. */
 export interface GridPort extends WorkbookPort {
@@ -78,4 +97,58 @@ function parsed(text: string): unknown {
   } catch {
     return text;
   }
+}
+
+/** Calls back after another area is selected, with the last one where there are several. The returned function stops it. */
+function onSelect(grid: Grid, listener: (place: SheetArea) => void): () => void {
+  const heard = grid.api.addEvent(grid.api.Event.CommandExecuted, (event) => {
+    const { id, params } = event as ICommandInfo<SelectedBy>;
+    const range = id === selecting ? params?.selections?.at(-1)?.range : undefined;
+    const sheet = storedBook(grid).getSheetBySheetId(params?.subUnitId ?? '');
+    if (range && sheet) listener({ sheet: sheet.getName(), area: areaOf(range) });
+  });
+  return () => {
+    heard.dispose();
+  };
+}
+
+/**
+ * Puts a formula (with or without its `=`) into the first selected cell and says where that is. Refused where the cell is
+ * filled and `overwrite` is not given.
+ */
+async function insertFormula(grid: Grid, formula: string, overwrite = false): Promise<CellPlace> {
+  const { sheet, area } = readSelection(grid);
+  const place = { sheet, row: area.top, column: area.left };
+  const front = openBook(grid).getActiveSheet();
+  const stored = shownContent(grid, front.getSheet())(area.top - 1, area.left - 1);
+  const filled =
+    (stored?.v !== undefined && stored.v !== null && stored.v !== '') ||
+    Boolean(stored?.f ?? stored?.si ?? stored?.p);
+  if (filled && !overwrite) {
+    throw new HostRefused(
+      `The formula was not inserted. Cell ${cellAddress(place.row, place.column)} on sheet “${sheet}” is filled. Choose an empty cell, or choose to overwrite it.`,
+    );
+  }
+  front
+    .getRange(area.top - 1, area.left - 1)
+    .setValue({ f: formula.startsWith('=') ? formula : `=${formula}`, v: null, p: null, t: null, si: null });
+  await pause();
+  return place;
+}
+
+/** Points at one area of the grid at a time, with a frame that is no part of the workbook. */
+function pointer(grid: Grid): (place: SheetArea | null) => void {
+  let mark: IDisposable | undefined;
+  return (place) => {
+    mark?.dispose();
+    mark = undefined;
+    if (!place) return;
+    const { top, left, bottom, right } = place.area;
+    const sheet = shownSheet(grid, place.sheet, cellAddress(top, left));
+    const front = openBook(grid).setActiveSheet(sheet.getSheetId());
+    const range = front.getRange(top - 1, left - 1, bottom - top + 1, right - left + 1);
+    mark = (range as Markable).highlight?.(look);
+    // What stands to the left of it, such as tags, stays in view where there is room.
+    scrollTo(front, top, Math.max(1, left - seenBeside));
+  };
 }

@@ -1,8 +1,8 @@
 import { normalCdf } from '../decision/normal.ts';
 import { type Band, NO_BAND, fraction, positive } from '../range.ts';
-import { type Ratio, ratioBand, ratioBeyond } from '../ratio/ratio.ts';
-import { type Direction, signOf } from './direction.ts';
-import { axialEffective } from './effective.ts';
+import { type Ratio, ratioBand, ratioBeyond } from '../ratio.ts';
+import { type Direction, signOf } from './position.ts';
+import { axialEffective } from './threshold.ts';
 
 /** A position setpoint with what is known of its chain; uncertainties expanded, at one coverage factor. */
 export interface PositionSetpoint {

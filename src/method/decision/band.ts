@@ -1,5 +1,5 @@
 import { type Band, NO_BAND, fraction } from '../range.ts';
-import { effectiveThreshold } from '../vibration/effective.ts';
+import { effectiveThreshold } from '../vibration/threshold.ts';
 
 /**
  * Span of the effective threshold while Km lies within ±U of its measured value: [T/(1 + U), T/(1 − U)], in the unit of

@@ -1,7 +1,7 @@
 import { bracketedRoot } from '../bracketedRoot.ts';
 import { normalCdf } from '../decision/normal.ts';
 import { type Band, NO_BAND, positive } from '../range.ts';
-import { votedThreshold } from '../voting/voted.ts';
+import { votedThreshold } from '../voting/voting.ts';
 import { type LateGroup, groupLate } from './groupLate.ts';
 import type { LateMember } from './member.ts';
 

@@ -1,7 +1,7 @@
 import { fraction, positive } from '../range.ts';
-import type { CalibrationRecord } from './calibrationRecord.ts';
+import { type CalibrationRecord, incrementalSensitivity } from './calibrationRecord.ts';
 import { deviations, ratedLine } from './deviation.ts';
-import { incrementalSensitivity } from './incremental.ts';
+import { linearReach } from '../reach.ts';
 
 /** A run of consecutive steps of a record. */
 export interface LinearRange {
@@ -71,4 +71,13 @@ function contains({ from, to }: LinearRange, gap: number | undefined): boolean {
 
 function isLonger({ from, to }: LinearRange, best: LinearRange | undefined): boolean {
   return !best || to - from > (best.to - best.from) * (1 + 1e-12);
+}
+
+/**
+ * Largest peak-to-peak swing about an operating gap that stays inside the linear range of its record, in the record's
+ * gap unit; 0 where the gap lies outside the range, `NaN` where it is no number. A threshold beyond it is out of reach.
+ * Source: as `linearReach`. Example: gap 50 in a linear range of 10 to 80 mil → 60 mil.
+ */
+export function recordReach({ from, to }: LinearRange, operatingGap: number): number {
+  return linearReach(operatingGap, from, to);
 }

@@ -1,4 +1,4 @@
-import { onDelay } from '../crossing/onDelay.ts';
+import { onDelay } from '../onDelay.ts';
 import type { Acts, LevelOverTime, ReplaySetting, Spell } from './setting.ts';
 
 /** A relay that watches a record of readings as it goes by. */

@@ -1,4 +1,4 @@
-import { onDelay } from '../crossing/onDelay.ts';
+import { onDelay } from '../onDelay.ts';
 
 /** One point of a run-up, in order of strictly increasing speed. */
 export interface RunUpPoint {

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { Notice } from '../parts/Notice.tsx';
-import { Progress } from '../parts/Progress.tsx';
+import { Progress } from '../parts/LongDeedPart.tsx';
 import { Said } from '../parts/Said.tsx';
 import { AskingPart } from './asking/AskingPart.tsx';
 import { KeptAnswers } from './asking/KeptAnswers.tsx';

@@ -1,11 +1,15 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { rounded } from '../../audit/model/wording.ts';
-import { drawingWords, sceneInWords } from './drawingWords.ts';
-import { LaneDrawing } from './LaneDrawing.tsx';
-import { Legend } from './Legend.tsx';
-import { positionOf, type Scene } from './scene.ts';
+import { drawingWords, sceneInWords, laneLabel } from './drawingWords.ts';
+import { positionOf, type Scene, type Lane } from './scene.ts';
 import { axisHeight, edges, footHeight, headHeight, laneHeight, width } from './sizes.ts';
+
+interface LaneDrawingProps {
+  readonly scene: Scene;
+  readonly lane: Lane;
+  readonly top: number;
+}
 
 /** Thresholds on one scale, with the limit across them and the linear reach and present reading on the axis. */
 export function SceneDrawing({ scene }: { scene: Scene }): JSX.Element {
@@ -97,5 +101,89 @@ function Reach({ scene, reach, axis, y }: ReachProps): JSX.Element {
         {drawingWords.reachLabel(reach, scene.unit)}
       </text>
     </g>
+  );
+}
+
+/** One threshold: an open ring where it is meant to act, a filled diamond where it does, an arrow between them. */
+function LaneDrawing({ scene, lane, top }: LaneDrawingProps): JSX.Element {
+  const x = (value: number): number => positionOf(scene, value, edges.left, edges.right);
+  const middle = top + laneHeight - 14;
+  const { intended, effective, low, high, verdict } = lane;
+  return (
+    <g class={`lane lane-${verdict}`}>
+      <text x={edges.left} y={top + 12}>
+        {laneLabel(lane, scene.unit)}
+      </text>
+      <line class="lane-line" x1={edges.left} x2={edges.right} y1={middle} y2={middle} />
+      {low !== null && high !== null && (
+        <rect
+          class="lane-band"
+          x={Math.min(x(low), x(high))}
+          width={Math.max(2, Math.abs(x(high) - x(low)))}
+          y={middle - 8}
+          height={16}
+          rx={2}
+        />
+      )}
+      {intended !== null && effective !== null && (
+        <line class="lane-shift" x1={x(intended)} x2={x(effective)} y1={middle} y2={middle} />
+      )}
+      {intended !== null && <circle class="lane-intended" cx={x(intended)} cy={middle} r={5} />}
+      {effective !== null && (
+        <path class="lane-effective" d={`M${x(effective)},${middle - 7}l6,7l-6,7l-6,-7z`} />
+      )}
+    </g>
+  );
+}
+
+/** What each mark of a drawing means; only marks that the drawing has. */
+function Legend({ scene }: { scene: Scene }): JSX.Element {
+  const banded = scene.lanes.some((lane) => lane.low !== null && lane.high !== null);
+  return (
+    <figcaption class="legend" aria-hidden="true">
+      <Entry name={drawingWords.intended}>
+        <circle class="lane-intended" cx={8} cy={8} r={5} />
+      </Entry>
+      <Entry name={drawingWords.effective}>
+        <path class="lane-effective" d="M8,1l6,7l-6,7l-6,-7z" />
+      </Entry>
+      {banded && (
+        <Entry name={drawingWords.band}>
+          <rect class="lane-band" x={1} y={2} width={14} height={12} rx={2} />
+        </Entry>
+      )}
+      {scene.limit !== null && (
+        <Entry name={drawingWords.limit}>
+          <g class="mark mark-limit">
+            <line x1={8} x2={8} y1={0} y2={16} />
+          </g>
+        </Entry>
+      )}
+      {scene.reach !== null && (
+        <Entry name={drawingWords.reach}>
+          <g class="reach">
+            <line x1={0} x2={16} y1={8} y2={8} />
+          </g>
+        </Entry>
+      )}
+      {scene.reading !== null && (
+        <Entry name={drawingWords.reading}>
+          <g class="mark mark-reading">
+            <path d="M8,13l-5,-9h10z" />
+          </g>
+        </Entry>
+      )}
+    </figcaption>
+  );
+}
+
+function Entry({ name, children }: { name: string; children: JSX.Element }): JSX.Element {
+  return (
+    <span class="legend-entry">
+      <svg width="16" height="16" viewBox="0 0 16 16">
+        {children}
+      </svg>
+      {name}
+    </span>
   );
 }

@@ -1,5 +1,4 @@
-import { verdictWords } from '../../audit/model/verdictWords.ts';
-import { amount, capital } from '../../audit/model/wording.ts';
+import { amount, capital, verdictWords } from '../../audit/model/wording.ts';
 import type { Lane, Scene } from './scene.ts';
 
 /** Texts of the drawing. */

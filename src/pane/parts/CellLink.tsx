@@ -1,7 +1,9 @@
-import type { JSX } from 'preact';
+import type { JSX, ComponentChildren } from 'preact';
 import { columnNumber } from '../../cells/address.ts';
-import { CellButton } from './CellButton.tsx';
 import { Said } from './Said.tsx';
+import type { CellPlace } from '../../hosts/port/port.ts';
+import { usePort } from '../app/paneContext.ts';
+import { useDeed } from './useLongDeed.ts';
 
 interface CellLinkProps {
   readonly sheet: string;
@@ -26,5 +28,35 @@ export function CellLink({ sheet, row, column, brief = false }: CellLinkProps): 
       {known ? column : 'A'}
       {row}
     </CellButton>
+  );
+}
+
+/** A button that selects a cell of the workbook, and says beside it why it could not. */
+export function CellButton({
+  place,
+  children,
+}: {
+  place: CellPlace;
+  children: ComponentChildren;
+}): JSX.Element {
+  const port = usePort();
+  const deed = useDeed();
+  return (
+    <>
+      <button
+        type="button"
+        class="cell-link"
+        onClick={() => {
+          deed.run(() => port.selectCell(place));
+        }}
+      >
+        {children}
+      </button>
+      {deed.refusal !== null && (
+        <span class="field-complaint" role="alert">
+          <Said text={deed.refusal} />
+        </span>
+      )}
+    </>
   );
 }

@@ -1,8 +1,16 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { Notice } from './Notice.tsx';
-import { Progress } from './Progress.tsx';
 import { Said } from './Said.tsx';
 import type { LongDeed } from './useLongDeed.ts';
+import { useId } from 'preact/hooks';
+
+interface ProgressProps {
+  readonly label: string;
+  /** From 0 to 1. */
+  readonly part: number;
+  readonly cancelText: string;
+  readonly onCancel: () => void;
+}
 
 interface LongDeedPartProps {
   readonly deed: LongDeed;
@@ -41,6 +49,21 @@ export function LongDeedPart(props: LongDeedPartProps): JSX.Element {
         </Notice>
       )}
       {children}
+    </div>
+  );
+}
+
+/** How far long work is, and the button that stops it. */
+export function Progress({ label, part, cancelText, onCancel }: ProgressProps): JSX.Element {
+  const id = useId();
+  const percent = Math.round(100 * Math.min(1, Math.max(0, part)));
+  return (
+    <div class="progress">
+      <label for={id}>{label}</label>
+      <progress id={id} max={100} value={percent} />
+      <button type="button" class="button" onClick={onCancel}>
+        {cancelText}
+      </button>
     </div>
   );
 }

@@ -1,3 +1,6 @@
+import { AuditRefused } from '../../audit/model/refused.ts';
+import { HostRefused } from '../../hosts/port/port.ts';
+
 /** Characters that change the direction or the look of text around them, by the name shown in their place. */
 const invisible: Readonly<Record<string, string>> = {
   '\u200E': 'LRM',
@@ -23,4 +26,11 @@ export function shownText(text: string, most: number): string {
   return cut
     .replace(/[\u200E\u200F\u061C\u202A-\u202E\u2066-\u2069]/gu, (mark) => `[${invisible[mark] ?? ''}]`)
     .replace(/[\p{Cc}\p{Cs}\s]+/gu, ' ');
+}
+
+/** An error in words for the user: refusals say it all themselves, anything else is named as unexpected. */
+export function plainMessage(error: unknown): string {
+  if (error instanceof AuditRefused || error instanceof HostRefused) return error.message;
+  const said = error instanceof Error ? error.message : String(error);
+  return `This did not work, and it is a fault of Tripdrift: ${said}. Your workbook is as it was; close the pane, open it again and retry.`;
 }

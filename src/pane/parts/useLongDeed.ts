@@ -1,7 +1,13 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Cancel } from '../../hosts/port/port.ts';
-import { plainMessage } from './plainMessage.ts';
-import { useDeed } from './useDeed.ts';
+import { plainMessage } from './shownText.ts';
+
+interface Deed {
+  readonly busy: boolean;
+  readonly refusal: string | null;
+  /** Does it unless the last one is still under way; what it throws becomes `refusal`. */
+  readonly run: (action: () => Promise<void>) => void;
+}
 
 export interface LongDeed {
   readonly busy: boolean;
@@ -38,6 +44,28 @@ export function useLongDeed(words: string): LongDeed {
     },
     cancel() {
       own.current.cancelled = true;
+    },
+  };
+}
+
+/** Something that a button does and that may fail: whether it is under way, and why it did not work. */
+export function useDeed(): Deed {
+  const [busy, setBusy] = useState(false);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  return {
+    busy,
+    refusal,
+    run(action) {
+      if (busy) return;
+      setBusy(true);
+      setRefusal(null);
+      action()
+        .catch((error: unknown) => {
+          setRefusal(plainMessage(error));
+        })
+        .finally(() => {
+          setBusy(false);
+        });
     },
   };
 }

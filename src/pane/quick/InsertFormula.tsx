@@ -4,7 +4,7 @@ import type { CellPlace, Selection } from '../../hosts/port/port.ts';
 import { usePort } from '../app/paneContext.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
-import { useDeed } from '../parts/useDeed.ts';
+import { useDeed } from '../parts/useLongDeed.ts';
 import { addressOf, effectiveFormula, sameCell } from './formula.ts';
 import type { QuickValues } from './quickAnswer.ts';
 import type { QuickState } from './quickState.ts';

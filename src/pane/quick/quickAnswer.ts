@@ -1,14 +1,11 @@
 import { defaultPolicy } from '../../audit/model/policy.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
-import { amount, capital, percent, rounded } from '../../audit/model/wording.ts';
-import { notANumber } from '../../audit/advise/messages/reasons.ts';
+import { amount, capital, percent, rounded, verdictWords } from '../../audit/model/wording.ts';
+import { notANumber } from '../../audit/advise/messages/phrases.ts';
 import { readNumber } from '../../cells/number.ts';
 import { band } from '../../method/decision/band.ts';
 import { decide, type Verdict } from '../../method/decision/verdict.ts';
-import { effectiveThreshold } from '../../method/vibration/effective.ts';
-import { indicated } from '../../method/vibration/indicated.ts';
-import { shift } from '../../method/vibration/shift.ts';
-import { shiftFraction } from '../../method/vibration/shiftFraction.ts';
+import { effectiveThreshold, shift, shiftFraction } from '../../method/vibration/threshold.ts';
+import { indicated } from '../../method/vibration/panelReading.ts';
 import type { QuickField, QuickState } from './quickState.ts';
 import { quickWords } from './quickWords.ts';
 

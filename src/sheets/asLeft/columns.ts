@@ -6,7 +6,7 @@ import { evidenceBy } from '../results/line.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
 import { thresholdName, type ThresholdChange, type ThresholdResult } from '../../audit/model/threshold.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 
 /** A column of the sheet; with a formula, `value` is the result stored beside it. */
 export interface AsLeftColumn {

@@ -1,4 +1,4 @@
-import { mayBeLate } from '../../audit/model/change.ts';
+import { mayBeLate } from '../../audit/model/since.ts';
 import { rank } from '../../audit/model/order.ts';
 import type { AsFoundResult, ChannelResult, Exposure, Report } from '../../audit/model/report.ts';
 import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';

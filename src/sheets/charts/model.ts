@@ -82,3 +82,8 @@ export interface BarChart extends ChartFrame {
 
 /** A chart over a result sheet. Hidden and filtered rows are drawn all the same; more than one series has a legend. */
 export type ChartModel = ScatterChart | BarChart;
+
+/** Whether a chart has a legend. */
+export function hasLegend({ series, legend }: ChartModel): boolean {
+  return legend ?? series.length > 1;
+}

@@ -1,5 +1,5 @@
 import type { Report } from '../../audit/model/report.ts';
-import { TWO_SIGMA } from '../../method/uncertainty/coverageFactor.ts';
+import { TWO_SIGMA } from '../../method/uncertainty.ts';
 import { cell } from '../cells.ts';
 import { formulaList } from '../formulaList.ts';
 import { tones } from '../look/palette.ts';
@@ -9,9 +9,32 @@ import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
-import { driftColumns, type Drifting } from './driftColumns.ts';
-import { driftFormulas, levelPlace, tolerancePlace } from './driftFormulas.ts';
-import { readingHeaders, readingRows } from './readingRows.ts';
+import { driftColumns, type Drifting, letterOf } from './driftColumns.ts';
+import { DAYS_PER_YEAR } from '../../method/drift.ts';
+
+const headers = [
+  'Tag',
+  'Sheet',
+  'Found in',
+  'Row',
+  'Date',
+  'Reading',
+  'Unit',
+  'Sensitivity',
+  'Days from the first',
+  'Counts',
+] as const;
+
+/** Headers of the readings; `readingColumn` names two of their columns. */
+const readingHeaders: readonly (ModelCell | undefined)[] = headers.map((header) => cell(header, 'header'));
+
+/** Where the policy's tolerance and the level of confidence stand. */
+const tolerancePlace = { row: 5, column: 8, address: '$H$5' } as const;
+
+const levelPlace = { row: 5, column: 11, address: '$K$5' } as const;
+
+/** Columns of the readings below: their values and their days from the first that counts. */
+const readingColumn = { sensitivity: 'H', days: 'I' } as const;
 
 /** Row of the headers of the upper table. */
 const headerRow = 6;
@@ -99,4 +122,53 @@ function lineOf(of: Drifting, place: (id: string) => number | undefined): ModelR
     return formula === undefined ? cell(found, look) : { value: found, style: look, formula };
   });
   return { height: heightOf([of.machine, of.location], [23, 23]), cells };
+}
+
+/**
+ * The formulas of a channel's line from its own readings, which stand in rows `first` to `last`, without the leading `=`;
+ * `{r}` is the line's own row. The scatter is summed from the residuals, which keeps its digits where STEYX loses them.
+ */
+function driftFormulas(first: number, last: number): Readonly<Record<string, string>> {
+  const down = (letter: string) => `$${letter}$${first}:$${letter}$${last}`;
+  const [y, x] = [down(readingColumn.sensitivity), down(readingColumn.days)];
+  const own = (id: Parameters<typeof letterOf>[0]) => `${letterOf(id)}{r}`;
+  const [slope, intercept] = [`SLOPE(${y},${x})`, `INTERCEPT(${y},${x})`];
+  return {
+    count: `COUNT(${y})`,
+    perYear: `${slope}*${DAYS_PER_YEAR}`,
+    fraction: `${own('perYear')}/${own('configured')}`,
+    coverage: `TINV(1-${levelPlace.address},${own('count')}-2)`,
+    scatter: `SQRT(SUMPRODUCT((${y}-${intercept}-${slope}*${x})^2)/(${own('count')}-2))`,
+    expanded: `${own('coverage')}*${own('scatter')}/SQRT(DEVSQ(${x}))*${DAYS_PER_YEAR}`,
+    correlation: `CORREL(${y},${x})`,
+    limit: `${own('configured')}*(1+SIGN(${own('perYear')})*${tolerancePlace.address})`,
+    days: `(${own('limit')}-${intercept})/${slope}`,
+  };
+}
+
+/** The readings of a channel, one a row, in the order of their dates; those from before a correction have no days. */
+function* readingRows({ tag, configured, drift }: Drifting): Generator<ModelRow> {
+  const { readings, unit } = drift;
+  const start = dayOf(readings.find(({ counts }) => counts)?.date ?? '');
+  const look = `level${Math.min(decimalsFor(configured) + 1, 6)}`;
+  for (const { date, sensitivity, asLeft, from, sheet, row, counts } of readings) {
+    yield {
+      cells: [
+        cell(tag, 'strong'),
+        cell(sheet, 'text'),
+        cell(from, 'text'),
+        cell(row, 'count'),
+        cell(date, 'text'),
+        cell(asLeft ? 'as left' : 'as found', 'text'),
+        cell(unit, 'text'),
+        cell(sensitivity, look),
+        cell(counts ? dayOf(date) - start : null, 'count'),
+        cell(counts ? 'yes' : 'no', 'text'),
+      ],
+    };
+  }
+}
+
+function dayOf(date: string): number {
+  return Date.parse(date) / 86_400_000;
 }

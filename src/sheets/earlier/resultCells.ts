@@ -1,5 +1,5 @@
 import { cellText, isBlank } from '../../cells/cell.ts';
-import { notANumber } from '../../audit/advise/messages/reasons.ts';
+import { notANumber } from '../../audit/advise/messages/phrases.ts';
 import { readNumber } from '../../cells/number.ts';
 import type { EarlierRemark } from '../../audit/model/snapshot.ts';
 import { columnLetters } from '../../cells/address.ts';

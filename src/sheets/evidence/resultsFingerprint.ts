@@ -1,10 +1,9 @@
-import { canonicalJson } from '../../audit/evidence/canonical.ts';
+import { canonicalJson, plainNumber } from '../../audit/evidence/canonical.ts';
 import { CellHash } from '../../audit/evidence/cellHash.ts';
-import { plainNumber } from '../../audit/evidence/plainNumber.ts';
-import { textHash } from '../../audit/evidence/textHash.ts';
+import { textHash } from '../../audit/evidence/fingerprint.ts';
 import type { Cell } from '../../cells/cell.ts';
 import type { Steps } from '../../audit/model/steps.ts';
-import { fittedText, writable } from '../cellContent.ts';
+import { fittedText, writable } from '../cells.ts';
 import type { ModelValue, SheetModel } from '../model.ts';
 import { isTitleOf } from '../titles.ts';
 import { isAboutResults } from './evidenceLabels.ts';

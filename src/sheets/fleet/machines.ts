@@ -1,8 +1,8 @@
 import { gravestFirst } from '../../audit/advise/attention.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
-import type { Report, VerdictCounts } from '../../audit/model/report.ts';
+import type { Report, VerdictCounts, Attention } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
-import type { FleetFile, MachineCounts } from './types.ts';
+import type { FleetFile, MachineCounts, Found } from './types.ts';
 
 /** The counts of each machine, worst machine first. */
 export function machineCounts(report: Report): readonly MachineCounts[] {
@@ -40,4 +40,21 @@ function moreFirst(one: VerdictCounts, other: VerdictCounts): number {
     if (verdict !== 'within' && one[verdict] !== other[verdict]) return other[verdict] - one[verdict];
   }
   return 0;
+}
+
+/** Entries that are shown of all workbooks together where fewer are critical, and critical ones kept of one workbook. */
+export const usualActions = 50;
+
+const mostKept = 2_000;
+
+/** What a fleet keeps of one report: light, however many channels it has. */
+export function foundIn(report: Report): Found {
+  const { summary, attention } = report;
+  return { summary, machines: machineCounts(report), attention: keptOf(attention) };
+}
+
+/** All that is critical and what is graver than some of it, as far as 2,000; of the rest what fills the list up to 50. */
+function keptOf(attention: readonly Attention[]): readonly Attention[] {
+  const lastCritical = attention.findLastIndex(({ severity }) => severity === 'critical');
+  return attention.slice(0, Math.max(usualActions, Math.min(lastCritical + 1, mostKept)));
 }

@@ -1,5 +1,5 @@
 import { verdicts } from '../../audit/model/threshold.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import type { Counts } from '../summary/counts.ts';
 import { heading, remark, wide, type Entry } from '../summary/layout.ts';

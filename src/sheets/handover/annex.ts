@@ -1,13 +1,12 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
-import type { Report } from '../../audit/model/report.ts';
-import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import type { Report, ChannelResult } from '../../audit/model/report.ts';
+import type { ThresholdResult, NotJudged } from '../../audit/model/threshold.ts';
 import { timeText } from '../auditedLine.ts';
 import { formulaList } from '../formulaList.ts';
 import { wide } from '../look/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { titleOf } from '../titles.ts';
-import { actionBlocks } from './actionBlocks.ts';
 import {
   heading,
   lastColumn,
@@ -29,14 +28,32 @@ import {
   type Drawing,
 } from './barDrawings.ts';
 import { channelBlocks, toldInFull } from './channelBlocks.ts';
-import { clipped } from './clipped.ts';
+import { clipped, listed, type PageLine } from './paper.ts';
 import { interimBlocks } from './interimBlocks.ts';
-import { notJudgedBlocks } from './notJudgedBlocks.ts';
 import { numberColumns, type Place } from './numberLines.ts';
-import { policySentence } from './policySentence.ts';
+import { policySentence } from './pageFrame.ts';
 import { styles } from './styles.ts';
 import { timeBlocks } from './timeBlocks.ts';
 import { voteBlocks } from './voteBlocks.ts';
+import { cell } from '../cells.ts';
+import { shadeOf, signOf } from './signs.ts';
+
+const headers: PageLine = {
+  entries: [
+    cell('Sign', 'labelCentred'),
+    cell('No.', 'labelCentred'),
+    wide('What is wrong', 'labelLeft', 6),
+    wide('What to do', 'labelLeft', 4),
+  ],
+};
+
+const words: Readonly<Record<NotJudged, string>> = {
+  reach: 'whether the chain can follow that far: no gap voltage is given',
+  uncertainty: 'how sure the measured sensitivity is: no uncertainty is given, the value alone decided',
+  curve: 'the curve of the calibration record at the operating gap: no gap voltage or zero is given',
+  limit: 'whether the danger acts before the machine’s limit: no limit is given',
+  'full scale': 'whether the monitor can show the setpoints: no full scale is given',
+};
 
 /** Where on an annex the numbers of thresholds stand. */
 export interface AnnexRows {
@@ -136,4 +153,31 @@ function withDrawnCells(
     });
   }
   return rows;
+}
+
+/** What was not judged for want of evidence that is no more than useful, and of which channels. */
+function notJudgedBlocks(channels: readonly ChannelResult[]): Block[] {
+  const tags = new Map<NotJudged, Set<string>>();
+  for (const { tag, thresholds } of channels) {
+    for (const { notJudged } of thresholds)
+      for (const what of notJudged) tags.set(what, (tags.get(what) ?? new Set()).add(tag));
+  }
+  const lines = [...tags].flatMap(([what, own]) => text(`${listed([...own])}: ${words[what]}.`));
+  return lines.length === 0 ? [] : [[...heading('What was not judged'), ...lines]];
+}
+
+/** All that needs action on a machine, gravest first, with what to do: what has no room on the control-room page stands here. */
+function actionBlocks({ attention }: Machine): Block[] {
+  const title = heading(`What needs action: ${attention.length === 0 ? 'nothing' : attention.length}`);
+  if (attention.length === 0) return [[...title, line('Nothing of this machine needs action.')]];
+  const lines = attention.map((entry, index): PageLine => ({
+    entries: [
+      cell(signOf(entry), shadeOf(entry.code)),
+      cell(index + 1, 'count'),
+      wide(clipped(entry.headline, 900), entry.severity === 'critical' ? 'warned' : 'wrapped', 6),
+      wide(clipped(entry.doNext, 500), 'wrapped', 4),
+    ],
+  }));
+  const [first, ...rest] = lines;
+  return [[...title, headers, ...(first ? [first] : [])], ...rest.map((one): Block => [one])];
 }

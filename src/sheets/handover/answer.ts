@@ -1,6 +1,6 @@
 import type { Attention, AttentionCode, Report } from '../../audit/model/report.ts';
 import { attentionOfNoMachine, type Machine } from '../machines.ts';
-import { listed } from './clipped.ts';
+import { listed } from './paper.ts';
 import { graveEntries, onlyWarns } from './graveEntries.ts';
 
 /** How many names a sentence of the answer holds. */

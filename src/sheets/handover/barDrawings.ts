@@ -4,7 +4,7 @@ import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import type { ModelCell } from '../model.ts';
-import { clipped } from './clipped.ts';
+import { clipped } from './paper.ts';
 import { lastColumn, space, type AnnexPages, type Block } from './annexPages.ts';
 import { inOrder, numberColumns, workingColumns, type Place } from './numberLines.ts';
 

@@ -6,9 +6,8 @@ import { wide } from '../look/layout.ts';
 import type { Machine } from '../machines.ts';
 import { heading, space, text, type Block } from './annexPages.ts';
 import { entriesOf, isFault } from './channelRows.ts';
-import { clipped } from './clipped.ts';
 import { numberLines, type Place } from './numberLines.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped } from './paper.ts';
 import { verdictSigns } from './signs.ts';
 
 /** Channels that get a block of numbers; the audit's own sheets have all. */

@@ -2,11 +2,10 @@ import { level } from '../../audit/model/wording.ts';
 import type { Attention } from '../../audit/model/report.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { wide, type Entry, type Wide } from '../look/layout.ts';
-import { clipped } from './clipped.ts';
 import type { ChannelRow } from './channelRows.ts';
 import { graveEntries } from './graveEntries.ts';
 import type { PanelStyles, Weight } from './panelStyles.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
 
 /** Columns that each part of the table takes, of the page's narrow ones. */

@@ -4,9 +4,8 @@ import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { heading, table, text, type Block } from './annexPages.ts';
-import { clipped } from './clipped.ts';
 import { inOrder, type Place } from './numberLines.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped } from './paper.ts';
 
 const conditions =
   'The cure is to correct the chain. A changed setpoint is only for the meantime: it needs the site’s management of change, ' +

@@ -1,8 +1,7 @@
 import { level } from '../../audit/model/wording.ts';
 import { wide, type Entry } from '../look/layout.ts';
-import { clipped } from './clipped.ts';
 import type { ChannelRow } from './channelRows.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped } from './paper.ts';
 
 /** Marks of the drawing. */
 export const marks = { set: '△', trips: '▼', limit: '┃' } as const;

@@ -8,9 +8,8 @@ import { attentionOfNoMachine, machineName, type Machine } from '../machines.ts'
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { standing, wholeWasRead } from './answer.ts';
-import { clipped } from './clipped.ts';
 import type { MachineSheetNames } from './names.ts';
-import { laidOut, type PageLine } from './paper.ts';
+import { laidOut, type PageLine, clipped } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
 import { styles } from './styles.ts';
 

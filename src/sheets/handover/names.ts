@@ -1,4 +1,4 @@
-import { cutSheetName, longestSheetName, withoutApostrophes } from '../../cells/sheetName.ts';
+import { cutSheetName, longestSheetName, withoutApostrophes } from '../../cells/address.ts';
 import { machineName, type Machine } from '../machines.ts';
 
 const annexMark = ' annex';

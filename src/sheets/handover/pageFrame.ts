@@ -4,9 +4,9 @@ import { timeText } from '../auditedLine.ts';
 import { wide } from '../look/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
 import { titleOf } from '../titles.ts';
-import { clipped } from './clipped.ts';
-import type { PageLine } from './paper.ts';
-import { policySentence } from './policySentence.ts';
+import { type PageLine, clipped } from './paper.ts';
+import type { Policy } from '../../audit/model/policy.ts';
+import { amount, percent } from '../../audit/model/wording.ts';
 
 /** Narrow columns of the control-room page, on which its tables, marks and lines all find their places. */
 export const columns = 44;
@@ -67,3 +67,15 @@ export function full(text: string, style: string): PageLine {
 
 /** Room between two parts of the page. */
 export const space: PageLine = { entries: [], height: 5 };
+
+/** The policy of an audit in one line. */
+export function policySentence(policy: Policy): string {
+  const { tolerance, rule, coverage, calibrationIntervalDays, delays } = policy;
+  return [
+    `Policy: tolerance ${percent(tolerance)} of the sensitivity`,
+    `${rule} decision`,
+    `coverage factor ${amount(coverage, '')} where none is given`,
+    `calibration at most ${amount(calibrationIntervalDays, 'days')} old`,
+    `delays at most ${amount(delays.alert, 's')} (alert) and ${amount(delays.danger, 's')} (danger).`,
+  ].join('; ');
+}

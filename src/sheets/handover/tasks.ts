@@ -1,5 +1,5 @@
 import type { Machine } from '../machines.ts';
-import { listed } from './clipped.ts';
+import { listed } from './paper.ts';
 import { graveEntries } from './graveEntries.ts';
 
 /** One thing to do, and about what. */

@@ -5,9 +5,8 @@ import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { heading, line, table, type Block } from './annexPages.ts';
-import { clipped } from './clipped.ts';
 import { inOrder } from './numberLines.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped } from './paper.ts';
 
 /** By how many days thresholds act later at the present growth, and how far it has grown then. */
 export function timeBlocks(channels: readonly ChannelResult[]): Block[] {

@@ -3,7 +3,7 @@ import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import type { Attention, ChannelResult, GroupResult } from '../../audit/model/report.ts';
 import { trips, type ThresholdVerdict } from '../../audit/model/threshold.ts';
 import type { Machine } from '../machines.ts';
-import { clipped, listed } from './clipped.ts';
+import { clipped, listed } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
 
 /** How the vote of one group stands, running, the other way and at start-up. */

@@ -5,8 +5,7 @@ import { wide } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { Machine } from '../machines.ts';
 import { heading, table, type Block } from './annexPages.ts';
-import { clipped, listed } from './clipped.ts';
-import type { PageLine } from './paper.ts';
+import { type PageLine, clipped, listed } from './paper.ts';
 
 /** Where the vote of each group acts, now and as it was found. */
 export function voteBlocks({ groups }: Machine): Block[] {

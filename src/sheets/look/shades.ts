@@ -1,5 +1,5 @@
 import { verdicts, type ThresholdVerdict } from '../../audit/model/threshold.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';

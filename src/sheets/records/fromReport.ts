@@ -5,7 +5,7 @@ import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { amount } from '../../audit/model/wording.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult, RecordResult, Report } from '../../audit/model/report.ts';
-import { convert } from '../../units/convert.ts';
+import { convert } from '../../units/unit.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { isAxial } from '../results/column.ts';
 import { lineOf } from '../results/line.ts';

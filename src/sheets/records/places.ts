@@ -1,5 +1,7 @@
 import type { ShownRecord } from './shown.ts';
-import { linesOf } from './wrapped.ts';
+
+/** Letters that fit across the printed columns. */
+const across = 125;
 
 /** Key figures stand in two lists side by side, each of this many rows. */
 export const figureRows = 8;
@@ -36,4 +38,17 @@ export function placesOf(record: ShownRecord, top: number): BlockPlaces {
 /** Everything that the block says in words, a line a row. */
 export function blockTexts({ others, findings }: ShownRecord): readonly string[] {
   return [...others, ...findings].flatMap(linesOf);
+}
+
+/** A text in lines that fit across a page, broken between words where it can be. */
+export function linesOf(text: string): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/u).filter((part) => part !== '')) {
+    if (line !== '' && line.length + 1 + word.length > across) {
+      lines.push(line);
+      line = `  ${word}`;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return line === '' ? lines : [...lines, line];
 }

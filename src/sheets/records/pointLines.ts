@@ -3,7 +3,12 @@ import type { ModelCell, ModelRow } from '../model.ts';
 import type { Block } from './blockCells.ts';
 import { stepFormulas } from './blockFormulas.ts';
 import { columnOf, type PointColumn } from './columns.ts';
-import { pointVerdict } from './pointVerdict.ts';
+import type { ShownRecord } from './shown.ts';
+
+type PointVerdict = 'within' | 'step out' | 'deviation out' | 'both out';
+
+/** Slack for floating-point noise, as in the method's linear range. */
+const slack = 1 + 1e-9;
 
 /** Headers of the points, and a line for each; a step stands beside the point that it leads to. */
 export function pointLines(block: Block): ModelRow[] {
@@ -70,4 +75,19 @@ function arranged<Entry>(
     cells[columnOf(column) - 1] = cellOf(entries[column]);
   }
   return Array.from(cells);
+}
+
+/**
+ * Whether the step that leads to a point, in mV per gap unit, and the point's deviation from the line of rated slope,
+ * in gap units, are within tolerance. `NaN`, a first point without a step, counts as within.
+ */
+function pointVerdict(
+  { rated, tolerance, deviation }: Pick<ShownRecord, 'rated' | 'tolerance' | 'deviation'>,
+  step: number,
+  off: number,
+): PointVerdict {
+  const stepOut = Math.abs(step - (rated ?? NaN)) > tolerance * (rated ?? NaN) * slack;
+  const pointOut = Math.abs(off) > deviation * slack;
+  if (stepOut) return pointOut ? 'both out' : 'step out';
+  return pointOut ? 'deviation out' : 'within';
 }

@@ -1,6 +1,6 @@
 import { extent, nice } from 'd3-array';
 import type { Area } from '../../cells/sheet.ts';
-import { incrementalSensitivity } from '../../method/record/incremental.ts';
+import { incrementalSensitivity } from '../../method/record/calibrationRecord.ts';
 import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
 import { palette, tones } from '../look/palette.ts';
 import { rightFigures } from './blockFormulas.ts';

@@ -10,12 +10,12 @@ import { blockOf, type Block } from './blockCells.ts';
 import { columnOf, printedColumns } from './columns.ts';
 import { figureLines } from './figures.ts';
 import { formulaList } from '../formulaList.ts';
-import { blockTexts, placesOf } from './places.ts';
+import { blockTexts, placesOf, linesOf } from './places.ts';
 import { pointLines } from './pointLines.ts';
 import { recordCharts } from './recordCharts.ts';
-import type { ShownRecord } from './shown.ts';
-import { thresholdLines } from './thresholdLines.ts';
-import { linesOf } from './wrapped.ts';
+import type { ShownRecord, ShownThreshold } from './shown.ts';
+import { capital } from '../../audit/model/wording.ts';
+import { decimalsFor } from '../look/significant.ts';
 
 const input = { fill: tones.input, underline: true, valign: 'top' } as const;
 
@@ -115,3 +115,53 @@ function numberFormulas(block: Block): void {
 }
 
 const empty: ModelRow = { cells: [] };
+
+/** Headers of the thresholds and a line for each: the simple formula beside the curve. */
+function thresholdLines(block: Block): ModelRow[] {
+  const { thresholds, unit, levelUnit } = block.record;
+  const headers = [
+    'Threshold',
+    'Multiplier m',
+    `Setpoint S, ${levelUnit}`,
+    `Configured Kc, mV/${unit}`,
+    `Measured Km, mV/${unit}`,
+    'Acts at: simple',
+    'Acts at: on the curve',
+    'Curve against simple',
+    'Most the record can show',
+  ];
+  if (thresholds.length === 0) return [{ cells: [cell('No threshold to put on the curve', 'quiet')] }];
+  const shifted = thresholds.some(({ zeroShift }) => zeroShift !== 0);
+  return [
+    {
+      height: 30,
+      cells: [
+        ...headers.map((header, index) => cell(header, index === 0 ? 'header' : 'headerCentred')),
+        undefined,
+        shifted ? cell('Shift by the zero', 'headerCentred') : undefined,
+      ],
+    },
+    ...thresholds.map((threshold) => thresholdLine(block, threshold)),
+  ];
+}
+
+function thresholdLine({ looks, calculated }: Block, threshold: ShownThreshold): ModelRow {
+  const { name, multiplier, setpoint, configured, measured, zeroShift, simple, onCurve } = threshold;
+  const level = `level${decimalsFor(setpoint)}`;
+  const difference = simple === null || onCurve === null ? null : onCurve / simple - 1;
+  return {
+    cells: [
+      cell(capital(name), 'strong'),
+      cell(multiplier, 'factor'),
+      cell(setpoint, level),
+      cell(configured, looks.sensitivity),
+      cell(measured, looks.sensitivity),
+      calculated(simple, level, 'simple'),
+      onCurve === null ? cell('not shown', 'right') : cell(onCurve, level),
+      calculated(difference, 'signedPercent', 'difference'),
+      cell(threshold.largestIndicated, level),
+      undefined,
+      zeroShift === 0 ? undefined : cell(zeroShift, level),
+    ],
+  };
+}

@@ -1,6 +1,5 @@
-import type { CalibrationRecord } from '../../method/record/calibrationRecord.ts';
+import { type CalibrationRecord, incrementalSensitivity } from '../../method/record/calibrationRecord.ts';
 import { deviations, fittedLine, ratedLine, type VoltageLine } from '../../method/record/deviation.ts';
-import { incrementalSensitivity } from '../../method/record/incremental.ts';
 import { straightLine, type StraightLine } from '../../method/record/straightLine.ts';
 import type { ShownRecord } from './shown.ts';
 

@@ -1,5 +1,5 @@
 import type { EvidenceName } from '../../audit/model/threshold.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import { hasZeros, level, type Band, type Column } from './column.ts';
 import { evidenceBy } from './line.ts';
 import {

@@ -1,4 +1,4 @@
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import { acts, hasLimit, level, listedAlone, listedGoverns, signed, yesOrNo, type Band } from './column.ts';
 
 /** How a threshold stands now, with the formulas that lead to it. */

@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/model/report.ts';
+import type { Report, Attention, ChannelResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { auditedLine } from '../auditedLine.ts';
 import { tones } from '../look/palette.ts';
@@ -9,9 +9,18 @@ import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
-import { actionOf, actionsByRow } from './actions.ts';
-import { lineOf, type Line } from './line.ts';
+import { lineOf, type Line, type LineAction } from './line.ts';
 import { policyRows } from './policyCells.ts';
+import type { ThresholdResult } from '../../audit/model/threshold.ts';
+
+/** What something is about, as findings and what needs action name it. */
+interface About {
+  readonly threshold: ThresholdResult['name'] | null;
+  readonly multiplier: number | null;
+}
+
+/** What needs action, by the row of the channel list that it is about. */
+type ActionsByRow = ReadonlyMap<string, readonly Attention[]>;
 
 /** Row of the headers, below which the first threshold stands, and the column in the title's row that says what was audited when. */
 export const headerRow = 6;
@@ -100,4 +109,46 @@ function resultRow(line: Line): ModelRow {
     return { value: found, style: look, formula: index };
   });
   return { cells };
+}
+
+function actionsByRow(attention: readonly Attention[]): ActionsByRow {
+  const found = new Map<string, Attention[]>();
+  for (const one of attention) {
+    if (one.subject.tag === '') continue;
+    for (const { sheet, row } of one.places) {
+      const key = rowKey(sheet, row);
+      const there = found.get(key);
+      if (there) there.push(one);
+      else found.set(key, [one]);
+    }
+  }
+  return found;
+}
+
+/** What needs action of a threshold: what is about the channel as a whole stands with its danger. */
+function actionOf(actions: ActionsByRow, channel: ChannelResult, threshold: ThresholdResult): LineAction {
+  const { sheet, row } = channel.source.channels;
+  const first = isFirst(channel, threshold);
+  const own = (actions.get(rowKey(sheet, row)) ?? []).filter(
+    ({ subject }) =>
+      subject.tag === channel.tag && (subject.threshold === null ? first : isAbout(subject, threshold)),
+  );
+  return {
+    headlines: own.map(({ headline }) => headline).join(' '),
+    doNext: [...new Set(own.map(({ doNext }) => doNext))].join(' '),
+  };
+}
+
+/** The line with which stands what is about the channel as a whole: its plain danger, or the first where it has none. */
+function isFirst({ thresholds }: ChannelResult, threshold: ThresholdResult): boolean {
+  const danger = thresholds.find(({ name, multiplier }) => name === 'danger' && multiplier === 1);
+  return threshold === (danger ?? thresholds[0]);
+}
+
+function isAbout({ threshold, multiplier }: About, { name, multiplier: own }: ThresholdResult): boolean {
+  return threshold === name && (multiplier ?? 1) === own;
+}
+
+function rowKey(sheet: string, row: number): string {
+  return `${sheet}\n${row}`;
 }

@@ -1,6 +1,5 @@
-import type { Direction } from '../../method/axial/direction.ts';
-import { signOf } from '../../method/axial/direction.ts';
-import { axialVoltageAt } from '../../method/axial/voltageAt.ts';
+import { type Direction, axialVoltageAt } from '../../method/axial/position.ts';
+import { signOf } from '../../method/axial/position.ts';
 import type { FaultLimits } from '../../audit/model/channel.ts';
 import type { UnreachableReason } from '../../audit/model/threshold.ts';
 import { finite } from '../cells.ts';

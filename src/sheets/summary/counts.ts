@@ -1,6 +1,6 @@
 import { type ThresholdVerdict, verdicts } from '../../audit/model/threshold.ts';
 import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
-import { verdictWords } from '../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import { heading, rest, wide, type Entry } from './layout.ts';
 

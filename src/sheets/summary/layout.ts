@@ -1,7 +1,21 @@
 import { layOut as layOutIn, wide, type Entry, type Layout, type Written } from '../look/layout.ts';
 import { heightOf } from '../look/lines.ts';
-
+import { tones } from '../look/palette.ts';
+import { frameStyles, levelStyles } from '../look/styles.ts';
+import type { CellStyle } from '../model.ts';
 export { wide, type Entry } from '../look/layout.ts';
+
+/** Styles of sheets that sum up. */
+export const summaryStyles: Readonly<Record<string, CellStyle>> = {
+  ...frameStyles,
+  ...levelStyles,
+  headline: { bold: true, size: 13, color: tones.ink, wrap: true, valign: 'center' },
+  section: { bold: true, size: 13, color: tones.ink, valign: 'center' },
+  remark: { color: tones.quiet, wrap: true, valign: 'top' },
+  headerRight: { ...frameStyles.header, align: 'right' },
+  name: { bold: true, wrap: true, valign: 'top' },
+  countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
+};
 
 /** Widths of columns A to K: eight narrow ones, one for what is wrong, one for what to do, one for where it stands. */
 export const widths = [16, 16, 14, 10, 9, 9, 11, 8, 48, 38, 20] as const;

@@ -1,4 +1,4 @@
-import type { Report } from '../../audit/model/report.ts';
+import type { Report, ColumnReading, NotRead } from '../../audit/model/report.ts';
 import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
@@ -7,13 +7,25 @@ import { groupShades, severityShades, shadesFor, verdictWordShades } from '../lo
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
-import { columnLines } from './columnLines.ts';
 import { countLines, headline } from './counts.ts';
-import { heading, lastColumn, layOut, rest, wide, widths, type Entry } from './layout.ts';
-import { notReadLines } from './notReadLines.ts';
+import {
+  heading,
+  lastColumn,
+  layOut,
+  rest,
+  wide,
+  widths,
+  type Entry,
+  summaryStyles,
+  remark,
+} from './layout.ts';
 import { policyLines } from './policyLines.ts';
 import { problemLines } from './problemLines.ts';
-import { summaryStyles } from './styles.ts';
+import { cell } from '../cells.ts';
+import { placeText } from './actionEntry.ts';
+
+const words =
+  'Each looks like a part of this audit and was left out. Correct its header or say in the column map that it is no part of it; until then the audit is not complete.';
 
 type Lines = readonly (readonly Entry[])[];
 
@@ -103,5 +115,54 @@ function guide({ since, summary }: Report): readonly (readonly [name: string, wo
     ...(since
       ? ([[sheetNames.changes, `What changed since ${since.before.input}, worst first.`]] as const)
       : []),
+  ];
+}
+
+/** How each column was understood, for the reader to check before anything else is believed. */
+function columnLines(columns: readonly ColumnReading[]): readonly (readonly Entry[])[] {
+  return [
+    heading('How the columns were understood'),
+    [
+      ...['Table', 'Sheet', 'Header row', 'Column'].map((text) => cell(text, 'header')),
+      wide('Header as it stands', 'header', 4),
+      cell('Understood as', 'header'),
+      wide('Unit', 'header', 2),
+    ],
+    ...columns.map(({ table, sheet, headerRow, column, header, unit, meaning }): readonly Entry[] => [
+      cell(table, 'text'),
+      cell(sheet, 'wrapped'),
+      cell(headerRow, 'countLeft'),
+      cell(column, 'text'),
+      wide(header, 'wrapped', 4),
+      cell(meaning, 'wrapped'),
+      wide(unit, 'wrapped', 2),
+    ]),
+  ];
+}
+
+/** What looks like a part of the audit and was not read, in the order of the report; nothing where all was. */
+function notReadLines({ notRead }: Report): readonly (readonly Entry[])[] {
+  if (notRead.length === 0) return [];
+  return [
+    heading('Not read'),
+    remark(words),
+    [
+      cell('What', 'header'),
+      wide('Looks like', 'header', 2),
+      cell('Severity', 'header'),
+      wide('As it stands', 'header', 5),
+      wide('Where', 'header', 2),
+    ],
+    ...notRead.map(line),
+  ];
+}
+
+function line(one: NotRead): readonly Entry[] {
+  return [
+    cell(one.what, 'strong'),
+    wide(one.looksLike, 'wrapped', 2),
+    cell(one.severity, 'text'),
+    wide(one.text, 'wrapped', 5),
+    wide(placeText(one), 'wrapped', rest(9)),
   ];
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { librarySha256, startSha256 } from '../../../src/audit/evidence/sha256.ts';
+import { librarySha256, startSha256 } from '../../../src/audit/evidence/fingerprint.ts';
 
 const hashes = { 'where the program runs': startSha256, 'in a page': librarySha256 };
 

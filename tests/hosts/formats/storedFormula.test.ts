@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { formulaOf, formulaTokens } from '../../../src/hosts/formats/formulaTokens.ts';
-import { storedPrefix } from '../../../src/hosts/formats/futureFunctions.ts';
-import { shownFormula, storedFormula } from '../../../src/hosts/formats/storedFormula.ts';
+import { shownFormula, storedFormula, storedPrefix } from '../../../src/hosts/formats/storedFormula.ts';
 
 /** Stored and shown forms; how files store add-in functions is common practice, no source. */
 const pairs: readonly (readonly [stored: string, shown: string])[] = [

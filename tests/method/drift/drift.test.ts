@@ -1,12 +1,9 @@
 import fc from 'fast-check';
 import { sampleCorrelation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { driftCorrelation } from '../../../src/method/drift/driftCorrelation.ts';
-import { driftPerYear } from '../../../src/method/drift/driftPerYear.ts';
-import { reachesLevel } from '../../../src/method/drift/reachesLevel.ts';
-import { reachesLevelSpan } from '../../../src/method/drift/reachesLevelSpan.ts';
+import { reachesLevelSpan, reachesLevel, driftPerYear, driftCorrelation } from '../../../src/method/drift.ts';
 import { lineUncertainty, straightLine, type StraightLine } from '../../../src/method/record/straightLine.ts';
-import { coverageFactor } from '../../../src/method/uncertainty/coverageFactor.ts';
+import { coverageFactor } from '../../../src/method/uncertainty.ts';
 import { relativeError } from '../ranges.ts';
 import { NORRIS } from '../record/published.ts';
 

@@ -12,9 +12,8 @@ import { lateCounts } from '../../../src/method/late/lateCounts.ts';
 import { machineLate } from '../../../src/method/late/machineLate.ts';
 import { type LateMember, againstLimit } from '../../../src/method/late/member.ts';
 import { sharedNormal } from '../../../src/method/late/sharedNormal.ts';
-import { liveThreshold } from '../../../src/method/voting/liveThreshold.ts';
-import { liveVote, liveVoteText } from '../../../src/method/voting/liveVote.ts';
-import { votedThreshold } from '../../../src/method/voting/voted.ts';
+import { liveVote, liveVoteText, liveThreshold } from '../../../src/method/voting/liveVote.ts';
+import { votedThreshold } from '../../../src/method/voting/voting.ts';
 import '../../seed.ts';
 import { normals } from './normals.ts';
 

@@ -1,12 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axialOnCurve } from '../../../src/method/record/axialOnCurve.ts';
 import type { CalibrationRecord } from '../../../src/method/record/calibrationRecord.ts';
 import { methods } from '../../../src/method/record/curve.ts';
-import { curveOf } from '../../../src/method/record/curveOf.ts';
-import { cubicThrough } from '../../../src/method/record/hermite.ts';
-import { monotoneCurve } from '../../../src/method/record/monotoneCurve.ts';
-import { type OnCurve, thresholdOnCurve } from '../../../src/method/record/thresholdOnCurve.ts';
+import { curveOf, monotoneCurve, cubicThrough } from '../../../src/method/record/curveOf.ts';
+import { type OnCurve, thresholdOnCurve, axialOnCurve } from '../../../src/method/record/onCurve.ts';
 import { relativeError } from '../ranges.ts';
 import { RPN14, RPN14_BETWEEN } from './published.ts';
 import { recordOf } from './records.ts';

@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calibrationRecord, isFault, stepNotFalling } from '../../../src/method/record/calibrationRecord.ts';
+import {
+  calibrationRecord,
+  isFault,
+  stepNotFalling,
+  incrementalSensitivity,
+} from '../../../src/method/record/calibrationRecord.ts';
 import { deviations, fittedLine, ratedLine } from '../../../src/method/record/deviation.ts';
-import { incrementalSensitivity } from '../../../src/method/record/incremental.ts';
-import { linearRange, rangeDeviations } from '../../../src/method/record/linearRange.ts';
-import { recordReach } from '../../../src/method/record/recordReach.ts';
+import { linearRange, rangeDeviations, recordReach } from '../../../src/method/record/linearRange.ts';
 import { straightLine } from '../../../src/method/record/straightLine.ts';
 import { recordOf } from './records.ts';
 

@@ -11,8 +11,7 @@ import { lateCounts, withMember } from '../../../src/method/late/lateCounts.ts';
 import { machineLate } from '../../../src/method/late/machineLate.ts';
 import { type LateMember, againstLimit } from '../../../src/method/late/member.ts';
 import { sharedNormal } from '../../../src/method/late/sharedNormal.ts';
-import { liveThreshold } from '../../../src/method/voting/liveThreshold.ts';
-import { liveVote, liveVoteText, outPolicies } from '../../../src/method/voting/liveVote.ts';
+import { liveVote, liveVoteText, outPolicies, liveThreshold } from '../../../src/method/voting/liveVote.ts';
 import { type Worked, worked } from './examples.ts';
 
 interface Channel {

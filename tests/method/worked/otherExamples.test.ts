@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Direction } from '../../../src/method/axial/direction.ts';
-import { axialEffective } from '../../../src/method/axial/effective.ts';
+import type { Direction } from '../../../src/method/axial/position.ts';
+import { axialEffective } from '../../../src/method/axial/threshold.ts';
 import {
   positionChances,
   positionRatio,
@@ -9,23 +9,19 @@ import {
 import { bracketedRoot } from '../../../src/method/bracketedRoot.ts';
 import { band } from '../../../src/method/decision/band.ts';
 import { probabilityLater } from '../../../src/method/decision/probabilityLater.ts';
-import { highPass } from '../../../src/method/frequency/highPass.ts';
-import { lowPass } from '../../../src/method/frequency/lowPass.ts';
-import { sensitivityAt, sensitivityByResponse } from '../../../src/method/frequency/sensitivityAt.ts';
-import { loopEffective, loopRatio, loopUncertainty } from '../../../src/method/loop/loopEffective.ts';
-import { ratioBand, ratioBeyond, ratioSpread } from '../../../src/method/ratio/ratio.ts';
-import { productSpread } from '../../../src/method/ratio/product.ts';
+import { sensitivityAt, sensitivityByResponse, highPass, lowPass } from '../../../src/method/frequency.ts';
+import { loopEffective, loopRatio, loopUncertainty } from '../../../src/method/loop.ts';
+import { ratioBand, ratioBeyond, ratioSpread, productSpread } from '../../../src/method/ratio.ts';
 import { isUpDownFault, upDown } from '../../../src/method/record/upDown.ts';
 import { inOrder } from '../../../src/method/replay/inOrder.ts';
 import { localToUtc, offsetsOf } from '../../../src/method/replay/localTime.ts';
 import { replay } from '../../../src/method/replay/replay.ts';
 import { steady } from '../../../src/method/replay/setting.ts';
-import { compensated, realAtDanger } from '../../../src/method/runout/runout.ts';
+import { compensated, realAtDanger } from '../../../src/method/runout.ts';
 import { runUpTrip } from '../../../src/method/runup/runUp.ts';
 import { unbalanceCrossings, unbalancePeak, unbalanceResponse } from '../../../src/method/runup/unbalance.ts';
-import { effectiveThreshold } from '../../../src/method/vibration/effective.ts';
-import { configuredFromGain } from '../../../src/method/vibration/gain.ts';
-import { withGainUncertainty } from '../../../src/method/vibration/gainUncertainty.ts';
+import { effectiveThreshold } from '../../../src/method/vibration/threshold.ts';
+import { configuredFromGain, withGainUncertainty } from '../../../src/method/vibration/sensitivity.ts';
 import { type Worked, worked } from './examples.ts';
 
 function near({ tolerance }: Worked, value: number, expected: unknown): void {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../../src/audit/audit.ts';
-import { isResultSheet } from '../../../src/audit/read/tables/resultSheet.ts';
-import { freeNames } from '../../../src/hosts/formats/sheetNames.ts';
+import { isResultSheet } from '../../../src/audit/read/tables/titleWords.ts';
+import { freeNames } from '../../../src/hosts/formats/reference.ts';
 import { readWorkbook } from '../../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../../src/hosts/file/write/newWorkbook.ts';
 import { handoverSheets } from '../../../src/sheets/handover/handoverSheets.ts';

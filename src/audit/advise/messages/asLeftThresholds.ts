@@ -1,8 +1,7 @@
 import type { FactOf } from '../../model/findings.ts';
 import type { GoesOn, LeftRules } from '../../model/rules/leftRules.ts';
-import { verdictWords } from '../../model/verdictWords.ts';
-import { amount, percent, rounded } from '../../model/wording.ts';
-import { subject } from './subject.ts';
+import { amount, percent, rounded, verdictWords } from '../../model/wording.ts';
+import { subject } from './phrases.ts';
 
 type Sentences = { readonly [K in keyof LeftRules]: (fact: FactOf<K>) => string };
 

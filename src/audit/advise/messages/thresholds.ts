@@ -2,7 +2,7 @@ import type { FaultLimits } from '../../model/channel.ts';
 import type { FactOf } from '../../model/findings.ts';
 import type { ThresholdRules } from '../../model/rules/thresholdRules.ts';
 import { amount, percent } from '../../model/wording.ts';
-import { spurious, subject } from './subject.ts';
+import { spurious, subject } from './phrases.ts';
 
 type Sentences = { readonly [K in keyof ThresholdRules]: (fact: FactOf<K>) => string };
 

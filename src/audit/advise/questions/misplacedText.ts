@@ -1,7 +1,7 @@
 import { listed } from '../../model/wording.ts';
 import type { Misplaced } from '../../read/mapPlaces.ts';
 import { meanings } from '../../read/understand/meanings/meaning.ts';
-import { listAt } from './placeWords.ts';
+import { listAt } from './questionWords.ts';
 
 /** Places that a line names. */
 const mostNamed = 10;

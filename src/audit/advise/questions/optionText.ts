@@ -1,8 +1,7 @@
 import { capital } from '../../model/wording.ts';
 import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option, Question } from '../../read/understand/questions/question.ts';
-import { meaningWords } from './meaningWords.ts';
-import { cellName, fieldWords, listWords, tablesIn } from './placeWords.ts';
+import { cellName, fieldWords, listWords, tablesIn, meaningWords } from './questionWords.ts';
 
 /** One way to answer, for people. */
 export interface OptionText {

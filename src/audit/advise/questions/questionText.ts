@@ -2,9 +2,16 @@ import type { TableSaid } from '../../model/columnMap.ts';
 import { capital, listed, listedUpTo } from '../../model/wording.ts';
 import { evidenceTexts } from '../../read/understand/evidenceText.ts';
 import type { Question, Subject } from '../../read/understand/questions/question.ts';
-import { meaningWords } from './meaningWords.ts';
 import { lineWords, optionText, samplesOf, type OptionText } from './optionText.ts';
-import { cellName, fieldWords, listAt, listWords, sheetsWords, tablesIn } from './placeWords.ts';
+import {
+  cellName,
+  fieldWords,
+  listAt,
+  listWords,
+  sheetsWords,
+  tablesIn,
+  meaningWords,
+} from './questionWords.ts';
 
 /** A question as people read it, in pane, terminal and files. */
 export interface QuestionText {

@@ -4,8 +4,7 @@ import type { Question } from '../../read/understand/questions/question.ts';
 import type { TableRead } from '../../read/understand/tables/tableRead.ts';
 import type { Understanding } from '../../read/understand/understand.ts';
 import type { NotUsed } from '../../read/understand/unread/notUsed.ts';
-import { meaningWords } from './meaningWords.ts';
-import { cellName } from './placeWords.ts';
+import { cellName, meaningWords } from './questionWords.ts';
 import { channels, questionText } from './questionText.ts';
 
 /** Three lines about a workbook that could not be audited, or not all of it. */

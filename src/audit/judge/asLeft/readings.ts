@@ -1,4 +1,4 @@
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import { factOf } from '../../model/findings.ts';
 import type { Policy } from '../../model/policy.ts';

@@ -1,13 +1,13 @@
 import { factOf } from '../../model/findings.ts';
 import { isoDate } from '../../../cells/cell.ts';
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Say } from '../findings/rule.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { Chosen, Usable } from '../records/chooseRecord.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
-import { asLeft } from '../../read/records/series.ts';
+import { asLeft } from '../../read/records/recordCells.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 

@@ -9,7 +9,7 @@ import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { FoundTable } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
 import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
-import { writtenSetpoints } from './writtenSetpoints.ts';
+import { writtenSetpoints } from './incompleteChannel.ts';
 
 /** An audited channel as a member of its voting group. */
 export function memberOf(

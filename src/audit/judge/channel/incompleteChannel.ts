@@ -8,7 +8,17 @@ import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { Tables } from '../../read/tables/found.ts';
 import { incompleteThreshold } from '../lines/incompleteThreshold.ts';
 import { noInputs } from './inputs.ts';
-import { writtenSetpoints } from './writtenSetpoints.ts';
+import { convert } from '../../../units/unit.ts';
+import { convertDetection } from '../../../units/detection.ts';
+import type { Detection, Unit } from '../../../units/parse.ts';
+
+/** The setpoints of a row that can't be audited, still in one unit, for what is shown of it. */
+interface WrittenSetpoints {
+  readonly unit: Unit | null;
+  readonly detection: Detection | null;
+  /** A setpoint in that unit and detection; `null` where none is given or its unit does not fit. */
+  readonly level: (amount: Amount | null) => number | null;
+}
 
 /** The result of a channel of which nothing can be worked out: what is known of it, and why. */
 export function incompleteChannel(
@@ -65,5 +75,23 @@ function sensitivityAsWritten(measured: Amount | null, configured: Amount | null
     uncertainty: null,
     coverage: null,
     from: null,
+  };
+}
+
+/** Setpoints in the unit of their row's danger, or of its alert where there is no danger. */
+export function writtenSetpoints({ danger, alert, detection: column }: SettingsRow): WrittenSetpoints {
+  const unit = danger?.unit ?? alert?.unit ?? null;
+  const detection = column ?? unit?.detection ?? alert?.unit?.detection ?? null;
+  return {
+    unit,
+    detection,
+    level(amount) {
+      if (!amount) return null;
+      if (!amount.unit || !unit) return amount.value;
+      const level = convert(amount.value, amount.unit, unit);
+      if (Number.isNaN(level)) return null;
+      const own = column === null ? amount.unit.detection : undefined;
+      return own && detection ? convertDetection(level, own, detection) : level;
+    },
   };
 }

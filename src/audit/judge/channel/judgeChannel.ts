@@ -1,6 +1,6 @@
-import { sensitivityError } from '../../../method/vibration/sensitivityError.ts';
+import { sensitivityError } from '../../../method/vibration/sensitivity.ts';
 import type { AsFoundResult } from '../../model/asFound.ts';
-import { changeOf } from '../../model/change.ts';
+import { changeOf } from '../../model/since.ts';
 import type { Channel } from '../../model/channel.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { channelVerdict } from '../../model/order.ts';
@@ -18,8 +18,7 @@ import { leftBetween, recordAsLeft, sayOfOtherDays } from '../asLeft/records.ts'
 import { assemble } from '../evaluate/assemble.ts';
 import { Diagnostics, type TableDiagnostic } from '../evaluate/diagnostics.ts';
 import { kindOfChannel } from '../evaluate/kindOfChannel.ts';
-import { asLeftRules } from '../findings/asLeftRules.ts';
-import { exposureRule } from '../findings/exposureRule.ts';
+import { asLeftRules, exposureRule } from '../findings/asLeftRules.ts';
 import type { Audited, Say } from '../findings/rule.ts';
 import { applyRules, verdictFacts } from '../findings/rules.ts';
 import type { Evidence } from '../lines/evidence.ts';
@@ -34,7 +33,7 @@ import { incompleteChannel } from './incompleteChannel.ts';
 import { driftOf } from './driftOfChannel.ts';
 import { inputsOf, sensitivityOf } from './inputs.ts';
 import { withRecord } from './sensitivityFromRecord.ts';
-import { hiddenRow } from './unjoinedChannel.ts';
+import { hiddenRow } from './unmatchedRows.ts';
 
 /** Judges one channel with its settings, as it stands now: as left where it was measured again, else as found. */
 export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel {

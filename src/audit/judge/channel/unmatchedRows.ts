@@ -1,13 +1,15 @@
 import type { PlacedFact, RowPlace } from '../../model/findings.ts';
 import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
-import type { Tables } from '../../read/tables/found.ts';
+import type { Tables, FoundTable } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import { rowPlaceOf } from '../../read/rows/diagnostic.ts';
+import { rowPlaceOf, placed } from '../../read/rows/diagnostic.ts';
 import { unjoinedMember } from './groupMembers.ts';
-import { writtenSetpoints } from './writtenSetpoints.ts';
 import { onlyTag, problemAt } from '../../read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
+import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { JudgedChannel } from './context.ts';
+import { incompleteChannel, writtenSetpoints } from './incompleteChannel.ts';
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
 export function joinTrouble(
@@ -92,4 +94,21 @@ export function unmatchedSettings(
     if (member) members.push(member);
   }
   return { problems, unjudged, members };
+}
+
+/** A channel that can't be joined with settings: incomplete, for the reason given. */
+export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, tables: Tables): JudgedChannel {
+  const facts = [
+    ...(trouble ? [trouble] : []),
+    ...row.diagnostics.map((one) => placed(tables.channels, row.row, one)),
+    ...hiddenRow(tables.channels, row.row),
+  ];
+  const result = incompleteChannel({ row, settings: null }, tables, []);
+  return { result, ofVerdicts: [], facts, invalid: trouble ? [trouble] : [], member: null };
+}
+
+/** Says that a row is hidden, which is audited all the same. */
+export function hiddenRow(table: FoundTable, row: number): PlacedFact[] {
+  if (!table.sheet.hiddenRows.has(row)) return [];
+  return [problemAt(table, row, 'tag', 'hidden-row', 'note', rowPlaceOf(table, row))];
 }

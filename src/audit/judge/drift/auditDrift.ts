@@ -2,11 +2,12 @@ import { factOf, type Fact, type PlacedFact } from '../../model/findings.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DriftResult } from '../../model/drift.ts';
-import type { Drift } from '../../model/rules/driftRules.ts';
+import type { Drift } from '../../model/rules/historyRules.ts';
 import { placeOf } from '../../read/rows/diagnostic.ts';
-import { channelReadings, type ReadChannel } from './channelReadings.ts';
+import { channelReadings, type ReadChannel, type ChannelReading } from './channelReadings.ts';
 import { driftLine } from './driftLine.ts';
-import { newerReading } from './newerReading.ts';
+import { isSameNumber } from '../../model/sameValue.ts';
+import type { Channel } from '../../model/channel.ts';
 
 /** A channel's drift, and what is to be said about it. */
 export interface AuditedDrift {
@@ -92,4 +93,30 @@ function leavesEarly({ days, leaves }: DriftResult, { calibrationIntervalDays }:
 function dueDate({ readings }: DriftResult, { calibrationIntervalDays }: Policy): string {
   const last = Date.parse(readings.at(-1)?.date ?? '') / 86_400_000;
   return isoDate(last + calibrationIntervalDays);
+}
+
+/**
+ * Says that a history holds a later reading than the one by which the channel was judged, and another one: the verdict is
+ * then of the past. Of one day what was left counts before what was found. `undefined` where there is none.
+ */
+function newerReading(
+  { calibratedOn, measured, configured, sensitivityUnit }: Channel,
+  readings: readonly ChannelReading[],
+): PlacedFact | undefined {
+  if (calibratedOn === null) return undefined;
+  const last = readings
+    .filter(({ from, day }) => from === 'history' && day > calibratedOn)
+    .toSorted((one, other) => other.day - one.day || Number(other.asLeft) - Number(one.asLeft))
+    .at(0);
+  if (!last || isSameNumber(last.sensitivity, measured)) return undefined;
+  const { sensitivity, day, sheet, row, column } = last;
+  const values = {
+    sensitivity,
+    on: isoDate(day),
+    off: sensitivity / configured - 1,
+    measured,
+    calibratedOn: isoDate(calibratedOn),
+    unit: sensitivityUnit.text,
+  };
+  return { ...factOf('history-has-newer-reading', 'warning', values), sheet, row, column };
 }

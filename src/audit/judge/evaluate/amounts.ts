@@ -1,6 +1,6 @@
-import type { Kind } from '../../model/kind.ts';
+import type { Kind } from '../../model/channel.ts';
 import type { AssumedUnit } from '../../read/rows/units.ts';
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit, type Detection, type Unit } from '../../../units/parse.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';

@@ -1,6 +1,5 @@
-import { convert } from '../../../units/convert.ts';
-import type { Channel } from '../../model/channel.ts';
-import type { Kind } from '../../model/kind.ts';
+import { convert } from '../../../units/unit.ts';
+import type { Channel, Kind } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { NotJudged, Obstacle } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';

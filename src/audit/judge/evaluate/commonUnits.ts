@@ -1,5 +1,5 @@
-import type { Kind } from '../../model/kind.ts';
-import type { UnitRules } from '../../model/rules/unitRules.ts';
+import type { Kind } from '../../model/channel.ts';
+import type { UnitRules } from '../../model/rules/cellRules.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { Detection, Unit } from '../../../units/parse.ts';

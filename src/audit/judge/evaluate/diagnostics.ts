@@ -1,5 +1,5 @@
 import { factOf } from '../../model/findings.ts';
-import type { Kind } from '../../model/kind.ts';
+import type { Kind } from '../../model/channel.ts';
 import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { Obstacle } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';

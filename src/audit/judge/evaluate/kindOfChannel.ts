@@ -1,6 +1,6 @@
 import type { Dimension } from '../../../units/parse.ts';
-import type { Kind } from '../../model/kind.ts';
-import type { KindSign } from '../../model/rules/valueRules.ts';
+import type { Kind } from '../../model/channel.ts';
+import type { KindSign } from '../../model/rules/cellRules.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
 import type { Diagnostics } from './diagnostics.ts';
 

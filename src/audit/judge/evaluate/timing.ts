@@ -1,6 +1,11 @@
-import { lateByDoubling, lateByLinear } from '../../../method/time/lateBy.ts';
-import { levelAtTripDoubling, levelAtTripLinear } from '../../../method/time/levelAtTrip.ts';
-import { timeToGoDoubling, timeToGoLinear } from '../../../method/time/timeToGo.ts';
+import {
+  levelAtTripDoubling,
+  levelAtTripLinear,
+  lateByDoubling,
+  lateByLinear,
+  timeToGoDoubling,
+  timeToGoLinear,
+} from '../../../method/time.ts';
 import type { Channel } from '../../model/channel.ts';
 import { trips, type ThresholdName } from '../../model/threshold.ts';
 

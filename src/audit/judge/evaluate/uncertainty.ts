@@ -1,6 +1,6 @@
-import type { ValueRules } from '../../model/rules/valueRules.ts';
-import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
-import { convert } from '../../../units/convert.ts';
+import type { ValueRules } from '../../model/rules/cellRules.ts';
+import { atCoverage } from '../../../method/uncertainty.ts';
+import { convert } from '../../../units/unit.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Diagnostics } from './diagnostics.ts';

@@ -1,5 +1,4 @@
-import type { FaultLimits } from '../../model/channel.ts';
-import type { Kind } from '../../model/kind.ts';
+import type { FaultLimits, Kind } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';

@@ -1,5 +1,5 @@
-import { zone } from '../../../method/zone/zone.ts';
-import { convert } from '../../../units/convert.ts';
+import { zone } from '../../../method/zone.ts';
+import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';

@@ -1,10 +1,9 @@
-import { leavesFaultLimits, swing } from '../../../method/reach/faultLimits.ts';
-import { pointsTo } from '../../../method/readings/pointsTo.ts';
+import { leavesFaultLimits, swing } from '../../../method/reach.ts';
+import { pointsTo } from '../../../method/pointsTo.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
-import type { Rule } from './rule.ts';
+import { type Rule, setpointOf } from './rule.ts';
 import { ratedSensitivity } from './settingsRules.ts';
-import { setpointOf } from './thresholdCell.ts';
 
 /** A swing at the setpoint that crosses a circuit-fault limit may mark the channel faulty before it trips. */
 export const leavesFaults: Rule = ({ channel, thresholds }, say) => {

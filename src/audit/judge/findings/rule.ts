@@ -1,8 +1,16 @@
-import type { ThresholdResult } from '../../model/threshold.ts';
+import type { ThresholdResult, ThresholdName } from '../../model/threshold.ts';
 import type { Fact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { TableKind } from '../../read/tables/vocabulary.ts';
+import type { OfSetpoint } from '../../model/rules/thresholdRules.ts';
+
+const columns: Readonly<Record<ThresholdName, string>> = {
+  alert: 'alert',
+  danger: 'danger',
+  'counter alert': 'counterAlert',
+  'counter danger': 'counterDanger',
+};
 
 /** An evaluated channel as the rules see it. */
 export interface Audited {
@@ -22,3 +30,13 @@ export type Say = (statement: Statement) => void;
 
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
 export type Rule = (audited: Audited, say: Say) => void;
+
+/** Id of the settings column in which a threshold stands. */
+export function columnOfThreshold(name: ThresholdName): string {
+  return columns[name];
+}
+
+/** The setpoint of a threshold, for a finding about it. */
+export function setpointOf({ setpoint }: ThresholdResult, { unit }: Channel): OfSetpoint {
+  return { setpoint: setpoint ?? NaN, unit: unit.text };
+}

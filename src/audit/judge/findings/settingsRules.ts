@@ -1,4 +1,4 @@
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';

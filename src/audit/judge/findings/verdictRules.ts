@@ -4,8 +4,7 @@ import { severityOf } from '../../model/severity.ts';
 import type { ThresholdResult, UnreachableReason } from '../../model/threshold.ts';
 import { actingVolts } from '../lines/axialLine.ts';
 import { linearReachOf } from '../lines/vibrationLine.ts';
-import type { Audited, Rule } from './rule.ts';
-import { columnOfThreshold, setpointOf } from './thresholdCell.ts';
+import { type Audited, type Rule, columnOfThreshold, setpointOf } from './rule.ts';
 
 /** One finding for each threshold that is late, early or undetermined, and one for each reason why one can't be reached. */
 export const verdictRules: Rule = (audited, say) => {

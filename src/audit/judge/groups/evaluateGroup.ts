@@ -1,14 +1,12 @@
 import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts';
-import { votedThreshold } from '../../../method/voting/voted.ts';
-import type { Voting } from '../../../method/voting/voting.ts';
+import { type Voting, votedThreshold } from '../../../method/voting/voting.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { GroupMember, GroupResult, GroupVote, MemberOut } from '../../model/report.ts';
 import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
-import type { Member } from './members.ts';
+import { type Member, type OutPolicies, membersOut, voteLeft } from './members.ts';
 import { type ChanceBasis, type ChanceLimit, type ChanceSeat, groupChance } from './groupChance.ts';
-import { type OutPolicies, membersOut, voteLeft } from './membersOut.ts';
 import { type Stage, leastLimit, magnitude, seatOf, thresholdOf } from './seat.ts';
 
 /** A group's result before its findings. */

@@ -1,10 +1,11 @@
-import { thresholdNames } from '../../model/threshold.ts';
+import { thresholdNames, trips } from '../../model/threshold.ts';
 import { factOf, type Fact } from '../../model/findings.ts';
-import type { Voting } from '../../../method/voting/voting.ts';
-import { evaluateGroup, type GroupPolicy, type WorkedGroup } from './evaluateGroup.ts';
-import { groupFindings } from './groupFindings.ts';
+import { type Voting, parseVoting } from '../../../method/voting/voting.ts';
+import { evaluateGroup, type GroupPolicy, type WorkedGroup, type JudgedGroup } from './evaluateGroup.ts';
 import { membersByGroup, type Member } from './members.ts';
-import { votingReader, type ReadVoting } from './votingReader.ts';
+
+/** What a voting text means; `undefined` where it is none. */
+type ReadVoting = (text: string) => Voting | undefined;
 
 export interface EvaluatedGroup extends WorkedGroup {
   readonly facts: readonly Fact[];
@@ -89,4 +90,35 @@ function groupMissing(member: Member): GroupDiagnostic {
 function sizeDiffers(member: Member, voting: Voting, size: number): GroupDiagnostic {
   const values = { group: member.group, voting: textOf(voting), needed: voting.n, listed: size };
   return { member, column: 'group', fact: factOf('group-size-differs', 'warning', values) };
+}
+
+/** Reads voting texts, each distinct one once. */
+function votingReader(): ReadVoting {
+  const known = new Map<string, Voting | undefined>();
+  return (text) => {
+    if (!known.has(text)) known.set(text, parseVoting(text));
+    return known.get(text);
+  };
+}
+
+/** What there is to say about a voting group as a whole. */
+function groupFindings(result: JudgedGroup): Fact[] {
+  const { name: group, voting, threshold, multiplier, effective, intended, limit, decidedBy } = result;
+  const trip = trips(threshold);
+  const severity = trip ? 'critical' : 'warning';
+  const vote = { group, voting, threshold, multiplier };
+  if (effective === null) {
+    const idle = result.members
+      .filter((member) => member.effective === null)
+      .map(({ tag, why }) => ({ tag, why }));
+    return [factOf(trip ? 'group-cannot-trip' : 'group-cannot-act', severity, { ...vote, idle })];
+  }
+  if (result.liveVoting === 'tripped')
+    return [factOf('group-tripped', 'warning', { ...vote, out: result.out })];
+  const found: Fact[] = [];
+  const acting = { ...vote, effective, unit: result.unit ?? '', decidedBy };
+  if (result.beyondLimit && limit !== null)
+    found.push(factOf('group-beyond-limit', 'critical', { ...acting, limit }));
+  if (result.late) found.push(factOf('group-late', severity, { ...acting, intended: intended ?? NaN }));
+  return found;
 }

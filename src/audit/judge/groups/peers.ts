@@ -1,4 +1,4 @@
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { factOf } from '../../model/findings.ts';
 import type { EvaluatedGroup, GroupDiagnostic } from './groups.ts';

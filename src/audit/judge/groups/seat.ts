@@ -1,4 +1,4 @@
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { GroupMember, MemberReason } from '../../model/report.ts';
 import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';

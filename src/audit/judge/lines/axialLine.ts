@@ -1,9 +1,5 @@
-import { axialActual } from '../../../method/axial/actual.ts';
-import { axialBand } from '../../../method/axial/band.ts';
-import type { Direction } from '../../../method/axial/direction.ts';
-import { axialEffective } from '../../../method/axial/effective.ts';
-import { axialPanelLevel } from '../../../method/axial/panelLevel.ts';
-import { axialVoltageAt } from '../../../method/axial/voltageAt.ts';
+import { type Direction, axialVoltageAt, axialActual } from '../../../method/axial/position.ts';
+import { axialEffective, axialBand, axialPanelLevel } from '../../../method/axial/threshold.ts';
 import { decide, decideOnThreshold } from '../../../method/decision/verdict.ts';
 import { NO_BAND } from '../../../method/range.ts';
 import type { Channel } from '../../model/channel.ts';

@@ -1,12 +1,14 @@
 import { decideOnThreshold } from '../../../method/decision/verdict.ts';
-import { axialIndicatedOnCurve } from '../../../method/record/axialIndicatedOnCurve.ts';
-import { axialOnCurve, type AxialOnCurve } from '../../../method/record/axialOnCurve.ts';
 import type { Curve } from '../../../method/record/curve.ts';
-import { indicatedOnCurve } from '../../../method/record/indicatedOnCurve.ts';
-import { thresholdOnCurve } from '../../../method/record/thresholdOnCurve.ts';
-import { convert } from '../../../units/convert.ts';
+import {
+  thresholdOnCurve,
+  axialOnCurve,
+  type AxialOnCurve,
+  axialIndicatedOnCurve,
+  indicatedOnCurve,
+} from '../../../method/record/onCurve.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { Unit } from '../../../units/unit.ts';
+import { type Unit, convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { RecordThreshold } from '../../model/records.ts';

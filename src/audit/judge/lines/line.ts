@@ -1,8 +1,10 @@
-import { acceptanceBand } from '../../../method/decision/acceptance.ts';
-import type { Verdict } from '../../../method/decision/verdict.ts';
+import { type Verdict, acceptanceBand } from '../../../method/decision/verdict.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { LineOfEvidence, ThresholdName, UnreachableReason } from '../../model/threshold.ts';
+
+/** The order in which the thresholds of a channel are listed. */
+export const inOrder: readonly ThresholdName[] = ['alert', 'danger', 'counter alert', 'counter danger'];
 
 /** A threshold that is to be judged; `setpoint` is signed on axial channels. */
 export interface Asked {
@@ -54,4 +56,18 @@ export function exceeds(level: number, limit: number): boolean {
 /** The latest real level at which a threshold still acts within the tolerance, away from zero. */
 export function latestWithin({ setpoint, multiplier }: Asked, { tolerance }: Policy): number {
   return acceptanceBand(Math.abs(setpoint), tolerance, multiplier).high;
+}
+
+/** The setpoint of a threshold in the channel's unit; `null` where there is none. */
+export function setpointOf(channel: Channel, name: ThresholdName): number | null {
+  switch (name) {
+    case 'alert':
+      return channel.alert;
+    case 'danger':
+      return channel.danger;
+    case 'counter alert':
+      return channel.counterAlert;
+    case 'counter danger':
+      return channel.counterDanger;
+  }
 }

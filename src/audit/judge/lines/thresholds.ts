@@ -1,7 +1,7 @@
 import { probabilityLaterOf } from '../../../method/decision/probabilityLater.ts';
 import { toPanelStep } from '../../../method/roundToEarlySide.ts';
-import { axialIndicated } from '../../../method/axial/indicated.ts';
-import { indicated } from '../../../method/vibration/indicated.ts';
+import { axialIndicated } from '../../../method/axial/position.ts';
+import { indicated } from '../../../method/vibration/panelReading.ts';
 import type { Channel } from '../../model/channel.ts';
 import { rank } from '../../model/order.ts';
 import type { Policy } from '../../model/policy.ts';
@@ -20,8 +20,7 @@ import { axialLine } from './axialLine.ts';
 import { curveLine } from './curveLine.ts';
 import type { Evidence } from './evidence.ts';
 import { incompleteThreshold } from './incompleteThreshold.ts';
-import { inOrder, setpointOf } from './setpoint.ts';
-import { known, type Asked, type Line } from './line.ts';
+import { known, type Asked, type Line, inOrder, setpointOf } from './line.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
 
 /**

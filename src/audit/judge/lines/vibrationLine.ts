@@ -1,9 +1,8 @@
 import { band } from '../../../method/decision/band.ts';
 import { decide } from '../../../method/decision/verdict.ts';
-import { voltReach } from '../../../method/reach/voltReach.ts';
-import { actual } from '../../../method/vibration/actual.ts';
-import { effectiveThreshold } from '../../../method/vibration/effective.ts';
-import { panelLevel } from '../../../method/vibration/panelLevel.ts';
+import { voltReach } from '../../../method/reach.ts';
+import { actual, panelLevel } from '../../../method/vibration/panelReading.ts';
+import { effectiveThreshold } from '../../../method/vibration/threshold.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';

@@ -6,7 +6,7 @@ import {
 } from '../../../method/record/calibrationRecord.ts';
 import { straightLine } from '../../../method/record/straightLine.ts';
 import type { RawRecord } from '../../read/records/rawRecord.ts';
-import { asFound, asLeft } from '../../read/records/series.ts';
+import { asFound, asLeft } from '../../read/records/recordCells.ts';
 
 /** A record that can be used, with the rows as they stand in the sheet. */
 export interface Usable {

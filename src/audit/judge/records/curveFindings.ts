@@ -1,6 +1,6 @@
 import { factOf, factOfThreshold, type Fact } from '../../model/findings.ts';
 import type { Channel } from '../../model/channel.ts';
-import { setpointOf } from '../findings/thresholdCell.ts';
+import { setpointOf } from '../findings/rule.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { RecordResult } from '../../model/report.ts';
 import { trips, type ThresholdResult } from '../../model/threshold.ts';

@@ -1,5 +1,5 @@
-import { coverageFactor, TWO_SIGMA } from '../../../method/uncertainty/coverageFactor.ts';
-import { convert } from '../../../units/convert.ts';
+import { coverageFactor, TWO_SIGMA } from '../../../method/uncertainty.ts';
+import { convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { DynamicResult } from '../../model/report.ts';
 import { perGap } from './evaluateRecord.ts';

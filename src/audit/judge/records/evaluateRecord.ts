@@ -2,17 +2,28 @@ import { isoDate } from '../../../cells/cell.ts';
 import { curveOf } from '../../../method/record/curveOf.ts';
 import type { Curve } from '../../../method/record/curve.ts';
 import { deviations, fittedLine, ratedLine, type VoltageLine } from '../../../method/record/deviation.ts';
-import { incrementalSensitivity } from '../../../method/record/incremental.ts';
-import { linearRange } from '../../../method/record/linearRange.ts';
-import { recordReach } from '../../../method/record/recordReach.ts';
-import { convert } from '../../../units/convert.ts';
+import {
+  linearRange,
+  type LinearLimits,
+  type LinearRange,
+  recordReach,
+} from '../../../method/record/linearRange.ts';
 import { parseUnit } from '../../../units/parse.ts';
-import type { Unit } from '../../../units/unit.ts';
+import { type Unit, convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { RecordPoint, RecordResult } from '../../model/report.ts';
 import type { Usable } from './chooseRecord.ts';
-import { recordLine, type RecordLine } from './recordLine.ts';
+import { type CalibrationRecord, incrementalSensitivity } from '../../../method/record/calibrationRecord.ts';
+import { type StraightLine, straightLine } from '../../../method/record/straightLine.ts';
+
+/** The straight part of a record and the line through it. Sensitivities in V per gap unit. */
+interface RecordLine {
+  /** `undefined` where no two steps agree. */
+  readonly straight: LinearRange | undefined;
+  readonly line: StraightLine;
+  readonly span: { readonly from: number; readonly to: number };
+}
 
 /** What a record says, all but the thresholds on its curve; and the curve itself, `undefined` where it can't be read backwards. */
 export interface EvaluatedRecord {
@@ -165,4 +176,33 @@ export function averageOf(
 ): { value: number; unit: Unit } | undefined {
   const fitted = fit(usable, volts, policy);
   return fitted && { value: 1000 * fitted.volts.sensitivity, unit: perGap(usable.raw.gapUnit) };
+}
+
+/**
+ * The line of a record: least squares through its straight part, or through all points where that has fewer than three.
+ * Straight is what keeps within the tolerances about the record's own sensitivity, the median of its steps: a chain that
+ * is 20 % low all along is straight, though nowhere near its rated sensitivity.
+ */
+function recordLine(
+  record: CalibrationRecord,
+  tolerance: number,
+  deviation: number,
+  midGap: number | undefined,
+): RecordLine | undefined {
+  const own = median(incrementalSensitivity(record));
+  const limits: LinearLimits = { rated: own, tolerance, deviation };
+  const straight =
+    (midGap === undefined ? undefined : linearRange(record, { ...limits, midGap })) ??
+    linearRange(record, limits);
+  const { gaps, volts } = record;
+  const enough = straight && straight.last - straight.first >= 2;
+  const [first, last] = enough ? [straight.first, straight.last] : [0, gaps.length - 1];
+  const line = straightLine(gaps.slice(first, last + 1), volts.slice(first, last + 1));
+  return line && { straight, line, span: { from: gaps[first] ?? NaN, to: gaps[last] ?? NaN } };
+}
+
+function median(values: readonly number[]): number {
+  const inOrder = values.toSorted((one, other) => one - other);
+  const middle = (inOrder.length - 1) / 2;
+  return ((inOrder[Math.floor(middle)] ?? NaN) + (inOrder[Math.ceil(middle)] ?? NaN)) / 2;
 }

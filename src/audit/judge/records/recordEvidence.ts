@@ -1,13 +1,13 @@
-import { atCoverage } from '../../../method/uncertainty/atCoverage.ts';
+import { atCoverage } from '../../../method/uncertainty.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult, RecordThreshold } from '../../model/records.ts';
 import type { Obstacle } from '../../model/threshold.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
-import { asLeft } from '../../read/records/series.ts';
+import { asLeft } from '../../read/records/recordCells.ts';
 import { onCurve, type MeasuredCurve } from '../lines/curveLine.ts';
 import type { Evidence } from '../lines/evidence.ts';
-import { inOrder, setpointOf } from '../lines/setpoint.ts';
+import { inOrder, setpointOf } from '../lines/line.ts';
 import { chooseRecord, rank, type Chosen, type Usable } from './chooseRecord.ts';
 import { evaluateCheck } from './evaluateCheck.ts';
 import { evaluateRecord, type EvaluatedRecord } from './evaluateRecord.ts';

@@ -1,17 +1,16 @@
 import { factOf, type Fact, type Place, type PlacedFact } from '../../model/findings.ts';
 import { stepNotFalling } from '../../../method/record/calibrationRecord.ts';
-import { convert } from '../../../units/convert.ts';
+import { convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult } from '../../model/report.ts';
-import type { RecordRules, SeriesName } from '../../model/rules/recordRules.ts';
-import type { Chosen, Usable } from './chooseRecord.ts';
+import type { RecordRules, SeriesName, RecordTrouble } from '../../model/rules/recordRules.ts';
+import { type Chosen, type Usable, leastPoints, mostPoints, type Fault } from './chooseRecord.ts';
 import { operatingPoint } from './curveFindings.ts';
 import type { ChannelRecords } from './recordEvidence.ts';
 import { perGap } from './evaluateRecord.ts';
-import { recordTrouble } from './recordTrouble.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
-import { asLeft } from '../../read/records/series.ts';
+import { asLeft } from '../../read/records/recordCells.ts';
 
 /** What there is to look at. */
 export interface Looked {
@@ -144,4 +143,20 @@ function staticSensitivity({ record, usable, channel }: Looked): StaticSensitivi
     value: here(record.average),
     expanded: 2 * here(record.averageUncertainty ?? 0),
   };
+}
+
+/** Why a record can't be used, with what shows it. */
+function recordTrouble({ tag, series, gapUnit, points }: RawRecord, { fault, at }: Fault): RecordTrouble {
+  const of = { tag, series };
+  switch (fault) {
+    case 'gap repeated':
+      return { ...of, fault, gap: points[at]?.gap ?? NaN, gapUnit: gapUnit.text };
+    case 'too few points':
+      return { ...of, fault, points: at, least: leastPoints };
+    case 'too many points':
+      return { ...of, fault, points: at, most: mostPoints };
+    case 'not a number':
+    case 'lengths differ':
+      return { ...of, fault };
+  }
 }

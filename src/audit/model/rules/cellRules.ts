@@ -1,4 +1,118 @@
 import type { NotANumber } from '../../../cells/number.ts';
+import type { Detection } from '../../../units/parse.ts';
+import type { Kind } from '../channel.ts';
+
+/** What can be said of units and of how a size of vibration is counted. */
+export interface UnitRules {
+  /** The quantity as a sentence names it, and a unit that it can have. */
+  'unit-missing': { readonly what: string; readonly example: string };
+  'unit-does-not-fit':
+    | {
+        readonly kind: 'level';
+        readonly value: number;
+        readonly unit: string;
+        readonly setpointUnit: string;
+      }
+    | {
+        readonly kind: 'sensitivities';
+        readonly which: 'measured' | 'as left';
+        readonly unit: string;
+        readonly configuredUnit: string;
+      }
+    | {
+        readonly kind: 'detections';
+        readonly measured: Detection | null;
+        readonly configured: Detection | null;
+      }
+    | { readonly kind: 'setpoints'; readonly unit: string; readonly sensitivityUnit: string }
+    | {
+        readonly kind: 'channel kind';
+        readonly channelKind: Kind;
+        readonly quantity: string;
+        readonly unit: string;
+      };
+  /** A level whose detection is said while that of the setpoints is not, or the other way. */
+  'detection-not-said': {
+    readonly quantity: string;
+    readonly own: Detection | null;
+    readonly ofSetpoints: Detection | null;
+  };
+  'unit-assumed': { readonly header: string; readonly unit: string; readonly row: number };
+  /** Every unit, and the rows in which the first and the second of them stand first. */
+  'units-mixed': { readonly units: readonly string[]; readonly rows: readonly [number, number] };
+  /** `factor`: what a size counted by the header is multiplied by to be counted by the column. */
+  'detection-contradicts-header': {
+    readonly ofColumn: Detection;
+    readonly ofHeader: Detection;
+    readonly factor: number;
+  };
+}
+
+/** What a table says of a quantity, and where. */
+interface Said {
+  readonly text: string;
+  readonly place: { readonly sheet: string; readonly row: number; readonly column: string };
+}
+
+/** The bound that a number breaks. */
+export interface Bound {
+  readonly kind: 'above' | 'at least' | 'at most';
+  readonly than: number;
+}
+
+/** What in a row belongs to a kind of channel other than radial vibration. */
+export type KindSign = 'zero voltage' | 'positive direction' | 'counter setpoint' | 'unit';
+
+/** What can be said of the values of a channel and its settings. */
+export interface ValueRules {
+  'value-missing': {
+    /** Name of the quantity, as a sentence says it. */
+    readonly what: string;
+  };
+  'value-out-of-range':
+    | {
+        readonly kind: 'bound';
+        readonly header: string;
+        readonly value: number;
+        readonly unit: string | null;
+        readonly bound: Bound;
+      }
+    | {
+        readonly kind: 'not finite';
+        readonly header: string;
+        readonly cell: string;
+        readonly unit: string | null;
+      }
+    | { readonly kind: 'uncertainty not comparable'; readonly unit: string }
+    | { readonly kind: 'uncertainty too large'; readonly fraction: number }
+    /** Fractions of the measured sensitivity; `null`: no uncertainty is given. */
+    | { readonly kind: 'shared above the whole'; readonly shared: number; readonly whole: number | null }
+    | { readonly kind: 'reading below 0'; readonly value: number; readonly unit: string };
+  'zero-voltage-missing': { readonly which: 'measured' | 'configured' };
+  /** V. */
+  'zero-voltage-positive': {
+    readonly which: 'measured' | 'configured' | 'as left';
+    readonly volts: number;
+  };
+  'direction-missing': Readonly<Record<string, never>>;
+  /** V. */
+  'gap-voltage-positive': { readonly which: 'as found' | 'as left'; readonly volts: number };
+  'kind-missing': { readonly signs: readonly KindSign[] };
+  'tables-contradict': {
+    /** Standard header of the quantity. */
+    readonly quantity: string;
+    readonly inChannels: Said;
+    readonly inSettings: Said;
+  };
+  'counter-setpoint-not-axial': Readonly<Record<string, never>>;
+  /** From the record whose first point is in that row. */
+  'sensitivity-from-record': {
+    readonly sheet: string;
+    readonly row: number;
+    readonly value: number;
+    readonly unit: string;
+  };
+}
 
 /** Why a cell is no calendar day. */
 export type NotADate = 'no date' | 'two different days' | 'no day of the calendar';

@@ -1,5 +1,5 @@
-import type { PointsTo } from '../../../method/readings/pointsTo.ts';
-import type { Kind } from '../kind.ts';
+import type { PointsTo } from '../../../method/pointsTo.ts';
+import type { Kind } from '../channel.ts';
 
 type Nothing = Readonly<Record<string, never>>;
 

@@ -1,7 +1,7 @@
 import type { ColumnSpec } from '../tables/columnSpec.ts';
 import { sensitivity } from '../tables/dimensions.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
-import { tagWords } from '../tables/tagWords.ts';
+import { tagWords } from '../tables/tagKey.ts';
 
 const { measured, asLeftSensitivity, uncertainty, calibratedOn } = channelColumns;
 

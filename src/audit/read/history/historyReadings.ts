@@ -3,14 +3,16 @@ import type { CellFault } from '../../model/rules/cellRules.ts';
 import type { HistoryRowFault } from '../../model/rules/historyRules.ts';
 import { isBlank, isoDate } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
-import { convert } from '../../../units/convert.ts';
-import type { CellDiagnostic } from '../rows/diagnostic.ts';
-import { placeOf } from '../rows/diagnostic.ts';
+import { convert } from '../../../units/unit.ts';
+import { type CellDiagnostic, placeOf } from '../rows/diagnostic.ts';
 import { rowReader, type Amount, type RowReader } from '../rows/rowReader.ts';
-import { asLeft, seriesOf } from '../records/series.ts';
+import { asLeft, seriesOf } from '../records/recordCells.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
-import type { HistoryTable } from './historyTables.ts';
-import type { TaggedReading } from './reading.ts';
+import { type HistoryTable, historyTables } from './historyTables.ts';
+import type { TaggedReading, HistoryBook } from './reading.ts';
+import type { Tables } from '../tables/found.ts';
+import type { HeaderRows } from '../tables/searchHeaders.ts';
+import { tagKey } from '../tables/tagKey.ts';
 
 /** Rows that are read in one step. */
 const stride = 1_000;
@@ -118,4 +120,31 @@ function isEmpty({ sheet, columns }: HistoryTable, row: number): boolean {
 
 function placeIn(table: HistoryTable, row: number, id: HistoryColumnId): Place {
   return placeOf(table, row, id);
+}
+
+/**
+ * Finds the dated readings of a workbook, beside its two tables. Nothing here refuses an audit; what can't be used is a
+ * remark. Goes step by step. `today`: day of the audit, from 1970-01-01.
+ */
+export function* findHistory(
+  headerRows: HeaderRows,
+  tables: Tables,
+  today: number,
+): Generator<void, HistoryBook, void> {
+  const remarks: PlacedFact[] = [];
+  const byTag = new Map<string, TaggedReading[]>();
+  for (const table of historyTables(headerRows, tables)) {
+    const readings = yield* historyReadings(table, today, remarks);
+    for (const reading of readings) {
+      const key = tagKey(reading.tag);
+      const there = byTag.get(key);
+      if (there) there.push(reading);
+      else byTag.set(key, [reading]);
+    }
+    if (readings.length === 0 || !table.sheet.hidden) continue;
+    const values = { sheet: table.sheet.name, holds: 'history' } as const;
+    const place = placeOf(table, table.headerRow, 'tag');
+    remarks.push(factAt(place, factOf('hidden-sheet', 'note', values)));
+  }
+  return { byTag, remarks };
 }

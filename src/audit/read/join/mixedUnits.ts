@@ -2,6 +2,8 @@ import type { PlacedFact } from '../../model/findings.ts';
 import type { Amount } from '../rows/rowReader.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { problemAt } from './problems.ts';
+import type { ChannelRow } from '../rows/channelRow.ts';
+import type { SettingsRow } from '../rows/settingsRow.ts';
 
 interface Seen {
   readonly text: string;
@@ -39,4 +41,23 @@ export function unitWatch(table: FoundTable): UnitWatch {
       });
     },
   };
+}
+
+/** Lets a watch see the sensitivities and levels of a row of the channel list. */
+export function watchChannelRow(watch: UnitWatch, row: ChannelRow): void {
+  watch.see(row.row, 'measured', row.measured);
+  watch.see(row.row, 'referenceSensitivity', row.referenceSensitivity);
+  watch.see(row.row, 'asLeftSensitivity', row.asLeftSensitivity);
+  watch.see(row.row, 'limit', row.limit);
+  watch.see(row.row, 'reading', row.reading);
+}
+
+/** Lets a watch see the sensitivity and levels of a row of the monitor settings. */
+export function watchSettingsRow(watch: UnitWatch, row: SettingsRow): void {
+  watch.see(row.row, 'configured', row.configured);
+  watch.see(row.row, 'alert', row.alert);
+  watch.see(row.row, 'danger', row.danger);
+  watch.see(row.row, 'fullScale', row.fullScale);
+  watch.see(row.row, 'counterAlert', row.counterAlert);
+  watch.see(row.row, 'counterDanger', row.counterDanger);
 }

@@ -5,7 +5,7 @@ import type { Workbook } from '../../../cells/sheet.ts';
 import { placeOf } from '../rows/diagnostic.ts';
 import { isSameTable, type FoundTable, type Tables } from '../tables/found.ts';
 import { looksLikeUnit } from '../tables/header.ts';
-import { isResultSheet } from '../tables/resultSheet.ts';
+import { isResultSheet } from '../tables/titleWords.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import { isOnlyTag, tagAt, type TagIndex } from './tagIndex.ts';
 

@@ -1,18 +1,21 @@
-import type { LongTable } from './rowNames.ts';
+import { type LongTable, rowNames } from './rowNames.ts';
 import type { Tables } from '../tables/found.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
-import type { Sheet, Workbook } from '../../../cells/sheet.ts';
+import { type Sheet, type Workbook, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import { isResultSheet } from '../tables/resultSheet.ts';
+import { isResultSheet } from '../tables/titleWords.ts';
 import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { dynamicChecks } from './dynamicChecks.ts';
-import { longRecords } from './longRecords.ts';
-import { longTable } from './longTable.ts';
 import type { RawCheck, RawRecord, RecordBook } from './rawRecord.ts';
 import { recordOfBlock } from './recordBlocks.ts';
 import { headsIn, type RecordHead } from './recordHeads.ts';
 import { titleSeries } from './recordTitle.ts';
+import { type RecordColumn, withUnitRow } from '../tables/recordHeaders.ts';
+import { isBlank } from '../../../cells/cell.ts';
+import { readDate } from '../rows/date.ts';
+import { recordNumber } from './recordCells.ts';
+import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';
 
 /**
  * Finds the calibration records and checks with a known vibration of a workbook, beside its two tables: long tables with
@@ -75,4 +78,74 @@ function hidden(sheet: Sheet, { row, left }: RecordHead, remarks: PlacedFact[]):
   const values = { sheet: sheet.name, holds: 'calibration records' } as const;
   const place = { sheet: sheet.name, row, column: columnLetters(left) };
   remarks.push(factAt(place, factOf('hidden-sheet', 'note', values)));
+}
+
+/** A head with a tag column as a table; of two columns of one kind the first counts, and the other is remarked on. */
+function longTable(
+  { sheet, row, lastRow, columns: all }: RecordHead,
+  series: string,
+  remarks: PlacedFact[],
+): LongTable {
+  const { columns, firstRow } = withUnitRow(sheet, row, all);
+  const first = new Map<RecordColumn['id'], RecordColumn>();
+  for (const column of columns) {
+    const there = first.get(column.id);
+    if (!there) {
+      first.set(column.id, column);
+      continue;
+    }
+    const values = {
+      kind: 'second column',
+      header: column.header,
+      firstHeader: there.header,
+      firstColumn: columnLetters(there.column),
+    } as const;
+    const place = { sheet: sheet.name, row, column: columnLetters(column.column) };
+    remarks.push(factAt(place, factOf('record-point-left-out', 'warning', values)));
+  }
+  return { sheet, headerRow: row, firstRow, lastRow, columns: first, series };
+}
+
+/** The records of a long table: one for each tag, series and temperature, whatever the order of the rows. */
+function* longRecords(table: LongTable, remarks: PlacedFact[]): Generator<void, RawRecord[], void> {
+  const { sheet, headerRow, columns } = table;
+  const [tag, gap, volts] = [columns.get('tag'), columns.get('gap'), columns.get('volts')];
+  if (!tag || !gap || !volts) return [];
+  const gapUnit = unitOrRemark(sheet, headerRow, gap, remarks);
+  const toVolts = volts.unit ? volts.unit.factor : 1;
+  if (!gapUnit) return [];
+  const found = new Map<string, RawRecord>();
+  for (const name of rowNames(table, tag, [gap, volts], remarks)) {
+    if (!name) {
+      yield;
+      continue;
+    }
+    const { row, key, ...named } = name;
+    let record = found.get(key);
+    if (!record) {
+      record = {
+        kind: 'record',
+        ...named,
+        takenOn: dayOf(sheet, row, columns.get('takenOn')),
+        gapUnit,
+        points: [],
+        remarks: [],
+        sheet: sheet.name,
+        row,
+        column: columnLetters(gap.column),
+      };
+      found.set(key, record);
+    }
+    const at = recordNumber(sheet, row, gap, record.remarks);
+    const read = recordNumber(sheet, row, volts, record.remarks);
+    if (at !== null && read !== null) record.points.push({ row, gap: at, volts: read * toVolts });
+  }
+  return voltsOrRemark(sheet, headerRow, volts, [...found.values()], remarks);
+}
+
+function dayOf(sheet: Sheet, row: number, column: RecordColumn | undefined): number | null {
+  const cell = column ? cellAt(sheet, row, column.column) : null;
+  if (cell === null || isBlank(cell)) return null;
+  const read = readDate(cell);
+  return 'day' in read ? read.day : null;
 }

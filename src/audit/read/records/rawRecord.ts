@@ -1,4 +1,4 @@
-import type { Place, PlacedFact } from '../../model/findings.ts';
+import { type Place, type PlacedFact, factAt, factOf } from '../../model/findings.ts';
 import type { Unit } from '../../../units/parse.ts';
 
 /** A point as it stands in the sheet. */
@@ -45,4 +45,16 @@ export interface RawCheck extends Place {
 export interface RecordBook {
   readonly byTag: ReadonlyMap<string, readonly (RawRecord | RawCheck)[]>;
   readonly remarks: readonly PlacedFact[];
+}
+
+/** What is to be said about records that belongs to no channel: records of tags that the channel list has not. */
+export function recordProblems(
+  { byTag, remarks }: RecordBook,
+  isTag: (key: string) => boolean,
+): PlacedFact[] {
+  const lone = [...byTag].flatMap(([key, records]) => (isTag(key) ? [] : records));
+  return [
+    ...remarks,
+    ...lone.map((record) => factAt(record, factOf('record-without-channel', 'warning', { tag: record.tag }))),
+  ];
 }

@@ -4,7 +4,7 @@ import { tagKey } from '../tables/tagKey.ts';
 import { recordNumber } from './recordCells.ts';
 import type { RawRecord } from './rawRecord.ts';
 import { withUnitRow } from '../tables/recordHeaders.ts';
-import { isEmptyPoint, isFilledPoint } from '../tables/recordPoints.ts';
+import { isEmptyPoint, isFilledPoint } from '../tables/recordParts.ts';
 import type { RecordHead } from './recordHeads.ts';
 import { tagAbove, titleSeries } from './recordTitle.ts';
 import { unitOrRemark, voltsOrRemark } from './recordUnits.ts';

@@ -4,6 +4,21 @@ import { columnLetters } from '../../../cells/address.ts';
 import { readNumber } from '../../../cells/number.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { RecordColumn } from '../tables/recordHeaders.ts';
+import { headerKey } from '../tables/header.ts';
+
+/** Series with a meaning; any other keeps its own name. */
+export const asFound = 'as found';
+
+export const asLeft = 'as left';
+
+const meanings: ReadonlyMap<string, string> = new Map([
+  ['asfound', asFound],
+  ['found', asFound],
+  ['before', asFound],
+  ['asleft', asLeft],
+  ['left', asLeft],
+  ['after', asLeft],
+]);
 
 /** The number of a cell; `null`, with a remark, where it is none: the point is then left out. */
 export function recordNumber(
@@ -30,4 +45,9 @@ export function recordText(sheet: Sheet, row: number, column: RecordColumn | und
         .replace(/\s+/gu, ' ')
         .slice(0, 60)
     : '';
+}
+
+/** The name of a series; a blank one is what the table's title says. */
+export function seriesOf(text: string, ofTable: string): string {
+  return text === '' ? ofTable : (meanings.get(headerKey(text)) ?? text);
 }

@@ -4,7 +4,7 @@ import { headerKey } from '../tables/header.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { isProbeWord, isTagWord, labelledTag, longestTitle, namedTag } from '../tables/titleWords.ts';
 import type { RecordHead } from './recordHeads.ts';
-import { asFound, asLeft } from './series.ts';
+import { asFound, asLeft } from './recordCells.ts';
 
 /** The tag above a block, nearest row first: a label with the tag beside or behind it, or a tag alone. */
 export function tagAbove(

@@ -2,10 +2,9 @@ import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { tagKey } from '../tables/tagKey.ts';
-import { recordText } from './recordCells.ts';
+import { recordText, seriesOf } from './recordCells.ts';
 import { type RecordColumn, type RecordColumnId, recordColumns } from '../tables/recordHeaders.ts';
-import { isEmptyPoint } from '../tables/recordPoints.ts';
-import { seriesOf } from './series.ts';
+import { isEmptyPoint } from '../tables/recordParts.ts';
 
 /** A table of records with a tag in every row. */
 export interface LongTable {

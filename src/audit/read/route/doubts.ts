@@ -6,7 +6,7 @@ import type { TagIndex } from '../join/tagIndex.ts';
 import type { FoundTable, Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
 import { kindWords, meaningOf } from '../rows/words.ts';
-import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { isSaidBlank } from '../understand/readings/cellValue.ts';
 import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
 

@@ -4,10 +4,10 @@ import type { FoundTable, Tables } from '../tables/found.ts';
 import { isSameTable } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { specOf } from '../tables/vocabulary.ts';
-import { isSpare, isTotal } from '../understand/readings/blanks.ts';
+import { isSpare, isTotal } from '../understand/readings/cellValue.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
 import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
-import type { Concept } from '../understand/vocabulary/word.ts';
+import type { Concept } from '../understand/vocabulary/wordList.ts';
 
 /** Rows above a header in which a title or a group of columns may stand. */
 const titleRows = 6;

@@ -1,6 +1,6 @@
-import type { Kind } from '../../model/kind.ts';
+import type { Kind } from '../../model/channel.ts';
 import * as z from 'zod';
-import type { Direction } from '../../../method/axial/direction.ts';
+import type { Direction } from '../../../method/axial/position.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { withRemarks, type Diagnostic } from './diagnostic.ts';

@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { FoundTable } from '../tables/found.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import { factOf } from '../../model/findings.ts';
-import type { Bound } from '../../model/rules/valueRules.ts';
+import type { Bound } from '../../model/rules/cellRules.ts';
 import type { Diagnostic } from './diagnostic.ts';
 import type { Amount } from './rowReader.ts';
 

@@ -8,7 +8,7 @@ import { factOf, type Severity } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { RuleValues } from '../../model/rules/rules.ts';
 import type { CellDiagnostic } from './diagnostic.ts';
-import { isSaidBlank } from '../understand/readings/blanks.ts';
+import { isSaidBlank } from '../understand/readings/cellValue.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';

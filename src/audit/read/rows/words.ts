@@ -1,6 +1,6 @@
-import type { Kind } from '../../model/kind.ts';
+import type { Kind } from '../../model/channel.ts';
 import type { Detection } from '../../../units/parse.ts';
-import type { Direction } from '../../../method/axial/direction.ts';
+import type { Direction } from '../../../method/axial/position.ts';
 import { headerKey } from '../tables/header.ts';
 
 /** A closed list of words with what each is understood as. */

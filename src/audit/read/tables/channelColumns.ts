@@ -1,6 +1,6 @@
 import type { ColumnSpec } from './columnSpec.ts';
 import { growth, measurand, sensitivity } from './dimensions.ts';
-import { tagWords } from './tagWords.ts';
+import { tagWords } from './tagKey.ts';
 
 /** Columns of the channel list: one row a channel. */
 export const channelColumns = {

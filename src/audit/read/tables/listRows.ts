@@ -2,8 +2,7 @@ import { cellText, isBlank } from '../../../cells/cell.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { HeaderMatch } from './headerRows.ts';
 import { isRecordWord } from './recordHeaders.ts';
-import { spanOf } from './recordParts.ts';
-import { isNumber } from './recordPoints.ts';
+import { spanOf, isNumber } from './recordParts.ts';
 import { columnsOf } from './vocabulary.ts';
 
 /** By what the rows of a channel list or of monitor settings are told from what else stands below their header. */

@@ -3,9 +3,8 @@ import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { headerKey } from './header.ts';
 import { isText, type ListRows } from './listRows.ts';
 import { type RecordColumn, withUnitRow } from './recordHeaders.ts';
-import { recordParts, spanOf } from './recordParts.ts';
+import { recordParts, spanOf, isEmptyPoint, isFilledPoint, isNumber } from './recordParts.ts';
 import { isTagWord } from './titleWords.ts';
-import { isEmptyPoint, isFilledPoint, isNumber } from './recordPoints.ts';
 
 /** A gap or a displacement with its volts, in the rows from its first point on. */
 export interface Points {

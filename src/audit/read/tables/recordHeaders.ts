@@ -2,7 +2,7 @@ import { cellText, isBlank } from '../../../cells/cell.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { Dimension, Unit } from '../../../units/parse.ts';
 import { headerKey, parseHeader } from './header.ts';
-import { tagWords } from './tagWords.ts';
+import { tagWords } from './tagKey.ts';
 import { unitAlone } from './unitRow.ts';
 
 /** Columns of calibration records and of checks with a known vibration. */

@@ -1,6 +1,7 @@
 import { isBlank } from '../../../cells/cell.ts';
 import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import { mayHeadRecord, type RecordColumn, recordColumns } from './recordHeaders.ts';
+import { readNumber } from '../../../cells/number.ts';
 
 /**
  * The headers of records that stand in one row between two columns, each with the columns it names: with a tag column a
@@ -75,4 +76,20 @@ function pairs(columns: readonly RecordColumn[]): RecordColumn[][] {
     );
     return volts ? [[gap, volts]] : [];
   });
+}
+
+/** Whether both cells of a point are empty. */
+export function isEmptyPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {
+  return isBlank(cellAt(sheet, row, one.column)) && isBlank(cellAt(sheet, row, other.column));
+}
+
+/** Whether both cells of a point can be read as numbers. */
+export function isFilledPoint(sheet: Sheet, row: number, one: RecordColumn, other: RecordColumn): boolean {
+  return isNumber(sheet, row, one.column) && isNumber(sheet, row, other.column);
+}
+
+/** Whether a cell can be read as a number. */
+export function isNumber(sheet: Sheet, row: number, column: number): boolean {
+  const cell = cellAt(sheet, row, column);
+  return cell !== null && 'value' in readNumber(cell, sheet.plainText);
 }

@@ -3,7 +3,7 @@ import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import { headerKey } from './header.ts';
 import { isTagHeader } from './headerRows.ts';
 import { mayHeadRecord } from './recordHeaders.ts';
-import { isResultSheet } from './resultSheet.ts';
+import { isResultSheet } from './titleWords.ts';
 
 /** A row with headers of the tag column. Rows and columns count from 1. */
 export interface TagRow {

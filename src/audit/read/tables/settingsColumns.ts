@@ -1,6 +1,6 @@
 import type { ColumnSpec } from './columnSpec.ts';
 import { measurand, sensitivity } from './dimensions.ts';
-import { tagWords } from './tagWords.ts';
+import { tagWords } from './tagKey.ts';
 
 /** Columns of the monitor settings: one row a channel. */
 export const settingsColumns = {

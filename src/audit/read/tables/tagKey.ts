@@ -1,3 +1,17 @@
+/** Other headers of the tag column. */
+export const tagWords = [
+  'tag no',
+  'tag number',
+  'tag name',
+  'tag id',
+  'channel tag',
+  'point tag',
+  'instrument tag',
+  'channel',
+  'point',
+  'instrument',
+];
+
 /** What a tag is compared by: spaces of any kind that look the same count as the same. */
 export function tagKey(tag: string): string {
   const key = tag.trim().toLowerCase();

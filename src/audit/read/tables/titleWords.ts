@@ -1,5 +1,9 @@
 import { headerKey } from './header.ts';
-import { tagWords } from './tagWords.ts';
+import { tagWords } from './tagKey.ts';
+import type { Sheet } from '../../../cells/sheet.ts';
+
+/** First words of cell A1 of every sheet that an audit writes. */
+export const resultSheetMark = 'Tripdrift audit';
 
 /** Rows above the headers of a record in which its title may stand. */
 export const titleReach = 4;
@@ -28,4 +32,10 @@ export function isTagWord(text: string): boolean {
 /** Whether a text is the word beside which a probe's tag stands, if it is one that is known. */
 export function isProbeWord(text: string): boolean {
   return headerKey(text) === 'probe';
+}
+
+/** Whether a sheet is the result of an earlier audit, and so no input of this one. */
+export function isResultSheet(sheet: Sheet): boolean {
+  const first = sheet.rows[0]?.[0];
+  return typeof first === 'string' && first.startsWith(resultSheetMark);
 }

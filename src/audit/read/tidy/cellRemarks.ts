@@ -1,8 +1,12 @@
-import { factOf, type Severity } from '../../model/findings.ts';
+import { factOf, type Severity, type Place as CellPlace } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
-import type { RuleValues } from '../../model/rules/rules.ts';
+import type { RuleValues, RuleId } from '../../model/rules/rules.ts';
 import type { Diagnostic } from '../rows/diagnostic.ts';
 import type { PlacedNote } from '../understand/readings/note.ts';
+import { columnLetters } from '../../../cells/address.ts';
+import type { Place } from '../understand/blocks/block.ts';
+import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
+import type { ReadChannel, Trouble } from '../understand/readings/channel.ts';
 
 /** What there is to say of a cell that was read or that could not be, as a finding about its column; `text`: the cell as it stands. */
 export function cellRemark(
@@ -51,5 +55,35 @@ export function cellRemark(
       return say('kind-against-unit', { header, cell: note.word, unit: note.unit });
     case 'no full scale':
       return say('share-without-full-scale', { header, percent: note.percent });
+  }
+}
+
+/** A place with its column's letters, as findings have it. */
+export function lettered({ sheet, row, column }: Place): CellPlace {
+  return { sheet, row, column: columnLetters(column) };
+}
+
+/** What keeps a meaning of a channel from being known, each with the cell to look at. */
+export function troubleRemarks({ tag, troubles }: ReadChannel): { remark: Diagnostic; place: Place }[] {
+  return troubles.flatMap((trouble) => {
+    const [place] = trouble.places;
+    if (!place) return [];
+    return trouble.meanings.map((id) => ({ remark: ofTrouble(trouble, tag, id), place }));
+  });
+}
+
+function ofTrouble(trouble: Trouble, tag: string, id: MeaningId): Diagnostic {
+  const places = trouble.places.map(lettered);
+  const say = <R extends RuleId>(rule: R, values: RuleValues[R]): Diagnostic => ({
+    ...factOf(rule, 'warning', values),
+    column: id,
+  });
+  switch (trouble.is) {
+    case 'twice':
+      return say('duplicate-tag', { kind: 'in channel list', tag, rows: places.map(({ row }) => row) });
+    case 'rival tables':
+      return say('lists-differ', { quantity: meaning(id).name, places });
+    case 'machine not said':
+      return say('machine-not-said', { tag, places });
   }
 }

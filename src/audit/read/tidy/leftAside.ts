@@ -1,11 +1,11 @@
 import type { NotRead } from '../../model/attention.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
-import type { MachineTold } from '../../model/rules/untidyRules.ts';
+import type { MachineTold } from '../../model/rules/tableRules.ts';
 import { nameOfColumn } from '../tables/vocabulary.ts';
 import type { Evidence } from '../understand/standing/evidence.ts';
 import type { NotUsed } from '../understand/unread/notUsed.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
-import { lettered } from './troubleRemarks.ts';
+import { lettered } from './cellRemarks.ts';
 
 /** What of a workbook was left aside: what may be missed, and what is merely worth knowing. */
 export interface LeftAsideOf {

@@ -1,6 +1,5 @@
 import type { Steps } from '../../model/steps.ts';
-import type { PlacedFact } from '../../model/findings.ts';
-import { factAt, factOf } from '../../model/findings.ts';
+import { type PlacedFact, factAt, factOf } from '../../model/findings.ts';
 import type { HistoryTable } from '../history/historyTables.ts';
 import { historyReadings } from '../history/historyReadings.ts';
 import type { HistoryBook, TaggedReading } from '../history/reading.ts';
@@ -8,7 +7,12 @@ import type { FoundColumn } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { Claim } from '../understand/tables/claim.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
-import { lettered } from './troubleRemarks.ts';
+import { lettered } from './cellRemarks.ts';
+import { columnLetters } from '../../../cells/address.ts';
+import type { ColumnReading } from '../../model/report.ts';
+import { evidenceTexts } from '../understand/evidenceText.ts';
+import { meaning } from '../understand/meanings/meaning.ts';
+import type { TidyList } from './tidyList.ts';
 
 /** Columns of a history by the meanings that they have in a list of channels. */
 const columnOf = {
@@ -88,4 +92,20 @@ function historyTable({ lane, claims, tag }: TableRead): HistoryTable | undefine
   }
   const [firstRow, lastRow] = block.span;
   return { sheet: block.sheet, headerRow: block.header[1], firstRow, lastRow, columns, unitColumns };
+}
+
+/** How each field that was used was understood, with its evidence, for the user to see and correct. */
+export function tidyReadings({ columns }: TidyList): ColumnReading[] {
+  return columns.flatMap(({ id, name, table, fields }) =>
+    fields.map(({ place, header, unit, evidence }): ColumnReading => ({
+      table: table === 'channels' ? 'channel list' : 'monitor settings',
+      sheet: place.sheet,
+      headerRow: place.row,
+      column: columnLetters(place.column),
+      header,
+      meaning: name,
+      unit: unit ?? meaning(id).usualUnit,
+      evidence: evidenceTexts(evidence),
+    })),
+  );
 }

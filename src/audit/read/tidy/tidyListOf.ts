@@ -11,10 +11,9 @@ import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
 import type { ReadChannel, ReadValue } from '../understand/readings/channel.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
 import type { Understanding } from '../understand/understand.ts';
-import { cellRemark } from './cellRemarks.ts';
+import { cellRemark, troubleRemarks } from './cellRemarks.ts';
 import type { TidyChannel, TidyList, TidyValue } from './tidyList.ts';
 import { tidyColumns } from './tidyColumns.ts';
-import { troubleRemarks } from './troubleRemarks.ts';
 
 const stride = 1_000;
 

@@ -4,7 +4,7 @@ import type { Unit } from '../../../units/parse.ts';
 import type { FoundColumn, FoundTable, Tables, UnitColumn } from '../tables/found.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import type { TidyChannel, TidyColumn, TidyList } from './tidyList.ts';
-import { lettered } from './troubleRemarks.ts';
+import { lettered } from './cellRemarks.ts';
 
 /** Row of the headers; the channels follow. */
 const headerRow = 1;

@@ -17,6 +17,24 @@ import { readTables } from './tables/readTables.ts';
 import type { TableRead } from './tables/tableRead.ts';
 import { notUsed } from './unread/notRead.ts';
 import type { NotUsed } from './unread/notUsed.ts';
+import { AuditRefused } from '../../model/refused.ts';
+
+/** Nothing of a workbook could be judged without a person: what to ask, and what answers it as it is proposed. */
+export class NotUnderstood extends AuditRefused {
+  /** What has to be asked, what most hangs on first. */
+  readonly questions: readonly Question[];
+  /** All that was understood, with every proposal accepted, to be given back as a column map. */
+  readonly proposal: ColumnMap;
+
+  constructor(
+    message: string,
+    readonly understanding: Understanding,
+  ) {
+    super(message);
+    this.questions = understanding.questions;
+    this.proposal = understanding.proposal;
+  }
+}
 
 /** What a workbook says, as far as it is understood: plain data but for the cells that its tables stand on. */
 export interface Understanding {

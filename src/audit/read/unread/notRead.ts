@@ -1,14 +1,27 @@
 import { columnLetters, columnNumber } from '../../../cells/address.ts';
-import type { Workbook } from '../../../cells/sheet.ts';
+import { type Workbook, cellAt } from '../../../cells/sheet.ts';
 import type { NotRead } from '../../model/attention.ts';
 import type { ColumnMap } from '../../model/columnMap.ts';
 import type { HistoryBook } from '../history/reading.ts';
 import type { RecordBook } from '../records/rawRecord.ts';
-import { isSameTable, type Tables } from '../tables/found.ts';
+import { isSameTable, type Tables, type FoundTable, type UnreadHeader } from '../tables/found.ts';
 import { headerKey } from '../tables/header.ts';
 import { unreadAreas, type ReadRows } from './unreadAreas.ts';
-import { unreadColumns } from './unreadColumns.ts';
-import { unreadRows } from './unreadRows.ts';
+import { cellText, isBlank, type Cell } from '../../../cells/cell.ts';
+import { indexTags } from '../join/tagIndex.ts';
+import type { Dimension } from '../../../units/parse.ts';
+import { measurand, sensitivity } from '../tables/dimensions.ts';
+import { nearMeaning } from './nearMeaning.ts';
+import { isProtective } from './protective.ts';
+
+/** Words beside a unit that make a level one at which a monitor acts. */
+const acting = /danger|trip|alarm|alert|warn|shut|set\s?p|limit|range|scale/iu;
+
+/** Words of values that a sensor has by its data sheet, which judge nothing. */
+const ofDataSheet = /\b(?:rated|nominal|typical|catalogue|spec)/iu;
+
+/** Columns whose number makes a row one of a channel. */
+const telling = ['measured', 'asLeftSensitivity', 'configured', 'alert', 'danger'] as const;
 
 /** What of a workbook was read, to tell what was not. */
 export interface ReadParts {
@@ -78,4 +91,86 @@ export function isSettled(
     const letters = Number.isNaN(number) ? '' : columnLetters(number);
     return letters === column || headerKey(said.column) === headerKey(text);
   });
+}
+
+/** Rows of a table that have values and no tag, and so belong to no channel. */
+function unreadRows(table: FoundTable): NotRead[] {
+  const { sheet, columns } = table;
+  const tag = columns.get('tag');
+  return indexTags(table).untagged.map((row): NotRead => {
+    const told = telling.some((id) => {
+      const column = columns.get(id);
+      return column !== undefined && typeof cellAt(sheet, row, column.column) === 'number';
+    });
+    const first = [...columns.values()].find(({ column }) => !isBlank(cellAt(sheet, row, column)));
+    return {
+      what: 'row',
+      text: first ? cellText(cellAt(sheet, row, first.column)).slice(0, 60) : '',
+      looksLike: 'a channel without a tag',
+      severity: told ? 'critical' : 'warning',
+      sheet: sheet.name,
+      row,
+      column: tag ? columnLetters(tag.column) : '',
+    };
+  });
+}
+
+/**
+ * Columns of a table that hold values, have no place in the audit, and look as if they should: by a header that belongs to a
+ * quantity or nearly spells one, or by a unit of sensitivity or of a level.
+ */
+function unreadColumns(table: FoundTable): NotRead[] {
+  return table.unread.flatMap((header): NotRead[] => {
+    if (!hasValues(table, header.column)) return [];
+    const looks = looksLike(header);
+    if (!looks) return [];
+    return [
+      {
+        what: 'column',
+        text: header.text,
+        ...looks,
+        sheet: table.sheet.name,
+        row: table.headerRow,
+        column: columnLetters(header.column),
+      },
+    ];
+  });
+}
+
+function looksLike(header: UnreadHeader): Pick<NotRead, 'looksLike' | 'severity'> | null {
+  const near = nearMeaning(header.name);
+  if (near && !(near.exact && near.id === 'tag') && fits(near.exact, header)) {
+    return { looksLike: near.name, severity: isProtective(near.id) ? 'critical' : 'warning' };
+  }
+  const { unit } = header;
+  if (!unit) return null;
+  if (isOf(sensitivity, unit.dimension)) {
+    const rated = ofDataSheet.test(header.name);
+    return { looksLike: 'a sensitivity', severity: rated ? 'warning' : 'critical' };
+  }
+  if (!isOf(measurand, unit.dimension) || unit.dimension === 'percent') return null;
+  if (acting.test(header.name)) return { looksLike: 'a level at which it acts', severity: 'critical' };
+  // Lengths in mm and m are of cables and shafts; mil, µm and a detection are of what a monitor shows.
+  const ofMonitor = unit.detection !== undefined || unit.dimension !== 'displacement' || unit.factor <= 25.4;
+  return ofMonitor ? { looksLike: 'a level', severity: 'warning' } : null;
+}
+
+/** A text header in the place of a second name for a tag, a machine or a location is no quantity that was missed. */
+function fits(exact: boolean, { secondName }: UnreadHeader): boolean {
+  return !(exact && secondName);
+}
+
+function isOf(dimensions: readonly Dimension[], dimension: Dimension): boolean {
+  return dimensions.includes(dimension);
+}
+
+function hasValues({ sheet, firstRow, lastRow, skipped }: FoundTable, column: number): boolean {
+  for (let row = firstRow; row <= lastRow; row++) {
+    if (!skipped.has(row) && isFilled(cellAt(sheet, row, column))) return true;
+  }
+  return false;
+}
+
+function isFilled(cell: Cell): boolean {
+  return !isBlank(cell) && !(typeof cell === 'string' && /^\s*[-–—]+\s*$/u.test(cell));
 }

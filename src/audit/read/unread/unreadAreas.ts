@@ -5,7 +5,7 @@ import type { NotRead } from '../../model/attention.ts';
 import { measurand, sensitivity } from '../tables/dimensions.ts';
 import type { FoundTable, Tables } from '../tables/found.ts';
 import { parseHeader } from '../tables/header.ts';
-import { isResultSheet } from '../tables/resultSheet.ts';
+import { isResultSheet } from '../tables/titleWords.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { nearMeaning, type NearMeaning } from './nearMeaning.ts';
 import { isProtective } from './protective.ts';

@@ -1,13 +1,14 @@
 import type { Injector, Worksheet } from '@univerjs/core';
-import { IFunctionService } from '@univerjs/engine-formula';
+import { IFunctionService, LexerTreeBuilder } from '@univerjs/engine-formula';
 import { onBookChanged } from '../../../hosts/grid/changes.ts';
 import { mergedRanges } from '../../../hosts/grid/frame.ts';
 import { type Grid, shownContent, storedBook } from '../../../hosts/grid/grid.ts';
 import { cellReader } from '../../../hosts/grid/read/cell.ts';
 import { tablesOf } from '../../../hosts/grid/tables.ts';
-import { plainFormula } from './plainFormula.ts';
-import type { NamedTable } from './plainReference.ts';
-import { readPlainly } from './readPlainly.ts';
+import { type NamedTable, plainReference } from './plainReference.ts';
+import { formulaOf, formulaTokens } from '../../../hosts/formats/formulaTokens.ts';
+
+type Names = NonNullable<Parameters<LexerTreeBuilder['treeBuilder']>[2]>;
 
 interface TableOnSheet extends NamedTable {
   readonly sheetId: string;
@@ -93,4 +94,62 @@ function tellEngine(
       reference: { sheetId, range, titleMap: new Map(titles.map((title, column) => [title, column])) },
     });
   }
+}
+
+/** A formula with references by place instead of names of tables; `tables` by their names in small letters. */
+export function plainFormula(formula: string, tables: ReadonlyMap<string, NamedTable>): string {
+  if (tables.size === 0) return formula;
+  const tokens = formulaTokens(formula);
+  const plain = [];
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at];
+    if (!token) continue;
+    const table = token.kind === 'word' ? tables.get(token.text.toLowerCase()) : undefined;
+    const next = tokens[at + 1];
+    // A name of a sheet, a function, or one end of a range of whole columns.
+    const other =
+      [tokens[at - 1]?.text, next?.text].some((sign) => sign === '!' || sign === ':') || next?.text === '(';
+    if (!table || (other && next?.kind !== 'bracket')) {
+      plain.push(token);
+      continue;
+    }
+    const brackets = next?.kind === 'bracket' ? next.text : '';
+    if (brackets !== '') at++;
+    plain.push({ kind: 'other', text: plainReference(table, brackets) } as const);
+  }
+  return formulaOf(plain);
+}
+
+/** Has the grid's engine read every formula, and the text of every defined name in it, as `plain` gives it. */
+function readPlainly(injector: Injector, plain: (formula: string) => string): void {
+  const reader = injector.get(LexerTreeBuilder);
+  const read = reader.treeBuilder.bind(reader);
+  /** Defined names that stand in a formula together with one whose text is read as another. */
+  const changing = new Set<string>();
+  const plainNames = (names: Names): Names => {
+    const asked: string[] = [];
+    return {
+      ...names,
+      getValueByName: (unitId, name) => {
+        const value = names.getValueByName(unitId, name);
+        if (!value) return value;
+        const formulaOrRefString = plain(value.formulaOrRefString);
+        asked.push(name);
+        if (formulaOrRefString !== value.formulaOrRefString) for (const known of asked) changing.add(known);
+        return { ...value, formulaOrRefString };
+      },
+      // A formula with a name is kept as it was read, by its own text alone, until the name counts as changed.
+      getDirtyDefinedNameMap: () => {
+        const dirty = names.getDirtyDefinedNameMap();
+        const { unitId } = names;
+        if (unitId === null || unitId === undefined) return dirty;
+        return {
+          ...dirty,
+          [unitId]: { ...dirty[unitId], ...Object.fromEntries([...changing].map((name) => [name, '1'])) },
+        };
+      },
+    };
+  };
+  reader.treeBuilder = (formula, transformSuffix, names) =>
+    read(plain(formula), transformSuffix, names && plainNames(names));
 }

@@ -1,7 +1,6 @@
 import type { AuditOptions } from '../../../audit/audit.ts';
 import { finish } from '../../../audit/model/steps.ts';
-import { NotUnderstood } from '../../../audit/read/understand/notUnderstood.ts';
-import { understand, type Understanding } from '../../../audit/read/understand/understand.ts';
+import { understand, type Understanding, NotUnderstood } from '../../../audit/read/understand/understand.ts';
 import type { Progress } from '../../terminal.ts';
 import { auditInput, type AuditedInput } from '../auditInput.ts';
 import type { Input } from '../input.ts';

@@ -1,17 +1,49 @@
 import { dirname } from 'node:path';
 import { likeness } from '../../fileIdentity.ts';
-import { pathOf } from '../../files.ts';
+import { pathOf, isOwnReport } from '../../files.ts';
 import { UsageRefused } from '../../refused.ts';
 import { leftBehind } from '../../staging.ts';
 import type { Progress } from '../../terminal.ts';
-import { writeAll } from '../../writeAll.ts';
+import { writeAll, inPieces } from '../../writeAll.ts';
 import type { Options } from '../options.ts';
-import { handoverBook } from './handoverBook.ts';
-import { jsonReport } from './jsonReport.ts';
 import { proposalFile } from './proposal.ts';
-import { resultsCopy } from './resultsCopy.ts';
+import { resultsCopy, copyWith } from './resultsCopy.ts';
 import { sharedCopy } from './sharedCopy.ts';
-import type { Made, OutputKind } from './wanted.ts';
+import { type Made, type OutputKind, filesRead } from './wanted.ts';
+import { checkWritable } from '../../checkWritable.ts';
+import { reportJson } from '../reportJson.ts';
+import { emptyWorkbook } from '../../../hosts/file/write/newWorkbook.ts';
+import { handoverSheets } from '../../../sheets/handover/handoverSheets.ts';
+
+/** `--handover`: a workbook of its own with a list of the machines and a sheet to hand over for each. */
+const handoverBook: OutputKind = {
+  check(options) {
+    const { handover, force } = options;
+    if (handover === undefined) return;
+    if (!/\.xlsx$/iu.test(handover)) {
+      throw new UsageRefused(`--handover ${handover}: the hand-over workbook must be named .xlsx.`);
+    }
+    checkWritable(handover, filesRead(options), force);
+  },
+  output({ handover }, { report }, progress) {
+    if (handover === undefined) return undefined;
+    const empty = { original: emptyWorkbook(), ownSheets: [] };
+    return copyWith(handover, empty, () => handoverSheets(report), progress);
+  },
+};
+
+/** `--json FILE`: the report as JSON. An earlier report of ours is written anew without being asked. */
+const jsonReport: OutputKind = {
+  check(options) {
+    const { json, force } = options;
+    if (json === undefined || json === '-') return;
+    checkWritable(json, filesRead(options), force || isOwnReport(json));
+  },
+  output({ json }, { report }) {
+    if (json === undefined || json === '-') return undefined;
+    return { ...inPieces(json, reportJson(report)), said: () => [`Written: ${json}.`] };
+  },
+};
 
 const kinds: readonly OutputKind[] = [resultsCopy, handoverBook, jsonReport, sharedCopy, proposalFile];
 

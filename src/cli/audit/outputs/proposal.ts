@@ -4,8 +4,7 @@ import type { Understanding } from '../../../audit/read/understand/understand.ts
 import { checkWritable } from '../../checkWritable.ts';
 import { inPieces, writeAll } from '../../writeAll.ts';
 import type { Options } from '../options.ts';
-import { filesRead } from './filesRead.ts';
-import type { OutputKind } from './wanted.ts';
+import { type OutputKind, filesRead } from './wanted.ts';
 
 /** `--propose FILE`: what was understood and what is proposed, as a map to check and give back; or a person's answers. */
 export const proposalFile: OutputKind = {

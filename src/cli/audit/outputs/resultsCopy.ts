@@ -5,9 +5,7 @@ import { resultSheets } from '../../../sheets/resultSheets.ts';
 import { checkWritable } from '../../checkWritable.ts';
 import { plain, type Progress } from '../../terminal.ts';
 import type { CopySource } from '../auditInput.ts';
-import { checkCopyName } from './copyName.ts';
-import { filesRead } from './filesRead.ts';
-import type { OutputKind, WantedOutput } from './wanted.ts';
+import { type OutputKind, type WantedOutput, filesRead, checkCopyName } from './wanted.ts';
 
 /** `--out`: a copy of the workbook with the result sheets behind its own. */
 export const resultsCopy: OutputKind = {

@@ -9,9 +9,7 @@ import { plain } from '../../terminal.ts';
 import { writeAll } from '../../writeAll.ts';
 import { isTextTable } from '../input.ts';
 import type { Options } from '../options.ts';
-import { checkCopyName } from './copyName.ts';
-import { filesRead } from './filesRead.ts';
-import type { OutputKind, WantedOutput } from './wanted.ts';
+import { type OutputKind, type WantedOutput, filesRead, checkCopyName } from './wanted.ts';
 
 /** `--share`: a copy of the workbook for people without our functions. */
 export const sharedCopy: OutputKind = {

@@ -1,6 +1,5 @@
 import { type Cell, ErrorCell } from '../../../cells/cell.ts';
-import { kindOfCode, type NumberKind } from '../../formats/numberFormat.ts';
-import { shownNumber } from '../../formats/shownNumber.ts';
+import { kindOfCode, type NumberKind, shownNumber } from '../../formats/numberFormat.ts';
 
 /** What Excel says of some cells, row by row. */
 export interface RawCells {

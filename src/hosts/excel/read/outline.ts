@@ -1,5 +1,4 @@
 import type { Area, SheetTable } from '../../../cells/sheet.ts';
-import { askForDate1904 } from './dateSystem.ts';
 import type { UsedSheet } from './pieces.ts';
 
 /** A sheet that holds something, before its cells are read. */
@@ -74,4 +73,14 @@ function withRange(table: Excel.Table): { readonly table: Excel.Table; readonly 
   const range = table.getRange();
   range.load(placeProperties);
   return { table, range };
+}
+
+/**
+ * Asks whether the workbook counts its days from 1904: there 2 January 1904 is day 1, else day 1463. The interface has no
+ * property for it, but its worksheet function DATE goes by the workbook's date system (public reference).
+ */
+export function askForDate1904(context: Excel.RequestContext): () => boolean {
+  const day = context.workbook.functions.date(1904, 1, 2);
+  day.load('value');
+  return () => day.value === 1;
 }

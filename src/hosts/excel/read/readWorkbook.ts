@@ -4,7 +4,6 @@ import { applyMerges } from '../../formats/merges.ts';
 import { type Cancel, HostRefused, type OnProgress } from '../../port/port.ts';
 import type { Session } from '../session.ts';
 import { askForCells, cellReader, type RawCells } from './cells.ts';
-import { askForHiddenRows } from './hiddenRows.ts';
 import { readMergedAreas } from './mergedAreas.ts';
 import { readOutline, type SheetOutline } from './outline.ts';
 import { type Piece, readPieces, tripsOf } from './pieces.ts';
@@ -96,4 +95,17 @@ function refuseTooLarge(sheets: readonly SheetOutline[]): void {
   throw new HostRefused(
     `${failed}. Its sheets take up ${total.toLocaleString('en')} cells, most of them on sheet “${largest.name}”; up to ${mostCells.toLocaleString('en')} are read. Delete stray cells far to the right or below, or split the workbook.`,
   );
+}
+
+/** Rows of a piece that are hidden or filtered away, counted from 1; asked for row by row only where some are and some are not. */
+function askForHiddenRows(range: Excel.Range, { sheet, top, bottom }: Piece<SheetOutline>): () => number[] {
+  if (sheet.rowsHidden !== null) {
+    return () => (sheet.rowsHidden === true ? span(top, bottom) : []);
+  }
+  const rows = range.getRowProperties({ rowHidden: true });
+  return () => rows.value.flatMap(({ rowHidden }, index) => (rowHidden === true ? [top + index] : []));
+}
+
+function span(first: number, last: number): number[] {
+  return Array.from({ length: last - first + 1 }, (_, index) => first + index);
 }

@@ -1,6 +1,6 @@
-import { freeNames } from '../../formats/sheetNames.ts';
+import { freeNames } from '../../formats/reference.ts';
 import { HostRefused } from '../../port/port.ts';
-import { askForDate1904 } from '../read/dateSystem.ts';
+import { askForDate1904 } from '../read/outline.ts';
 import { codeOf, refusalOf } from '../refusal.ts';
 
 /** Empty sheets of ours, and what must be known of the workbook to fill them. */

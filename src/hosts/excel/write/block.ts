@@ -1,7 +1,6 @@
 import { reference } from '../../formats/reference.ts';
-import { areasAt } from './areas.ts';
 import type { Entry } from './entries.ts';
-import { rectanglesByKey } from './rectangles.ts';
+import { rectanglesByKey, areasAt } from './rectangles.ts';
 import type { Job } from './requests.ts';
 import type { EntryRow } from './rows.ts';
 import { setLook } from './styles.ts';

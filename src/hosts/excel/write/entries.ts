@@ -1,4 +1,4 @@
-import { fittedText, longestText, writable } from '../../../sheets/cellContent.ts';
+import { fittedText, longestText, writable } from '../../../sheets/cells.ts';
 import type { ModelValue } from '../../../sheets/model.ts';
 
 /** What is entered into a cell, as if typed in English; `null` leaves it empty. */

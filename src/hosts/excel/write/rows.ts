@@ -1,7 +1,7 @@
 import { cellAddress } from '../../../cells/address.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../sheets/model.ts';
 import type { RowFormula } from '../../formats/rowFormula.ts';
-import { daysTo1904 } from '../../formats/serialDate.ts';
+import { daysTo1904 } from '../../formats/dates.ts';
 import { type Entry, entryOf } from './entries.ts';
 import type { PreparedStyle } from './styles.ts';
 

@@ -2,7 +2,13 @@ import { cellAddress } from '../../../cells/address.ts';
 import { attribute, child, childrenNamed, type Element, outline } from '../write/xml/outline.ts';
 import { appendInside, type Edit, splice } from '../write/xml/splice.ts';
 import { escapeCellText, escapeXml } from '../write/xml/text.ts';
-import type { CellNote } from './types.ts';
+
+/** A text that hangs at a cell; row and column count from 1. */
+export interface CellNote {
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+}
 
 /** Who the notes are by, as programs show it. */
 const author = 'Tripdrift';

@@ -1,7 +1,7 @@
 import { cellAddress } from '../../../cells/address.ts';
 import type { SheetTable } from '../../../cells/sheet.ts';
 import { reference } from '../../formats/reference.ts';
-import { isSameFormula } from '../../formats/sameFormula.ts';
+import { isSameFormula } from '../../formats/formulaTokens.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
 import { lastColumn, lastRow } from '../read/area.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';

@@ -76,3 +76,18 @@ export function isInside({ top, left, bottom, right }: Area, row: number, column
 function onlyCell({ row, column }: FormulaCell): Area {
   return { top: row, left: column, bottom: row, right: column };
 }
+
+/** Items by key, keys in the order of their first item and items in theirs. */
+export function grouped<Key, Item>(
+  items: Iterable<Item>,
+  keyOf: (item: Item) => Key,
+): ReadonlyMap<Key, readonly Item[]> {
+  const groups = new Map<Key, Item[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [item]);
+    else group.push(item);
+  }
+  return groups;
+}

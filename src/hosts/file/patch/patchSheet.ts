@@ -5,9 +5,8 @@ import { newCell, restyledCell, rewrittenCell, type CellContext } from './cells.
 import { changedColumns } from './frame/columns.ts';
 import { stretched } from './frame/extent.ts';
 import { changedMerges } from './frame/merges.ts';
-import { grouped } from './grouped.ts';
-import { formulaGroups } from './groups.ts';
-import type { NewStyle } from './look/newStyle.ts';
+import { formulaGroups, grouped } from './groups.ts';
+import type { NewStyle } from './look/restyle.ts';
 import { cellsIntoRow, changedRows, newRows, type PlacedCell } from './rows.ts';
 import { type CellPlace, mapSheet, type SheetMap } from './sheetMap.ts';
 import { alternativesRefused } from './alternatives.ts';

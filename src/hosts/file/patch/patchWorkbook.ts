@@ -7,9 +7,8 @@ import { decodeXml, encodeXml } from '../write/xml/encoding.ts';
 import type { ZipEntry } from '../zip/archive.ts';
 import { defaultLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
-import { grouped } from './grouped.ts';
-import { newStyles } from './look/newStyle.ts';
-import { restyle } from './look/restyle.ts';
+import { grouped } from './groups.ts';
+import { restyle, newStyles } from './look/restyle.ts';
 import { patchSheet } from './patchSheet.ts';
 import type { SheetEdits } from './types.ts';
 

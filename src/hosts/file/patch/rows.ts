@@ -1,6 +1,6 @@
 import type { Edit } from '../write/xml/splice.ts';
 import { withAttributes } from './attributes.ts';
-import { grouped } from './grouped.ts';
+import { grouped } from './groups.ts';
 import type { EditedCell, EditedRow } from './types.ts';
 import type { RowPlace, SheetMap, Span } from './sheetMap.ts';
 

@@ -1,8 +1,7 @@
-import type { Attributes } from '../read/attributes.ts';
 import { SaxesParser } from 'saxes';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
-import { Branches } from '../read/branches.ts';
+import { Branches, type Attributes } from '../read/branches.ts';
 import { SheetPlace } from '../read/sheetPlace.ts';
 import { booleanAttribute } from '../read/xml.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';

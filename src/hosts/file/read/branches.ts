@@ -1,4 +1,5 @@
-import type { Attributes } from './attributes.ts';
+/** Attributes of an element of a part, by name. */
+export type Attributes = Readonly<Record<string, string>>;
 
 /** Namespace of markup compatibility (ECMA-376 part 3, section 6). */
 export const compatibility = 'http://schemas.openxmlformats.org/markup-compatibility/2006';

@@ -1,4 +1,4 @@
-import type { Attributes } from './attributes.ts';
+import type { Attributes } from './branches.ts';
 import type { NumberKind } from '../../formats/numberFormat.ts';
 import type { StoredCell } from './cellValue.ts';
 import { RichText } from './richText.ts';

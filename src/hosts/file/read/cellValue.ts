@@ -1,8 +1,7 @@
 import { type Cell, DateCell, ErrorCell } from '../../../cells/cell.ts';
 import { unescapeText } from './escapes.ts';
-import { shownNumber } from '../../formats/shownNumber.ts';
-import type { NumberKind } from '../../formats/numberFormat.ts';
-import { dayOfIso, durationOfIso, timeOfIso } from '../../formats/isoDate.ts';
+import { type NumberKind, shownNumber } from '../../formats/numberFormat.ts';
+import { dayOfIso, durationOfIso, timeOfIso } from '../../formats/dates.ts';
 
 /** A cell as its part stores it. */
 export interface StoredCell {

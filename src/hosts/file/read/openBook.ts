@@ -1,15 +1,16 @@
-import { type Archive, openZip } from '../zip/archive.ts';
+import { type Archive, openZip, type ZipEntry } from '../zip/archive.ts';
 import { defaultLimits, type ReadLimits } from '../zip/limits.ts';
 import { cellBudget } from './cellBudget.ts';
 import { refuseOpenDocument, refuseUnlessZip } from './container.ts';
 import { interner } from './intern.ts';
-import { readSharedStrings } from './sharedStrings.ts';
 import { readNumberStyles } from './styles.ts';
 import { readTables } from './tables.ts';
 import type { SheetTable } from '../../../cells/sheet.ts';
 import { type SheetEntry, readWorkbookPart, type WorkbookPart } from './workbookPart.ts';
 import { type SheetContext, type SheetKeeper, WorksheetPart } from './worksheet.ts';
 import { readXml } from './xml.ts';
+import { unescapeText } from './escapes.ts';
+import { RichText } from './richText.ts';
 
 /** A workbook whose sheets can be read one after the other, for whatever purpose. */
 export interface OpenBook {
@@ -67,4 +68,35 @@ export function openBook(bytes: Uint8Array, options: ReadOptions = {}): OpenBook
       return readTables(archive, part, limits);
     },
   };
+}
+
+/** The texts that cells point to by number (ECMA-376 part 1, section 18.4.9), in order. Throws FileRefused where the part is broken. */
+function readSharedStrings(
+  archive: Archive,
+  part: ZipEntry,
+  limits: ReadLimits,
+  intern: (text: string) => string,
+  onBytes?: (count: number) => void,
+): string[] {
+  const strings: string[] = [];
+  const current = new RichText(limits.textLength);
+  readXml(
+    archive,
+    part,
+    limits,
+    {
+      open(name) {
+        current.open(name);
+      },
+      close(name) {
+        current.close(name);
+        if (name === 'si') strings.push(intern(unescapeText(current.take())));
+      },
+      text(text) {
+        current.add(text);
+      },
+    },
+    onBytes,
+  );
+  return strings;
 }

@@ -1,4 +1,4 @@
-import type { Attributes } from './attributes.ts';
+import type { Attributes } from './branches.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
 import { lastColumn, lastRow, parseAddress } from './area.ts';
 

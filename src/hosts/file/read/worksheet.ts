@@ -1,4 +1,4 @@
-import type { Attributes } from './attributes.ts';
+import type { Attributes } from './branches.ts';
 import { cellAddress } from '../../../cells/address.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import type { Area } from '../../../cells/sheet.ts';

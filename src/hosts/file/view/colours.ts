@@ -1,4 +1,4 @@
-import type { Attributes } from '../read/attributes.ts';
+import type { Attributes } from '../read/branches.ts';
 
 /** What colours of a workbook refer to; `RRGGBB` each. */
 export interface Palette {

@@ -1,4 +1,4 @@
-import type { Attributes } from '../read/attributes.ts';
+import type { Attributes } from '../read/branches.ts';
 import { shownFormula } from '../../formats/storedFormula.ts';
 import { parseRange } from '../read/area.ts';
 import { booleanAttribute } from '../read/xml.ts';

@@ -1,9 +1,11 @@
-import type { Attributes } from '../read/attributes.ts';
+import type { Attributes } from '../read/branches.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { lastColumn, lastRow } from '../read/area.ts';
 import { booleanAttribute } from '../read/xml.ts';
-import { digitsInPixels, widthInPixels } from './columnWidth.ts';
 import type { ViewColumns } from './types.ts';
+
+/** Width in pixels of a digit of the usual font, 11 points at 96 dots an inch (ECMA-376 part 1, section 18.3.1.13). */
+const digit = 7;
 
 /** Digits a column shows where the sheet says nothing (ECMA-376 part 1, section 18.3.1.81). */
 const usualDigits = 8;
@@ -61,4 +63,14 @@ export class SheetFrame {
     };
     this.frozen = { rows: whole(ySplit, lastRow), columns: whole(xSplit, lastColumn) };
   }
+}
+
+/** Pixels of a width as `col` elements store it, in digits with padding (ECMA-376 part 1, section 18.3.1.13). */
+function widthInPixels(stored: number): number {
+  return Math.trunc(((256 * stored + Math.trunc(128 / digit)) / 256) * digit);
+}
+
+/** Pixels of a width that is given in digits alone, without the padding of five pixels, rounded up to a multiple of 8 as programs do (common practice, no source). */
+function digitsInPixels(digits: number): number {
+  return Math.ceil((digits * digit + 5) / 8) * 8;
 }

@@ -1,14 +1,45 @@
-import type { Attributes } from '../read/attributes.ts';
+import type { Attributes } from '../read/branches.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
 import type { HeardCell, SheetKeeper } from '../read/worksheet.ts';
 import { booleanAttribute, type XmlHandler } from '../read/xml.ts';
-import { viewValue } from './cells.ts';
-import { SharedFormulas } from './formulas.ts';
 import { RuleList } from './rules.ts';
 import { SheetFrame } from './sheetFrame.ts';
 import type { ViewLooks } from './styles.ts';
 import type { ViewCell, ViewRow, ViewRule } from './types.ts';
+import { type Cell, DateCell, ErrorCell } from '../../../cells/cell.ts';
+import { serialOfDay } from '../../formats/dates.ts';
+import type { StoredCell } from '../read/cellValue.ts';
+import { shiftedCopies } from '../../formats/shiftFormula.ts';
+import { shownFormula } from '../../formats/storedFormula.ts';
+
+interface Master {
+  readonly row: number;
+  readonly column: number;
+  readonly copy: (down: number, right: number) => string;
+}
+
+/**
+ * The formulas of one sheet's cells as the sheet is read, each in full: of a shared one the first cell has the text, and
+ * those that share it come after (ECMA-376 part 1, section 18.3.1.40).
+ */
+class SharedFormulas {
+  readonly #masters = new Map<string, Master>();
+
+  /** The cell's formula as people type it; undefined where it has none: in a table of what-ifs, or where what it shares is missing. */
+  formulaAt(row: number, column: number, attributes: Attributes, text: string): string | undefined {
+    const { t: type, si: group } = attributes;
+    if (type === 'dataTable') return undefined;
+    if (type !== 'shared' || group === undefined) return text === '' ? undefined : shownFormula(text);
+    if (text !== '') {
+      const shown = shownFormula(text);
+      this.#masters.set(group, { row, column, copy: shiftedCopies(shown) });
+      return shown;
+    }
+    const master = this.#masters.get(group);
+    return master?.copy(row - master.row, column - master.column);
+  }
+}
 
 /** A row while its cells come in. */
 type GrowingRow = { -readonly [Key in keyof ViewRow]: ViewRow[Key] } & { cells: ViewCell[] };
@@ -117,4 +148,19 @@ function placeIn(cells: readonly ViewCell[], column: number): number {
     else high = middle;
   }
   return low;
+}
+
+/** A cell's stored value as it is, whatever its number format; `cell` is what it stands for. */
+function viewValue(
+  cell: Cell,
+  { type, text, hasFormula, hasValue }: StoredCell,
+  date1904: boolean,
+): Pick<ViewCell, 'value' | 'error' | 'uncalculated'> {
+  if (cell === null || typeof cell !== 'object') return { value: cell };
+  if (cell instanceof ErrorCell) {
+    const isUncalculated = hasFormula && (!hasValue || text.trim() === '');
+    return isUncalculated ? { value: null, uncalculated: true } : { value: cell.code, error: true };
+  }
+  if (type !== 'n' && cell instanceof DateCell) return { value: serialOfDay(cell.day, date1904) };
+  return { value: Number(text) };
 }

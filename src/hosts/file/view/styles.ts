@@ -1,6 +1,6 @@
-import type { Attributes } from '../read/attributes.ts';
+import type { Attributes } from '../read/branches.ts';
 import { builtInCode } from '../../formats/builtInFormats.ts';
-import { isEntry } from '../read/styleLists.ts';
+import { isEntry } from '../read/styles.ts';
 import { booleanAttribute, readXml, type XmlHandler } from '../read/xml.ts';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
 import type { ReadLimits } from '../zip/limits.ts';

@@ -1,9 +1,13 @@
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import { type Cell, ErrorCell } from '../../../cells/cell.ts';
-import { kindOfCode, type NumberKind } from '../../formats/numberFormat.ts';
-import { shownNumber } from '../../formats/shownNumber.ts';
+import { kindOfCode, type NumberKind, shownNumber } from '../../formats/numberFormat.ts';
 import { isErrorCode } from '../storedText.ts';
-import { writtenText } from './written.ts';
+
+/** How a number of a file of plain text is written there: the grid calculates with the number, the audit reads the text. */
+interface Written {
+  readonly text: string;
+  readonly number: number;
+}
 
 /**
  * Reads stored cells: dates (1900 date system) and percentages by their number formats, an empty text as an empty cell,
@@ -43,4 +47,15 @@ export function cellReader(
 function richText(cell: Nullable<ICellData>): Cell {
   const text = (cell ? cell.p : undefined)?.body?.dataStream.replace(/\r?\n?$/, '').replaceAll('\r', '\n');
   return text === undefined || text === '' ? null : text;
+}
+
+/** What a cell keeps beside its number. */
+export function keptAs(written: Written): NonNullable<ICellData['custom']> {
+  return { written };
+}
+
+/** The text from which a cell's number came; `undefined` where it came from none or is another number by now. */
+export function writtenText({ v, custom }: ICellData): string | undefined {
+  const written = custom?.['written'] as Written | undefined;
+  return written && written.number === v ? written.text : undefined;
 }

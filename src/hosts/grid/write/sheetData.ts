@@ -5,16 +5,30 @@ import {
   type IRowData,
   type IStyleData,
   type IWorksheetData,
+  type ICommandInfo,
+  BorderStyleTypes,
+  HorizontalAlign,
+  VerticalAlign,
+  WrapStrategy,
 } from '@univerjs/core';
-import type { ModelCell, SheetModel } from '../../../sheets/model.ts';
-import { fittedText, writable } from '../../../sheets/cellContent.ts';
+import type { ModelCell, SheetModel, ShadeRule, CellStyle } from '../../../sheets/model.ts';
+import { fittedText, writable } from '../../../sheets/cells.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { markOfText } from '../storedText.ts';
-import { columnPixels, rowPixels } from './lengths.ts';
-import { gridLook } from './looks.ts';
 import { frozenAt, mergedRanges } from '../frame.ts';
-import { keptOfValuesOnly } from './valuesOnly.ts';
-import { shadeRules } from './shadeRules.ts';
+import type { Grid } from '../grid.ts';
+import type { ViewRule } from '../../file/view/types.ts';
+
+const across = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
+
+const down = { top: VerticalAlign.TOP, center: VerticalAlign.MIDDLE };
+
+const yes = BooleanNumber.TRUE;
+
+const mark = { valuesOnly: true } as const;
+
+/** What is kept beside a sheet that shows the results of formulas it does not have. */
+const keptOfValuesOnly: Readonly<Record<string, boolean>> = mark;
 
 export interface SheetRun {
   /** The name that each sheet of the run wanted, and the one it gets. */
@@ -105,4 +119,78 @@ function content({ value }: ModelCell): ICellData {
   return typeof written === 'number'
     ? { v: written, t: CellValueType.NUMBER }
     : { v: written, t: markOfText(written) };
+}
+
+/**
+ * Width of a column in pixels from its characters: seven pixels a character and five of padding, in the default font at 11
+ * points (ECMA-376 part 1, section 18.3.1.13).
+ */
+function columnPixels(characters: number): number {
+  return Math.round(characters * 7 + 5);
+}
+
+/** Height of a row in pixels from points: 96 pixels and 72 points an inch (W3C, CSS Values and Units 4, section 6.2). */
+export function rowPixels(points: number): number {
+  return Math.round((points * 96) / 72);
+}
+
+/** Calls back with the name of each sheet that comes into the grid showing results of formulas it does not have. */
+export function onValuesOnly(grid: Grid, listener: (sheet: string) => void): () => void {
+  const heard = grid.api.addEvent(grid.api.Event.CommandExecuted, (event) => {
+    const { id, params } = event as ICommandInfo<{ sheet?: Partial<IWorksheetData> }>;
+    if (id !== 'sheet.mutation.insert-sheet') return;
+    const { custom, name = '' } = params?.sheet ?? {};
+    if (custom?.['valuesOnly'] === mark.valuesOnly) listener(name);
+  });
+  return () => {
+    heard.dispose();
+  };
+}
+
+/** The shades of a result sheet as rules that the grid keeps beside the sheet, so that they follow what cells say. */
+function shadeRules({ shades = [] }: SheetModel): ViewRule[] {
+  return shades.map(({ area, equals, style }): ViewRule => ({
+    kind: 'cellIs',
+    areas: [area],
+    operator: 'equal',
+    formulas: [`"${equals.replaceAll('"', '""')}"`],
+    shade: {
+      ...(style.fill !== undefined && { fill: style.fill }),
+      ...(style.color !== undefined && { color: style.color }),
+      ...(style.bold === true && { bold: true }),
+    },
+    stops: true,
+  }));
+}
+
+/** Those of a sheet's rules that are shades of a result sheet. */
+export function ruleShades(rules: readonly ViewRule[]): ShadeRule[] {
+  return rules.flatMap(({ kind, areas, operator, formulas, shade }): ShadeRule[] => {
+    const text = /^"((?:[^"]|"")*)"$/.exec(formulas[0] ?? '')?.[1];
+    if (kind !== 'cellIs' || operator !== 'equal' || text === undefined) return [];
+    const { fill, color, bold } = shade;
+    const style = {
+      ...(fill !== undefined && { fill }),
+      ...(color !== undefined && { color }),
+      ...(bold === true && { bold: true }),
+    };
+    return areas.map((area) => ({ area, equals: text.replaceAll('""', '"'), style }));
+  });
+}
+
+/** A look as the grid stores it; sizes in points. */
+function gridLook(style: CellStyle): IStyleData {
+  const { bold, italic, size, color, fill, numberFormat, wrap, align, valign, underline } = style;
+  return {
+    ...(bold === true && { bl: yes }),
+    ...(italic === true && { it: yes }),
+    ...(size !== undefined && { fs: size }),
+    ...(color !== undefined && { cl: { rgb: `#${color}` } }),
+    ...(fill !== undefined && { bg: { rgb: `#${fill}` } }),
+    ...(numberFormat !== undefined && numberFormat !== 'General' && { n: { pattern: numberFormat } }),
+    ...(wrap === true && { tb: WrapStrategy.WRAP }),
+    ...(align !== undefined && { ht: across[align] }),
+    vt: valign === undefined ? VerticalAlign.BOTTOM : down[valign],
+    ...(underline === true && { bd: { b: { s: BorderStyleTypes.THIN, cl: { rgb: '#5B6770' } } } }),
+  };
 }

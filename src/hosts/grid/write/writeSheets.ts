@@ -1,11 +1,17 @@
 import { withSheetNames } from '../../../sheets/charts/cells.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
-import { freeNames } from '../../formats/sheetNames.ts';
+import { freeNames } from '../../formats/reference.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import { type Grid, openBook } from '../grid.ts';
 import { pause } from '../pause.ts';
-import { addSheet } from './addSheet.ts';
 import { sheetData } from './sheetData.ts';
+import type { IWorksheetData } from '@univerjs/core';
+
+/** The sheet in front, which only a grid on a screen draws. */
+interface Screen {
+  readonly getSheetId: () => string;
+  readonly refreshCanvas?: () => unknown;
+}
 
 /** Rows of sheets with formulas up to which the grid calculates those of a run itself; beyond, its calculation takes minutes. */
 const mostLiveRows = 1_000;
@@ -83,5 +89,28 @@ function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetMo
       formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),
     ),
     ...(model.charts && { charts: model.charts.map((chart) => withSheetNames(chart, nameOf)) }),
+  };
+}
+
+/**
+ * Adds a sheet behind the others; with formulas it comes with its cells, otherwise the returned function puts them in. The
+ * grid copies and searches whatever it is handed as a new sheet, and searches all that stands beside it, which takes seconds
+ * for tens of thousands of rows.
+ */
+function addSheet(grid: Grid, data: Partial<IWorksheetData>, formulas: boolean): () => void {
+  const book = openBook(grid);
+  const stored = book.getWorkbook();
+  const { cellData = {} } = data;
+  // The grid keeps this very object for Redo.
+  const sheet = formulas ? data : { ...data, cellData: {} as typeof cellData };
+  const params = { unitId: book.getId(), index: stored.getSheets().length, sheet };
+  grid.api.syncExecuteCommand('sheet.command.insert-sheet', params);
+  if (formulas) return () => undefined;
+  return () => {
+    sheet.cellData = cellData;
+    const cells = stored.getSheetBySheetId(data.id ?? '')?.getCellMatrix();
+    for (const row of Object.keys(cellData).map(Number)) cells?.setRow(row, cellData[row] ?? {});
+    const front: Screen = book.getActiveSheet();
+    front.refreshCanvas?.();
   };
 }

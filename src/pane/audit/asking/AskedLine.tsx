@@ -2,12 +2,16 @@ import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Said } from '../../parts/Said.tsx';
 import { chosenIn } from './answers.ts';
-import type { AskedRow } from './askedRow.ts';
+import type { AskedRow, Choice } from './askedRow.ts';
 import { askingWords } from './askingWords.ts';
 import { ChangeAnswer } from './ChangeAnswer.tsx';
-import { Evidence } from './Evidence.tsx';
 import type { Asking } from './useAsking.ts';
-import { Where } from './Where.tsx';
+import { cellAddress } from '../../../cells/address.ts';
+import { usePort } from '../../app/paneContext.ts';
+import { useDeed } from '../../parts/useLongDeed.ts';
+
+/** Lines that are shown at once. */
+const first = 2;
 
 /** One row: its meaning, the column that is proposed or was chosen for it, first values, unit, why, and how to change it. */
 export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): JSX.Element {
@@ -84,5 +88,71 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
         )}
       </td>
     </tr>
+  );
+}
+
+/** What speaks for something, a line each; where there are many, the rest is folded away. */
+function Evidence({ lines }: { lines: readonly string[] }): JSX.Element {
+  const rest = lines.slice(first);
+  return (
+    <>
+      {listOf(lines.slice(0, first))}
+      {rest.length > 0 && (
+        <details>
+          <summary>{askingWords.moreEvidence(rest.length)}</summary>
+          {listOf(rest)}
+        </details>
+      )}
+    </>
+  );
+}
+
+function listOf(lines: readonly string[]): JSX.Element {
+  return (
+    <ul class="asked-evidence">
+      {lines.map((line) => (
+        <li key={line}>
+          <Said text={line} most={200} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Where a choice lies: sheet and header of its column, or what it says; a button that shows it in the workbook. */
+function Where({ choice }: { choice: Choice }): JSX.Element {
+  const port = usePort();
+  const deed = useDeed();
+  const { field, place, label } = choice;
+  if (!place) return <Said text={label} most={200} />;
+  return (
+    <>
+      <button
+        type="button"
+        class="cell-link"
+        onClick={() => {
+          deed.run(() => port.pointAt(place));
+        }}
+      >
+        {field ? (
+          <>
+            <Said text={field.sheet} most={40} />!{cellAddress(field.place.row, field.place.column)}
+          </>
+        ) : (
+          <Said text={label} most={200} />
+        )}
+      </button>
+      {field && (
+        <b>
+          {' '}
+          <Said text={field.header} most={80} />
+        </b>
+      )}
+      {deed.refusal !== null && (
+        <span class="field-complaint" role="alert">
+          <Said text={deed.refusal} />
+        </span>
+      )}
+    </>
   );
 }

@@ -5,11 +5,17 @@ import { Fold } from '../../parts/Fold.tsx';
 import { answersOf, countAnswered } from './answers.ts';
 import type { Asked } from './asked.ts';
 import type { AskedRow } from './askedRow.ts';
-import { AskedTable } from './AskedTable.tsx';
 import { askingWords } from './askingWords.ts';
 import { questionRows } from './questionRows.ts';
 import { missingRows, understoodRows } from './understoodRows.ts';
-import { useAsking } from './useAsking.ts';
+import { useAsking, type Asking } from './useAsking.ts';
+import { AskedLine } from './AskedLine.tsx';
+
+interface AskedTableProps {
+  readonly label: string;
+  readonly rows: readonly AskedRow[];
+  readonly asking: Asking;
+}
 
 interface AskingPartProps {
   readonly asked: Asked;
@@ -134,5 +140,35 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
         </Fold>
       )}
     </>
+  );
+}
+
+/**
+ * Meanings and other questions, a row each. The roles are said aloud, because a narrow pane lays the cells of a row below
+ * each other, and a browser no longer takes that for a table.
+ */
+function AskedTable({ label, rows, asking }: AskedTableProps): JSX.Element {
+  const { columns } = askingWords;
+  return (
+    <div class="asked-box">
+      <table class="asked" role="table" aria-label={label}>
+        <thead role="rowgroup">
+          <tr role="row">
+            {[columns.meaning, columns.where, columns.values, columns.unit, columns.why, columns.change].map(
+              (name) => (
+                <th key={name} role="columnheader" scope="col">
+                  {name}
+                </th>
+              ),
+            )}
+          </tr>
+        </thead>
+        <tbody role="rowgroup">
+          {rows.map((row) => (
+            <AskedLine key={row.id} row={row} asking={asking} />
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -1,5 +1,5 @@
 import { capital } from '../../../audit/model/wording.ts';
-import { meaningWords } from '../../../audit/advise/questions/meaningWords.ts';
+import { meaningWords } from '../../../audit/advise/questions/questionWords.ts';
 import { evidenceTexts } from '../../../audit/read/understand/evidenceText.ts';
 import { meanings, type MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
 import type { Question } from '../../../audit/read/understand/questions/question.ts';

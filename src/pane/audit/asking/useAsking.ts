@@ -1,10 +1,13 @@
-import { useState } from 'preact/hooks';
+import { useState, useEffect, useRef } from 'preact/hooks';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
-import type { SheetArea } from '../../../hosts/port/port.ts';
+import { type SheetArea, HostRefused } from '../../../hosts/port/port.ts';
 import { type Chosen, type ChosenById, chosenIn } from './answers.ts';
-import type { AskedRow } from './askedRow.ts';
-import { pickColumn } from './pickColumn.ts';
-import { usePointing, useSelections } from './usePointing.ts';
+import type { AskedRow, Choice } from './askedRow.ts';
+import { meaningWords } from '../../../audit/advise/questions/questionWords.ts';
+import { askingWords } from './askingWords.ts';
+import { fieldChoice, suits } from './fieldChoices.ts';
+import { fieldAt } from './places.ts';
+import { usePort } from '../../app/paneContext.ts';
 
 /** What the tables of questions and of what was understood share: one row is pointed at, and one may be changed. */
 export interface Asking {
@@ -64,4 +67,95 @@ export function useAsking(
     },
     choose,
   };
+}
+
+/** The choice of the column in which a selection begins, or in one sentence why it can't be chosen. */
+export function pickColumn(
+  { sheet, area }: SheetArea,
+  column: NonNullable<AskedRow['column']>,
+  tables: readonly TableRead[],
+): Choice | string {
+  const { meaning: id, tables: asked } = column;
+  // Of two probes in one row, the one that was asked about comes first.
+  const own = [...asked, ...tables.filter((table) => !asked.includes(table))];
+  for (const table of own) {
+    const field = fieldAt(table, sheet, area.top, area.left);
+    if (!field) continue;
+    return suits(field, id)
+      ? fieldChoice(id, table, field, asked)
+      : askingWords.doesNotFit(field.text, meaningWords(id));
+  }
+  return askingWords.noList(sheet);
+}
+
+/** Points at a place in the workbook while it is shown, and away from it in the end. A place that can't be shown is not pointed at. */
+function usePointing(place: SheetArea | null): void {
+  const port = usePort();
+  const key = keyOf(place);
+  const last = useRef(Promise.resolve());
+  const point = (to: SheetArea | null): void => {
+    // One after the other, so that the last one stays.
+    last.current = last.current
+      .then(() => port.pointAt(to))
+      .catch((error: unknown) => {
+        if (!(error instanceof HostRefused)) throw error;
+      });
+  };
+  useEffect(() => {
+    point(place);
+  }, [key]);
+  useEffect(
+    () => () => {
+      point(null);
+    },
+    [],
+  );
+}
+
+/**
+ * Hears what the user selects in the workbook while `listens`; what the pane itself points at is not told. The result is
+ * what is wrong where the host can't tell.
+ */
+function useSelections(
+  listens: boolean,
+  pointed: SheetArea | null,
+  onSelected: (place: SheetArea) => void,
+): string | null {
+  const port = usePort();
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const heard = useRef(onSelected);
+  heard.current = onSelected;
+  const own = useRef<string>('');
+  own.current = keyOf(pointed);
+  useEffect(() => {
+    if (!listens) return;
+    let stop: (() => void) | null = null;
+    let gone = false;
+    setRefusal(null);
+    port
+      .onSelect((place) => {
+        if (!gone && keyOf(place) !== own.current) heard.current(place);
+      })
+      .then(
+        (off) => {
+          if (gone) off();
+          else stop = off;
+        },
+        (error: unknown) => {
+          if (!(error instanceof HostRefused)) throw error;
+          setRefusal(error.message);
+        },
+      );
+    return () => {
+      gone = true;
+      stop?.();
+    };
+  }, [port, listens]);
+  return refusal;
+}
+
+function keyOf(place: SheetArea | null): string {
+  if (!place) return '';
+  const { top, left, bottom, right } = place.area;
+  return JSON.stringify([place.sheet, top, left, bottom, right]);
 }

@@ -1,9 +1,33 @@
-import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import type { JSX, RefObject } from 'preact';
+import { useEffect, useRef, useState, useLayoutEffect, useReducer } from 'preact/hooks';
 import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
-import { auditWords } from '../auditWords.ts';
-import { ChannelLine } from './ChannelLine.tsx';
-import { useVirtualList } from './useVirtualList.ts';
+import { auditWords, severityNames } from '../auditWords.ts';
+import { worstThreshold } from '../../../audit/model/order.ts';
+import { thresholdName } from '../../../audit/model/threshold.ts';
+import { capital } from '../../../audit/model/wording.ts';
+import { Said } from '../../parts/Said.tsx';
+import { Badge } from './Badge.tsx';
+import { standingOf } from './standing.ts';
+import { panelText, reallyText } from './thresholdText.ts';
+import {
+  elementScroll,
+  observeElementOffset,
+  observeElementRect,
+  Virtualizer,
+  type VirtualItem,
+} from '@tanstack/virtual-core';
+
+interface VirtualList {
+  readonly items: readonly VirtualItem[];
+  readonly height: number;
+  readonly scrollTo: (index: number) => void;
+}
+
+interface ChannelLineProps {
+  readonly channel: ChannelResult;
+  /** What needs action of it, gravest first. */
+  readonly attention: readonly Attention[];
+}
 
 interface ChannelListProps {
   readonly channels: readonly ChannelResult[];
@@ -84,4 +108,69 @@ export function ChannelList({ channels, chosen, onChoose, attentionOf }: Channel
       </div>
     </div>
   );
+}
+
+/** One channel of the list: how it stands, tag, where it is, what its worst threshold really does, and the panel reading. */
+function ChannelLine({ channel, attention: [first] }: ChannelLineProps): JSX.Element {
+  const where = [channel.machine, channel.location].filter((text) => text !== '').join(', ');
+  const standing = standingOf(channel);
+  const worst = worstThreshold(channel.thresholds);
+  return (
+    <>
+      <span class="channel-first">
+        <Badge standing={standing} />
+        {standing === 'within' && first && (
+          <span class={`badge severity-${first.severity}`}>
+            <b>{severityNames[first.severity]}</b>
+          </span>
+        )}
+        <b class="cut channel-tag">
+          <Said text={channel.tag} most={60} />
+        </b>
+        {where !== '' && (
+          <span class="quiet cut">
+            <Said text={where} most={80} />
+          </span>
+        )}
+      </span>
+      <span class="cut">
+        {worst ? `${capital(thresholdName(worst))} ${reallyText(channel, worst)}` : auditWords.noThreshold}
+      </span>
+      <span class="quiet cut">{(worst && panelText(channel, worst)) ?? auditWords.noPanel}</span>
+    </>
+  );
+}
+
+/** Only the lines of a long list that can be seen, and a few beside them. `lineHeight` in CSS pixels. */
+function useVirtualList(
+  box: RefObject<HTMLDivElement | null>,
+  count: number,
+  lineHeight: number,
+): VirtualList {
+  const [, redraw] = useReducer((times: number) => times + 1, 0);
+  const options = {
+    count,
+    getScrollElement: () => box.current,
+    estimateSize: () => lineHeight,
+    overscan: 5,
+    observeElementRect,
+    observeElementOffset,
+    scrollToFn: elementScroll,
+    onChange: () => {
+      redraw(undefined);
+    },
+  };
+  const [virtual] = useState(() => new Virtualizer<HTMLDivElement, HTMLElement>(options));
+  virtual.setOptions(options);
+  useLayoutEffect(() => virtual._didMount(), [virtual]);
+  useLayoutEffect(() => {
+    virtual._willUpdate();
+  });
+  return {
+    items: virtual.getVirtualItems(),
+    height: virtual.getTotalSize(),
+    scrollTo: (index) => {
+      virtual.scrollToIndex(index);
+    },
+  };
 }

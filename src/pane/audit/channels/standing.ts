@@ -1,6 +1,6 @@
 import type { ChannelResult } from '../../../audit/model/report.ts';
 import { verdicts, type ThresholdVerdict } from '../../../audit/model/threshold.ts';
-import { verdictWords } from '../../../audit/model/verdictWords.ts';
+import { verdictWords } from '../../../audit/model/wording.ts';
 
 /** How a channel stands now: its verdict, or that it is in bypass and protects nothing. */
 export type Standing = ThresholdVerdict | 'in bypass';

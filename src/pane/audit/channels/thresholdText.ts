@@ -7,8 +7,7 @@ import {
   type ThresholdName,
   type ThresholdResult,
 } from '../../../audit/model/threshold.ts';
-import { verdictWords } from '../../../audit/model/verdictWords.ts';
-import { level, listed, percent } from '../../../audit/model/wording.ts';
+import { level, listed, percent, verdictWords } from '../../../audit/model/wording.ts';
 
 /** The unit and the step in which a channel's levels are shown. */
 export type Shown = Pick<ChannelResult, 'unit'> & { readonly inputs: Pick<ChannelInputs, 'resolution'> };

@@ -6,7 +6,22 @@ import { Notice } from '../../parts/Notice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { policyParts } from './policyFields.ts';
 import { policyTexts, readPolicy, type PolicyTexts } from './policyForm.ts';
-import { policyWords } from './policyWords.ts';
+
+/** Texts of the policy form; those of its fields stand with them. */
+const policyWords = {
+  title: 'Policy',
+  intro: 'What the site accepts. What is used stands in every result. Kept in this workbook.',
+  rule: 'Decision rule',
+  guarded: 'Guarded: all of the band must be inside',
+  simple: 'Simple: the value alone decides',
+  apply: 'Use this policy',
+  reset: 'Back to defaults',
+  applied: 'This policy holds from the next run on.',
+  wrong: 'Correct the marked fields first.',
+  changed: (count: number) =>
+    `${count} ${count === 1 ? 'entry differs' : 'entries differ'} from the defaults`,
+  defaults: 'All as by default',
+} as const;
 
 interface PolicyFormProps {
   readonly policy: Policy;

@@ -1,13 +1,13 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
-import type { ChannelResult, Report } from '../../../audit/model/report.ts';
+import type { ChannelResult, Report, Summary } from '../../../audit/model/report.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { useDeed } from '../../parts/useDeed.ts';
+import { useDeed } from '../../parts/useLongDeed.ts';
 import { auditWords, clockTime } from '../auditWords.ts';
 import { ChannelDetail } from '../channels/ChannelDetail.tsx';
 import { everything, filterChannels } from '../channels/channelFilter.ts';
@@ -15,11 +15,23 @@ import { ChannelList } from '../channels/ChannelList.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
-import { Counts } from './Counts.tsx';
 import { FindingList } from './FindingList.tsx';
 import { Groups } from './Groups.tsx';
 import { NeedsAction } from './NeedsAction.tsx';
 import { WriteSheets } from './WriteSheets.tsx';
+import {
+  standingClass,
+  standings,
+  standingSigns,
+  standingWords,
+  type Standing,
+} from '../channels/standing.ts';
+
+interface CountsProps {
+  readonly summary: Summary;
+  readonly standing: Standing | null;
+  readonly onStanding: (standing: Standing | null) => void;
+}
 
 interface ResultsProps {
   readonly report: Report;
@@ -106,6 +118,48 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
           <FindingList findings={report.problems} none="" />
         </details>
       )}
+    </>
+  );
+}
+
+/** Channels by how they stand now, each count also the filter of the list; groups that cannot trip, corrected channels. */
+function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
+  const { channels, inBypass, groupsThatCannotTrip, asLeft, corrected } = summary;
+  return (
+    <>
+      <div class="counts" role="group" aria-label={auditWords.list}>
+        <button
+          type="button"
+          class="count"
+          aria-pressed={standing === null}
+          onClick={() => {
+            onStanding(null);
+          }}
+        >
+          <b>{channels}</b> {auditWords.all}
+        </button>
+        {standings.map((one) => (
+          <button
+            key={one}
+            type="button"
+            class={`count ${standingClass(one)}`}
+            aria-pressed={standing === one}
+            onClick={() => {
+              onStanding(standing === one ? null : one);
+            }}
+          >
+            <span aria-hidden="true">{standingSigns[one]}</span>{' '}
+            <b>{one === 'in bypass' ? inBypass : summary[one]}</b> {standingWords[one]}
+          </button>
+        ))}
+      </div>
+      {groupsThatCannotTrip > 0 && (
+        <p class="groups-idle">
+          <b>{groupsThatCannotTrip}</b>{' '}
+          {groupsThatCannotTrip === 1 ? 'voting group cannot trip.' : 'voting groups cannot trip.'}
+        </p>
+      )}
+      {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
     </>
   );
 }

@@ -10,7 +10,27 @@ import type { Workbook } from '../../../cells/sheet.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { shownText } from '../../parts/shownText.ts';
 import { auditWords } from '../auditWords.ts';
-import { SheetsDeed } from './SheetsDeed.tsx';
+import type { Steps } from '../../../audit/model/steps.ts';
+import type { SheetModel } from '../../../sheets/model.ts';
+import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
+import { usePort } from '../../app/paneContext.ts';
+import { CellButton } from '../../parts/CellLink.tsx';
+import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { useLongDeed } from '../../parts/useLongDeed.ts';
+import { inSlices } from '../run/inSlices.ts';
+
+interface SheetsDeedProps {
+  /** What the button says, what is said while it works, and what it does, for those who hesitate. */
+  readonly words: { readonly button: string; readonly under: string; readonly hint: string };
+  /** The first thing to do of those that stand beside it. */
+  readonly first?: boolean;
+  /** Makes them, in steps that tell the part done. */
+  readonly sheets: () => Steps<number, readonly SheetModel[]>;
+  /** Hears when the pane itself begins and ends to write, so that its own sheets are no change of the workbook. */
+  readonly onWriting: (under: boolean) => void;
+}
 
 interface WriteSheetsProps {
   readonly report: Report;
@@ -64,5 +84,54 @@ export function WriteSheets({ report, workbook, map, onWriting }: WriteSheetsPro
         />
       )}
     </>
+  );
+}
+
+/** Adds sheets to the workbook, all or none, and says under which names. */
+function SheetsDeed({ words, first = false, sheets, onWriting }: SheetsDeedProps): JSX.Element {
+  const port = usePort();
+  const deed = useLongDeed(auditWords.cancelled);
+  const [part, setPart] = useState(0);
+  const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
+
+  const write = async (cancel: Cancel): Promise<boolean> => {
+    setPart(0);
+    setWritten([]);
+    onWriting(true);
+    try {
+      const made = await inSlices(sheets(), () => undefined, cancel);
+      if (made) setWritten(await port.writeSheets(made, setPart, cancel));
+      return made !== null;
+    } finally {
+      onWriting(false);
+    }
+  };
+
+  return (
+    <LongDeedPart
+      deed={deed}
+      words={{ ...words, cancel: auditWords.cancel }}
+      first={first}
+      work={{ label: words.under, part }}
+      start={() => {
+        deed.run(write);
+      }}
+    >
+      {written.length > 0 && (
+        <Notice tone="done">
+          {auditWords.written}
+          <ul class="inline-list">
+            {written.map(({ wanted, given }) => (
+              <li key={given}>
+                <CellButton place={{ sheet: given, row: 1, column: 1 }}>
+                  <Said text={given} most={40} />
+                </CellButton>
+                {given !== wanted && <Said text={auditWords.renamed(wanted)} />}
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+    </LongDeedPart>
   );
 }

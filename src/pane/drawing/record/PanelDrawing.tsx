@@ -1,8 +1,20 @@
 import type { JSX } from 'preact';
 import { rounded } from '../../../audit/model/wording.ts';
-import { positionOn } from './positionOn.ts';
 import type { Panel, PanelAxis } from './recordScene.ts';
-import { panelEdges, panelHead } from './panelSizes.ts';
+import { width } from '../sizes.ts';
+
+/** Sizes of the panels in the drawing's own units. */
+export const panelEdges = { left: 40, right: width - 8 } as const;
+
+/** Room above a panel's scale for its title. */
+export const panelHead = 20;
+
+export const voltsHeight = 170;
+
+export const lesserHeight = 100;
+
+/** Between panels. */
+export const panelGap = 8;
 
 interface PanelDrawingProps {
   readonly panel: Panel;
@@ -49,4 +61,10 @@ export function PanelDrawing({ panel, x, top, height, behind, before }: PanelDra
       {before}
     </g>
   );
+}
+
+/** Where a value stands between the two ends of a drawn scale; a value off the scale stands at the nearer end. */
+export function positionOn({ from, to }: PanelAxis, value: number, start: number, end: number): number {
+  const part = Math.min(1, Math.max(0, (value - from) / (to - from)));
+  return start + part * (end - start);
 }

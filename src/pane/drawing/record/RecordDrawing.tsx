@@ -1,13 +1,17 @@
-import { recordInWords } from './recordInWords.ts';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { RecordResult } from '../../../audit/model/report.ts';
-import { rounded } from '../../../audit/model/wording.ts';
+import { rounded, amount } from '../../../audit/model/wording.ts';
 import { axisHeight, width } from '../sizes.ts';
-import { PanelDrawing } from './PanelDrawing.tsx';
-import { lesserHeight, panelEdges, panelGap, panelHead, voltsHeight } from './panelSizes.ts';
-import { positionOn } from './positionOn.ts';
-import { RecordLegend } from './RecordLegend.tsx';
+import {
+  PanelDrawing,
+  lesserHeight,
+  panelEdges,
+  panelGap,
+  panelHead,
+  voltsHeight,
+  positionOn,
+} from './PanelDrawing.tsx';
 import type { RecordScene } from './recordScene.ts';
 import { recordWords } from './recordWords.ts';
 
@@ -88,5 +92,70 @@ function Span({ name, from, to, across, top, bottom }: SpanProps): JSX.Element {
       y={top}
       height={bottom - top}
     />
+  );
+}
+
+/** The drawing in words, for readers who hear the screen. */
+function recordInWords(result: RecordResult, { unit, operating, danger, linear }: RecordScene): string {
+  const { points, average, rated, thresholds } = result;
+  const first = points[0]?.gap ?? NaN;
+  const last = points.at(-1)?.gap ?? NaN;
+  const parts = [
+    `${points.length} points from ${amount(first, '')} to ${amount(last, unit)}, average sensitivity ${amount(average, `mV/${unit}`)}`,
+  ];
+  if (rated !== null) parts.push(`Rated ${amount(rated, `mV/${unit}`)}`);
+  parts.push(
+    linear ? `Linear from ${amount(linear.from, '')} to ${amount(linear.to, unit)}` : 'No linear range',
+  );
+  if (operating) parts.push(`In service at a gap of ${amount(operating[0], unit)}`);
+  if (danger)
+    parts.push(
+      `When danger acts the gap swings from ${amount(danger.from, '')} to ${amount(danger.to, unit)}`,
+    );
+  else if (thresholds.some(({ name, onCurve }) => name === 'danger' && onCurve === null))
+    parts.push('Danger cannot be shown to act on this record');
+  return `${parts.join('. ')}.`;
+}
+
+/** What each mark of a record's drawing means; only marks that it has. */
+function RecordLegend({ scene }: { scene: RecordScene }): JSX.Element {
+  const looks = new Set(
+    [scene.volts, scene.deviation, scene.steps].flatMap(({ lines }) => lines.map(({ look }) => look)),
+  );
+  const lines = (['measured', 'rated', 'fitted', 'tolerance'] as const).filter((look) => looks.has(look));
+  return (
+    <figcaption class="legend" aria-hidden="true">
+      {lines.map((look) => (
+        <Entry key={look} name={recordWords[look]}>
+          <line class={`record-line record-${look}`} x1={0} x2={24} y1={8} y2={8} />
+        </Entry>
+      ))}
+      {scene.operating && (
+        <Entry name={recordWords.operating}>
+          <path class="record-operating" d="M12,1l5,7l-5,7l-5,-7z" />
+        </Entry>
+      )}
+      {scene.danger && (
+        <Entry name={recordWords.danger}>
+          <rect class="record-danger" x={2} y={2} width={20} height={12} />
+        </Entry>
+      )}
+      {scene.linear && (
+        <Entry name={recordWords.linear}>
+          <line class="record-linear" x1={0} x2={24} y1={8} y2={8} />
+        </Entry>
+      )}
+    </figcaption>
+  );
+}
+
+function Entry({ name, children }: { name: string; children: JSX.Element }): JSX.Element {
+  return (
+    <span class="legend-entry">
+      <svg width="24" height="16" viewBox="0 0 24 16">
+        {children}
+      </svg>
+      {name}
+    </span>
   );
 }

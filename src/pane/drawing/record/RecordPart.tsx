@@ -2,13 +2,12 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { Policy } from '../../../audit/model/policy.ts';
 import type { ChannelResult, RecordResult } from '../../../audit/model/report.ts';
-import { amount } from '../../../audit/model/wording.ts';
+import { amount, rounded } from '../../../audit/model/wording.ts';
 import { shownRecord } from '../../../sheets/records/fromReport.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { RecordDrawing } from './RecordDrawing.tsx';
 import { recordScene } from './recordScene.ts';
-import { RecordTable } from './RecordTable.tsx';
 import { recordWords } from './recordWords.ts';
 
 interface RecordPartProps {
@@ -40,5 +39,35 @@ export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.El
         <RecordTable record={record} />
       </Fold>
     </>
+  );
+}
+
+/** The points of a record in numbers; a step stands beside the point that it leads to. */
+function RecordTable({ record: { points, gapUnit } }: { record: RecordResult }): JSX.Element {
+  const said = (value: number | null | undefined): string =>
+    value === null || value === undefined ? recordWords.none : rounded(value);
+  return (
+    <table class="record-table">
+      <caption class="quiet">{recordWords.heading}</caption>
+      <thead>
+        <tr>
+          {recordWords.columns(gapUnit).map((header) => (
+            <th key={header} scope="col">
+              {header}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {points.map(({ gap, volts, deviation }, at) => (
+          <tr key={gap}>
+            <th scope="row">{rounded(gap)}</th>
+            <td>{said(volts)}</td>
+            <td>{said(points[at - 1]?.incremental)}</td>
+            <td>{said(deviation)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { freeNames, quotedName } from '../../../../src/hosts/formats/sheetNames.ts';
+import { freeNames, quotedName } from '../../../../src/hosts/formats/reference.ts';
 
 // Rules of sheet names: common practice of spreadsheet programs, no public standard.
 describe('sheet names', () => {

@@ -1,7 +1,7 @@
 import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
 import { flagWords } from '../vocabulary/valueWords.ts';
-import { wordsOf, type Concept } from '../vocabulary/word.ts';
+import { wordsOf, type Concept } from '../vocabulary/wordList.ts';
 
 const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+\s*|[^\S ]\s*)?%?$/iu;
 

@@ -1,6 +1,6 @@
 import type { Sheet, Workbook } from '../../../../cells/sheet.ts';
 import type { Steps } from '../../../model/steps.ts';
-import { isResultSheet } from '../../tables/resultSheet.ts';
+import { isResultSheet } from '../../tables/titleWords.ts';
 import type { Block } from './block.ts';
 import { formBlocks, labelledAreas, type Form } from './columnBlocks.ts';
 import { rowBlocks } from './rowBlocks.ts';

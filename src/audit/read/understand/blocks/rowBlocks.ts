@@ -1,7 +1,7 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import { cellAt, type Sheet, type SheetTable } from '../../../../cells/sheet.ts';
 import { headerKey } from '../../tables/header.ts';
-import { axisOf } from '../vocabulary/axes.ts';
+import { axisOf } from '../vocabulary/valueWords.ts';
 import type { Block, FieldPlace } from './block.ts';
 import { isAmount, labelOf } from './cellKind.ts';
 import { headerPath } from './headerPath.ts';

@@ -1,6 +1,6 @@
 import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { type Sheet } from '../../../../cells/sheet.ts';
-import { isSaidBlank } from '../readings/blanks.ts';
+import { isSaidBlank } from '../readings/cellValue.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { mergeAt } from './shownCells.ts';
 

@@ -2,7 +2,7 @@ import type { Dimension } from '../../../../units/unit.ts';
 import type { Block, FieldPlace, HeaderPart, Place } from '../blocks/block.ts';
 import type { HeaderRead, StandardName } from '../vocabulary/headerText.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
-import type { Concept, Strength } from '../vocabulary/word.ts';
+import type { Concept, Strength } from '../vocabulary/wordList.ts';
 
 /** A concept of a header: how strong its word is, and by which part of the header path it holds. */
 export interface ConceptFact {

@@ -4,8 +4,8 @@ import { cellAt } from '../../../../cells/sheet.ts';
 import type { Block, FieldPlace, HeaderPart, Place } from '../blocks/block.ts';
 import { readHeader, readUnitPart, type HeaderRead } from '../vocabulary/headerText.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
-import type { Concept } from '../vocabulary/word.ts';
-import { hardQuantities } from '../meanings/quantities.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
+import { hardQuantities } from '../meanings/meaning.ts';
 import type { ConceptFact, Field, UnitFact } from './field.ts';
 import { valueFacts } from './valueFacts.ts';
 

@@ -5,7 +5,7 @@ import type { Place } from '../blocks/block.ts';
 import type { Field } from './field.ts';
 import { conceptsIn, tokensOf } from '../vocabulary/lexicon.ts';
 import { inEnglishUnits, statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
 
 /** A unit that a sentence states, for the quantity named before it, or for all of its kind. */
 export interface NotedUnit {

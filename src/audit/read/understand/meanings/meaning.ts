@@ -3,7 +3,22 @@ import { channelColumns } from '../../tables/channelColumns.ts';
 import type { ColumnSpec, Holds } from '../../tables/columnSpec.ts';
 import { settingsColumns } from '../../tables/settingsColumns.ts';
 import type { Matter } from '../standing/certainties.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
+
+/** Quantities with a unit: of a header path only the one named last holds. */
+export const hardQuantities: ReadonlySet<Concept> = new Set<Concept>([
+  'sensitivity',
+  'alert',
+  'danger',
+  'full scale',
+  'gap voltage',
+  'zero voltage',
+  'uncertainty',
+  'speed',
+  'delay',
+  'reading',
+  'date',
+]);
 
 /** What a field can mean, by the ids of the columns of both tables. */
 export type MeaningId = keyof typeof channelColumns | keyof typeof settingsColumns;

@@ -4,7 +4,6 @@ import { mergeMaps } from '../answers/merge.ts';
 import { evidenceTexts } from '../evidenceText.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
-import { acceptedAnswers } from './acceptedAnswers.ts';
 import type { Question } from './question.ts';
 
 /** A map with all that was understood and all that is proposed, each line with its evidence: to be checked, corrected, given back. */
@@ -32,4 +31,9 @@ function tableSaid({ lane, claims, machine }: TableRead): TableSaid {
   return machine?.standing === 'certain'
     ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) }
     : own;
+}
+
+/** The answers to the proposals of questions, all accepted. */
+function acceptedAnswers(questions: readonly Question[]): ColumnMap {
+  return questions.reduce<ColumnMap>((map, { options }) => mergeMaps(map, options[0]?.answer ?? {}), {});
 }

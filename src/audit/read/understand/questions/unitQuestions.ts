@@ -1,4 +1,4 @@
-import { convert } from '../../../../units/convert.ts';
+import { convert } from '../../../../units/unit.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import { laneKey, laneSaid } from '../answers/places.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';

@@ -3,9 +3,16 @@ import { readNumber } from '../../../../cells/number.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
-import { doubtWords } from '../vocabulary/valueWords.ts';
-import { oneOf } from '../vocabulary/wordList.ts';
-import { isSaidBlank } from './blanks.ts';
+import { doubtWords, blankMarks, spareWords, totalWords } from '../vocabulary/valueWords.ts';
+import { oneOf, startsWithOneOf } from '../vocabulary/wordList.ts';
+
+const isBlankWord = oneOf(blankMarks);
+
+/** Whether the first words of a text are those of a row that sums a list up: `Total`, `Mean`. */
+export const isTotal = startsWithOneOf(totalWords);
+
+/** Whether a text is a mark of a row kept for later: `Spare`. */
+export const isSpare = startsWithOneOf(spareWords);
 
 /** Why a number in a cell is none that can be used without a person. */
 export type Doubt = 'about' | 'remark' | 'bound' | 'several' | 'comma';
@@ -118,4 +125,11 @@ function beforeRemark(text: string): string | undefined {
   const opening = text.search(/[([]/u);
   const closes = text.endsWith(')') || text.endsWith(']');
   return opening >= 0 && closes && opening < text.length - 2 ? text.slice(0, opening).trimEnd() : undefined;
+}
+
+/** Whether a text says that there is nothing: a dash, `n/a`, `TBC`. */
+export function isSaidBlank(text: string): boolean {
+  const bare = text.trim();
+  if (bare.length > 40) return false;
+  return /^[-–—_.?*/\\]+$/u.test(bare) || isBlankWord(bare);
 }

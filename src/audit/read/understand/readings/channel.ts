@@ -1,4 +1,4 @@
-import type { Kind } from '../../../model/kind.ts';
+import type { Kind } from '../../../model/channel.ts';
 import type { Amount } from '../../rows/rowReader.ts';
 import type { Place } from '../blocks/block.ts';
 import type { MeaningId } from '../meanings/meaning.ts';

@@ -1,7 +1,7 @@
 import { cellText } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import type { Quantity } from '../../../../units/unit.ts';
-import type { Kind } from '../../../model/kind.ts';
+import type { Kind } from '../../../model/channel.ts';
 import { placeIn, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import type { MeaningId } from '../meanings/meaning.ts';

@@ -1,8 +1,8 @@
-import type { Kind } from '../../../model/kind.ts';
+import type { Kind } from '../../../model/channel.ts';
 import { kindWords, meaningOf } from '../../rows/words.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import { kindWordsOf, otherKindWords } from '../vocabulary/valueWords.ts';
-import { wordsOf } from '../vocabulary/word.ts';
+import { wordsOf } from '../vocabulary/wordList.ts';
 
 const phrases = new Map<string, Kind | 'other'>();
 for (const [kind, words] of [...Object.entries(kindWordsOf), ['other', otherKindWords] as const]) {

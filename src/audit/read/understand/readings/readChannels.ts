@@ -2,17 +2,21 @@ import type { Sheet } from '../../../../cells/sheet.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import { type MeaningId, core, meaning } from '../meanings/meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { ReadChannel, ReadValue, Trouble } from './channel.ts';
 import { joinLines, type JoinedLines } from './join.ts';
-import { contradictions, sameValue } from './contradictions.ts';
 import { kindContradiction, kindOf } from './kindOf.ts';
-import { ofScale } from './ofScale.ts';
 import type { PlacedNote } from './note.ts';
 import { readField, type FieldRead } from './readField.ts';
 import { linesOf, tagsBesideOthers, type Line } from './records.ts';
+import type { Amount } from '../../rows/rowReader.ts';
+import { convert } from '../../../../units/unit.ts';
+import { headerKey } from '../../tables/header.ts';
+
+/** Texts of which two that differ contradict each other. */
+const exclusive: readonly MeaningId[] = ['group', 'voting', 'bypass', 'direction'];
 
 /** The channels of a workbook, with the lines that are none. */
 export interface ReadChannels {
@@ -125,4 +129,61 @@ function channelOf(
     troubles,
     lines: joined.lines,
   };
+}
+
+/** A setpoint in per cent of full scale, worked out in the unit of the full scale; unusable without one. */
+function ofScale(
+  id: MeaningId,
+  found: FieldRead,
+  scale: Amount | null,
+): { readonly value: ReadValue; readonly note: PlacedNote } {
+  const percent = found.ofScale ?? 0;
+  const { place, text } = found;
+  const unit = scale?.unit;
+  if (!scale || !unit || unit.dimension === 'percent')
+    return {
+      value: { amount: null, text, day: null, place },
+      note: { note: { is: 'no full scale', percent }, meaning: id, place, unusable: true },
+    };
+  return {
+    value: { amount: { value: (percent * scale.value) / 100, unit }, text, day: null, place },
+    note: {
+      note: { is: 'worked out from full scale', percent, scale: scale.value, unit: unit.text },
+      meaning: id,
+      place,
+      unusable: false,
+    },
+  };
+}
+
+/** Meanings beside the needed ones of which several tables say different things: none of them is chosen. */
+function contradictions(
+  holders: ReadonlyMap<MeaningId, readonly (readonly [TableRead, ReadValue])[]>,
+): Trouble[] {
+  const found: Trouble[] = [];
+  for (const [id, held] of holders) {
+    const [first, ...others] = held;
+    if (!first || core.includes(id)) continue;
+    if (others.every(([, value]) => isSame(id, first[1], value))) continue;
+    found.push({
+      is: 'rival tables',
+      tables: [...new Set(held.map(([table]) => table))],
+      places: held.map(([, { place }]) => place),
+      meanings: [id],
+    });
+  }
+  return found;
+}
+
+function isSame(id: MeaningId, one: ReadValue, other: ReadValue): boolean {
+  if (meaning(id).holds === 'number') return sameValue(one.amount, other.amount);
+  return !exclusive.includes(id) || headerKey(one.text) === headerKey(other.text);
+}
+
+/** Whether two numbers are the same in one unit; where one is missing they contradict nothing. */
+function sameValue(one: Amount | null | undefined, other: Amount | null | undefined): boolean {
+  if (!one || !other) return true;
+  if (one.unit?.dimension !== other.unit?.dimension) return false;
+  const there = one.unit && other.unit ? convert(other.value, other.unit, one.unit) : other.value;
+  return Math.abs(one.value - there) <= 1e-9 * Math.max(Math.abs(one.value), Math.abs(there));
 }

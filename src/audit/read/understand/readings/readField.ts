@@ -1,7 +1,6 @@
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
-import { convert } from '../../../../units/convert.ts';
-import type { Unit } from '../../../../units/unit.ts';
+import { type Unit, convert } from '../../../../units/unit.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import { readDate } from '../../rows/date.ts';
 import { type Amount } from '../../rows/rowReader.ts';
@@ -12,8 +11,7 @@ import { fitsMeaning } from '../tables/units.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { Lane } from '../tables/lane.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
-import { cellValue } from './cellValue.ts';
-import { isSaidBlank } from './blanks.ts';
+import { cellValue, isSaidBlank } from './cellValue.ts';
 import type { CellNote, PlacedNote } from './note.ts';
 import { numberStyleOf } from './numberStyle.ts';
 

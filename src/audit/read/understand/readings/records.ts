@@ -14,7 +14,7 @@ import { labelOf } from '../blocks/cellKind.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
 import { readDate } from '../../rows/date.ts';
 import { machineReader } from './lineMachines.ts';
-import { isSpare, isTotal } from './blanks.ts';
+import { isSpare, isTotal } from './cellValue.ts';
 
 /** What a line of a table is. */
 export type LineKind =

@@ -1,6 +1,6 @@
 import type { HeaderPart, Place } from '../blocks/block.ts';
 import type { UnitScope } from '../fields/field.ts';
-import type { Concept, Strength } from '../vocabulary/word.ts';
+import type { Concept, Strength } from '../vocabulary/wordList.ts';
 
 /** Which of two readings of one probe a list holds. */
 export type Series = 'as found' | 'as left';

@@ -1,5 +1,5 @@
 import type { Candidate } from './candidates.ts';
-import { convert } from '../../../../units/convert.ts';
+import { convert } from '../../../../units/unit.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import type { Field } from '../fields/field.ts';
 import { type Meaning } from '../meanings/meaning.ts';

@@ -1,7 +1,7 @@
 import { isBlank } from '../../../../cells/cell.ts';
 import { isNumberText } from '../blocks/cellKind.ts';
 import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
-import { isSaidBlank, isSpare, isTotal } from '../readings/blanks.ts';
+import { isSaidBlank, isSpare, isTotal } from '../readings/cellValue.ts';
 import type { Lane } from './lane.ts';
 import { canBeMachine } from './machines.ts';
 import type { Heading } from './tableRead.ts';

@@ -1,6 +1,6 @@
 import type { Field } from '../fields/field.ts';
 import { meaning } from '../meanings/meaning.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
 
 /** Meanings that are sensitivities. */
 export const sensitivityIds: ReadonlySet<string> = new Set([

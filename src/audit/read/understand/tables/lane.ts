@@ -3,7 +3,7 @@ import type { BlockContext } from '../blocks/context.ts';
 import { headerKey } from '../../tables/header.ts';
 import type { Field } from '../fields/field.ts';
 import type { NotedUnit } from '../fields/notes.ts';
-import { axisOf } from '../vocabulary/axes.ts';
+import { axisOf } from '../vocabulary/valueWords.ts';
 
 /** One reading of a block's records: all of it, or one of the two probes that each of its records holds. */
 export interface Lane {

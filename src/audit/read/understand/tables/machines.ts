@@ -3,8 +3,7 @@ import { conceptsIn, tokensOf } from '../vocabulary/lexicon.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { listWords } from '../vocabulary/valueWords.ts';
-import type { Concept } from '../vocabulary/word.ts';
-import { holdsOneOf } from '../vocabulary/wordList.ts';
+import { holdsOneOf, type Concept } from '../vocabulary/wordList.ts';
 import type { Lane } from './lane.ts';
 import type { TableMachine } from './tableRead.ts';
 

@@ -1,4 +1,4 @@
-import { convert } from '../../../../units/convert.ts';
+import { convert } from '../../../../units/unit.ts';
 import { cellText } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { recordsOf } from '../blocks/block.ts';

@@ -9,7 +9,7 @@ import type { Field } from '../fields/field.ts';
 import { fieldsOf } from '../fields/fieldsOf.ts';
 import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { hardQuantities } from '../meanings/quantities.ts';
+import { hardQuantities } from '../meanings/meaning.ts';
 import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';

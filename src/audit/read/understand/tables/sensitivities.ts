@@ -3,7 +3,7 @@ import type { Field } from '../fields/field.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StandardName } from '../vocabulary/headerText.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
 import { isSensitivity, sensitivityIds } from './isSensitivity.ts';
 import type { Lane } from './lane.ts';
 

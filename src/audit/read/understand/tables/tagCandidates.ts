@@ -4,7 +4,7 @@ import { tagKey } from '../../tables/tagKey.ts';
 import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { isTotal } from '../readings/blanks.ts';
+import { isTotal } from '../readings/cellValue.ts';
 import type { Lane } from './lane.ts';
 
 /** A field that could name the records of a lane, with what it holds. */

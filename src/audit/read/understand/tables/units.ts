@@ -6,7 +6,7 @@ import type { Evidence } from '../standing/evidence.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
 import { looksLikeUnit } from '../../tables/header.ts';
 import { tokensOf, withoutTrailing } from '../vocabulary/lexicon.ts';
-import type { Concept } from '../vocabulary/word.ts';
+import type { Concept } from '../vocabulary/wordList.ts';
 import type { Lane } from './lane.ts';
 
 /** Where the unit of a field's numbers comes from, beside what single cells say for themselves. */

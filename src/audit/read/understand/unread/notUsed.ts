@@ -1,4 +1,4 @@
-import type { LeftAside } from '../../../model/rules/untidyRules.ts';
+import type { LeftAside } from '../../../model/rules/tableRules.ts';
 import type { Place } from '../blocks/block.ts';
 import type { MeaningId } from '../meanings/meaning.ts';
 

@@ -1,7 +1,7 @@
 import type { NotUsed } from './notUsed.ts';
 import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
 import type { Workbook } from '../../../../cells/sheet.ts';
-import { isResultSheet } from '../../tables/resultSheet.ts';
+import { isResultSheet } from '../../tables/titleWords.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { type Block } from '../blocks/block.ts';
 import { isAmount } from '../blocks/cellKind.ts';

@@ -1,4 +1,4 @@
-import type { ConceptWords } from './word.ts';
+import type { ConceptWords } from './wordList.ts';
 
 /** Words for what a row is about: its tag, machine and place, and what else stands beside quantities. */
 export const identityWords: readonly ConceptWords[] = [

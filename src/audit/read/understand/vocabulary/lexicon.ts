@@ -2,7 +2,7 @@ import { identityWords } from './identityWords.ts';
 import { pairWords } from './pairWords.ts';
 import { qualifierWords } from './qualifierWords.ts';
 import { quantityWords } from './quantityWords.ts';
-import { wordsOf, type Concept, type ConceptWords, type Strength } from './word.ts';
+import { wordsOf, type Concept, type ConceptWords, type Strength } from './wordList.ts';
 
 /** What the words of a text stand for, each with the strength of its best word. */
 export type Concepts = ReadonlyMap<Concept, Strength>;

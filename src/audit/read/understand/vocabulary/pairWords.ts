@@ -1,4 +1,4 @@
-import type { ConceptWords } from './word.ts';
+import type { ConceptWords } from './wordList.ts';
 
 /** Short names of two setpoints that only mean something together: the low one is the alert, the high one the danger. */
 export const pairs: readonly (readonly [low: string, high: string])[] = [

@@ -1,4 +1,4 @@
-import type { ConceptWords } from './word.ts';
+import type { ConceptWords } from './wordList.ts';
 
 /** Words that tell two columns, sheets or lists of one quantity apart. */
 export const qualifierWords: readonly ConceptWords[] = [

@@ -1,4 +1,4 @@
-import type { ConceptWords } from './word.ts';
+import type { ConceptWords } from './wordList.ts';
 
 /** Words for what is measured and set. */
 export const quantityWords: readonly ConceptWords[] = [

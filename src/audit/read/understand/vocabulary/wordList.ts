@@ -1,5 +1,75 @@
 import { headerKey } from '../../tables/header.ts';
-import { wordsOf, type Words } from './word.ts';
+
+/** Languages whose words are known. */
+type Language = 'en' | 'de' | 'es' | 'fr' | 'pt' | 'it';
+
+/** Words by language, with ` | ` between them. A trailing `*` stands for any ending of up to five letters. Case, accents and punctuation do not count. */
+export type Words = Readonly<Partial<Record<Language, string>>>;
+
+/** How much a word says: a strong one can hardly mean something else on such a sheet, a weak one can. */
+export type Strength = 'strong' | 'weak';
+
+/** What a word of a header, a title or a label can stand for. */
+export type Concept =
+  | Quantity
+  | Qualifier
+  | 'setpoint'
+  | 'pair low'
+  | 'pair high'
+  | 'unit'
+  | 'person'
+  | 'remark'
+  | 'ordinal'
+  | 'other';
+
+/** What a column can hold. */
+type Quantity =
+  | 'tag'
+  | 'machine'
+  | 'location'
+  | 'kind'
+  | 'sensitivity'
+  | 'alert'
+  | 'danger'
+  | 'full scale'
+  | 'gap voltage'
+  | 'zero voltage'
+  | 'uncertainty'
+  | 'date'
+  | 'speed'
+  | 'delay'
+  | 'detection'
+  | 'voting group'
+  | 'voting'
+  | 'bypass'
+  | 'direction'
+  | 'reading'
+  | 'displacement limit'
+  | 'series'
+  | 'multiplier'
+  | 'resolution';
+
+/** What tells two columns of one quantity apart. */
+type Qualifier =
+  | 'measured'
+  | 'configured'
+  | 'as found'
+  | 'as left'
+  | 'reference'
+  | 'old'
+  | 'proposed'
+  | 'counter'
+  | 'deviation'
+  | 'tolerance';
+
+/** The words for one concept. */
+export interface ConceptWords {
+  readonly concept: Concept;
+  readonly strong?: Words;
+  readonly weak?: Words;
+  /** Where the words come from: a source, or the memory of those who wrote them down. */
+  readonly from: 'memory';
+}
 
 /** Whether a text is one of some words, whatever its case, accents and punctuation. */
 export type IsOneOf = (text: string) => boolean;
@@ -42,4 +112,9 @@ function keysOf(lists: readonly Words[]): {
     exact: new Set(words.filter((word) => !word.endsWith('*')).map(headerKey)),
     stems: words.filter((word) => word.endsWith('*')).map(headerKey),
   };
+}
+
+/** The words of one language, one by one. */
+export function wordsOf(text: string): string[] {
+  return text.split(' | ');
 }

@@ -1,8 +1,12 @@
-import { hasLegend } from '../../../../sheets/charts/legend.ts';
 import { drawnCells } from '../../../../sheets/charts/cells.ts';
-import type { ChartCells, ChartModel, ScatterSeries } from '../../../../sheets/charts/model.ts';
+import {
+  type ChartCells,
+  type ChartModel,
+  type ScatterSeries,
+  hasLegend,
+} from '../../../../sheets/charts/model.ts';
 import { cellAddress } from '../../../../cells/address.ts';
-import { fittedText } from '../../../../sheets/cellContent.ts';
+import { fittedText } from '../../../../sheets/cells.ts';
 import { longestTitle } from '../../../formats/chartLooks.ts';
 
 /** A chart as Excel made it, with the number of series that it chose itself. */

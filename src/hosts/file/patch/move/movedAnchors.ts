@@ -1,8 +1,7 @@
 import { attribute, child, type Element, everyBranch } from '../../write/xml/outline.ts';
 import type { Edit } from '../../write/xml/splice.ts';
-import { type Axis, landing, moved } from './axis.ts';
+import { type Axis, landing, moved, type SheetMove } from './axis.ts';
 import { contentOf } from './contentOf.ts';
-import type { SheetMove } from './types.ts';
 
 /** Moves what is drawn over a sheet with the cells below it (ECMA-376 part 1, section 20.5.2); what is fixed to the page stays. */
 export function movedDrawing(text: string, root: Element, { rows, columns }: SheetMove): Edit[] {

@@ -4,9 +4,8 @@ import { attribute, type Element } from '../../write/xml/outline.ts';
 import type { Edit } from '../../write/xml/splice.ts';
 import { escapeXml } from '../../write/xml/text.ts';
 import { withAttributes } from '../attributes.ts';
-import { type Axis, moved, movedSpan } from './axis.ts';
+import { type Axis, moved, movedSpan, type SheetMove, movedArea } from './axis.ts';
 import { contentOf } from './contentOf.ts';
-import { type SheetMove, movedArea } from './types.ts';
 
 /** How the elements of a part move. */
 export interface ElementMove {

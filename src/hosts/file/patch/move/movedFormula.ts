@@ -1,8 +1,7 @@
 import { columnLetters, columnNumber } from '../../../../cells/address.ts';
 import { type FormulaToken, formulaTokens } from '../../../formats/formulaTokens.ts';
 import { lastColumn, lastRow } from '../../read/area.ts';
-import type { Moves, SheetMove } from './types.ts';
-import { movedSpan } from './axis.ts';
+import { movedSpan, type Moves, type SheetMove } from './axis.ts';
 
 const corner = /^(\$?)([A-Za-z]{1,3})?(\$?)([1-9]\d*)?$/;
 const gone = '#REF!';

@@ -4,7 +4,7 @@ import { readWorkbookPart, type SheetEntry } from '../../read/workbookPart.ts';
 import { writeCopy } from '../../write/addSheets.ts';
 import { type EditablePart, editable } from '../../write/package/editable.ts';
 import { openWorkbook } from '../../write/package/openWorkbook.ts';
-import { attribute } from '../../write/xml/outline.ts';
+import { attribute, child, childrenNamed } from '../../write/xml/outline.ts';
 import { type Edit, splice } from '../../write/xml/splice.ts';
 import { decodeXml, encodeXml } from '../../write/xml/encoding.ts';
 import type { Archive, ZipEntry } from '../../zip/archive.ts';
@@ -13,11 +13,14 @@ import { defaultLimits } from '../../zip/limits.ts';
 import { movedBoxes, movedDrawing } from './movedAnchors.ts';
 import { movedElement } from './movedElements.ts';
 import { movedFormula } from './movedFormula.ts';
-import { movedNames } from './movedNames.ts';
-import { movedPivotSource } from './movedPivotSource.ts';
 import { movedSheet } from './movedSheet.ts';
 import { refusePivot, refuseTable } from './refuseMove.ts';
-import type { Moves, SheetMove } from './types.ts';
+import { type Moves, type SheetMove, movedArea } from './axis.ts';
+import { reference } from '../../../formats/reference.ts';
+import { parseArea } from '../../read/area.ts';
+import { withAttributes } from '../attributes.ts';
+import { escapeXml } from '../../write/xml/text.ts';
+import { contentOf } from './contentOf.ts';
 
 export interface MovedWorkbook {
   readonly bytes: Uint8Array;
@@ -124,4 +127,35 @@ function withoutInner(edits: readonly Edit[]): Edit[] {
     (edit) =>
       !removals.some((removal) => removal !== edit && edit.from >= removal.from && edit.to <= removal.to),
   );
+}
+
+/** Moves the range a pivot table takes its data from; one that is gone stays as it was, for the program to ask about. */
+function movedPivotSource({ text, root }: EditablePart, moves: Moves): Edit[] {
+  const cache = child(root, 'cacheSource');
+  const source = cache && child(cache, 'worksheetSource');
+  const move = source && moves.get((attribute(source, 'sheet') ?? '').toLowerCase());
+  const area = source && parseArea(attribute(source, 'ref') ?? '');
+  const after = move && area && movedArea(move, area);
+  return after ? withAttributes(text, source, { ref: reference(after) }) : [];
+}
+
+/** Moves what the workbook's names mean; print areas, filters and the like go with the cells they are made of. */
+function movedNames({ text, root }: EditablePart, formulaOf: (stored: string) => string): Edit[] {
+  const list = child(root, 'definedNames');
+  if (!list) return [];
+  const names = childrenNamed(list, 'definedName');
+  const gone: (typeof names)[number][] = [];
+  const edits = names.flatMap((element): Edit[] => {
+    const before = contentOf(text, element);
+    const after = formulaOf(before);
+    if (after === before) return [];
+    if (attribute(element, 'name')?.startsWith('_xlnm.') && after.includes('#REF!')) {
+      gone.push(element);
+      return [{ from: element.start, to: element.end, text: '' }];
+    }
+    return [{ from: element.openEnd, to: element.closeStart, text: escapeXml(after) }];
+  });
+  return gone.length === names.length && gone.length > 0
+    ? [{ from: list.start, to: list.end, text: '' }]
+    : edits;
 }

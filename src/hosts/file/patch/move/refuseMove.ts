@@ -3,8 +3,7 @@ import { reference } from '../../../formats/reference.ts';
 import { parseArea } from '../../read/area.ts';
 import { FileRefused, oneLine } from '../../zip/refused.ts';
 import { attribute, child, type Element } from '../../write/xml/outline.ts';
-import { cuts, moved, movedSpan } from './axis.ts';
-import type { SheetMove } from './types.ts';
+import { cuts, moved, movedSpan, type SheetMove } from './axis.ts';
 
 /** Refuses what would leave a table without a heading, a row of data or one of its columns, or with a column nobody named. */
 export function refuseTable({ area, name, headerRow, totalsRow }: SheetTable, move: SheetMove): void {

@@ -15,8 +15,7 @@ import { splice } from '../../write/xml/splice.ts';
 import type { ZipEntry } from '../../zip/archive.ts';
 import { collect } from '../../zip/collect.ts';
 import { zipWriter } from '../../zip/writer.ts';
-import { namespace, settingsMarkup, type Settings } from './markup.ts';
-import { settingsPart } from './readSettings.ts';
+import { settingsPart, namespace, settingsMarkup, type Settings } from './readSettings.ts';
 
 /** Marks the part among the workbook's custom XML parts; the same in every workbook. */
 const itemId = '{6E1B8C52-5D0F-4B7E-9C38-2A54D1F07B93}';

@@ -2,10 +2,10 @@ import type { ChartCells } from '../../../../sheets/charts/model.ts';
 import { cellCount, drawnCells } from '../../../../sheets/charts/cells.ts';
 import { checkChart } from '../../../../sheets/charts/check.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import { writable } from '../../../../sheets/cellContent.ts';
+import { writable } from '../../../../sheets/cells.ts';
 import { kindOfCode } from '../../../formats/numberFormat.ts';
 import { reference } from '../../../formats/reference.ts';
-import { daysTo1904 } from '../../../formats/serialDate.ts';
+import { daysTo1904 } from '../../../formats/dates.ts';
 
 /** What stands in cells that a chart draws, in order; `undefined` is an empty cell. */
 export interface DrawnValues {

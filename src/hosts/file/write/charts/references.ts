@@ -1,6 +1,6 @@
 import type { ChartCells } from '../../../../sheets/charts/model.ts';
 import { columnLetters } from '../../../../cells/address.ts';
-import { quotedName } from '../../../formats/sheetNames.ts';
+import { quotedName } from '../../../formats/reference.ts';
 import { escapeCellText, escapeXml } from '../xml/text.ts';
 import type { DrawnValues } from './drawnValues.ts';
 

@@ -1,4 +1,4 @@
-import { fittedText } from '../../../../sheets/cellContent.ts';
+import { fittedText } from '../../../../sheets/cells.ts';
 import { longestTitle } from '../../../formats/chartLooks.ts';
 import { escapeDrawingText } from '../xml/text.ts';
 

@@ -1,7 +1,7 @@
 import type { Area } from '../../../../cells/sheet.ts';
 import { columnLetters } from '../../../../cells/address.ts';
 import { FileRefused } from '../../zip/refused.ts';
-import { quotedName } from '../../../formats/sheetNames.ts';
+import { quotedName } from '../../../formats/reference.ts';
 import { attribute, child, childrenNamed, type Element } from '../xml/outline.ts';
 import { appendInside, type Edit } from '../xml/splice.ts';
 import { escapeXml } from '../xml/text.ts';

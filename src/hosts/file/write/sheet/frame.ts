@@ -5,7 +5,7 @@ import type { SheetModel, ShadeRule } from '../../../../sheets/model.ts';
 import { drawingId } from '../charts/chartParts.ts';
 import type { Dialect } from '../package/namespaces.ts';
 import { escapeXml } from '../xml/text.ts';
-import { headerFooter } from './footer.ts';
+import { footerText, pageNumbers } from '../../../formats/footer.ts';
 
 /** The markup before and after a sheet's rows. */
 export interface SheetFrame {
@@ -107,4 +107,11 @@ function shading({ area, equals }: ShadeRule, format: number, priority: number):
     `<cfRule type="cellIs" dxfId="${format}" priority="${priority}" stopIfTrue="1" operator="equal">`,
     `<formula>${literal}</formula></cfRule></conditionalFormatting>`,
   ].join('');
+}
+
+/** A page footer: the text at the left, "Page n of m" at the right. */
+function headerFooter(text: string): string {
+  const fitted = footerText(text);
+  const left = fitted === '' ? '' : `&L${fitted}`;
+  return `<headerFooter><oddFooter>${escapeXml(`${left}&R${pageNumbers}`)}</oddFooter></headerFooter>`;
 }

@@ -1,9 +1,9 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../../../../sheets/model.ts';
-import { fittedText, longestText, writable } from '../../../../sheets/cellContent.ts';
+import { fittedText, longestText, writable } from '../../../../sheets/cells.ts';
 import type { RowFormula } from '../../../formats/rowFormula.ts';
-import { formulaWriter } from './sharedFormulas.ts';
 import { calculated, inlineText, needsQuote, plainNumber, truth } from './values.ts';
+import { escapeXml } from '../xml/text.ts';
 
 /** How cells of a style are written. */
 export interface CellLook {
@@ -95,5 +95,32 @@ function cellWriter({ sheet, looks, formulas, onCut }: RowContext): CellWriter {
     if (typeof value === 'number') return start + look.plain + plainNumber(value);
     if (typeof value === 'boolean') return start + look.plain + truth(value);
     return start + (needsQuote(value) ? look.quoted : look.plain) + inlineText(value);
+  };
+}
+
+/**
+ * Formulas down a column are stored once (ECMA-376 part 1, 18.3.1.40): the first cell carries the text and the range
+ * down to the sheet's last row, the cells below only its number. Rows must come in order. Throws an Error for a
+ * formula that is not defined.
+ */
+function formulaWriter(
+  sheet: SheetModel,
+  formulas: readonly RowFormula[],
+): (index: number, row: number, columnName: string) => string {
+  const followers = formulas.map(() => new Map<string, string>());
+  let groups = 0;
+  return (index, row, columnName) => {
+    const formula = formulas[index];
+    const columns = followers[index];
+    if (!formula || !columns)
+      throw new Error(`sheet "${sheet.name}" has no formula ${index} (cell ${columnName}${row})`);
+    if (!formula.shareable) return `<f>${escapeXml(formula.at(row))}</f>`;
+    const follower = columns.get(columnName);
+    if (follower !== undefined) return follower;
+    const number = groups++;
+    columns.set(columnName, `<f t="shared" si="${number}"/>`);
+    const range =
+      row === sheet.rowCount ? `${columnName}${row}` : `${columnName}${row}:${columnName}${sheet.rowCount}`;
+    return `<f t="shared" ref="${range}" si="${number}">${escapeXml(formula.at(row))}</f>`;
   };
 }

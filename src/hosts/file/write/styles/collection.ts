@@ -1,4 +1,4 @@
-import { type StyleListName, styleListNames } from '../../read/styleLists.ts';
+import { type StyleListName, styleListNames } from '../../read/styles.ts';
 import { appendInside, replaceAttribute, type Edit } from '../xml/splice.ts';
 import type { StyleSheet } from './styleSheet.ts';
 

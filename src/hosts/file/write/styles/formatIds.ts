@@ -1,8 +1,23 @@
 import { builtInCode } from '../../../formats/builtInFormats.ts';
 import { escapeXml } from '../xml/text.ts';
 import { styleList, type StyleList } from './collection.ts';
-import { builtInFormat, firstCustomId } from './numberFormat.ts';
 import type { StyleSheet } from './styleSheet.ts';
+
+/** Codes that have a fixed id in every workbook (ECMA-376 part 1, 18.8.30), those the same in all languages. */
+const builtIn = new Map([
+  ['General', 0],
+  ['0', 1],
+  ['0.00', 2],
+  ['#,##0', 3],
+  ['#,##0.00', 4],
+  ['0%', 9],
+  ['0.00%', 10],
+  ['0.00E+00', 11],
+  ['@', 49],
+]);
+
+/** The id from which workbooks number their own formats. */
+const firstCustomId = 164;
 
 /** The number formats of a style sheet and those that are added to it. */
 export interface FormatIds {
@@ -39,4 +54,9 @@ export function formatIds(sheet: StyleSheet): FormatIds {
       return next;
     },
   };
+}
+
+/** The id every workbook gives this code; `undefined` where a workbook must define it. */
+function builtInFormat(code: string): number | undefined {
+  return builtIn.get(code);
 }

@@ -1,6 +1,6 @@
 import type { CellStyle, SheetModel } from '../../../../sheets/model.ts';
 import { kindOfCode } from '../../../formats/numberFormat.ts';
-import { daysTo1904 } from '../../../formats/serialDate.ts';
+import { daysTo1904 } from '../../../formats/dates.ts';
 import type { CellLook } from '../sheet/rows.ts';
 import type { StyleNumbers } from './append.ts';
 

@@ -1,6 +1,6 @@
 import { SaxesParser } from 'saxes';
 import { Branches } from '../../read/branches.ts';
-import { isEntry, type StyleListName, styleListNames } from '../../read/styleLists.ts';
+import { isEntry, type StyleListName, styleListNames } from '../../read/styles.ts';
 import { FileRefused, oneLine } from '../../zip/refused.ts';
 import { type Element, outline } from '../xml/outline.ts';
 import { escapeXml } from '../xml/text.ts';

@@ -9,6 +9,7 @@ import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
 import { machineChances } from './judge/groups/machineChances.ts';
+import { replayBook } from './judge/replay/replayBook.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
 import {
@@ -27,6 +28,7 @@ import { defaultPolicy, type Policy } from './model/policy.ts';
 import type { Report } from './model/report.ts';
 import type { Snapshot } from './model/snapshot.ts';
 import { asPart, finish } from './model/steps.ts';
+import type { TrendSource } from './model/trend.ts';
 import { version } from './model/version.ts';
 import { historyProblems } from './read/history/reading.ts';
 import { unitWatch, watchChannelRow, watchSettingsRow } from './read/join/mixedUnits.ts';
@@ -36,6 +38,7 @@ import { pairReader } from './read/pairedRows.ts';
 import { readBook } from './read/readBook.ts';
 import { recordProblems } from './read/records/rawRecord.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
+import { sheetSource } from './read/trend/findTrends.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
 import type { Question } from './read/understand/questions/question.ts';
 import { byTag } from './since/byTag.ts';
@@ -52,6 +55,8 @@ export interface AuditOptions {
   readonly now?: Date;
   /** An earlier audit to compare this one with. */
   readonly before?: Snapshot;
+  /** Recorded readings to replay, beside those in the workbook. */
+  readonly replay?: TrendSource;
 }
 
 /** Rows between two reports of progress. */
@@ -74,7 +79,7 @@ export function* auditInSteps(
   workbook: Workbook,
   options: AuditOptions = {},
 ): Generator<number, AuditedReport, void> {
-  const { policy = defaultPolicy, map = {}, now = new Date(), before } = options;
+  const { policy = defaultPolicy, map = {}, now = new Date(), before, replay: recorded } = options;
   const today = Math.floor(now.getTime() / 86_400_000);
   const book = yield* asPart(readBook(workbook, map, today), () => 0);
   if ('refusal' in book) throw nothingRead(book);
@@ -143,6 +148,9 @@ export function* auditInSteps(
       group && multiplier === 1 ? [{ machine, group, uncertain: chance !== null }] : [],
     ),
   );
+  const sources = [...book.trends.map(sheetSource), ...(recorded ? [recorded] : [])];
+  const { replay, problems: ofTrends } = yield* asPart(replayBook(sources, judged, policy), () => 1);
+  problems.push(...ofTrends);
   yield 1;
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
     result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
@@ -157,6 +165,7 @@ export function* auditInSteps(
     unjudged: apart ? unmatched.unjudged : [],
     notRead: unread,
     questions,
+    replay,
     problems,
   });
   yield 1;
@@ -171,7 +180,7 @@ export function* auditInSteps(
     generated: now.toISOString(),
     policy,
     fingerprint: { inputs, policy: policyFingerprint(policy) },
-    basis: basisOf(workbook, book, map, before),
+    basis: basisOf(workbook, book, map, before, recorded?.name ?? null),
     summary: summarise(channels, groups, unread, attention),
     attention,
     channels,
@@ -182,6 +191,7 @@ export function* auditInSteps(
     questions,
     proposal: book.understood?.understanding.proposal ?? null,
     columns: book.columns,
+    replay,
     since: null,
     caution,
   };

@@ -45,6 +45,8 @@ const stateSchema = z.strictObject({
   hiddenRows: textsByName,
   earlierResults: z.array(z.string()),
   comparedWith: z.string().nullable(),
+  // Older audits replayed nothing and name no file.
+  replayedFrom: z.string().nullable().default(null),
 });
 
 /** What the audit went by beside cells and policy; `undefined` where those lines are no longer readable. */

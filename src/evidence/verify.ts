@@ -74,7 +74,7 @@ function* checkRun(
   const found = same ? clean : yield* inputsPart(audited, evidence, run);
   const inputs = withSaid(found, report && basis ? hiddenInputs(workbook, report, basis) : []);
   const rest = (part: number): number => 0.5 + 0.5 * part;
-  const alone = basis?.comparedWith === null;
+  const alone = basis?.comparedWith === null && basis.replayedFrom === null;
   if (same && alone && policyCheck.state === 'as audited' && evidence.version === ourVersion) {
     const models = resultSheets(report);
     const handedOver =
@@ -93,7 +93,7 @@ function* checkRun(
           : yield* movedTables(run, evidence, results);
     return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
   }
-  const results = yield* asPart(byFingerprint(run, evidence, basis?.comparedWith ?? null), rest);
+  const results = yield* asPart(byFingerprint(run, evidence, basis), rest);
   return { inputs, policy: policyCheck, results: withSaid(results, torn) };
 }
 
@@ -196,14 +196,15 @@ function* inputsPart(
 function* byFingerprint(
   { sheets, handOver }: FoundRun,
   evidence: StoredEvidence,
-  compared: string | null,
+  basis: AuditBasis | undefined,
 ): Steps<number, PartCheck> {
   const fingerprints = storedFingerprints(evidence);
   if (!fingerprints) return edited('The fingerprints of the sheets are no longer readable in the evidence.');
   const found = yield* compareFingerprints(fingerprints, sheets);
   const other = [
     ...(evidence.version === ourVersion ? [] : [otherVersion(evidence.version)]),
-    ...(compared === null ? [] : [otherSource(compared)]),
+    ...(basis?.comparedWith ? [otherSource(basis.comparedWith)] : []),
+    ...(basis?.replayedFrom ? [otherReadings(basis.replayedFrom)] : []),
     ...(handOver.length === 0 ? [] : [handOverUnknown]),
   ];
   return withNote(found, other);
@@ -227,6 +228,10 @@ function otherVersion(version: string): string {
 
 function otherSource(input: string): string {
   return `The audit was compared with ${input}, which is not at hand here: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
+}
+
+function otherReadings(file: string): string {
+  return `The audit replayed the readings of ${file}, which is not at hand here: results can’t be made anew alike, so the sheets were compared with the fingerprints that the audit left.`;
 }
 
 const moved =

@@ -11,6 +11,7 @@ import type { SheetModel } from './model.ts';
 import { problemsSheet } from './problems/problemsSheet.ts';
 import { shownRecords } from './records/fromReport.ts';
 import { recordsSheet } from './records/recordsSheet.ts';
+import { replaySheet } from './replay/replaySheet.ts';
 import { resultsSheet } from './results/resultsSheet.ts';
 import { summarySheet } from './summary/summarySheet.ts';
 import { titleIn } from './titles.ts';
@@ -18,7 +19,7 @@ import { titleIn } from './titles.ts';
 /**
  * The result sheets of an audit as data, in the order in which they are read: summary, results, groups, problems, as found
  * and as left where a channel was measured again, changes where an earlier audit was named, drift where it was worked out,
- * and calibration records where a channel has one.
+ * replay where there were recorded readings, and calibration records where a channel has one.
  * Numbers stand in full precision in the units that the report names and are rounded by their formats only; all text is
  * plain text. Cell A1 of each begins with `Tripdrift audit`, so that a later audit reads none of them as input.
  * The summary carries the fingerprints of the others, which are taken while their rows are made: made last, it costs no row twice.
@@ -59,6 +60,7 @@ function otherSheets(report: Report): readonly SheetModel[] {
     ...(lines.length > 0 ? [asLeftSheet(report, lines)] : []),
     ...(report.since ? [changesSheet(report, report.since)] : []),
     ...(drifting.length > 0 ? [driftSheet(report, drifting)] : []),
+    ...(report.replay ? [replaySheet(report, report.replay)] : []),
     ...(records.length > 0 ? [recordsSheet(report, records)] : []),
   ];
 }

@@ -16,6 +16,7 @@ export const sheetNames = {
   'as found and as left': 'As found and as left',
   changes: 'Audit changes',
   drift: 'Audit drift',
+  replay: 'Replay',
   'try it': 'Try it',
   'your list, channels': 'Channel list, tidy',
   'your list, settings': 'Monitor settings, tidy',

@@ -12,6 +12,7 @@ import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact } from '../model/findings.ts';
 import type { Advised, AdvisedChannel, UnjudgedSettings } from './advised.ts';
 import { reportedRule } from './messages/messages.ts';
+import { ofReplay } from './replayEntries.ts';
 import { ofQuestion } from './questionEntry.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
@@ -25,6 +26,7 @@ export function attentionOf({
   unjudged,
   notRead,
   questions,
+  replay,
   problems,
 }: Advised): Attention[] {
   const all = [
@@ -33,6 +35,7 @@ export function attentionOf({
     ...unjudged.map(ofUnjudged),
     ...notRead.map(ofNotRead),
     ...questions.filter(({ needed }) => needed).map((one) => ofQuestion(one, channels)),
+    ...ofReplay(replay, channels),
     ...problems.flatMap(ofProblem),
   ];
   return all

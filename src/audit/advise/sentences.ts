@@ -1,9 +1,10 @@
 import type { PlacedFact } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
+import type { Attention, ChannelResult, GroupResult, NotRead, ReplayedChannel, ReplayedThreshold } from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { messageOf } from './messages/messages.ts';
+import { ofReplayed } from './replaySentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
 /** An entry of the list of what needs action before its sentences are made, with what they are made from. */
@@ -15,6 +16,7 @@ export interface Unsaid {
   readonly fact?: PlacedFact;
   readonly notRead?: NotRead;
   readonly question?: AskedQuestion;
+  readonly replayed?: { readonly channel: ReplayedChannel; readonly threshold: ReplayedThreshold };
   /** Why a channel could not be judged. */
   readonly invalid?: readonly PlacedFact[];
 }
@@ -23,9 +25,10 @@ export type Sentences = Pick<Attention, 'headline' | 'doNext'>;
 
 /** One sentence that says it, number first, and one thing to do. */
 export function sentencesOf(unsaid: Unsaid): Sentences {
-  const { channel, threshold, group, fact, notRead, question } = unsaid;
+  const { channel, threshold, group, fact, notRead, question, replayed } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
+  if (replayed) return ofReplayed(replayed.channel, replayed.threshold);
   if (group) return ofGroup(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);

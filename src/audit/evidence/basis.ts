@@ -8,12 +8,18 @@ import type { BookRead } from '../read/bookRead.ts';
 /** What an audit goes by, as it is found. */
 export function basisOf(
   workbook: Workbook,
-  { tables: { channels, settings }, records, history, understood }: BookRead,
+  { tables: { channels, settings }, records, history, trends, understood }: BookRead,
   map: ColumnMap,
   before: Snapshot | undefined,
+  replayedFrom: string | null,
 ): AuditBasis {
   const read = [...records.byTag.values(), ...history.byTag.values()].flat().map(({ sheet }) => sheet);
-  const used = new Set([channels.sheet.name, settings.sheet.name, ...read]);
+  const used = new Set([
+    channels.sheet.name,
+    settings.sheet.name,
+    ...read,
+    ...trends.map(({ name }) => name),
+  ]);
   // What is understood of a workbook hangs on all of its sheets.
   const sheets = workbook.sheets.filter((sheet) =>
     understood ? !isResultSheet(sheet) : used.has(sheet.name),
@@ -37,6 +43,7 @@ export function basisOf(
     hiddenRows: Object.fromEntries(hiddenRows),
     earlierResults: workbook.sheets.filter(isResultSheet).map(({ name }) => name),
     comparedWith: before?.input ?? null,
+    replayedFrom,
   };
 }
 

@@ -2,6 +2,7 @@ import type { Place } from '../model/findings.ts';
 import type { ColumnMap } from '../model/columnMap.ts';
 import { columnNumber } from '../../cells/address.ts';
 import { type Cell, isBlank } from '../../cells/cell.ts';
+import type { Sheet } from '../../cells/sheet.ts';
 import type { HistoryBook } from '../read/history/reading.ts';
 import type { RecordBook } from '../read/records/rawRecord.ts';
 import { type FoundTable, type Tables } from '../read/tables/found.ts';
@@ -16,16 +17,17 @@ export interface FoundInputs {
   readonly tables: Tables;
   readonly records: RecordBook;
   readonly history: HistoryBook;
+  readonly trends: readonly Sheet[];
 }
 
 /**
  * SHA-256 of everything an audit reads: the recognised columns of both tables (meaning, header, unit) with all their
- * cells in the order of the rows, the calibration records and checks, the histories of readings, and the column map. Numbers count to 12
+ * cells in the order of the rows, the calibration records and checks, the histories of readings, the recorded readings, and the column map. Numbers count to 12
  * significant digits. Where a table stands on its sheet, how its cells look and what else the workbook holds do not
  * count. Goes step by step.
  */
 export function* inputsFingerprint(
-  { tables, records, history }: FoundInputs,
+  { tables, records, history, trends }: FoundInputs,
   map: ColumnMap,
 ): Generator<void, string, void> {
   const hash = new CellHash(inputDigits);
@@ -33,6 +35,7 @@ export function* inputsFingerprint(
   for (const kind of ['channels', 'settings'] as const) yield* addTable(hash, tables[kind]);
   yield* addRecords(hash, records);
   yield* addHistory(hash, history);
+  for (const trend of trends) yield* addTrend(hash, trend);
   return hash.hex();
 }
 
@@ -83,6 +86,16 @@ function* addHistory(hash: CellHash, { byTag, remarks }: HistoryBook): Generator
     addAll(hash, [sheet, tag, day, value, unit.text, asLeft, uncertainty]);
   }
   for (const { sheet, rule } of remarks) addAll(hash, [sheet, rule]);
+}
+
+/** All of a sheet of recorded readings: its headers, and every row. */
+function* addTrend(hash: CellHash, { name, rows, plainText }: Sheet): Generator<void, void, void> {
+  addAll(hash, ['trend', name, plainText?.decimal ?? '']);
+  for (const [index, cells] of rows.entries()) {
+    if (index % stride === stride - 1) yield;
+    if (cells.every(isBlank)) continue;
+    addAll(hash, cells);
+  }
 }
 
 function bySheetAndPlace(one: Place, other: Place): number {

@@ -22,4 +22,6 @@ export interface AuditBasis {
   readonly earlierResults: readonly string[];
   /** The earlier workbook or results that it was compared with; `null` where there were none. */
   readonly comparedWith: string | null;
+  /** The file of recorded readings that was replayed beside the workbook; `null` where there was none. */
+  readonly replayedFrom: string | null;
 }

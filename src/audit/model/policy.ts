@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { offsetAtOf } from '../../method/replay/localTime.ts';
 import { outPolicies } from '../../method/voting/liveVote.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { AuditRefused } from './refused.ts';
@@ -97,6 +98,25 @@ export const policySchema = z.strictObject({
   curveDifference: belowHalf.default(0.05),
   /** Longest alarm delays that are accepted, s; 1 to 3 s is common practice, no source. */
   delays: z.strictObject({ alert: seconds.default(3), danger: seconds.default(3) }).prefault({}),
+  /** How recorded readings are replayed. */
+  replay: z
+    .strictObject({
+      /** Zone of times that name no offset: `UTC`, `+01:00`, `Europe/Berlin`; `null`: only times that name theirs are read. */
+      zone: z
+        .string()
+        .refine((zone) => offsetAtOf(zone) !== null, {
+          error: 'is no time zone, such as UTC, +01:00 or Europe/Berlin',
+        })
+        .nullable()
+        .default(null),
+      /** Order of dates such as 03/04/2026; `null`: as the file tells by a day above 12. */
+      dates: z.enum(['day first', 'month first']).nullable().default(null),
+      /** s; readings farther apart leave what is between unknown; `null`: three times the usual time between them. */
+      maxGap: within(0.001, 31_622_400, 'from 0.001 s to 31,622,400 s, which is a year').nullable().default(null),
+      /** Between readings: straight, or the older value until the next. */
+      between: z.enum(['line', 'hold']).default('line'),
+    })
+    .prefault({}),
   /** What the system does with the vote of a member in bypass; `null`: not said, taken as no vote. A setting, never inferred. */
   bypassed: outPolicy,
   /** The same of a member that the monitor marks faulty. */

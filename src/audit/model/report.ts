@@ -9,6 +9,7 @@ import type { ColumnMap } from './columnMap.ts';
 import type { Policy } from './policy.ts';
 import type { AskedQuestion } from './question.ts';
 import type { DynamicResult, RecordResult } from './records.ts';
+import type { ReplayResult } from './replay.ts';
 import type { SinceResult } from './since.ts';
 import type { SensitivityResult, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
@@ -17,6 +18,7 @@ export * from './attention.ts';
 export type * from './drift.ts';
 export type * from './group.ts';
 export type * from './records.ts';
+export type * from './replay.ts';
 
 /** What the audit used beside the sensitivities, in the channel's unit or volts; `null` where not given. */
 export interface ChannelInputs {
@@ -154,6 +156,8 @@ export interface Report<Question extends AskedQuestion = AskedQuestion> {
    */
   readonly proposal: ColumnMap | null;
   readonly columns: readonly ColumnReading[];
+  /** Recorded readings replayed; `null` where there were none. */
+  readonly replay: ReplayResult | null;
   /** What changed since an earlier audit; `null` where none was named. */
   readonly since: SinceResult | null;
   readonly caution: string;

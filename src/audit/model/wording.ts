@@ -48,6 +48,29 @@ export function level(value: number, resolution: number | null): string {
   return String(shown === 0 ? 0 : shown).replace('-', '−');
 }
 
+/** A time span for people: 0.42 → `0.4 s`, 18.3 → `18 s`, 400 → `6 min 40 s`, 7500 → `2 h 5 min`. Seconds, of either sign. */
+export function duration(seconds: number): string {
+  const size = Math.abs(seconds);
+  if (size < 9.95) return `${Number(size.toFixed(1))} s`;
+  if (size < 59.5) return `${Math.round(size)} s`;
+  const whole = Math.round(size);
+  if (whole < 3600) return `${Math.floor(whole / 60)} min${whole % 60 === 0 ? '' : ` ${whole % 60} s`}`;
+  const minutes = Math.round(size / 60);
+  if (minutes < 2880)
+    return `${Math.floor(minutes / 60)} h${minutes % 60 === 0 ? '' : ` ${minutes % 60} min`}`;
+  return `${Math.round(size / 86_400)} days`;
+}
+
+/** The day of an ISO 8601 time, as its own clock shows it: `2026-11-29`. */
+export function dayOf(time: string): string {
+  return time.slice(0, 10);
+}
+
+/** The time of day of an ISO 8601 time, as its own clock shows it, to the second: `23:48:20`. */
+export function clockOf(time: string): string {
+  return time.slice(11, 19);
+}
+
 /** Names in a row, for people: `1X`, `1X and 1Y`, `1X, 1Y and 2X`. */
 export function listed(names: readonly string[]): string {
   const last = names.at(-1) ?? '';

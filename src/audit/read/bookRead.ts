@@ -4,12 +4,19 @@ import type { ColumnReading } from '../model/report.ts';
 import type { HistoryBook } from './history/reading.ts';
 import type { TagIndex } from './join/tagIndex.ts';
 import type { RecordBook } from './records/rawRecord.ts';
+import type { Sheet } from '../../cells/sheet.ts';
 import type { Tables } from './tables/found.ts';
 import type { TidyList } from './tidy/tidyList.ts';
 import type { Understanding } from './understand/understand.ts';
 
 /** All that is read of a workbook, whichever way it is read. */
-export interface BookRead {
+export interface BookRead extends ListsRead {
+  /** Sheets of recorded readings. */
+  readonly trends: readonly Sheet[];
+}
+
+/** What is read of a workbook without its sheets of recorded readings. */
+export interface ListsRead {
   readonly tables: Tables;
   readonly index: Readonly<Record<'channels' | 'settings', TagIndex>>;
   readonly records: RecordBook;

@@ -2,7 +2,7 @@ import type { Workbook } from '../../cells/sheet.ts';
 import type { ColumnMap } from '../model/columnMap.ts';
 import { TablesUnclear } from '../model/refused.ts';
 import type { Steps } from '../model/steps.ts';
-import type { BookRead, NothingRead } from './bookRead.ts';
+import type { BookRead, ListsRead, NothingRead } from './bookRead.ts';
 import { isCloserLook } from './route/closerLook.ts';
 import { leavesDoubts } from './route/doubts.ts';
 import { isOutranked } from './route/outranked.ts';
@@ -12,6 +12,7 @@ import { searchHeaders, type HeaderRows } from './tables/searchHeaders.ts';
 import { tidyBook } from './tidyBook.ts';
 import type { TidyChannel } from './tidy/tidyList.ts';
 import { tidyListOf } from './tidy/tidyListOf.ts';
+import { trendSheets, withoutSheets } from './trend/findTrends.ts';
 import { understand, type Understanding } from './understand/understand.ts';
 import { findHistory } from './history/historyReadings.ts';
 import { tableProblems } from './join/problems.ts';
@@ -31,11 +32,18 @@ export function* readBook(
   map: ColumnMap,
   today: number,
 ): Steps<void, BookRead | NothingRead> {
+  const trends = trendSheets(workbook, map);
+  const book = yield* readLists(withoutSheets(workbook, trends), map, today);
+  return 'refusal' in book ? book : { ...book, trends };
+}
+
+/** Reads what is left without the sheets of recorded readings. */
+function* readLists(workbook: Workbook, map: ColumnMap, today: number): Steps<void, ListsRead | NothingRead> {
   const headerRows = yield* searchHeaders(workbook);
   yield;
   const found = saysMore(map) ? null : standardTables(workbook, map, headerRows);
   const standard = found === null || found instanceof TablesUnclear || isOutranked(found) ? null : found;
-  let book: BookRead | null = null;
+  let book: ListsRead | null = null;
   if (standard) {
     book = yield* standardBook(workbook, standard, headerRows, map, today);
     if (!leavesDoubts(standard, book.index, book.notRead)) return book;
@@ -89,7 +97,7 @@ function* standardBook(
   headerRows: HeaderRows,
   map: ColumnMap,
   today: number,
-): Steps<void, BookRead> {
+): Steps<void, ListsRead> {
   const settings = indexTags(tables.settings);
   yield;
   const channels = indexTags(tables.channels);

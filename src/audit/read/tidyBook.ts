@@ -2,7 +2,7 @@ import type { Workbook } from '../../cells/sheet.ts';
 import type { ColumnMap } from '../model/columnMap.ts';
 import { factAt, factOf, type PlacedFact } from '../model/findings.ts';
 import type { Steps } from '../model/steps.ts';
-import type { BookRead } from './bookRead.ts';
+import type { ListsRead } from './bookRead.ts';
 import { findHistory } from './history/historyReadings.ts';
 import { earlierResults } from './join/problems.ts';
 import { indexTags } from './join/tagIndex.ts';
@@ -25,7 +25,7 @@ export function* tidyBook(
   headerRows: HeaderRows,
   map: ColumnMap,
   today: number,
-): Steps<void, BookRead> {
+): Steps<void, ListsRead> {
   const tables = tidyTables(list);
   const [channels, settings] = [indexTags(tables.channels), indexTags(tables.settings)];
   yield;

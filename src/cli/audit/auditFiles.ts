@@ -16,6 +16,7 @@ import { checkOutputs, leftBehindThere, writeOutputs } from './outputs/outputs.t
 import { mapJson, proposalOf, writeProposal } from './outputs/proposal.ts';
 import { isShareAlone, shareAlone } from './outputs/sharedCopy.ts';
 import { reportJson } from './reportJson.ts';
+import { trendFile } from './trendFile.ts';
 import { summaryText } from './summary.ts';
 import { auditInSteps, type AuditOptions } from '../../audit/audit.ts';
 import { AuditRefused } from '../../audit/model/refused.ts';
@@ -73,7 +74,8 @@ interface Tried extends Attempt {
 async function tried(options: Options, progress: Progress): Promise<Tried> {
   const map = auditOptions(options);
   const before = options.since === undefined ? undefined : earlierAudit(options.since, map, progress);
-  const settings = before ? { ...map, before } : map;
+  const replay = trendFile(options);
+  const settings = { ...map, ...(before ? { before } : {}), ...(replay ? { replay } : {}) };
   const input = readToAudit(options.inputs, progress);
   if (mayAsk(options, process)) {
     const asked = await unlessStopped((signal) => conversation(input, options, settings, progress, signal));

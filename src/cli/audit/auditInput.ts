@@ -1,7 +1,7 @@
 import { misplacedText } from '../../audit/advise/questions/misplacedText.ts';
 import { auditInSteps, type AuditedReport, type AuditOptions } from '../../audit/audit.ts';
 import { parseColumnMap } from '../../audit/model/columnMap.ts';
-import { parsePolicy } from '../../audit/model/policy.ts';
+import { defaultPolicy, parsePolicy } from '../../audit/model/policy.ts';
 import { AuditRefused } from '../../audit/model/refused.ts';
 import { finish } from '../../audit/model/steps.ts';
 import { misplacedIn } from '../../audit/read/mapPlaces.ts';
@@ -13,6 +13,7 @@ import { readJson } from '../files.ts';
 import type { Progress } from '../terminal.ts';
 import { readInput, type Input } from './input.ts';
 import type { Options } from './options.ts';
+import { replayPolicy } from './trendFile.ts';
 
 /** What a copy is made from: the file as it was, or text tables as sheets of their own. */
 export interface CopySource {
@@ -30,9 +31,10 @@ export interface AuditedInput {
  * Policy and column map that the command line names.
  * @throws UsageRefused, AuditRefused where one can't be read.
  */
-export function auditOptions({ policy, map }: Options): AuditOptions {
+export function auditOptions(options: Options): AuditOptions {
+  const { policy, map } = options;
   return {
-    ...(policy === undefined ? {} : { policy: parsePolicy(readJson(policy)) }),
+    policy: replayPolicy(policy === undefined ? defaultPolicy : parsePolicy(readJson(policy)), options),
     ...(map === undefined ? {} : { map: parseColumnMap(readJson(map)) }),
   };
 }

@@ -76,7 +76,11 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
     throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
   }
   if (options.verify) return verifyFile(options);
-  if (options.inputs.some(isFolder)) return fleetCommand(options);
+  if (options.inputs.some(isFolder)) {
+    if (options.replay !== undefined)
+      throw new UsageRefused('--replay goes with one workbook, not with a folder. See --help.');
+    return fleetCommand(options);
+  }
   if (options.timeout !== undefined) {
     throw new UsageRefused('--timeout is for a folder of workbooks. Leave it out. See --help.');
   }

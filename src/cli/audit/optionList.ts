@@ -61,6 +61,22 @@ export const optionList = {
     words:
       'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results; or the JSON of an earlier audit',
   },
+  replay: {
+    type: 'string',
+    value: 'TREND.csv',
+    words:
+      'replay recorded readings (time and tags, or time, tag and reading): when did alert and danger act, and when should they have?',
+  },
+  'replay-zone': {
+    type: 'string',
+    value: 'ZONE',
+    words: 'zone of recorded times that name no offset: UTC, +01:00 or a name such as Europe/Berlin',
+  },
+  'replay-dates': {
+    type: 'string',
+    value: 'ORDER',
+    words: 'dmy or mdy, where dates such as 03/04/2026 do not tell',
+  },
   force: { type: 'boolean', words: 'replace files that exist' },
   details: {
     type: 'boolean',

@@ -41,6 +41,23 @@ export function offsetsOf(zone: string): OffsetAt {
   };
 }
 
+const offsetForm = /^([+-])(\d{2}):?(\d{2})?$/u;
+
+/** `UTC`, `Z`, `GMT` or an offset such as `+01:00`, in ms; `null` for any other text. */
+export function fixedOffset(text: string): number | null {
+  if (/^(?:z|utc|gmt)$/iu.test(text)) return 0;
+  const [, sign, hours, minutes = '0'] = offsetForm.exec(text) ?? [];
+  if (sign === undefined) return null;
+  return (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes)) * 60_000;
+}
+
+/** Offsets of a zone as people name it: `UTC`, `+01:00`, `Europe/Berlin`; `null` where the name is none. */
+export function offsetAtOf(zone: string): OffsetAt | null {
+  const offset = fixedOffset(zone.trim());
+  if (offset !== null) return () => offset;
+  return zone.includes('/') && zoneKnown(zone.trim()) ? offsetsOf(zone.trim()) : null;
+}
+
 /** The times in UTC that a clock of the zone shows as this local time (ms since 1970 as if it were UTC): 0, 1 or 2. */
 export function utcOf(local: number, offsetAt: OffsetAt): number[] {
   const offsets = new Set([offsetAt(local - DAY), offsetAt(local + DAY)]);

@@ -5,6 +5,8 @@ import type { Acts, LevelOverTime, ReplaySetting, Spell } from './setting.ts';
 export interface Relay {
   /** The next sample: times in s, never falling; `NaN` a reading that is unknown. */
   readonly sample: (time: number, reading: number) => void;
+  /** Whether it acted, as far as is proven by the samples so far. */
+  readonly hasActed: () => boolean;
   /** When it acted first. */
   readonly acts: () => Acts;
   /** Every time that it acted, one alone where it latches. */
@@ -101,6 +103,7 @@ export function relay({ level: first, later }: LevelOverTime, setting: ReplaySet
       point(time, reading);
       [last, value] = [time, reading];
     },
+    hasActed: () => !Number.isNaN(firstProven) || !Number.isNaN(proven.acted()),
     acts: () => ({
       proven: Number.isNaN(firstProven) ? proven.acted() : firstProven,
       earliest: possible.acted(),

@@ -14,6 +14,9 @@ export interface Replayed {
 /** Takes a record sample by sample, in order of time. */
 export interface Replay {
   readonly sample: (time: number, reading: number) => void;
+  /** Whether it has acted, and whether it should have, as far as is proven by the samples that went by. */
+  readonly hasActed: () => boolean;
+  readonly shouldHave: () => boolean;
   /** The answer once all samples were taken. */
   readonly end: () => Replayed;
 }
@@ -25,16 +28,34 @@ export interface Replay {
  * Example: 1, 3, 5, 5 at 0, 10, 20, 30 s, 4 and 3.2, delay 3 s → acts at 18, should at 14, 4 s late.
  */
 export function replay(indicated: LevelOverTime, intended: LevelOverTime, setting: ReplaySetting): Replay {
-  const monitor = relay(indicated, setting);
-  const right = relay(intended, { ...setting, deadband: null });
-  const { sample, end } = onePerInstant((time, reading) => {
-    monitor.sample(time, reading);
-    right.sample(time, reading);
-  });
+  const inOrder = replayInOrder(indicated, intended, setting);
+  const { sample, end } = onePerInstant(inOrder.sample);
   return {
+    ...inOrder,
     sample,
     end: () => {
       end();
+      return inOrder.end();
+    },
+  };
+}
+
+/** The same over samples of which no two are of one instant. */
+export function replayInOrder(
+  indicated: LevelOverTime,
+  intended: LevelOverTime,
+  setting: ReplaySetting,
+): Replay {
+  const monitor = relay(indicated, setting);
+  const right = relay(intended, { ...setting, deadband: null });
+  return {
+    sample: (time, reading) => {
+      monitor.sample(time, reading);
+      right.sample(time, reading);
+    },
+    hasActed: monitor.hasActed,
+    shouldHave: right.hasActed,
+    end: () => {
       const [acts, should] = [monitor.acts(), right.acts()];
       return { acts, should, late: acts.proven - should.proven, spells: monitor.spells() };
     },

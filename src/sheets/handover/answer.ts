@@ -112,6 +112,11 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
       return `${[alert, who].filter(Boolean).join(' ')} not known.`;
     case 'early':
       return `${who} ${acts} early.`;
+    case 'did-not-act':
+      return `${who} did not ${warns ? 'alarm' : 'trip'} when ${it} should have.`;
+    case 'acted-late':
+      return `${who} ${warns ? 'alarmed' : 'tripped'} late.`;
+    case 'not-proven':
     case 'finding':
     case 'problem':
     case 'not-read':

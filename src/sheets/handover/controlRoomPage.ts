@@ -10,6 +10,7 @@ import { entriesOf, faultRows, plainRow, type ChannelRow } from './channelRows.t
 import { faultHeaders, faultLine, type TableTools } from './faultTable.ts';
 import { canBeDrawn, levelDrawing } from './levelDrawing.ts';
 import type { MachineSheetNames } from './names.ts';
+import { recordedLines } from './recordedLines.ts';
 import { panelStyles } from './panelStyles.ts';
 import { heightOfRows, laidOut, pageHeight, type PageLine, clipped, listed } from './paper.ts';
 import { columns, full, headLines, section, signaturePart, space, widths } from './pageFrame.ts';
@@ -107,6 +108,7 @@ function pageLines(
     ...headLines(machine, report),
     space,
     full(clipped(answer(machine, report), 480), 'answer'),
+    ...recordedLines(machine, report).map((words) => full(clipped(words, 240), 'shownStrong')),
     space,
     ...channelLines(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),

@@ -86,6 +86,20 @@ const statements: { readonly [Part in keyof Policy]: (value: Policy[Part]) => re
       'A threshold on the record’s curve that differs more from the one by the single sensitivity is reported.',
     ],
   ],
+  replay: ({ zone, dates, maxGap, between }) => [
+    ['Replay, time zone', zone ?? 'as written', 'Of recorded times that name no offset.'],
+    ['Replay, dates', dates ?? 'as told', 'Order of day and month in recorded times such as 03/04/2026.'],
+    [
+      'Replay, longest gap',
+      maxGap === null ? '3 × usual' : amount(maxGap, 's'),
+      'Readings farther apart leave what is between them unknown; the usual time is that of the channel.',
+    ],
+    [
+      'Replay, between',
+      between,
+      between === 'line' ? 'Readings are joined by straight lines.' : 'A reading holds until the next one.',
+    ],
+  ],
   bypassed: (value) => [
     [
       'Members in bypass',

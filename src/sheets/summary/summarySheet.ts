@@ -93,7 +93,7 @@ function guideLines(report: Report): Lines {
 }
 
 /** What each of the other sheets shows. */
-function guide({ since, summary }: Report): readonly (readonly [name: string, words: string])[] {
+function guide({ since, summary, replay }: Report): readonly (readonly [name: string, words: string])[] {
   return [
     [
       sheetNames.results,
@@ -109,6 +109,14 @@ function guide({ since, summary }: Report): readonly (readonly [name: string, wo
           [
             sheetNames['as found and as left'],
             'Channels measured again: where each threshold acted as found beside where it acts as left, and how long it may have been late.',
+          ],
+        ] as const)
+      : []),
+    ...(replay
+      ? ([
+          [
+            sheetNames.replay,
+            'Recorded readings: when each alert and danger acted, when it should have, and how late that was, with a drawing.',
           ],
         ] as const)
       : []),

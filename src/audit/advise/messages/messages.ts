@@ -3,6 +3,7 @@ import type { RuleId, JudgementRules, ReadingRules } from '../../model/rules/rul
 import { leftMessages } from './asLeftThresholds.ts';
 import { recordMessages, rawRecordMessages } from './calibrationRecords.ts';
 import { driftMessages, historyMessages } from './history.ts';
+import { replayMessages } from './replay.ts';
 import { settingsMessages } from './settings.ts';
 import { thresholdMessages } from './thresholds.ts';
 import type { GroupRules } from '../../model/rules/groupRules.ts';
@@ -94,6 +95,7 @@ const judgementMessages: { readonly [K in keyof JudgementRules]: (fact: FactOf<K
   ...recordMessages,
   ...groupMessages,
   ...driftMessages,
+  ...replayMessages,
 };
 
 /** How each rule's finding is said. */

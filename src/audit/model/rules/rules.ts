@@ -1,5 +1,6 @@
 import type { GroupRules } from './groupRules.ts';
 import type { LeftRules, AsLeftReadingRules } from './leftRules.ts';
+import type { ReplayRules } from './replayRules.ts';
 import type { RecordRules, RawRecordRules } from './recordRules.ts';
 import type { SettingsRules } from './settingsRules.ts';
 import type { ThresholdRules } from './thresholdRules.ts';
@@ -19,7 +20,7 @@ export type ReadingRules = CellRules &
 
 /** What can be said of a channel, its thresholds and its voting groups as they are judged. */
 export interface JudgementRules
-  extends ThresholdRules, SettingsRules, LeftRules, RecordRules, GroupRules, DriftRules {}
+  extends ThresholdRules, SettingsRules, LeftRules, RecordRules, GroupRules, DriftRules, ReplayRules {}
 
 /** Every rule and the values that its sentence is made from. Names are an interface: never rename one. */
 export type RuleValues = ReadingRules & JudgementRules;

@@ -1,6 +1,6 @@
 import type { ChannelRow } from '../rows/channelRow.ts';
 import type { Amount } from '../rows/rowReader.ts';
-import type { BookRead } from '../bookRead.ts';
+import type { ListsRead } from '../bookRead.ts';
 import { pairReader } from '../pairedRows.ts';
 import { isOnlyTag, tagAt } from '../join/tagIndex.ts';
 import { tagKey } from '../tables/tagKey.ts';
@@ -20,7 +20,7 @@ const noChannel: ReadonlySet<NotUsed['why']> = new Set(['sums up', 'spare', 'hea
  * without a word, the standard tables count.
  */
 export function isCloserLook(
-  { tables, index }: BookRead,
+  { tables, index }: ListsRead,
   { channels, notUsed, tables: lists }: Understanding,
   { channels: list }: TidyList,
 ): boolean {

@@ -30,8 +30,8 @@ export const sharedCopy: OutputKind = {
 
 /** Whether nothing but a copy to share is asked for, so that the workbook need not hold what can be audited. */
 export function isShareAlone({ share, strict, ...options }: Options): boolean {
-  const { out, handover, json, since, policy, map, propose } = options;
-  const others = [out, handover, json, since, policy, map, propose];
+  const { out, handover, json, since, policy, map, propose, replay } = options;
+  const others = [out, handover, json, since, policy, map, propose, replay];
   return share !== undefined && !strict && others.every((one) => one === undefined);
 }
 

@@ -32,8 +32,8 @@ export interface OutputKind {
 }
 
 /** Every file that the command line has the command read, and which it therefore never writes. */
-export function filesRead({ inputs, policy, map, since }: Options): readonly string[] {
-  return [...inputs, ...[policy, map, since].filter((given) => given !== undefined)];
+export function filesRead({ inputs, policy, map, since, replay }: Options): readonly string[] {
+  return [...inputs, ...[policy, map, since, replay].filter((given) => given !== undefined)];
 }
 
 /**

@@ -78,7 +78,7 @@ function encodingOf([first, second]: Uint8Array): string {
  * ends at the next single one; a doubled quote in it is one quote, and separators and line breaks in it are
  * text. Quotes elsewhere are text, so `5" pipe` needs none. Throws FileRefused where a quoted field never ends.
  */
-function* csvRecords(text: string, separator: string): Generator<string[]> {
+export function* csvRecords(text: string, separator: string): Generator<string[]> {
   let at = 0;
   let record: string[] = [];
   let line = 1;
@@ -122,7 +122,7 @@ function closingQuote(text: string, opening: number): number {
  * has, a comma as in `7,874` counts as decimal between semicolons, which are written because of it, and throws
  * FileRefused between tabs, where it could as well be seven thousand, and so do both marks equally often.
  */
-function decimalMark(rows: readonly (readonly Cell[])[], separator: Separator): '.' | ',' {
+export function decimalMark(rows: readonly (readonly Cell[])[], separator: Separator): '.' | ',' {
   if (separator === ',') return '.';
   let points = 0;
   let commas = 0;

@@ -149,6 +149,34 @@ export const policyParts: readonly PolicyPart[] = [
     ],
   },
   {
+    title: 'Replay of recorded readings',
+    fields: [
+      {
+        path: 'replay.zone',
+        label: 'Time zone where times name none',
+        holds: 'word',
+        optional: true,
+        says: 'UTC, an offset such as +01:00 or a name such as Europe/Berlin, or leave it empty',
+      },
+      {
+        path: 'replay.dates',
+        label: 'Dates such as 03/04/2026',
+        holds: 'word',
+        optional: true,
+        says: 'day first or month first, or leave it empty where a day above 12 tells',
+      },
+      {
+        path: 'replay.maxGap',
+        label: 'Longest gap between readings',
+        unit: 's',
+        holds: 'number',
+        optional: true,
+        says: 'a number above 0, or leave it empty for three times the usual time',
+      },
+      { path: 'replay.between', label: 'Between readings', holds: 'word', says: 'line or hold' },
+    ],
+  },
+  {
     title: 'Longest alarm delays',
     fields: [
       { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number from 0 to 60' },

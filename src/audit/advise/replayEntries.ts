@@ -1,0 +1,48 @@
+import { replaySeverity, type ReplayOutcome, type ReplayResult } from '../model/replay.ts';
+import { noNumbers, type AttentionCode } from '../model/report.ts';
+import { tagKey } from '../read/tables/tagKey.ts';
+import type { AdvisedChannel } from './advised.ts';
+import type { Unsaid } from './sentences.ts';
+
+const codes: Readonly<Partial<Record<ReplayOutcome, AttentionCode>>> = {
+  'did not act': 'did-not-act',
+  late: 'acted-late',
+  'not known': 'not-proven',
+};
+
+/** What of recorded readings needs action: a threshold that did not act or acted late, or of which they do not tell. */
+export function ofReplay(replay: ReplayResult | null, channels: readonly AdvisedChannel[]): Unsaid[] {
+  if (!replay) return [];
+  const byName = new Map(channels.map(({ result }) => [keyOf(result), result]));
+  return replay.channels.flatMap((channel) => {
+    const own = byName.get(keyOf(channel));
+    return channel.thresholds.flatMap((threshold): Unsaid[] => {
+      const { name, setpoint, shouldActAt, outcome } = threshold;
+      const of = own?.thresholds.find((one) => one.name === name && one.multiplier === 1);
+      const [code, severity] = [codes[outcome], replaySeverity(threshold, of?.verdict)];
+      if (!own || code === undefined || severity === null || severity === 'note') return [];
+      const { machine, tag, unit } = own;
+      const place = own.source.settings ?? own.source.channels;
+      return [
+        {
+          replayed: { channel, threshold },
+          entry: {
+            ...noNumbers,
+            severity,
+            code,
+            subject: { machine, tag, threshold: name, multiplier: 1, group: null },
+            set: setpoint,
+            real: of?.effective ?? null,
+            panel: shouldActAt,
+            unit,
+            places: [{ ...place, column: '' }],
+          },
+        },
+      ];
+    });
+  });
+}
+
+function keyOf({ machine, tag }: { readonly machine: string; readonly tag: string }): string {
+  return `${tagKey(machine)}\n${tagKey(tag)}`;
+}

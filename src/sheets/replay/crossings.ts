@@ -1,0 +1,181 @@
+import { columnLetters } from '../../cells/address.ts';
+import { outcomeText } from '../../audit/advise/replayedText.ts';
+import type { Moment, ReplayedChannel, ReplayedThreshold } from '../../audit/model/report.ts';
+import { duration } from '../../audit/model/wording.ts';
+import { cell } from '../cells.ts';
+import { decimalsFor } from '../look/significant.ts';
+import type { ModelCell, ModelRow, ModelValue } from '../model.ts';
+
+/** One threshold of one channel of the record. */
+export interface Crossing {
+  readonly channel: ReplayedChannel;
+  readonly threshold: ReplayedThreshold;
+  /** Whether its real level is the reading times Kc/Km, so that a formula can follow it. */
+  readonly isRatio: boolean;
+}
+
+interface CrossingColumn {
+  readonly id: string;
+  readonly header: string;
+  readonly width: number;
+  /** `level`: with the decimals of the setpoint. */
+  readonly style: string;
+  readonly value: (of: Crossing) => ModelValue;
+}
+
+const timeOf = (moment: Moment | null): string | null =>
+  moment === null ? null : `${moment.time.slice(0, 10)} ${moment.time.slice(11, 19)}`;
+
+/** Columns of the table of crossings from left to right. */
+export const crossingColumns = [
+  { id: 'tag', header: 'Tag', width: 14, style: 'strong', value: ({ channel }) => channel.tag },
+  { id: 'machine', header: 'Machine', width: 20, style: 'oneLine', value: ({ channel }) => channel.machine },
+  { id: 'threshold', header: 'Threshold', width: 12, style: 'text', value: ({ threshold }) => threshold.name },
+  {
+    id: 'late',
+    header: 'Late by',
+    width: 13,
+    style: 'strong',
+    value: ({ threshold: { late, outcome, fromStart } }) =>
+      late !== null && outcome === 'late'
+        ? `${fromStart ? 'at least ' : ''}${duration(late)}`
+        : outcome === 'late'
+          ? null
+          : outcome,
+  },
+  {
+    id: 'acted',
+    header: 'Acted',
+    width: 19,
+    style: 'text',
+    value: ({ threshold }) => timeOf(threshold.acted.proven) ?? 'not proven',
+  },
+  {
+    id: 'should',
+    header: 'Should have acted',
+    width: 19,
+    style: 'text',
+    value: ({ threshold }) => timeOf(threshold.should.proven) ?? 'not proven',
+  },
+  {
+    id: 'actedEarliest',
+    header: 'Acted, earliest possible',
+    width: 19,
+    style: 'text',
+    value: ({ threshold }) => timeOf(threshold.acted.earliest) ?? 'never',
+  },
+  {
+    id: 'shouldEarliest',
+    header: 'Should have, earliest possible',
+    width: 19,
+    style: 'text',
+    value: ({ threshold }) => timeOf(threshold.should.earliest) ?? 'never',
+  },
+  { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
+  { id: 'setpoint', header: 'Set', width: 9, style: 'level', value: ({ threshold }) => threshold.setpoint },
+  {
+    id: 'configured',
+    header: 'Configured Kc',
+    width: 11,
+    style: 'level',
+    value: ({ channel }) => channel.configured,
+  },
+  { id: 'measured', header: 'Measured Km', width: 11, style: 'level', value: ({ channel }) => channel.measured },
+  {
+    id: 'shouldActAt',
+    header: 'Panel shows at a real setpoint',
+    width: 13,
+    style: 'level',
+    value: ({ threshold }) => threshold.shouldActAt,
+  },
+  { id: 'delay', header: 'Delay, s', width: 8, style: 'days', value: ({ threshold }) => threshold.delay },
+  {
+    id: 'actedSeconds',
+    header: 'Acted, s from first reading',
+    width: 12,
+    style: 'seconds',
+    value: ({ threshold }) => threshold.acted.proven?.seconds ?? null,
+  },
+  {
+    id: 'shouldSeconds',
+    header: 'Should have, s from first reading',
+    width: 12,
+    style: 'seconds',
+    value: ({ threshold }) => threshold.should.proven?.seconds ?? null,
+  },
+  {
+    id: 'lateSeconds',
+    header: 'Late, s',
+    width: 10,
+    style: 'seconds',
+    value: ({ threshold }) => threshold.late,
+  },
+  {
+    id: 'first',
+    header: 'First reading',
+    width: 19,
+    style: 'text',
+    value: ({ channel }) => `${channel.first.slice(0, 10)} ${channel.first.slice(11, 19)}`,
+  },
+  { id: 'readings', header: 'Readings', width: 10, style: 'count', value: ({ channel }) => channel.readings },
+  { id: 'unknown', header: 'of them unknown', width: 10, style: 'count', value: ({ channel }) => channel.unknown },
+  {
+    id: 'interval',
+    header: 'Usual time between, s',
+    width: 10,
+    style: 'seconds',
+    value: ({ channel }) => channel.interval,
+  },
+  {
+    id: 'maxGap',
+    header: 'Unknown beyond, s',
+    width: 10,
+    style: 'seconds',
+    value: ({ channel }) => channel.maxGap,
+  },
+  { id: 'source', header: 'Read from', width: 20, style: 'oneLine', value: ({ channel }) => channel.source },
+  {
+    id: 'words',
+    header: 'In words',
+    width: 60,
+    style: 'oneLine',
+    value: ({ channel: { shortNotSeen }, threshold }) =>
+      `${outcomeText(threshold)}${shortNotSeen ? '; readings come farther apart than the delay: shorter exceedances are not seen' : ''}`,
+  },
+] as const satisfies readonly CrossingColumn[];
+
+type CrossingColumnId = (typeof crossingColumns)[number]['id'];
+
+const letters = new Map<string, string>(
+  crossingColumns.map(({ id }, index) => [id, columnLetters(index + 1)]),
+);
+
+/** Letters of a column of the table. */
+export function letterOf(id: CrossingColumnId): string {
+  return letters.get(id) ?? '';
+}
+
+const own = (id: CrossingColumnId): string => `${letterOf(id)}{r}`;
+
+/** Formula of a column from the cells of its own row, without the leading `=`. */
+function formulaOf(id: string, { isRatio, channel, threshold }: Crossing): string | undefined {
+  if (id === 'lateSeconds' && threshold.late !== null) return `${own('actedSeconds')}-${own('shouldSeconds')}`;
+  if (id === 'shouldActAt' && isRatio && channel.corrected === null)
+    return `${own('setpoint')}*${own('measured')}/${own('configured')}`;
+  return undefined;
+}
+
+/** The line of a crossing; `place` numbers its formulas. */
+export function crossingRow(crossing: Crossing, place: (formula: string) => number): ModelRow {
+  const { setpoint } = crossing.threshold;
+  const look = `level${decimalsFor(setpoint)}`;
+  return {
+    height: 15,
+    cells: crossingColumns.map(({ id, value, style }): ModelCell | undefined => {
+      const found = value(crossing);
+      const made = cell(found, style === 'level' ? look : style);
+      const formula = formulaOf(id, crossing);
+      return made && formula !== undefined ? { ...made, formula: place(formula) } : made;
+    }),
+  };
+}

@@ -6,7 +6,7 @@ import type { Cell } from '../cells/cell.ts';
 import type { Sheet } from '../cells/sheet.ts';
 import { columns } from '../sheets/results/columns.ts';
 import { lineOf } from '../sheets/results/line.ts';
-import { headerRow } from '../sheets/results/resultsSheet.ts';
+import { headerRow } from '../sheets/results/headerRow.ts';
 import { Differences } from './differences.ts';
 import { type InputPlaces, inputColumns, type InputPlace } from './inputPlaces.ts';
 import { quoted, sameValue, valueText } from './sameValue.ts';

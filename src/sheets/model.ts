@@ -15,6 +15,8 @@ export interface CellStyle {
   readonly valign?: 'top' | 'center';
   /** A thin line below the cell. */
   readonly underline?: boolean;
+  /** The text is underlined, as links are. */
+  readonly linked?: boolean;
 }
 
 /** A value to write: `text` is always written as text, whatever it begins with. */
@@ -33,6 +35,31 @@ export interface ShadeRule {
   readonly area: Area;
   readonly equals: string;
   readonly style: { readonly fill?: string; readonly color?: string; readonly bold?: boolean };
+}
+
+/** A list that programs keep as a table of its own, with its name and filters. */
+export interface TableModel {
+  /** Name wanted, letters alone; a host chooses a free one that begins with it. */
+  readonly name: string;
+  /** Header row included, and at least one row below it. The cells of the header row are texts, none twice. */
+  readonly area: Area;
+}
+
+/** A cell to which a link leads. */
+export interface LinkTarget {
+  /** A sheet of the workbook, or with `ours` a sheet of the same run by the name it asked for. */
+  readonly sheet: string;
+  readonly ours?: true;
+  readonly row: number;
+  /** Letters. */
+  readonly column: string;
+}
+
+/** A cell of a row that leads elsewhere. */
+export interface RowLink {
+  /** Counted from 1. */
+  readonly column: number;
+  readonly to: LinkTarget;
 }
 
 /**
@@ -56,11 +83,17 @@ export interface SheetModel {
   /** Its rows tell of the other sheets: a host that may choose the order in which it makes rows makes these last. */
   readonly writtenLast?: boolean;
   readonly freeze?: { readonly rows: number; readonly columns: number };
-  /** Header row included. */
+  /** A list with filters; header row included. */
   readonly filter?: Area;
+  /** The same as a table of the program's own. A sheet has one of both. */
+  readonly table?: TableModel;
   readonly merges?: readonly Area[];
   readonly shades?: readonly ShadeRule[];
   readonly charts?: readonly ChartModel[];
+  /** The sheet that is shown when the workbook is opened, or once the sheets of a run are written; the first such of a run. */
+  readonly inFront?: true;
+  /** Name of the table of the input that this sheet shows, where that is no sheet of the workbook. */
+  readonly shows?: string;
   readonly print: {
     readonly landscape: boolean;
     /** The program's or printer's usual paper where left out. */
@@ -86,4 +119,5 @@ export interface ModelRow {
   readonly height?: number;
   /** Cells from column A on; `undefined` leaves a cell empty. */
   readonly cells: readonly (ModelCell | undefined)[];
+  readonly links?: readonly RowLink[];
 }

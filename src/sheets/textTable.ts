@@ -6,6 +6,7 @@ export function textTableSheet(sheet: Sheet): SheetModel {
   const columns = sheet.rows.reduce((most, row) => Math.max(most, row.length), 0);
   return {
     name: sheet.name.replace(/\.[^.]*$/u, ''),
+    shows: sheet.name,
     widths: Array.from({ length: columns }, () => 16),
     styles: {},
     formulas: [],

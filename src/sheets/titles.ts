@@ -22,6 +22,16 @@ export const sheetNames = {
   'your list, settings': 'Monitor settings, tidy',
 } as const;
 
+/** Names asked for the tables of result sheets. */
+export const tableNames = {
+  results: 'TripdriftResults',
+  groups: 'TripdriftGroups',
+  problems: 'TripdriftProblems',
+  'as found and as left': 'TripdriftAsLeft',
+  changes: 'TripdriftChanges',
+  drift: 'TripdriftDrift',
+} as const;
+
 /** What tells the sheets of one audit from those of another. */
 export type Audited = Pick<Report, 'fingerprint' | 'generated'>;
 

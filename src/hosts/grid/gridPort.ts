@@ -9,9 +9,10 @@ import { writeSheets } from './write/writeSheets.ts';
 import type { ICommandInfo, IRange, IDisposable } from '@univerjs/core';
 import { cellAddress } from '../../cells/address.ts';
 import { pause } from './pause.ts';
+import { tones } from '../../sheets/look/palette.ts';
 
 /** The colour of what is pointed at, its frame and what lies over its cells: told from the grid's own green selection. */
-const look = { stroke: '#a8360b', strokeWidth: 2, fill: 'rgba(239, 199, 94, 0.28)' } as const;
+const look = { stroke: `#${tones.pointed}`, strokeWidth: 2, fill: `#${tones.pointed}30` } as const;
 
 /** Columns to the left of what is pointed at that stay in view. */
 const seenBeside = 4;

@@ -1,3 +1,5 @@
+import { verdictLooks } from '../../sheets/look/verdictLooks.ts';
+import { standingName, standings } from '../audit/channels/standing.ts';
 import type { HostTheme, WorkbookPort } from '../../hosts/port/port.ts';
 
 /**
@@ -5,6 +7,11 @@ import type { HostTheme, WorkbookPort } from '../../hosts/port/port.ts';
  * host's are; where the host has no theme the page follows the system, and forced colours come before both.
  */
 export function followTheme(port: WorkbookPort, root: HTMLElement): void {
+  for (const standing of standings) {
+    const { light, dark } = verdictLooks[standing];
+    root.style.setProperty(`--${standingName(standing)}-light`, `#${light}`);
+    root.style.setProperty(`--${standingName(standing)}-dark`, `#${dark}`);
+  }
   const apply = (theme: HostTheme | null): void => {
     if (theme) root.dataset['theme'] = theme.dark ? 'dark' : 'light';
     else delete root.dataset['theme'];

@@ -4,15 +4,16 @@ import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
+import { linkAt, sourceOf } from '../links.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { columnNumber, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { AsLeftLine } from './lines.ts';
 
 const headerRow = 4;
 const wrapping = columns.map(({ style, width }) => (style === 'wrapped' ? width : 0));
 /** Columns of words, whose headers stand at the left. */
-const worded = new Set<unknown>(['text', 'strong', 'wrapped']);
+const worded = new Set<unknown>(['text', 'strongLink', 'wrapped']);
 
 const reading =
   'Channels measured again after a correction count as left everywhere; here is what was found, beside it. What was not measured again stays as found, but for the zero of a position, of which nothing is known then. Late from is the last day known to be good.';
@@ -44,7 +45,12 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
       for (const line of lines.slice(0, shown)) yield lineRow(line);
     },
     freeze: { rows: headerRow, columns: 1 },
-    filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+    ...(shown > 0 && {
+      table: {
+        name: tableNames['as found and as left'],
+        area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+      },
+    }),
     merges: [{ top: 2, left: 1, bottom: 2, right: printedColumns }],
     shades: [
       ...shadesFor(below('found'), verdictWordShades),
@@ -68,5 +74,6 @@ function lineRow(line: AsLeftLine): ModelRow {
     return formula === undefined ? cell(found, look) : { value: found, style: look, formula };
   });
   const texts = columns.map(({ value }, index) => ((wrapping[index] ?? 0) > 0 ? String(value(line)) : ''));
-  return { height: heightOf(texts, wrapping), cells };
+  const links = linkAt(columnNumber('tag'), sourceOf(line.channel.source.channels));
+  return { height: heightOf(texts, wrapping), cells, links };
 }

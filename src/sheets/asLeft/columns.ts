@@ -55,7 +55,7 @@ const goesOn = { true: 'yes', false: 'no', null: unknown } as const;
 
 /** Columns from left to right; the last two are workings and stand beside the printed page. */
 export const columns: readonly AsLeftColumn[] = [
-  { id: 'tag', header: 'Tag', width: 14, style: 'strong', value: ({ channel }) => channel.tag },
+  { id: 'tag', header: 'Tag', width: 14, style: 'strongLink', value: ({ channel }) => channel.tag },
   { id: 'machine', header: 'Machine', width: 22, style: 'wrapped', value: ({ channel }) => channel.machine },
   {
     id: 'location',

@@ -15,7 +15,7 @@ import { shadesFor, verdictShades } from '../look/shades.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel, ShadeRule } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 
 const { unreachable, late, undetermined, incomplete } = verdictShades;
@@ -86,7 +86,10 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
       }
     },
     freeze: { rows: headerRow, columns: 2 },
-    filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+    table: {
+      name: tableNames.changes,
+      area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+    },
     merges: [across(3), ...remarks.map((_, index) => across(lastRow + 3 + index))],
     shades: shadesFor({ top: headerRow + 1, left: 1, bottom: lastRow, right: 1 }, changeShades),
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },

@@ -8,9 +8,10 @@ import { footerOf } from '../look/print.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { driftColumns, type Drifting, letterOf } from './driftColumns.ts';
 import { DAYS_PER_YEAR } from '../../method/drift.ts';
+import { linkAt, sourceOf } from '../links.ts';
 
 const headers = [
   'Tag',
@@ -93,6 +94,10 @@ export function driftSheet(report: Report, drifting: readonly Drifting[]): Sheet
       for (const of of drifting) yield* readingRows(of);
     },
     freeze: { rows: headerRow, columns: 1 },
+    table: {
+      name: tableNames.drift,
+      area: { top: headerRow, left: 1, bottom: headerRow + drifting.length, right: driftColumns.length },
+    },
     merges: [2, 3].map((row) => ({ top: row, left: 1, bottom: row, right: driftColumns.length })),
     print: { landscape: true, footer: footerOf(report) },
   };
@@ -157,7 +162,7 @@ function* readingRows({ tag, configured, drift }: Drifting): Generator<ModelRow>
         cell(tag, 'strong'),
         cell(sheet, 'text'),
         cell(from, 'text'),
-        cell(row, 'count'),
+        cell(row, 'countLink'),
         cell(date, 'text'),
         cell(asLeft ? 'as left' : 'as found', 'text'),
         cell(unit, 'text'),
@@ -165,6 +170,7 @@ function* readingRows({ tag, configured, drift }: Drifting): Generator<ModelRow>
         cell(counts ? dayOf(date) - start : null, 'count'),
         cell(counts ? 'yes' : 'no', 'text'),
       ],
+      links: linkAt(headers.indexOf('Row') + 1, sourceOf({ sheet, row })),
     };
   }
 }

@@ -1,7 +1,7 @@
 import { cellText } from '../../cells/cell.ts';
 import { cellAt } from '../../cells/sheet.ts';
 import type { EarlierRemark, Snapshot } from '../../audit/model/snapshot.ts';
-import { headerRow } from '../results/resultsSheet.ts';
+import { headerRow } from '../results/headerRow.ts';
 import { policyPlace } from '../results/policyCells.ts';
 import { earlierChannels } from './earlierChannels.ts';
 import type { EarlierSheet } from './earlierSheets.ts';

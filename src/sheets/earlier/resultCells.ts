@@ -5,7 +5,7 @@ import type { EarlierRemark } from '../../audit/model/snapshot.ts';
 import { columnLetters } from '../../cells/address.ts';
 import { type Sheet, cellAt } from '../../cells/sheet.ts';
 import { columns } from '../results/columns.ts';
-import { headerRow } from '../results/resultsSheet.ts';
+import { headerRow } from '../results/headerRow.ts';
 
 /** Reads the cells of a sheet of results by the ids of its columns. */
 export interface ResultCells {
@@ -18,7 +18,10 @@ export interface ResultCells {
 }
 
 /** Headers that columns had on sheets of earlier versions. */
-const formerHeaders: Readonly<Record<string, string>> = { effective: 'Acts at T' };
+const formerHeaders: Readonly<Record<string, string>> = {
+  effective: 'Acts at T',
+  settingsRow: 'Row',
+};
 
 /**
  * A reader for the cells of a sheet of results. Columns are told by their headers, so that a sheet of another version, or

@@ -1,4 +1,4 @@
-import { palette, tones } from '../look/palette.ts';
+import { tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';
@@ -62,7 +62,7 @@ const ownShades = {
   'past alert': verdictShades.undetermined,
   'not read': verdictShades.incomplete,
   'no channels': verdictShades.incomplete,
-  [notAudited]: { fill: palette.grey, color: tones.ink, bold: true },
+  [notAudited]: { ...verdictShades.incomplete, bold: true },
 } as const;
 
 /** One line a workbook, as they were listed: its counts and the worst of it, or why it was not audited. */

@@ -7,12 +7,12 @@ import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { chanceText } from './chanceText.ts';
 import { formulasOf, groupFormulas, tripWord } from './formulas.ts';
+import { headerRow, worstFirst } from './worstFirst.ts';
 import { mostSeats, seatCells, seatsFor } from './seats.ts';
 
-const headerRow = 4;
 /** Columns before the members; `votesNeeded` is the letter of the fourth. */
 const columns = [
   ['Group', 22],
@@ -96,7 +96,10 @@ export function groupsSheet(report: Report): SheetModel {
       }
     },
     freeze: { rows: headerRow, columns: 1 },
-    filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + seats.headers.length },
+    table: {
+      name: tableNames.groups,
+      area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + seats.headers.length },
+    },
     merges: [{ top: 2, left: 1, bottom: 2, right: cautionSpan }],
     shades: [
       ...(['Can it trip?', 'As found, could it trip?'] as const).flatMap((header) =>
@@ -111,35 +114,6 @@ export function groupsSheet(report: Report): SheetModel {
 
 const reading =
   'An M-out-of-N group acts at the M-th smallest level of its members, counted away from zero; a member that cannot act has no vote, one out of service what the policy says.';
-
-interface WorstFirst {
-  readonly groups: readonly GroupResult[];
-  readonly actionOf: (group: GroupResult) => readonly Attention[];
-}
-
-/** Groups in the order in which the list of what needs action names them, then the others; and what it says of each. */
-function worstFirst({ groups, attention }: Report): WorstFirst {
-  const said = new Map<string, { readonly place: number; readonly entries: Attention[] }>();
-  for (const [place, entry] of attention.entries()) {
-    const { machine, group, threshold, multiplier } = entry.subject;
-    if (group === null) continue;
-    const key = keyOf(machine, group, threshold, multiplier);
-    const there = said.get(key);
-    if (there) there.entries.push(entry);
-    else said.set(key, { place, entries: [entry] });
-  }
-  const saidOf = ({ machine, name, threshold, multiplier }: GroupResult) =>
-    said.get(keyOf(machine, name, threshold, multiplier));
-  const placeOf = (group: GroupResult): number => saidOf(group)?.place ?? attention.length;
-  return {
-    groups: groups.toSorted((one, other) => placeOf(one) - placeOf(other)),
-    actionOf: (group) => saidOf(group)?.entries ?? [],
-  };
-}
-
-function keyOf(...parts: readonly (string | number | null)[]): string {
-  return JSON.stringify(parts);
-}
 
 function groupRow(group: GroupResult, action: readonly Attention[], seatCount: number): ModelRow {
   const { name, machine, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } =

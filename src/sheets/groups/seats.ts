@@ -25,7 +25,7 @@ export function seatsFor(groups: readonly GroupResult[], first: number): Seats {
   return {
     count,
     headers: [
-      ...numbers.flatMap((number) => [`Member ${number}`, 'acts at']),
+      ...numbers.flatMap((number) => [`Member ${number}`, `Member ${number} acts at`]),
       ...numbers.map((number) => `Member ${number} set at`),
     ],
     effectives: range(first, setFrom - 1),

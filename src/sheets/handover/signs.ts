@@ -1,17 +1,18 @@
 import type { Attention, AttentionCode } from '../../audit/model/report.ts';
 import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
+import { verdictLooks, type Standing } from '../look/verdictLooks.ts';
 import { onlyWarns } from './graveEntries.ts';
 
+const words: Readonly<Record<Standing, string>> = { ...verdictWords, 'in bypass': 'in bypass' };
+
 /** What a verdict is called on paper, with a sign that is told without colour. */
-export const verdictSigns: Readonly<Record<ThresholdVerdict | 'in bypass', string>> = {
-  unreachable: '✕ cannot act',
-  'in bypass': '✕ in bypass',
-  late: '▶ late',
-  undetermined: '? uncertain',
-  early: '◀ early',
-  incomplete: '– not known',
-  within: '✓ OK',
-};
+export const verdictSigns = Object.fromEntries(
+  (Object.keys(words) as Standing[]).map((standing) => [
+    standing,
+    `${verdictLooks[standing].sign} ${words[standing]}`,
+  ]),
+) as Readonly<Record<Standing, string>>;
 
 /** The shade behind the sign of what needs action. */
 export function shadeOf(code: AttentionCode): ThresholdVerdict {
@@ -29,23 +30,23 @@ export function signOf(entry: Attention): string {
 const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: ThresholdVerdict]>> = {
   'past-danger': ['‼ past DANGER', 'unreachable'],
   'past-alert': ['! past ALERT', 'late'],
-  'group-cannot-trip': ['✕ CANNOT TRIP', 'unreachable'],
-  'group-cannot-act': ['✕ cannot act', 'unreachable'],
-  'group-tripped': ['◀ has tripped', 'early'],
+  'group-cannot-trip': [`${verdictLooks.unreachable.sign} CANNOT TRIP`, 'unreachable'],
+  'group-cannot-act': [verdictSigns.unreachable, 'unreachable'],
+  'group-tripped': [`${verdictLooks.early.sign} has tripped`, 'early'],
   unreachable: [verdictSigns.unreachable, 'unreachable'],
   'in-bypass': [verdictSigns['in bypass'], 'unreachable'],
   late: [verdictSigns.late, 'late'],
-  'did-not-act': ['✕ did not act', 'unreachable'],
-  'acted-late': ['▶ acted late', 'late'],
-  'not-proven': ['? not proven', 'undetermined'],
-  'beyond-limit': ['▶ beyond limit', 'late'],
-  'group-late': ['▶ late', 'late'],
-  'group-beyond-limit': ['▶ beyond limit', 'late'],
+'did-not-act': [`${verdictLooks.unreachable.sign} did not act`, 'unreachable'],
+  'acted-late': [`${verdictLooks.late.sign} acted late`, 'late'],
+  'not-proven': [`${verdictLooks.undetermined.sign} not proven`, 'undetermined'],
+  'beyond-limit': [`${verdictLooks.late.sign} beyond limit`, 'late'],
+  'group-late': [verdictSigns.late, 'late'],
+  'group-beyond-limit': [`${verdictLooks.late.sign} beyond limit`, 'late'],
   undetermined: [verdictSigns.undetermined, 'undetermined'],
-  'may-be-beyond-limit': ['? may be beyond limit', 'undetermined'],
+  'may-be-beyond-limit': [`${verdictLooks.undetermined.sign} may be beyond limit`, 'undetermined'],
   incomplete: [verdictSigns.incomplete, 'incomplete'],
-  'not-read': ['– not read', 'incomplete'],
-  question: ['? asked', 'incomplete'],
+  'not-read': [`${verdictLooks.incomplete.sign} not read`, 'incomplete'],
+  question: [`${verdictLooks.undetermined.sign} asked`, 'incomplete'],
   early: [verdictSigns.early, 'early'],
   finding: ['• check', 'incomplete'],
   problem: ['• check', 'incomplete'],

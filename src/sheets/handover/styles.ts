@@ -1,6 +1,6 @@
 import { verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import { palette, tones } from '../look/palette.ts';
+import { tones } from '../look/palette.ts';
 import type { CellStyle } from '../model.ts';
 
 const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 9 } as const;
@@ -30,7 +30,7 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   dash: { align: 'right', color: tones.quiet, valign: 'top' },
   word: { align: 'right', bold: true, valign: 'top' },
   name: { bold: true, wrap: true, valign: 'top' },
-  link: { color: palette.blue, valign: 'top' },
+  link: { linked: true, color: tones.ink, valign: 'top' },
   warned: { bold: true, wrap: true, valign: 'top' },
   sign: { valign: 'center', wrap: true },
   signHere: { underline: true },

@@ -1,6 +1,7 @@
 import type { Area } from '../../cells/sheet.ts';
 import { cell } from '../cells.ts';
-import type { ModelCell, ModelRow, ModelValue } from '../model.ts';
+import { linkAt } from '../links.ts';
+import type { LinkTarget, ModelCell, ModelRow, ModelValue, RowLink } from '../model.ts';
 
 /** A cell that reaches over several columns, its text wrapped. */
 export interface Wide {
@@ -10,10 +11,16 @@ export interface Wide {
   readonly span: number;
   /** As in `ModelCell`. */
   readonly formula?: number;
+  readonly link?: LinkTarget;
+}
+
+/** A cell that leads elsewhere. */
+export interface Leading extends ModelCell {
+  readonly link: LinkTarget;
 }
 
 /** A cell that may be empty, or reach over several columns. */
-export type Entry = ModelCell | Wide | undefined;
+export type Entry = ModelCell | Leading | Wide | undefined;
 
 /** What a row's height is worked out from: its entries, the text of each, and the width in characters that each has. */
 export interface Written {
@@ -39,10 +46,12 @@ export function layOut(
     const cells: (ModelCell | undefined)[] = [];
     const texts: string[] = [];
     const across: number[] = [];
+    const links: RowLink[] = [];
     for (const entry of entries) {
       const left = cells.length + 1;
       const span = entry && 'span' in entry ? entry.span : 1;
       const right = left + span - 1;
+      if (entry !== undefined && 'link' in entry) links.push(...linkAt(left, entry.link));
       if (span > 1) merges.push({ top: row, left, bottom: row, right });
       const own = cellOf(entry);
       cells.push(own);
@@ -53,9 +62,16 @@ export function layOut(
       // Each column has room for 5/7 of a character beside its width (ECMA-376 part 1, 18.3.1.13).
       across.push(widths.slice(left - 1, right).reduce((sum, width) => sum + width, ((span - 1) * 5) / 7));
     }
-    return { height: heightOfRow({ entries, texts, across }, index), cells };
+    const height = heightOfRow({ entries, texts, across }, index);
+    return links.length === 0 ? { height, cells } : { height, cells, links };
   });
   return { rows, merges };
+}
+
+/** A cell that leads to a target where there is one, in the style of links then, `strong` → `strongLink`. */
+export function leading(value: ModelValue, style: string, link: LinkTarget | undefined): Entry {
+  const plain = cell(value, style);
+  return plain && link ? { ...plain, style: `${style}Link`, link } : plain;
 }
 
 /** A wide entry without a text keeps its look: a line to write on. */
@@ -67,6 +83,6 @@ function cellOf(entry: Entry): ModelCell | undefined {
 }
 
 /** A text over columns of the page, from where it stands. */
-export function wide(value: ModelValue, style: string, span: number): Wide {
-  return { value, style, span };
+export function wide(value: ModelValue, style: string, span: number, link?: LinkTarget): Wide {
+  return link ? { value, style, span, link } : { value, style, span };
 }

@@ -3,26 +3,29 @@ import { verdictWords } from '../../audit/model/wording.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';
-import { palette, tones } from './palette.ts';
+import { verdictLooks, type VerdictLook } from './verdictLooks.ts';
 
 type Shade = ShadeRule['style'];
 
-const grave: Shade = { fill: palette.blue, color: 'FFFFFF', bold: true };
+function shadeOf({ fill, onFill, bold }: VerdictLook): Shade | undefined {
+  return fill === null ? undefined : { fill, color: onFill, ...(bold && { bold }) };
+}
 
-/** Shades second to the words: dark for what cannot act, orange for what acts late; `within` stays plain. */
-export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> = {
-  unreachable: grave,
-  late: { fill: palette.orange, color: '000000', bold: true },
-  undetermined: { fill: palette.paleOrange, color: tones.ink },
-  early: { fill: palette.skyBlue, color: '000000' },
-  incomplete: { fill: palette.grey, color: tones.ink },
-};
+/** Shades second to the words; `within` stays plain. */
+export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> = Object.fromEntries(
+  verdicts.flatMap((verdict) => {
+    const shade = shadeOf(verdictLooks[verdict]);
+    return shade ? [[verdict, shade]] : [];
+  }),
+);
 
 /** The same by the words that stand in the cells. */
 export const verdictWordShades: Readonly<Record<string, Shade | undefined>> = {
   ...Object.fromEntries(verdicts.map((verdict) => [verdictWords[verdict], verdictShades[verdict]])),
-  'in bypass': grave,
+  'in bypass': shadeOf(verdictLooks['in bypass']),
 };
+
+const grave = verdictShades.unreachable;
 
 /** A yes that is as grave as what cannot act, and a may be. */
 export const yesShades = { yes: grave, may: verdictShades.undetermined } as const;
@@ -30,9 +33,9 @@ export const yesShades = { yes: grave, may: verdictShades.undetermined } as cons
 /** Words of a group that fails its purpose. */
 export const groupShades = { 'cannot trip': grave, 'cannot act': grave } as const;
 
-export const severityShades: Readonly<Partial<Record<Severity, Shade>>> = {
+export const severityShades: Readonly<Partial<Record<Severity, Shade | undefined>>> = {
   critical: grave,
-  warning: { fill: palette.paleOrange, color: tones.ink },
+  warning: verdictShades.undetermined,
 };
 
 /** Shades an area by its words. */

@@ -23,6 +23,10 @@ export const frameStyles = {
     underline: true,
   },
   wrapped: { wrap: true, valign: 'top' },
+  /** The same for cells that lead elsewhere. */
+  strongLink: { bold: true, linked: true, valign: 'top' },
+  wrappedLink: { linked: true, wrap: true, valign: 'top' },
+  countLink: { linked: true, numberFormat: '0', align: 'center', valign: 'top' },
   /** Wraps, so that it never runs on beyond its cell, in a row one line tall that shows its beginning. */
   oneLine: { wrap: true, valign: 'top' },
   count: { numberFormat: '0', align: 'center', valign: 'top' },

@@ -7,11 +7,14 @@ import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
 import { frameStyles } from '../look/styles.ts';
+import { linkAt, sourceOf } from '../links.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { resultPlaces, type ResultPlaces } from '../results/resultPlaces.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 
 const headerRow = 3;
 const headers = ['Severity', 'Tag', 'What was found', 'Sheet', 'Row', 'Column', 'Rule'] as const;
+const [tagColumn, rowColumn] = [headers.indexOf('Tag') + 1, headers.indexOf('Row') + 1];
 const centred = new Set<string>(['Row', 'Column']);
 const widths = [11, 18, 100, 18, 8, 8, 28];
 const wrapping = [0, 0, 100, 0, 0, 0, 28];
@@ -21,6 +24,8 @@ type Line = Pick<Finding, 'severity' | 'message' | 'sheet' | 'row' | 'column'> &
   readonly tag: string;
   readonly doNext: string;
   readonly rule: string;
+  /** Its channel's index in the report. */
+  readonly channel?: number;
 };
 
 /**
@@ -49,14 +54,18 @@ export function problemsSheet(report: Report): SheetModel {
         cells: headers.map((header) => cell(header, centred.has(header) ? 'headerCentred' : 'header')),
       };
       if (total === 0) yield { cells: [cell('No finding and no problem.', 'subtitle')] };
+      const places = resultPlaces(report);
       let left = shown;
       for (const line of listed(report, others)) {
         if (left-- <= 0) return;
-        yield lineRow(line);
+        yield lineRow(line, places);
       }
     },
     freeze: { rows: headerRow, columns: 2 },
-    filter: { top: headerRow, left: 1, bottom: lastRow, right: headers.length },
+    table: {
+      name: tableNames.problems,
+      area: { top: headerRow, left: 1, bottom: lastRow, right: headers.length },
+    },
     merges: [{ top: 2, left: 1, bottom: 2, right: headers.length }],
     shades: shadesFor({ top: headerRow + 1, left: 1, bottom: lastRow, right: 1 }, severityShades),
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
@@ -78,27 +87,32 @@ function ofNoChannel({ attention, channels }: Report): readonly Line[] {
 function* listed({ channels, problems }: Report, others: readonly Line[]): Generator<Line> {
   for (const severity of severities) {
     for (const line of others) if (line.severity === severity) yield line;
-    for (const { tag, findings } of channels) {
+    for (const [channel, { tag, findings }] of channels.entries()) {
       for (const finding of findings)
-        if (finding.severity === severity) yield { ...finding, tag, doNext: '' };
+        if (finding.severity === severity) yield { ...finding, tag, doNext: '', channel };
     }
     for (const problem of problems)
       if (problem.severity === severity) yield { ...problem, tag: '', doNext: '' };
   }
 }
 
-function lineRow({ severity, tag, message, doNext, sheet, row, column, rule }: Line): ModelRow {
+function lineRow(line: Line, { ofChannel }: ResultPlaces): ModelRow {
+  const { severity, tag, message, doNext, sheet, row, column, rule, channel } = line;
   const text = [message, doNext].filter((part) => part !== '').join(' ');
   return {
     height: heightOf(['', '', text, '', '', '', rule], wrapping),
     cells: [
       cell(severity, 'text'),
-      cell(tag, 'strong'),
+      cell(tag, channel === undefined ? 'strong' : 'strongLink'),
       cell(text, 'wrapped'),
       cell(sheet, 'text'),
-      cell(row > 0 ? row : null, 'count'),
+      cell(row > 0 ? row : null, 'countLink'),
       cell(column, 'centred'),
       cell(rule, 'wrapped'),
+    ],
+    links: [
+      ...(channel === undefined ? [] : linkAt(tagColumn, ofChannel(channel))),
+      ...(row > 0 ? linkAt(rowColumn, sourceOf(line)) : []),
     ],
   };
 }

@@ -2,16 +2,16 @@ import { extent, nice } from 'd3-array';
 import type { Area } from '../../cells/sheet.ts';
 import { incrementalSensitivity } from '../../method/record/calibrationRecord.ts';
 import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { palette, tones } from '../look/palette.ts';
+import { tones } from '../look/palette.ts';
 import { rightFigures } from './blockFormulas.ts';
 import { columnOf, type PointColumn } from './columns.ts';
 import type { BlockPlaces } from './places.ts';
 import type { ShownRecord } from './shown.ts';
 
-const measuredLine: ChartLine = { color: palette.blue, width: 1.5 };
-const measuredMarker: ChartMarker = { shape: 'circle', size: 5, color: palette.blue };
-const ratedLook: ChartLine = { color: tones.ink, width: 1.25, dash: 'dash' };
-const toleranceLook: ChartLine = { color: tones.ink, width: 1, dash: 'dot' };
+const measuredLine: ChartLine = { color: tones.ink, width: 1.5 };
+const measuredMarker: ChartMarker = { shape: 'circle', size: 5, color: tones.ink };
+const ratedLook: ChartLine = { color: tones.quiet, width: 1.25, dash: 'dash' };
+const toleranceLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dot' };
 const fittedLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
 
 /** The three charts of a block: volts, deviation and steps against the gap. Told apart by dashes and markers, not colour alone. */
@@ -123,7 +123,7 @@ function operatingPoint(
       name: 'in service',
       x: at('operatingGap'),
       y: at('gapVoltage'),
-      marker: { shape: 'diamond', size: 10, color: palette.orange },
+      marker: { shape: 'diamond', size: 10, color: tones.ink },
     },
   ];
 }

@@ -1,8 +1,8 @@
 import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
-import { palette, tones } from '../look/palette.ts';
+import { verdictShades, shadesFor } from '../look/shades.ts';
+import { tones } from '../look/palette.ts';
 import { footerOf, roomFor } from '../look/print.ts';
-import { shadesFor } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { CellStyle, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf, type Audited } from '../titles.ts';
@@ -41,7 +41,7 @@ const scale = 63;
 
 const howToRead =
   'Numbers with a formula follow from the cells of their own block; the tinted cells may be changed.';
-const out = { fill: palette.paleOrange, color: tones.ink, bold: true } as const;
+const out = { ...verdictShades.undetermined, bold: true } as const;
 
 /** One block a calibration record: key figures, thresholds, findings, points, charts; formulas from the block's own cells. */
 export function recordsSheet(

@@ -41,7 +41,7 @@ const sourceBand: Band = {
       id: 'row',
       header: 'Row',
       width: 7,
-      style: 'count',
+      style: 'countLink',
       value: ({ channel }) => channel.source.channels.row,
     },
     {
@@ -53,9 +53,9 @@ const sourceBand: Band = {
     },
     {
       id: 'settingsRow',
-      header: 'Row',
-      width: 7,
-      style: 'count',
+      header: 'Settings row',
+      width: 9,
+      style: 'countLink',
       value: ({ channel }) => channel.source.settings?.row ?? null,
     },
   ],

@@ -5,7 +5,7 @@ import { directionSign, voltsAtSetpoint, voltsOtherWay, zeroShift } from './work
 export const channelBand: Band = {
   caption: 'Channel',
   columns: [
-    { id: 'tag', header: 'Tag', width: 16, style: 'strong', value: ({ channel }) => channel.tag },
+    { id: 'tag', header: 'Tag', width: 16, style: 'strongLink', value: ({ channel }) => channel.tag },
     { id: 'machine', header: 'Machine', width: 24, style: 'text', value: ({ channel }) => channel.machine },
     {
       id: 'location',

@@ -5,10 +5,12 @@ import { tones } from '../look/palette.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictWordShades, yesShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
+import { linkAt, sourceOf } from '../links.ts';
+import type { ModelCell, ModelRow, RowLink, SheetModel } from '../model.ts';
+import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
+import { headerRow } from './headerRow.ts';
 import { lineOf, type Line, type LineAction } from './line.ts';
 import { policyRows } from './policyCells.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
@@ -22,12 +24,15 @@ interface About {
 /** What needs action, by the row of the channel list that it is about. */
 type ActionsByRow = ReadonlyMap<string, readonly Attention[]>;
 
-/** Row of the headers, below which the first threshold stands, and the column in the title's row that says what was audited when. */
-export const headerRow = 6;
+/** The column in the title's row that says what was audited when. */
 export const auditedColumn = 4;
 const input = { fill: tones.input, underline: true } as const;
 /** Styles of columns of words, whose headers stand at the left. */
-const worded = new Set<Column['style']>(['text', 'strong', 'wrapped', 'verdict']);
+const worded = new Set<Column['style']>(['text', 'strong', 'strongLink', 'wrapped', 'verdict']);
+/** Columns that lead to a channel's row of the channel list and of the monitor settings. */
+const [tagColumn, rowColumn, settingsRowColumn] = ['tag', 'row', 'settingsRow'].map(
+  (id) => columns.findIndex((column) => column.id === id) + 1,
+) as [number, number, number];
 
 /** One row a threshold in the report's order, with native formulas from the inputs beside them. */
 export function resultsSheet(report: Report): SheetModel {
@@ -73,7 +78,12 @@ export function resultsSheet(report: Report): SheetModel {
       }
     },
     freeze: { rows: headerRow, columns: 1 },
-    filter: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+    ...(shown > 0 && {
+      table: {
+        name: tableNames.results,
+        area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+      },
+    }),
     shades: [
       ...shadesFor(below('verdict'), verdictWordShades),
       ...['inBypass', 'beyondLimit', 'alreadyThere'].flatMap((id) => shadesFor(below(id), yesShades)),
@@ -108,7 +118,16 @@ function resultRow(line: Line): ModelRow {
     if (index === undefined || !line.worked || applies?.(line) === false) return cell(found, look);
     return { value: found, style: look, formula: index };
   });
-  return { cells };
+  return { cells, links: linksOf(line) };
+}
+
+function linksOf({ channel: { source } }: Line): readonly RowLink[] {
+  const [listed, settings] = [sourceOf(source.channels), source.settings && sourceOf(source.settings)];
+  return [
+    ...linkAt(tagColumn, listed),
+    ...linkAt(rowColumn, listed),
+    ...linkAt(settingsRowColumn, settings ?? undefined),
+  ];
 }
 
 function actionsByRow(attention: readonly Attention[]): ActionsByRow {

@@ -2,14 +2,23 @@ import type { Attention, Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { sheetNames } from '../titles.ts';
 import { levelHeaders, levels, placeText, subjectName, subjectThreshold } from './actionEntry.ts';
+import { sourceOf } from '../links.ts';
+import { leading } from '../look/layout.ts';
+import type { LinkTarget } from '../model.ts';
 import { heading, remark, type Entry } from './layout.ts';
 
 /** What is critical is listed in full, and what is graver than some of it, as far as a sheet can hold it; the rest fills up. */
 const mostCritical = 100_000;
 const usual = 25;
 
-/** What needs action, one a line, gravest first: what is wrong, the panel reading until then, what to do, and where it stands. */
-export function actionLines({ attention, notRead }: Report): readonly (readonly Entry[])[] {
+/**
+ * What needs action, one a line, gravest first: what is wrong, the panel reading until then, what to do, and where it stands.
+ * `lineOf` leads to the line of another result sheet on which it stands.
+ */
+export function actionLines(
+  { attention, notRead }: Report,
+  lineOf: (one: Attention) => LinkTarget | undefined,
+): readonly (readonly Entry[])[] {
   if (attention.length === 0) {
     return [heading('Needs action'), ...(notRead.length === 0 ? [remark('Nothing needs action.')] : [])];
   }
@@ -23,7 +32,7 @@ export function actionLines({ attention, notRead }: Report): readonly (readonly 
       ...levelHeaders.map((text) => cell(text, 'headerCentred')),
       ...['What is wrong', 'Do next', 'Where'].map((text) => cell(text, 'header')),
     ],
-    ...listed.map(line),
+    ...listed.map((one) => line(one, lineOf(one))),
     ...(more > 0
       ? [
           remark(
@@ -34,16 +43,16 @@ export function actionLines({ attention, notRead }: Report): readonly (readonly 
   ];
 }
 
-function line(one: Attention): readonly Entry[] {
+function line(one: Attention, to: LinkTarget | undefined): readonly Entry[] {
   const [place] = one.places;
   return [
-    cell(subjectName(one), 'name'),
+    leading(subjectName(one), 'name', to),
     cell(one.subject.machine, 'wrapped'),
     cell(subjectThreshold(one), 'wrapped'),
     cell(one.severity, 'text'),
     ...levels(one),
     cell(one.headline, 'wrapped'),
     cell(one.doNext, 'wrapped'),
-    cell(place ? placeText(place) : null, 'wrapped'),
+    leading(place ? placeText(place) : null, 'wrapped', place && sourceOf(place)),
   ];
 }

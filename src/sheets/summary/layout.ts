@@ -14,6 +14,7 @@ export const summaryStyles: Readonly<Record<string, CellStyle>> = {
   remark: { color: tones.quiet, wrap: true, valign: 'top' },
   headerRight: { ...frameStyles.header, align: 'right' },
   name: { bold: true, wrap: true, valign: 'top' },
+  nameLink: { bold: true, linked: true, wrap: true, valign: 'top' },
   countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
 };
 

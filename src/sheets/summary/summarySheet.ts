@@ -1,10 +1,12 @@
-import type { Report, ColumnReading, NotRead } from '../../audit/model/report.ts';
+import type { Attention, Report, ColumnReading, NotRead } from '../../audit/model/report.ts';
 import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, severityShades, shadesFor, verdictWordShades } from '../look/shades.ts';
-import type { SheetModel } from '../model.ts';
+import type { LinkTarget, SheetModel } from '../model.ts';
+import { groupPlaces } from '../groups/worstFirst.ts';
+import { resultPlaces } from '../results/resultPlaces.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
 import { countLines, headline } from './counts.ts';
@@ -22,6 +24,8 @@ import {
 import { policyLines } from './policyLines.ts';
 import { problemLines } from './problemLines.ts';
 import { cell } from '../cells.ts';
+import { leading } from '../look/layout.ts';
+import { sourceOf } from '../links.ts';
 import { placeText } from './actionEntry.ts';
 
 const words =
@@ -44,7 +48,9 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     [wide(headline(report.summary), 'headline', lastColumn)],
   ];
   const counts = countLines(report.summary);
-  const action = [...actionLines(report), ...notReadLines(report)];
+  const [results, groups] = [resultPlaces(report), groupPlaces(report)];
+  const lineOf = (one: Attention) => groups(one) ?? results.ofAttention(one);
+  const action = [...actionLines(report, lineOf), ...notReadLines(report)];
   const before = [
     ...top,
     ...counts,
@@ -67,6 +73,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     formulas: [],
     rowCount: rows.length,
     writtenLast: true,
+    inFront: true,
     *rows() {
       yield* rows.slice(0, before.length);
       const evidence = layOut(evidenceLines(report, sheets())).rows;
@@ -86,7 +93,7 @@ function guideLines(report: Report): Lines {
   return [
     heading('Beside this sheet'),
     ...guide(report).map(([name, words]): readonly Entry[] => [
-      wide(name, 'strong', 2),
+      wide(name, 'strongLink', 2, { sheet: name, ours: true, row: 1, column: 'A' } satisfies LinkTarget),
       wide(words, 'wrapped', rest(2)),
     ]),
   ];
@@ -140,7 +147,7 @@ function columnLines(columns: readonly ColumnReading[]): readonly (readonly Entr
       cell(table, 'text'),
       cell(sheet, 'wrapped'),
       cell(headerRow, 'countLeft'),
-      cell(column, 'text'),
+      leading(column, 'wrapped', { sheet, row: headerRow, column }),
       wide(header, 'wrapped', 4),
       cell(meaning, 'wrapped'),
       wide(unit, 'wrapped', 2),
@@ -171,6 +178,6 @@ function line(one: NotRead): readonly Entry[] {
     wide(one.looksLike, 'wrapped', 2),
     cell(one.severity, 'text'),
     wide(one.text, 'wrapped', 5),
-    wide(placeText(one), 'wrapped', rest(9)),
+    wide(placeText(one), 'wrappedLink', rest(9), sourceOf(one)),
   ];
 }

@@ -16,6 +16,8 @@ export class FakeBook {
   functionsRegistered = true;
   /** Chart sheets: their names are taken, but the interface does not list them. */
   readonly chartSheets: string[] = [];
+  /** Defined names. */
+  readonly names: string[] = [];
   readonly sheets: FakeSheet[] = [];
   readonly settings = new Map<string, unknown>();
   selection: { sheet: FakeSheet; areas: readonly Area[] } | null = null;

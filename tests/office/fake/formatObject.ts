@@ -4,7 +4,7 @@ import type { FakeSheet } from './sheet.ts';
 
 const scalars: Readonly<Record<string, readonly string[]>> = {
   '': ['ColumnWidth', 'RowHeight', 'WrapText', 'HorizontalAlignment', 'VerticalAlignment'],
-  Font: ['Bold', 'Italic', 'Size', 'Color'],
+  Font: ['Bold', 'Italic', 'Size', 'Color', 'Underline'],
   Fill: ['Color'],
 };
 

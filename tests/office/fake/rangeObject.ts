@@ -53,6 +53,22 @@ export function rangeObject(book: FakeBook, sheet: FakeSheet, area: Area): HostO
       NumberFormat: () => grid((row, column) => sheet.format(row, column)),
     },
     set: {
+      // A link leads where it says; without a text to display the cell keeps its own, and looks like a link.
+      Hyperlink: (value) => {
+        write();
+        const link = (value ?? {}) as {
+          readonly documentReference?: unknown;
+          readonly textToDisplay?: unknown;
+        };
+        if (typeof link.documentReference !== 'string' || link.textToDisplay !== undefined)
+          throw invalidArgument();
+        sheet.links.set(addressOf(area).split(':')[0] ?? '', link.documentReference);
+        for (const [name, painted] of [
+          ['Bold', false],
+          ['Underline', 'Single'],
+        ] as const)
+          sheet.paint(area, `Font.${name}`, painted);
+      },
       Values: enter,
       Formulas: enter,
       NumberFormat: (value) => {

@@ -10,7 +10,8 @@ interface Paint {
 }
 
 export interface FakeTable {
-  readonly name: string;
+  name: string;
+  style?: string;
   readonly area: Area;
   readonly showHeaders: boolean;
   readonly showTotals: boolean;
@@ -35,6 +36,8 @@ export class FakeSheet {
   /** In order of priority, the first first. */
   readonly rules: FakeRule[] = [];
   readonly charts: FakeChart[] = [];
+  /** Where cells lead, by their addresses. */
+  readonly links = new Map<string, string>();
   filter: Area | null = null;
   frozen: Area | null = null;
   readonly page = new Map<string, unknown>();

@@ -17,6 +17,7 @@ export function workbookObject(book: FakeBook, calls: HostCalls): HostObject {
     parts: {
       Worksheets: () => worksheetsObject(book, calls),
       Tables: () => tablesObject(book),
+      Names: () => ({ items: () => book.names.map((name) => ({ id: name, get: { Name: () => name } })) }),
       Settings: () => settingsObject(book),
       Protection: () => ({ get: { Protected: () => book.structureProtected } }),
       Application: () => ({

@@ -1,3 +1,4 @@
+import type { Area } from '../../../src/cells/sheet.ts';
 import { areaAt, areaByIndexes, areaOf, wholeSheet } from './address.ts';
 import type { FakeBook } from './book.ts';
 import { chartsObject } from './chartsObject.ts';
@@ -5,7 +6,7 @@ import { accessDenied, HostError, invalidArgument } from './hostError.ts';
 import type { HostObject } from './hostObject.ts';
 import { pageLayoutObject } from './pageLayoutObject.ts';
 import { areasObject, rangeObject } from './rangeObject.ts';
-import type { FakeSheet, FakeTable } from './sheet.ts';
+import { overlap, type FakeSheet, type FakeTable } from './sheet.ts';
 
 /** Greatest length of the addresses given to `getRanges` (public reference). */
 const longestAddresses = 8_192;
@@ -22,7 +23,15 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
       Visibility: () => sheet.visibility,
     },
     parts: {
-      Tables: () => ({ items: () => sheet.tables.map((table) => tableObject(book, sheet, table)) }),
+      Tables: () => ({
+        items: () => sheet.tables.map((table) => tableObject(book, sheet, table)),
+        methods: {
+          Add: (range, hasHeaders) => {
+            write();
+            return tableObject(book, sheet, addTable(sheet, areaOf(range), hasHeaders));
+          },
+        },
+      }),
       Protection: () => ({ get: { Protected: () => sheet.isProtected } }),
       Charts: () => chartsObject(sheet, write),
       FreezePanes: () => freezeObject(sheet, write),
@@ -63,6 +72,27 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
   };
 }
 
+/** Header cells are texts and differ, and tables stand apart from merged cells and other tables, or Excel changes or refuses them. */
+function addTable(sheet: FakeSheet, area: Area, hasHeaders: unknown): FakeTable {
+  const columns = area.right - area.left + 1;
+  const titles = Array.from({ length: columns }, (_, index) =>
+    sheet.content(area.top, area.left + index),
+  ).filter((title) => typeof title === 'string');
+  const differ = new Set(titles.map((title) => title.toLowerCase())).size === columns;
+  const apart = [...sheet.merges, ...sheet.tables.map((table) => table.area)].every(
+    (other) => overlap(other, area) === null,
+  );
+  if (hasHeaders !== true || !apart || !differ) throw invalidArgument();
+  const table: FakeTable = {
+    name: `Table${sheet.tables.length + 1}`,
+    area,
+    showHeaders: true,
+    showTotals: false,
+  };
+  sheet.tables.push(table);
+  return table;
+}
+
 export function tableObject(book: FakeBook, sheet: FakeSheet, table: FakeTable): HostObject {
   return {
     id: `${sheet.id}${table.name}`,
@@ -70,6 +100,22 @@ export function tableObject(book: FakeBook, sheet: FakeSheet, table: FakeTable):
       Name: () => table.name,
       ShowHeaders: () => table.showHeaders,
       ShowTotals: () => table.showTotals,
+    },
+    set: {
+      Name: (name) => {
+        const taken = [
+          ...book.names,
+          ...book.sheets.flatMap(({ tables }) =>
+            tables.filter((one) => one !== table).map((one) => one.name),
+          ),
+        ];
+        if (typeof name !== 'string' || !/^[\p{L}_][\p{L}\d_.]*$/u.test(name)) throw invalidArgument();
+        if (taken.some((other) => other.toLowerCase() === name.toLowerCase())) throw invalidArgument();
+        table.name = name;
+      },
+      Style: (style) => {
+        table.style = String(style);
+      },
     },
     methods: { GetRange: () => rangeObject(book, sheet, table.area) },
   };

@@ -11,6 +11,8 @@ export interface AddedSheets {
     readonly given: string;
   }[];
   readonly date1904: boolean;
+  /** Names of the workbook's sheets before, and those that tables and defined names have. */
+  readonly before: { readonly sheets: readonly string[]; readonly tables: readonly string[] };
   /** Excel calculates only when the user asks it to. */
   readonly manual: boolean;
 }
@@ -27,6 +29,8 @@ export async function addSheets(
   const { workbook, application } = context;
   const { worksheets } = workbook;
   worksheets.load('items/id,items/name');
+  workbook.tables.load('items/name');
+  workbook.names.load('items/name');
   workbook.protection.load('protected');
   application.load('calculationMode');
   const isDate1904 = askForDate1904(context);
@@ -43,6 +47,10 @@ export async function addSheets(
   return {
     sheets: await addFreely(context, wanted, before, attempts, failed),
     date1904: isDate1904(),
+    before: {
+      sheets: before.names,
+      tables: [...workbook.tables.items, ...workbook.names.items].map(({ name }) => name),
+    },
     manual: application.calculationMode === 'Manual',
   };
 }

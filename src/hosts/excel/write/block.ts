@@ -33,6 +33,7 @@ function blockJob(sheet: Excel.Worksheet, rows: readonly EntryRow[], written: (r
     bytes: rows.reduce((sum, row) => sum + row.bytes, 0),
     queue() {
       enter(sheet, rows);
+      setLinks(sheet, rows);
       setNumberFormats(sheet, rows);
       setLooks(sheet, rows);
       setHeights(sheet, rows);
@@ -60,6 +61,13 @@ function enter(sheet: Excel.Worksheet, rows: readonly EntryRow[]): void {
     ...entries,
     ...Array.from({ length: columns - entries.length }, (): Entry => null),
   ]);
+}
+
+/** Excel gives a linked cell the look of links, so looks come after; the text of the cell stays. */
+function setLinks(sheet: Excel.Worksheet, rows: readonly EntryRow[]): void {
+  for (const { number, links } of rows)
+    for (const { column, reference } of links)
+      sheet.getRangeByIndexes(number - 1, column - 1, 1, 1).hyperlink = { documentReference: reference };
 }
 
 /** Sets the formats of columns side by side by one call; columns that need none are left out. */

@@ -1,5 +1,6 @@
 import { cellAddress } from '../../../cells/address.ts';
-import type { ModelCell, ModelRow, SheetModel } from '../../../sheets/model.ts';
+import type { LinkTarget, ModelCell, ModelRow, SheetModel } from '../../../sheets/model.ts';
+import { quotedName } from '../../formats/reference.ts';
 import type { RowFormula } from '../../formats/rowFormula.ts';
 import { daysTo1904 } from '../../formats/dates.ts';
 import { type Entry, entryOf } from './entries.ts';
@@ -13,6 +14,8 @@ export interface EntryRow {
   /** The number format of each cell, where one must be set: also after a formula, since Excel gives those a format of its own choice. */
   readonly numberFormats: readonly (string | undefined)[];
   readonly height: number | undefined;
+  /** Cells that lead elsewhere, by their columns from 1, and the references of the cells to which they lead. */
+  readonly links: readonly { readonly column: number; readonly reference: string }[];
   /** About how many bytes of a request it takes. */
   readonly bytes: number;
 }
@@ -21,6 +24,8 @@ export interface RowContext {
   readonly sheet: SheetModel;
   readonly styles: ReadonlyMap<string, PreparedStyle>;
   readonly formulas: readonly RowFormula[];
+  /** Name of the sheet to which a link leads; `undefined` where there is none. */
+  readonly nameOf: (target: LinkTarget) => string | undefined;
   /** The workbook counts days from 1904; models count from 1900. */
   readonly date1904: boolean;
 }
@@ -36,10 +41,13 @@ const greatestColumn = 16_384;
 export function* entryRows(context: RowContext): Generator<EntryRow> {
   const { sheet } = context;
   let number = 0;
+  let linked = 0;
   for (const row of sheet.rows()) {
     number++;
     if (number > sheet.rowCount || number > greatestRow || row.cells.length > greatestColumn) break;
-    yield entryRow(row, number, context);
+    const links = linked < mostLinks ? linksOf(row, context) : [];
+    linked += links.length;
+    yield entryRow(row, number, links, context);
   }
   if (number !== sheet.rowCount || number > greatestRow) {
     throw new Error(
@@ -48,11 +56,29 @@ export function* entryRows(context: RowContext): Generator<EntryRow> {
   }
 }
 
-function entryRow({ cells, height }: ModelRow, number: number, context: RowContext): EntryRow {
+/** Each link is a call of its own, so a long sheet has them in its first rows alone. */
+const mostLinks = 3_000;
+
+/** About how many bytes of a request a link takes. */
+const bytesOfLink = 400;
+
+function linksOf({ links = [] }: ModelRow, { nameOf }: RowContext): EntryRow['links'] {
+  return links.flatMap(({ column, to }) => {
+    const name = nameOf(to);
+    return name === undefined ? [] : [{ column, reference: `${quotedName(name)}!${to.column}${to.row}` }];
+  });
+}
+
+function entryRow(
+  { cells, height }: ModelRow,
+  number: number,
+  links: EntryRow['links'],
+  context: RowContext,
+): EntryRow {
   const entries: Entry[] = [];
   const styles: PreparedStyle[] = [];
   const numberFormats: (string | undefined)[] = [];
-  let bytes = 0;
+  let bytes = links.length * bytesOfLink;
   cells.forEach((cell, index) => {
     const style = context.styles.get(cell?.style ?? '');
     if (!style) throw contradiction(context, number, index, `style "${cell?.style ?? ''}"`);
@@ -63,7 +89,7 @@ function entryRow({ cells, height }: ModelRow, number: number, context: RowConte
     numberFormats.push(format);
     bytes += bytesOf(entry) + bytesOf(format ?? null);
   });
-  return { number, entries, styles, numberFormats, height, bytes };
+  return { number, entries, styles, numberFormats, height, links, bytes };
 }
 
 function cellEntry(

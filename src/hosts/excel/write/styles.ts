@@ -38,9 +38,10 @@ const vertical = { top: 'Top', center: 'Center' } as const;
 
 /** Sets what a look says; the rest stays as it is. */
 export function setLook(format: Excel.RangeFormat, look: CellStyle): void {
-  const { bold, italic, size, color, fill, wrap, align, valign } = look;
+  const { bold, italic, linked, size, color, fill, wrap, align, valign } = look;
   if (bold !== undefined) format.font.bold = bold;
   if (italic !== undefined) format.font.italic = italic;
+  if (linked !== undefined) format.font.underline = linked ? 'Single' : 'None';
   if (size !== undefined) format.font.size = size;
   if (color !== undefined) format.font.color = `#${color}`;
   if (fill !== undefined) format.fill.color = `#${fill}`;

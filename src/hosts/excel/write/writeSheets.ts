@@ -1,5 +1,7 @@
 import { checkChart } from '../../../sheets/charts/check.ts';
-import type { SheetModel, ShadeRule } from '../../../sheets/model.ts';
+import { namesOfTargets } from '../../../sheets/links.ts';
+import type { SheetModel, ShadeRule, TableModel } from '../../../sheets/model.ts';
+import { freeTableNames } from '../../formats/tableNames.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import type { Session } from '../session.ts';
@@ -39,6 +41,7 @@ export async function writeSheets(
       await doJobs(context, jobsOf(models, added, onProgress), cancel);
       if (added.manual) await calculate(context, added);
       await writeCharts(context, models, added, cancel);
+      activate(models, added);
     } catch (error) {
       await remove(context, added, error);
       throw error;
@@ -50,11 +53,20 @@ export async function writeSheets(
 
 function* jobsOf(
   models: readonly SheetModel[],
-  { sheets, date1904 }: AddedSheets,
+  { sheets, date1904, before }: AddedSheets,
   onProgress: OnProgress | undefined,
 ): Generator<Job> {
   const given = new Map(
     models.map(({ name }, index): [string, string] => [name, sheets[index]?.given ?? name]),
+  );
+  const nameOf = namesOfTargets(
+    models,
+    sheets.map(({ given: name }) => name),
+    before.sheets,
+  );
+  const tables = freeTableNames(
+    models.map(({ name, table }) => table?.name ?? name),
+    before.tables,
   );
   const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
@@ -69,17 +81,23 @@ function* jobsOf(
       sheet: model,
       styles: preparedStyles(model.styles),
       formulas: model.formulas.map((template) => rowFormula(template, given)),
+      nameOf,
       date1904,
     });
     yield* blockJobs(sheet, rows, written);
     yield {
       bytes: frameBytes(model),
       queue: () => {
-        setFrame(sheet, model);
+        setFrame(sheet, model, tables[index] ?? '');
       },
       halves: () => [],
     };
   }
+}
+
+/** Brings the sheet in front to the front, where a run has one. */
+function activate(models: readonly SheetModel[], { sheets }: AddedSheets): void {
+  sheets[models.findIndex(({ inFront }) => inFront === true)]?.sheet.activate();
 }
 
 async function calculate(context: Excel.RequestContext, { sheets }: AddedSheets): Promise<void> {
@@ -137,14 +155,22 @@ function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
   footer.rightFooter = pageNumbers;
 }
 
-/** Sets what belongs to a sheet as a whole and shows on the screen: widths, merges, shades, filter, frozen panes. */
-function setFrame(sheet: Excel.Worksheet, model: SheetModel): void {
+/** Sets what belongs to a sheet as a whole and shows on the screen: widths, merges, shades, filter or table, frozen panes. `tableName`: the free name. */
+function setFrame(sheet: Excel.Worksheet, model: SheetModel, tableName: string): void {
   setWidths(sheet, model.widths);
   for (const merge of model.merges ?? []) rangeAt(sheet, merge).merge(false);
   // Each new rule comes before those that are there.
   for (const shade of (model.shades ?? []).toReversed()) addShade(rangeAt(sheet, shade.area), shade);
   if (model.filter !== undefined) sheet.autoFilter.apply(rangeAt(sheet, model.filter));
+  if (model.table !== undefined) addTable(sheet, model.table, tableName);
   setFreeze(sheet, model.freeze ?? { rows: 0, columns: 0 });
+}
+
+function addTable(sheet: Excel.Worksheet, { area }: TableModel, name: string): void {
+  const table = sheet.tables.add(rangeAt(sheet, area), true);
+  table.name = name;
+  // The plainest style that Excel brings along.
+  table.style = 'TableStyleLight1';
 }
 
 /** About how many bytes of a request `setFrame` takes. */

@@ -1,3 +1,4 @@
+import { namesOfTargets } from '../../../sheets/links.ts';
 import type { ChartCells } from '../../../sheets/charts/model.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Deflater } from '../zip/deflater.ts';
@@ -8,8 +9,10 @@ import { freeNames } from '../../formats/reference.ts';
 import { chartParts } from './charts/chartParts.ts';
 import { watchDrawn } from './charts/drawnValues.ts';
 import { editedParts } from './package/edits.ts';
+import { withoutSelected } from './package/frontSheet.ts';
 import { openWorkbook, type OpenWorkbook } from './package/openWorkbook.ts';
 import { plannedParts } from './package/plannedParts.ts';
+import { sheetLinks } from './package/sheetLinks.ts';
 import { sheetNames } from './package/workbookPart.ts';
 import { sheetBody } from './sheet/body.ts';
 import { streamText } from './sheet/stream.ts';
@@ -17,6 +20,7 @@ import { longestText } from '../../../sheets/cells.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
 import { namedStyles } from './styles/namedStyles.ts';
+import { tableParts } from './tables/tableParts.ts';
 
 export interface WriteOptions {
   /** Called now and then with the rows written so far and those to be written in all. */
@@ -49,7 +53,8 @@ export function addSheets(
 
 /**
  * A copy of an .xlsx or .xlsm workbook with result sheets behind its own, handed to `sink` piece by piece. Only the list of parts, the workbook part,
- * its relationships and the style sheet are added to; every other part is taken over byte for byte. Names of the
+ * its relationships and the style sheet are added to, and where the copy opens on a new sheet no other stays selected; every
+ * other part is taken over byte for byte. Names of the
  * workbook's own sheets are never reused. Throws FileRefused for a file that cannot be added to, and an Error where
  * a model contradicts itself.
  */
@@ -80,22 +85,28 @@ export function writeCopy(
   options: WriteOptions = {},
 ): WrittenSheets {
   const wanted = sheets.map((sheet) => sheet.name);
-  const given = freeNames(wanted, sheetNames(workbook.workbook));
+  const own = sheetNames(workbook.workbook);
+  const given = freeNames(wanted, own);
   const parts = plannedParts(workbook, sheets);
   const numbers = appendStyles(stylesFor(workbook, sheets), workbook.styles?.entry.name ?? 'styles');
   const renamed = new Map(
     wanted.map((name, index): [string, string] => [name, given[index] ?? name]).reverse(),
   );
   const watch = watchDrawn(sheets, workbook.from1904);
-  const bodies = sheets.map((sheet) => sheetBody(watch.watching(sheet), workbook, numbers, renamed));
+  const nameOf = namesOfTargets(sheets, given, own);
+  const front = sheets.find(({ inFront }) => inFront === true);
+  const bodies = sheets.map((sheet) =>
+    sheetBody(watch.watching(sheet), workbook, numbers, { given: renamed, nameOf, isFront: sheet === front }),
+  );
   const styles = sheets.length === 0 ? (workbook.styles?.text ?? '') : numbers.text();
   const dropped = changes.withoutCalcChain ? workbook.calcChain : undefined;
 
   const zip = zipWriter(sink, options.deflater);
   const edited = editedParts(workbook, sheets, given, parts, styles, dropped);
+  const rewritten = front ? withoutSelected(workbook, changes.rewritten) : changes.rewritten;
   for (const entry of workbook.archive.entries) {
     if (entry === dropped) continue;
-    const bytes = edited.get(entry) ?? changes.rewritten.get(entry);
+    const bytes = edited.get(entry) ?? rewritten.get(entry);
     if (bytes) zip.replace(entry, bytes);
     else zip.copy(entry);
   }
@@ -113,12 +124,17 @@ export function writeCopy(
   cuts.forEach((cut, index) => {
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));
   });
+  for (const part of tableParts(workbook, sheets, parts)) {
+    zip.add(part.name, new TextEncoder().encode(part.text));
+  }
   for (const [index, sheet] of sheets.entries()) {
     const planned = parts.sheets[index];
     if (!planned) continue;
-    const own = given[index] ?? sheet.name;
+    const links = sheetLinks(planned, workbook.dialect);
+    if (links) zip.add(links.name, new TextEncoder().encode(links.text));
+    const name = given[index] ?? sheet.name;
     const nameOf = (cells: ChartCells): string =>
-      cells.sheet === undefined ? own : (renamed.get(cells.sheet) ?? cells.sheet);
+      cells.sheet === undefined ? name : (renamed.get(cells.sheet) ?? cells.sheet);
     for (const part of chartParts(sheet, planned, workbook.dialect, nameOf, watch)) {
       zip.add(part.name, new TextEncoder().encode(part.text));
     }

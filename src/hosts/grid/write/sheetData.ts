@@ -35,6 +35,8 @@ export interface SheetRun {
   readonly given: ReadonlyMap<string, string>;
   /** Whether formulas stand in the sheet; otherwise only their stored results do. */
   readonly formulas: boolean;
+  /** Name of its table, where it has one. */
+  readonly tableName: string;
   /** Called after each row; work goes on once it is done. */
   readonly onRow: () => Promise<void>;
 }
@@ -53,7 +55,7 @@ const leastColumns = 20;
 export async function sheetData(
   model: SheetModel,
   id: string,
-  { given, formulas, onRow }: SheetRun,
+  { given, formulas, tableName, onRow }: SheetRun,
 ): Promise<Partial<IWorksheetData>> {
   const looks = new Map<string, IStyleData>(
     Object.entries(model.styles).map(([name, style]) => [name, gridLook(style)]),
@@ -107,6 +109,9 @@ export async function sheetData(
     showGridlines: BooleanNumber.TRUE,
     custom: {
       rules: shadeRules(model),
+      ...(model.table && {
+        tables: [{ name: tableName, area: model.table.area, headerRow: true, totalsRow: false }],
+      }),
       ...(!formulas && model.formulas.length > 0 && keptOfValuesOnly),
     },
   };
@@ -180,10 +185,11 @@ export function ruleShades(rules: readonly ViewRule[]): ShadeRule[] {
 
 /** A look as the grid stores it; sizes in points. */
 function gridLook(style: CellStyle): IStyleData {
-  const { bold, italic, size, color, fill, numberFormat, wrap, align, valign, underline } = style;
+  const { bold, italic, linked, size, color, fill, numberFormat, wrap, align, valign, underline } = style;
   return {
     ...(bold === true && { bl: yes }),
     ...(italic === true && { it: yes }),
+    ...(linked === true && { ul: { s: yes } }),
     ...(size !== undefined && { fs: size }),
     ...(color !== undefined && { cl: { rgb: `#${color}` } }),
     ...(fill !== undefined && { bg: { rgb: `#${fill}` } }),

@@ -1,5 +1,7 @@
 import { withSheetNames } from '../../../sheets/charts/cells.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
+import { tablesOf } from '../tables.ts';
+import { freeTableNames } from '../../formats/tableNames.ts';
 import { freeNames } from '../../formats/reference.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import { type Grid, openBook } from '../grid.ts';
@@ -40,6 +42,14 @@ export async function writeSheets(
       .map((sheet) => sheet.getName()),
   );
   const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
+  const tables = freeTableNames(
+    models.map(({ name, table }) => table?.name ?? name),
+    book
+      .getWorkbook()
+      .getSheets()
+      .flatMap(tablesOf)
+      .map(({ name }) => name),
+  );
   const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
   const refuseIfCancelled = (): void => {
@@ -55,11 +65,11 @@ export async function writeSheets(
   const live = models.filter((model) => model.formulas.length > 0);
   const formulas = live.reduce((sum, { rowCount }) => sum + rowCount, 0) <= mostLiveRows;
   const sheets = [];
-  for (const model of models) {
+  for (const [index, model] of models.entries()) {
     refuseIfCancelled();
     const id = `result-${crypto.randomUUID()}`;
-    const run = { given, formulas, onRow };
-    sheets.push({ id, model, data: await sheetData(model, id, run) });
+    const tableName = tables[index] ?? '';
+    sheets.push({ id, model, data: await sheetData(model, id, { given, formulas, tableName, onRow }) });
     await pause();
   }
   refuseIfCancelled();
@@ -73,6 +83,8 @@ export async function writeSheets(
     }
   } finally {
     for (const put of fill) put();
+    const front = sheets.find(({ model }) => model.inFront === true);
+    if (front) book.setActiveSheet(front.id);
     step.dispose();
   }
   onProgress?.(1);

@@ -1,9 +1,9 @@
 import type { ChannelResult } from '../../../audit/model/report.ts';
-import { verdicts, type ThresholdVerdict } from '../../../audit/model/threshold.ts';
+import { verdicts } from '../../../audit/model/threshold.ts';
+import { verdictLooks, type Standing } from '../../../sheets/look/verdictLooks.ts';
 import { verdictWords } from '../../../audit/model/wording.ts';
 
-/** How a channel stands now: its verdict, or that it is in bypass and protects nothing. */
-export type Standing = ThresholdVerdict | 'in bypass';
+export type { Standing };
 
 /** Worst first; the channels in bypass, which are counted apart, behind those that have a verdict. */
 export const standings: readonly Standing[] = [...verdicts, 'in bypass'];
@@ -14,15 +14,9 @@ export const standingWords: Readonly<Record<Standing, string>> = {
 };
 
 /** Signs that tell how channels stand without their colours. */
-export const standingSigns: Readonly<Record<Standing, string>> = {
-  unreachable: '✕',
-  late: '▶',
-  undetermined: '?',
-  early: '◀',
-  incomplete: '–',
-  within: '✓',
-  'in bypass': '⊘',
-};
+export function signOf(standing: Standing): string {
+  return verdictLooks[standing].sign;
+}
 
 /** How a channel is counted: by its verdict now, or among those in bypass. */
 export function standingOf({ inBypass, verdict }: ChannelResult): Standing {
@@ -31,5 +25,10 @@ export function standingOf({ inBypass, verdict }: ChannelResult): Standing {
 
 /** The class of the style sheet that gives a standing its colour. */
 export function standingClass(standing: Standing): string {
-  return `verdict-${standing === 'in bypass' ? 'bypass' : standing}`;
+  return `verdict-${standingName(standing)}`;
+}
+
+/** By what style sheets call a standing. */
+export function standingName(standing: Standing): string {
+  return standing === 'in bypass' ? 'bypass' : standing;
 }

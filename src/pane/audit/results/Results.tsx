@@ -19,13 +19,7 @@ import { FindingList } from './FindingList.tsx';
 import { Groups } from './Groups.tsx';
 import { NeedsAction } from './NeedsAction.tsx';
 import { WriteSheets } from './WriteSheets.tsx';
-import {
-  standingClass,
-  standings,
-  standingSigns,
-  standingWords,
-  type Standing,
-} from '../channels/standing.ts';
+import { standingClass, standings, signOf, standingWords, type Standing } from '../channels/standing.ts';
 
 interface CountsProps {
   readonly summary: Summary;
@@ -148,7 +142,7 @@ function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
               onStanding(standing === one ? null : one);
             }}
           >
-            <span aria-hidden="true">{standingSigns[one]}</span>{' '}
+            <span aria-hidden="true">{signOf(one)}</span>{' '}
             <b>{one === 'in bypass' ? inBypass : summary[one]}</b> {standingWords[one]}
           </button>
         ))}

@@ -11,9 +11,6 @@ import { boxShape } from './shapes.ts';
 import { textSize, title } from './text.ts';
 import { escapeDrawingText } from '../xml/text.ts';
 
-/** The relationship by which a sheet reaches its drawing. */
-export const drawingId = 'rId1';
-
 /** A part ready to be put into the package. */
 export interface ChartingPart {
   readonly name: string;
@@ -21,7 +18,7 @@ export interface ChartingPart {
 }
 
 /**
- * The parts that a sheet's charts need, one after the other: its link to the drawing, the drawing, the charts. All rows
+ * The parts that a sheet's charts need, one after the other: the drawing, its links, the charts. All rows
  * of all sheets must have been written, so that `watch` knows what the charts draw; `nameOf` gives the
  * real name of the sheet on which cells stand.
  */
@@ -36,10 +33,6 @@ export function* chartParts(
   const models: readonly ChartModel[] = sheet.charts ?? [];
   if (drawing === undefined) return;
   const kind = (name: string): string => `${dialect.relationships}/${name}`;
-  yield {
-    name: relationshipsOf(planned.sheet),
-    text: relationshipsText([{ id: drawingId, type: kind('drawing'), part: drawing }]),
-  };
   yield { name: drawing, text: drawingPart(models, dialect) };
   yield {
     name: relationshipsOf(drawing),

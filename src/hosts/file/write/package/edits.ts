@@ -3,7 +3,8 @@ import type { ZipEntry } from '../../zip/archive.ts';
 import { splice } from '../xml/splice.ts';
 import { declareParts, type NewPart, relationshipsPart, undeclarePart } from './contentTypes.ts';
 import type { EditablePart } from './editable.ts';
-import { chartType, drawingType, stylesType, worksheetType } from './namespaces.ts';
+import { openOn } from './frontSheet.ts';
+import { chartType, drawingType, stylesType, tableType, worksheetType } from './namespaces.ts';
 import type { OpenWorkbook } from './openWorkbook.ts';
 import type { PlannedParts } from './plannedParts.ts';
 import {
@@ -14,7 +15,7 @@ import {
   removeRelationships,
 } from './relationships.ts';
 import { asWorkbook } from './workbookKind.ts';
-import { listSheets } from './workbookPart.ts';
+import { listSheets, sheetNames } from './workbookPart.ts';
 
 /**
  * The new bytes of each part that must know of the new sheets, or that the list of formula cells is `dropped`. `names`
@@ -36,15 +37,15 @@ export function editedParts(
     ...parts.sheets.map(({ sheet }) => ({ name: sheet, contentType: worksheetType })),
     ...stylesPart.map((name) => ({ name, contentType: stylesType })),
   ];
-  const drawn: NewPart[] = parts.sheets.flatMap(({ sheet, drawing, charts }) => [
+  const linked: NewPart[] = parts.sheets.flatMap(({ sheet, drawing, charts, table }) => [
+    ...((drawing ?? table) ? [relationshipsPart(relationshipsOf(sheet))] : []),
     ...(drawing === undefined
       ? []
-      : [
-          { name: drawing, contentType: drawingType },
-          ...[sheet, drawing].map((part) => relationshipsPart(relationshipsOf(part))),
-        ]),
+      : [{ name: drawing, contentType: drawingType }, relationshipsPart(relationshipsOf(drawing))]),
     ...charts.map((name) => ({ name, contentType: chartType })),
+    ...(table === undefined ? [] : [{ name: table, contentType: tableType }]),
   ]);
+  const front = sheets.findIndex(({ inFront }) => inFront === true);
   const links: NewRelationship[] = declared.map(({ name, contentType }, index) => ({
     id: ids[index] ?? '',
     type: `${stem}/${contentType === stylesType ? 'styles' : 'worksheet'}`,
@@ -69,10 +70,16 @@ export function editedParts(
       splice(contentTypes.text, [
         ...asWorkbook(contentTypes, workbook.entry.name),
         ...undeclared,
-        ...declareParts(contentTypes, [...declared, ...drawn]),
+        ...declareParts(contentTypes, [...declared, ...linked]),
       ]),
     ],
-    [workbook, splice(workbook.text, listSheets(workbook, dialect, listed))],
+    [
+      workbook,
+      splice(workbook.text, [
+        ...listSheets(workbook, dialect, listed),
+        ...(front < 0 ? [] : openOn(workbook, sheetNames(workbook).length + front)),
+      ]),
+    ],
     [
       workbookRels,
       splice(workbookRels.text, [...unlinked, ...addRelationships(workbookRels, workbook.entry.name, links)]),

@@ -29,6 +29,7 @@ const contentTypeStem = 'application/vnd.openxmlformats-officedocument.spreadshe
 
 export const worksheetType = `${contentTypeStem}.worksheet+xml`;
 export const stylesType = `${contentTypeStem}.styles+xml`;
+export const tableType = `${contentTypeStem}.table+xml`;
 export const workbookType = `${contentTypeStem}.sheet.main+xml`;
 export const drawingType = 'application/vnd.openxmlformats-officedocument.drawing+xml';
 export const chartType = 'application/vnd.openxmlformats-officedocument.drawingml.chart+xml';

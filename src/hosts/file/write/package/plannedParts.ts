@@ -15,12 +15,14 @@ export interface PlannedSheet {
   /** Set where the sheet has charts. */
   readonly drawing: string | undefined;
   readonly charts: readonly string[];
+  /** Set where the sheet has a table. */
+  readonly table: string | undefined;
 }
 
 /** Chooses part names beside the workbook part; the package compares names without case. */
 export function plannedParts(
   { archive, contentTypes, workbook, styles }: OpenWorkbook,
-  sheets: readonly Pick<SheetModel, 'charts'>[],
+  sheets: readonly Pick<SheetModel, 'charts' | 'table'>[],
 ): PlannedParts {
   const declared = new Set(declaredNames(contentTypes));
   const folder = folderOf(workbook.entry.name);
@@ -36,16 +38,18 @@ export function plannedParts(
       }
     };
   };
-  const [nextSheet, nextDrawing, nextChart] = [
+  const [nextSheet, nextDrawing, nextChart, nextTable] = [
     freeIn('worksheets/sheet'),
     freeIn('drawings/drawing'),
     freeIn('charts/chart'),
+    freeIn('tables/table'),
   ];
   return {
-    sheets: sheets.map(({ charts = [] }) => ({
+    sheets: sheets.map(({ charts = [], table }) => ({
       sheet: nextSheet(),
       drawing: charts.length === 0 ? undefined : nextDrawing(),
       charts: charts.map(nextChart),
+      table: table && nextTable(),
     })),
     styles: styles || sheets.length === 0 ? undefined : firstFree(`${folder}styles`, isTaken),
   };

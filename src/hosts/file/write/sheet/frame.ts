@@ -2,7 +2,7 @@ import { columnLetters } from '../../../../cells/address.ts';
 import type { Area } from '../../../../cells/sheet.ts';
 import { reference } from '../../../formats/reference.ts';
 import type { SheetModel, ShadeRule } from '../../../../sheets/model.ts';
-import { drawingId } from '../charts/chartParts.ts';
+import { drawingId, tableId } from '../package/sheetLinks.ts';
 import type { Dialect } from '../package/namespaces.ts';
 import { escapeXml } from '../xml/text.ts';
 import { footerText, pageNumbers } from '../../../formats/footer.ts';
@@ -10,39 +10,48 @@ import { footerText, pageNumbers } from '../../../formats/footer.ts';
 /** The markup before and after a sheet's rows. */
 export interface SheetFrame {
   readonly before: string;
-  readonly after: string;
+  /** `links` is the markup of the sheet's links. */
+  readonly after: (links: string) => string;
 }
 
-/** Frames a sheet; `shadeNumber` is the workbook's number of a shade's format. Order of CT_Worksheet. */
+/**
+ * Frames a sheet; `isFront`: the workbook opens on it; `shadeNumber` is the workbook's number of a shade's format. Order of
+ * CT_Worksheet.
+ */
 export function sheetFrame(
   sheet: SheetModel,
   dialect: Dialect,
+  isFront: boolean,
   shadeNumber: (rule: ShadeRule) => number,
 ): SheetFrame {
-  const { filter, merges = [], shades = [], charts = [], print } = sheet;
+  const { filter, table, merges = [], shades = [], charts = [], print } = sheet;
   const hasCharts = charts.length > 0;
+  const shaded = shades.map((rule, index) => shading(rule, shadeNumber(rule), index + 1)).join('');
   return {
     before: [
       '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
-      `<worksheet xmlns="${dialect.main}"${hasCharts ? ` xmlns:r="${dialect.relationships}"` : ''}>`,
+      `<worksheet xmlns="${dialect.main}"${hasCharts || table ? ` xmlns:r="${dialect.relationships}"` : ''}>`,
       print.scale === undefined ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : '',
-      view(sheet.freeze),
+      view(sheet.freeze, isFront),
       '<sheetFormatPr defaultRowHeight="15"/>',
       columns(sheet.widths),
       '<sheetData>',
     ].join(''),
-    after: [
-      '</sheetData>',
-      filter ? `<autoFilter ref="${reference(filter)}"/>` : '',
-      merged(merges),
-      shades.map((rule, index) => shading(rule, shadeNumber(rule), index + 1)).join(''),
-      '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
-      pageSetup(print),
-      headerFooter(print.footer ?? ''),
-      pageBreaks(print.newPages ?? []),
-      hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
-      '</worksheet>',
-    ].join(''),
+    after: (links) =>
+      [
+        '</sheetData>',
+        filter ? `<autoFilter ref="${reference(filter)}"/>` : '',
+        merged(merges),
+        shaded,
+        links,
+        '<pageMargins left="0.4" right="0.4" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>',
+        pageSetup(print),
+        headerFooter(print.footer ?? ''),
+        pageBreaks(print.newPages ?? []),
+        hasCharts ? `<drawing r:id="${drawingId}"/>` : '',
+        table ? `<tableParts count="1"><tablePart r:id="${tableId}"/></tableParts>` : '',
+        '</worksheet>',
+      ].join(''),
   };
 }
 
@@ -56,14 +65,15 @@ function pageSetup({ paper, scale, landscape, onePage }: SheetModel['print']): s
 /** Numbers of paper sizes (ECMA-376 part 1, 18.3.1.63). */
 const paperSizes = { Letter: 1, A4: 9 } as const;
 
-function view(freeze: SheetModel['freeze']): string {
+function view(freeze: SheetModel['freeze'], isFront: boolean): string {
+  const start = `<sheetViews><sheetView${isFront ? ' tabSelected="1"' : ''} workbookViewId="0"`;
   const { rows, columns: fixed } = freeze ?? { rows: 0, columns: 0 };
-  if (rows === 0 && fixed === 0) return '<sheetViews><sheetView workbookViewId="0"/></sheetViews>';
+  if (rows === 0 && fixed === 0) return `${start}/></sheetViews>`;
   const pane = rows === 0 ? 'topRight' : fixed === 0 ? 'bottomLeft' : 'bottomRight';
   const splits = `${fixed > 0 ? ` xSplit="${fixed}"` : ''}${rows > 0 ? ` ySplit="${rows}"` : ''}`;
   const corner = `${columnLetters(fixed + 1)}${rows + 1}`;
   return [
-    '<sheetViews><sheetView workbookViewId="0">',
+    `${start}>`,
     `<pane${splits} topLeftCell="${corner}" activePane="${pane}" state="frozen"/>`,
     `<selection pane="${pane}" activeCell="${corner}" sqref="${corner}"/>`,
     '</sheetView></sheetViews>',

@@ -46,7 +46,9 @@ export function appendStyles(original: string, part: string): StyleNumbers {
   const isGeneral = formats.isGeneral(numberOf(defaults, 'numFmtId'));
 
   const fontId = (style: CellStyle): number => {
-    const changed = [style.bold, style.italic, style.size, style.color].some((value) => value !== undefined);
+    const changed = [style.bold, style.italic, style.size, style.color, style.linked].some(
+      (value) => value !== undefined,
+    );
     return changed ? fonts.index(fontMarkup(p, baseFont, style)) : numberOf(defaults, 'fontId');
   };
 

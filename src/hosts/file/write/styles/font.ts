@@ -46,6 +46,7 @@ export function fontMarkup(prefix: string, base: FontProperties, style: CellStyl
   if (style.italic !== undefined) properties.set('i', `<${prefix}i val="${Number(style.italic)}"/>`);
   if (style.size !== undefined) properties.set('sz', `<${prefix}sz val="${style.size}"/>`);
   if (style.color !== undefined) properties.set('color', `<${prefix}color rgb="${opaque(style.color)}"/>`);
+  if (style.linked) properties.set('u', `<${prefix}u/>`);
   const known = order.map((name) => properties.get(name) ?? '');
   return `<${prefix}font>${known.join('')}</${prefix}font>`;
 }

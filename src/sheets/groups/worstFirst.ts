@@ -1,0 +1,47 @@
+import type { Attention, GroupResult, Report } from '../../audit/model/report.ts';
+import type { LinkTarget } from '../model.ts';
+import { sheetNames } from '../titles.ts';
+
+/** Row of the headers of the groups sheet. */
+export const headerRow = 4;
+
+interface WorstFirst {
+  readonly groups: readonly GroupResult[];
+  readonly actionOf: (group: GroupResult) => readonly Attention[];
+}
+
+/** Groups in the order in which the list of what needs action names them, then the others; and what it says of each. */
+export function worstFirst({ groups, attention }: Report): WorstFirst {
+  const said = new Map<string, { readonly place: number; readonly entries: Attention[] }>();
+  for (const [place, entry] of attention.entries()) {
+    const { machine, group, threshold, multiplier } = entry.subject;
+    if (group === null) continue;
+    const key = keyOf(machine, group, threshold, multiplier);
+    const there = said.get(key);
+    if (there) there.entries.push(entry);
+    else said.set(key, { place, entries: [entry] });
+  }
+  const saidOf = ({ machine, name, threshold, multiplier }: GroupResult) =>
+    said.get(keyOf(machine, name, threshold, multiplier));
+  const placeOf = (group: GroupResult): number => saidOf(group)?.place ?? attention.length;
+  return {
+    groups: groups.toSorted((one, other) => placeOf(one) - placeOf(other)),
+    actionOf: (group) => saidOf(group)?.entries ?? [],
+  };
+}
+
+function keyOf(...parts: readonly (string | number | null)[]): string {
+  return JSON.stringify(parts);
+}
+
+/** Leads from what needs action of a group to its line of the groups sheet; `undefined` for what is of no group. */
+export function groupPlaces(report: Report): (one: Attention) => LinkTarget | undefined {
+  const { groups, actionOf } = worstFirst(report);
+  const rows = new Map<Attention, number>();
+  for (const [index, group] of groups.entries())
+    for (const one of actionOf(group)) rows.set(one, headerRow + 1 + index);
+  return (one) => {
+    const row = rows.get(one);
+    return row === undefined ? undefined : { sheet: sheetNames.groups, ours: true, row, column: 'A' };
+  };
+}

@@ -10,6 +10,9 @@ export interface LoopEnds {
   readonly at100: number;
 }
 
+/** What a monitor of a 4–20 mA loop takes for its ends. */
+export const loopDefaults: LoopEnds = { at0: 4, at100: 20 };
+
 /**
  * Real reading at which a setpoint acts when the ends of the loop are not where the monitor believes them: the current at
  * the setpoint, I0′ + (I100′ − I0′)·S/span, read with the measured ends. In the unit of setpoint and span, both above 0;

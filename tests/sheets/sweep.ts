@@ -63,5 +63,68 @@ const axial: readonly Listed[] = ratios.flatMap((ratio, a) =>
   ),
 );
 
+/** Monitors with a gain, positions with an uncertain zero, and current loops with their ends measured. */
+const chains: readonly Listed[] = [0.9, 0.97, 1, 1.04].flatMap((gain, a) =>
+  ratios.flatMap((ratio, b): Listed[] => {
+    const ofGain = { gain, ...(b % 2 === 0 ? { gainUncertainty: 1.5 } : {}) };
+    const known = b % 3 === 0 ? {} : { uncertainty: 2 };
+    const ofLoop = { loopAtZero: 4 + 0.1 * (a - 1), loopAtSpan: 20 * ratio + 0.2, kind: 'loop', ...known };
+    const ends = b % 2 === 0 ? { loopAtZeroUncertainty: 0.05, loopAtSpanUncertainty: 0.1 } : {};
+    return [
+      {
+        tag: `GR-${a}-${b}`,
+        measured: 200 * ratio,
+        configured: 200,
+        alert: 3,
+        danger: 4.7,
+        limit: 5,
+        reading: 2,
+        ...ofGain,
+        ...known,
+      },
+      {
+        ...{
+          tag: `GA-${a}-${b}`,
+          kind: 'axial',
+          measured: 200 * ratio,
+          configured: 200,
+          alert: 10,
+          danger: 20,
+        },
+        ...{ counterDanger: 22, direction: 'away', zeroConfigured: -10, zeroMeasured: -9.6, limit: 21 },
+        ...{ zeroUncertainty: 0.05 * b, reading: 4, ...ofGain, ...known },
+      },
+      {
+        tag: `GL-${a}-${b}`,
+        measured: 0.8 * ratio,
+        configured: 0.8,
+        alert: 5,
+        danger: 7.1,
+        limit: 7.5,
+        reading: 2,
+        sensitivityUnit: 'mA/(mm/s)',
+        unit: 'mm/s',
+        ...ofGain,
+        ...ofLoop,
+        ...ends,
+      },
+      {
+        tag: `GV-${a}-${b}`,
+        measured: 95,
+        configured: 100,
+        alert: 5,
+        danger: 7.1,
+        limit: 7.5,
+        fullScale: 20,
+        sensitivityUnit: 'mV/(mm/s)',
+        unit: 'mm/s',
+        ...ofGain,
+        ...ofLoop,
+        ...ends,
+      },
+    ];
+  }),
+);
+
 /** Channels whose verdicts lie on and about every limit of the decision. */
-export const sweep: readonly Listed[] = [...radial, ...axial];
+export const sweep: readonly Listed[] = [...radial, ...axial, ...chains];

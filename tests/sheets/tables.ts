@@ -25,6 +25,17 @@ const channelHeaders = [
 /** Stand behind the others where a row has one of them. */
 const asLeftHeaders = ['As-left sensitivity', 'As-left uncertainty (%)', 'As-left gap voltage (V)'] as const;
 
+/** The same: what else was measured of the chain and of the monitor. */
+const chainHeaders = [
+  'Zero voltage uncertainty (V)',
+  'Loop current at 0 % (mA)',
+  'Loop current at 0 % uncertainty (mA)',
+  'Loop current at 100 % (mA)',
+  'Loop current at 100 % uncertainty (mA)',
+  'Monitor gain',
+  'Monitor gain uncertainty (%)',
+] as const;
+
 const settingsHeaders = [
   'Tag',
   'Configured sensitivity',
@@ -82,11 +93,20 @@ export interface Listed {
   /** Percent. */
   readonly asLeftUncertainty?: number;
   readonly asLeftGap?: number;
+  readonly zeroUncertainty?: number;
+  readonly loopAtZero?: number;
+  readonly loopAtZeroUncertainty?: number;
+  readonly loopAtSpan?: number;
+  readonly loopAtSpanUncertainty?: number;
+  readonly gain?: number;
+  /** Percent. */
+  readonly gainUncertainty?: number;
 }
 
 /** A workbook with a channel list and the monitor settings on two sheets; units default to mil and mV/mil. */
 export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Workbook {
   const twice = listed.some(({ asLeft }) => asLeft !== undefined);
+  const further = listed.some(({ gain }) => gain !== undefined);
   const channels = listed.map((one): Cell[] => [
     one.tag,
     one.machine ?? null,
@@ -107,6 +127,17 @@ export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Work
     one.lastGood ?? null,
     one.calibrated ?? null,
     ...(twice ? [one.asLeft ?? null, one.asLeftUncertainty ?? null, one.asLeftGap ?? null] : []),
+    ...(further
+      ? [
+          one.zeroUncertainty ?? null,
+          one.loopAtZero ?? null,
+          one.loopAtZeroUncertainty ?? null,
+          one.loopAtSpan ?? null,
+          one.loopAtSpanUncertainty ?? null,
+          one.gain ?? null,
+          one.gainUncertainty ?? null,
+        ]
+      : []),
   ]);
   const settings = listed.map((one): Cell[] => [
     one.tag,
@@ -129,7 +160,10 @@ export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Work
   return {
     name,
     sheets: [
-      sheetOf('Channels', [[...channelHeaders, ...(twice ? asLeftHeaders : [])], ...channels]),
+      sheetOf('Channels', [
+        [...channelHeaders, ...(twice ? asLeftHeaders : []), ...(further ? chainHeaders : [])],
+        ...channels,
+      ]),
       sheetOf('Monitor', [[...settingsHeaders], ...settings]),
     ],
   };

@@ -13,6 +13,18 @@ export interface FaultLimits {
   readonly near: number | null;
 }
 
+/** A current loop with its ends as measured; currents in mA, uncertainties expanded at the policy's coverage factor. */
+export interface MeasuredLoop {
+  readonly at0: number;
+  readonly at100: number;
+  readonly at0Uncertainty: number | null;
+  readonly at100Uncertainty: number | null;
+  /** Reading at its upper end, in the channel's unit. */
+  readonly span: number;
+  /** Whether the sensitivities are the loop's own, in mA: its ends then stand in their place; else a sensor comes before it. */
+  readonly isAll: boolean;
+}
+
 /**
  * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and
  * `detection`, both sensitivities in `sensitivityUnit`, voltages in V, times as named. `null`: not given, or not usable.
@@ -27,6 +39,14 @@ export interface Channel {
   readonly measured: number;
   /** Units of displacement per volt, at a sensitivity of 1 `sensitivityUnit`: 1000 for mV/mil and mil. */
   readonly unitsPerVolt: number;
+  /** Of the monitor, indicated over injected; 1 where none was measured. */
+  readonly gain: number;
+  /** Expanded at the policy's coverage factor, as a fraction of the gain. */
+  readonly gainUncertainty: number | null;
+  /** Of the measured zero voltage, V, expanded alike. */
+  readonly zeroUncertainty: number | null;
+  /** Ends of a current loop as measured; `null` for other kinds and where they were not. */
+  readonly loop: MeasuredLoop | null;
   /** Expanded at the policy's coverage factor, as a fraction of `measured`. */
   readonly uncertainty: number | null;
   /** The part of it that the batch shares, expanded alike and no more than the whole. */

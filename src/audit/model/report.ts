@@ -1,7 +1,7 @@
 import type { AsFoundResult, Exposure } from './asFound.ts';
 import type { Attention, NotRead } from './attention.ts';
 import type { AuditBasis, Fingerprint } from './basis.ts';
-import type { FaultLimits, Kind } from './channel.ts';
+import type { FaultLimits, MeasuredLoop, Kind } from './channel.ts';
 import type { DriftResult } from './drift.ts';
 import type { Finding, Problem, RowPlace } from './findings.ts';
 import type { GroupResult, MachineChance } from './group.ts';
@@ -31,6 +31,14 @@ export interface ChannelInputs {
   readonly gapVoltage: number | null;
   readonly zeroConfigured: number | null;
   readonly zeroMeasured: number | null;
+  /** Expanded at the policy's coverage, V. */
+  readonly zeroUncertainty: number | null;
+  /** Of the monitor, indicated over injected; 1 where none was measured. */
+  readonly gain: number;
+  /** Expanded, a fraction of the gain. */
+  readonly gainUncertainty: number | null;
+  /** Measured ends of a current loop; `null` where none were, or none that can be used. */
+  readonly loop: MeasuredLoop | null;
   readonly direction: string | null;
   /** Setpoint units per volt at one unit of sensitivity: turns a zero shift in volts into displacement. */
   readonly unitsPerVolt: number | null;

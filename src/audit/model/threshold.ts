@@ -63,6 +63,16 @@ export type ThresholdChange =
   | `now ${Exclude<ThresholdVerdict, 'within' | 'incomplete'>}`
   | 'not judged';
 
+/** How widely an effective threshold is known, as a ratio of two quantities. */
+export interface Spread {
+  /** Of what divides (sensitivity, gain, span of a loop), a fraction of it. */
+  readonly ofDivisor: number;
+  /** Of the numerator (zero voltage, lower end of a loop), in the unit of the threshold. */
+  readonly ofNumerator: number;
+  /** Covariance of both, in the unit of the threshold; 0 but for loops. */
+  readonly both: number;
+}
+
 export interface ThresholdResult {
   readonly name: ThresholdName;
   /** In the channel's unit and detection; counter-direction setpoints of an axial channel are negative. */
@@ -72,6 +82,8 @@ export interface ThresholdResult {
   readonly effective: number | null;
   readonly low: number | null;
   readonly high: number | null;
+  /** What the interval is made of, expanded at the policy's coverage; `null` where the value alone decides. */
+  readonly spread: Spread | null;
   /** Later (+) or earlier (−) by, away from zero in the setpoint's own direction. */
   readonly shift: number | null;
   readonly shiftFraction: number | null;

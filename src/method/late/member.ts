@@ -16,6 +16,8 @@ export interface LateMember {
   readonly own: number;
   /** Standard uncertainty of the threshold's numerator over Km, in the unit of the threshold (a zero voltage); 0 if left out. */
   readonly offset?: number;
+  /** Standard covariance of numerator and Km, over Km², in the unit of the threshold (the ends of a loop); 0 if left out. */
+  readonly both?: number;
   /** What it was calibrated with or made from; `null`: a batch of its own. */
   readonly batch: string | null;
 }
@@ -35,7 +37,9 @@ export interface AgainstLimit {
 
 /** A member held against a limit above 0, in the unit of its threshold. */
 export function againstLimit(member: LateMember, limit: number): AgainstLimit {
-  const { threshold, shared, own, offset = 0, batch } = member;
+  const { threshold, shared, own, offset = 0, both = 0, batch } = member;
   if (!positive(limit)) return { reach: NaN, shared, spread: own, batch };
-  return { reach: threshold / limit, shared, spread: Math.hypot(own, offset / limit), batch };
+  const square = own * own + (offset / limit) ** 2 - (2 * both) / limit;
+  const spread = both === 0 ? Math.hypot(own, offset / limit) : Math.sqrt(Math.max(0, square));
+  return { reach: threshold / limit, shared, spread, batch };
 }

@@ -35,6 +35,11 @@ function isByList(threshold: ThresholdResult): boolean {
   );
 }
 
+/** Whether the shown sensitivities and the zero are all that a threshold follows from. */
+function followsFromCells({ inputs }: ChannelResult): boolean {
+  return inputs.gain === 1 && inputs.loop === null;
+}
+
 /** What became of a threshold, as people say it. */
 export const changeWords: Readonly<Record<ThresholdChange, string>> = {
   corrected: 'corrected',
@@ -107,7 +112,7 @@ export const columns: readonly AsLeftColumn[] = [
     style: level,
     value: ({ found }) => found.effective,
     formula: '([set]*[configured]+[zeroMoved])/[measured]',
-    applies: ({ found }) => isByList(found),
+    applies: ({ channel, found }) => followsFromCells(channel) && isByList(found),
   },
   {
     id: 'found',
@@ -130,7 +135,7 @@ export const columns: readonly AsLeftColumn[] = [
     style: level,
     value: ({ left }) => left.effective,
     formula: '([set]*[configured]+[zeroMovedLeft])/[leftMeasured]',
-    applies: ({ left }) => isByList(left),
+    applies: ({ channel, left }) => followsFromCells(channel) && isByList(left),
   },
   {
     id: 'left',

@@ -11,6 +11,7 @@ import { cell, finite } from '../cells.ts';
 import type { Entry } from '../look/layout.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelCell } from '../model.ts';
+import { actingOf, hasPlainInterval, isPlain } from '../results/acting.ts';
 import { zeroShift } from '../results/workings.ts';
 import { lineOf } from '../results/line.ts';
 import { gap, type Block } from './annexPages.ts';
@@ -159,8 +160,8 @@ function numbersOf(numbered: Numbered, line: LineOfEvidence | null, name: string
     cell(name, line === null || line.by === governedBy ? 'name' : 'wrapped'),
     cell(meant, level) ?? dash,
     acts === null ? cell('not known', 'word') : shown(acts, level, listed && formulas.acts),
-    shown(line?.low ?? null, level, listed && formulas.low),
-    shown(line?.high ?? null, level, listed && formulas.high),
+    shown(line?.low ?? null, level, listed && hasPlainInterval(channel) && formulas.low),
+    shown(line?.high ?? null, level, listed && hasPlainInterval(channel) && formulas.high),
     shown(shift, signed, formulas.shift),
     shown(shift === null || meant === null ? null : shift / Math.abs(meant), 'signedPercent', formulas.part),
     line !== null && line.by === governedBy ? (cell(panel, level) ?? dash) : dash,
@@ -205,8 +206,12 @@ function workingCells(
   levels: number,
   place: Place,
 ): Entry[] {
-  const { configured, measured, uncertainty } = channel.sensitivity;
-  const zero = channel.kind === 'axial' ? (zeroShift(lineOf(channel, threshold, policy)) ?? 0) : 0;
+  const { measured, uncertainty } = channel.sensitivity;
+  // A gain, or the ends of a loop, counts as another configured sensitivity.
+  const factor = actingOf({ channel })?.factor ?? NaN;
+  const configured =
+    isPlain(channel) || measured === null ? channel.sensitivity.configured : factor * measured;
+  const zero = zeroShift(lineOf(channel, threshold, policy)) ?? 0;
   const style = `level${decimalsFor(configured ?? measured)}`;
   return [
     cell(configured, style),
@@ -217,6 +222,8 @@ function workingCells(
     cell(policy.rule === 'guarded' ? (uncertainty ?? 0) : 0, 'percent'),
     line.panel === null
       ? undefined
-      : { value: line.panel, style: `level${levels}`, formula: place(formulas.panel) },
+      : hasPlainInterval(channel)
+        ? { value: line.panel, style: `level${levels}`, formula: place(formulas.panel) }
+        : cell(line.panel, `level${levels}`),
   ];
 }

@@ -32,6 +32,7 @@ export const frameStyles = {
   count: { numberFormat: '0', align: 'center', valign: 'top' },
   panel: { bold: true, numberFormat: 'General', align: 'center', valign: 'top' },
   factor: { numberFormat: 'General', align: 'center', valign: 'top' },
+  ratio: { numberFormat: '0.00000_0', valign: 'top' },
   percent: { numberFormat: '0.0%_0', valign: 'top' },
   signedPercent: { numberFormat: '+0.0%_0;-0.0%_0;0.0%_0', valign: 'top' },
   chance: {

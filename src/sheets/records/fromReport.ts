@@ -9,6 +9,7 @@ import { convert } from '../../units/unit.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { isAxial } from '../results/column.ts';
 import { lineOf } from '../results/line.ts';
+import { divisorOf } from '../results/acting.ts';
 import { zeroShift } from '../results/workings.ts';
 import type { PointSpan, ShownRecord, ShownThreshold } from './shown.ts';
 
@@ -100,7 +101,8 @@ function shownThreshold(
       name: threshold.name,
       multiplier: threshold.multiplier,
       setpoint: threshold.setpoint,
-      configured: inUnit(configured, unit, here),
+      configured: inUnit(divisorOf(channel) ?? configured, unit, here),
+      isOfGain: channel.inputs.gain !== 1,
       measured: inUnit(measured, unit, here),
       zeroShift: isAxial(line) ? (zeroShift(line) ?? 0) : 0,
       simple: line.listed?.effective ?? null,

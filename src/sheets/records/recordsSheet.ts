@@ -123,7 +123,7 @@ function thresholdLines(block: Block): ModelRow[] {
     'Threshold',
     'Multiplier m',
     `Setpoint S, ${levelUnit}`,
-    `Configured Kc, mV/${unit}`,
+    `Configured Kc${thresholds.some(({ isOfGain }) => isOfGain) ? ' ÷ monitor gain' : ''}, mV/${unit}`,
     `Measured Km, mV/${unit}`,
     'Acts at: simple',
     'Acts at: on the curve',

@@ -36,6 +36,8 @@ export interface ShownThreshold {
   readonly multiplier: number;
   readonly setpoint: number;
   readonly configured: number;
+  /** Whether the monitor's gain is counted in it. */
+  readonly isOfGain: boolean;
   readonly measured: number;
   /** Shift by the zero of a position channel; 0 for vibration. */
   readonly zeroShift: number;

@@ -45,6 +45,11 @@ export function isAxial({ channel }: Line): boolean {
   return channel.kind === 'axial';
 }
 
+/** Whether the ends of its current loop were measured. */
+export function hasLoop({ channel }: Line): boolean {
+  return channel.inputs.loop !== null;
+}
+
 /** Whether the listed sensitivity decides, so that the threshold's own numbers follow from the cells of its line. */
 export function listedGoverns({ threshold }: Line): boolean {
   return threshold.governedBy === 'listed sensitivity';

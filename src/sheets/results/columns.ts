@@ -1,6 +1,7 @@
 import type { Band } from './column.ts';
 import { columnFormulas } from './columnFormulas.ts';
 import { formulas } from './formulas.ts';
+import { actingBand, furtherBand } from './chainBand.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
 import { listedBand, otherLinesBand } from './lineBands.ts';
 import { interimBand, presentBand } from './presentBands.ts';
@@ -70,6 +71,8 @@ export const bands: readonly Band[] = [
   chainBand,
   reachBand,
   positionBand,
+  furtherBand,
+  actingBand,
   listedBand,
   otherLinesBand,
   gapsBand,

@@ -1,5 +1,5 @@
 import { isAxial, level, sensitivity, type Band } from './column.ts';
-import { directionSign, voltsAtSetpoint, voltsOtherWay, zeroShift } from './workings.ts';
+import { directionSign, voltsAtSetpoint, voltsOtherWay } from './workings.ts';
 
 /** What a line is about, and the inputs that the audit used. */
 export const channelBand: Band = {
@@ -144,15 +144,6 @@ export const positionBand: Band = {
       width: 10,
       style: 'factor',
       value: ({ channel }) => channel.inputs.unitsPerVolt,
-    },
-    {
-      id: 'zeroShift',
-      header: 'Shift by the zero',
-      width: 9,
-      style: 'signed3',
-      value: zeroShift,
-      formula: 'zeroShift',
-      applies: isAxial,
     },
     {
       id: 'voltsAtSetpoint',

@@ -8,15 +8,16 @@ export const policyCells = {
   rule: '$E$4',
   near: '$F$4',
   far: '$G$4',
+  coverage: '$H$4',
 } as const;
 
-const labels = ['Tolerance', 'Rule', 'Linear from, V', 'Linear to, V'] as const;
+const labels = ['Tolerance', 'Rule', 'Linear from, V', 'Linear to, V', 'Coverage k'] as const;
 
 /** The same places by row and column. */
 export const policyPlace = { tolerance: { row: 4, column: 4 }, rule: { row: 4, column: 5 } } as const;
 
-/** Labels in row 3 and values in row 4, columns D to G as `policyCells` says. */
-export function policyRows({ tolerance, rule, linearVolts }: Policy): readonly ModelRow[] {
+/** Labels in row 3 and values in row 4, columns D to H as `policyCells` says. */
+export function policyRows({ tolerance, rule, linearVolts, coverage }: Policy): readonly ModelRow[] {
   const skip: (ModelCell | undefined)[] = [undefined, undefined];
   return [
     {
@@ -40,6 +41,7 @@ export function policyRows({ tolerance, rule, linearVolts }: Policy): readonly M
         cell(rule, 'input'),
         cell(linearVolts.near, 'inputVolts'),
         cell(linearVolts.far, 'inputVolts'),
+        cell(coverage, 'input'),
       ],
     },
   ];

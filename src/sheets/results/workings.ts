@@ -3,6 +3,7 @@ import { signOf } from '../../method/axial/position.ts';
 import type { FaultLimits } from '../../audit/model/channel.ts';
 import type { UnreachableReason } from '../../audit/model/threshold.ts';
 import { finite } from '../cells.ts';
+import { actingOf, divisorOf } from './acting.ts';
 import type { Line } from './line.ts';
 
 /** Intermediate results that stand beside the audit's own so that a reader can follow it; `null` where they don't apply. */
@@ -27,9 +28,9 @@ export function zeroMoved({ channel }: Pick<Line, 'channel'>): number | null {
 
 /** s·(V0c − V0m)/Km: real displacement by which a moved zero shifts every threshold; 0 where either voltage is not known. */
 export function zeroShift(line: Line): number | null {
-  const { measured } = line.channel.sensitivity;
-  const moved = zeroMoved(line);
-  return measured === null || moved === null ? null : moved / measured;
+  return line.channel.kind === 'axial' || line.channel.inputs.loop !== null
+    ? (actingOf(line)?.shift ?? null)
+    : null;
 }
 
 /** Gap voltage at which the monitor acts on a position setpoint, V: where no direction is given, that towards the probe. */
@@ -44,7 +45,7 @@ export function voltsOtherWay(line: Line): number | null {
 
 function voltsAt({ channel, threshold }: Line, direction: Direction): number | null {
   const { zeroConfigured, unitsPerVolt } = channel.inputs;
-  const { configured } = channel.sensitivity;
+  const configured = divisorOf(channel);
   if (zeroConfigured === null || unitsPerVolt === null || configured === null) return null;
   return finite(
     axialVoltageAt(
@@ -78,9 +79,12 @@ function intended({ worked, threshold }: Line, divisor: number): number | null {
   return worked ? Math.abs(threshold.multiplier * (threshold.setpoint ?? NaN)) / divisor : null;
 }
 
-function judged({ listed, channel, policy }: Line, side: 1 | -1): number | null {
-  const guard = policy.rule === 'guarded' ? (channel.sensitivity.uncertainty ?? 0) : 0;
-  return listed ? Math.abs(listed.effective ?? NaN) / (1 + side * guard) : null;
+function judged({ listed, threshold, policy }: Line, side: 1 | -1): number | null {
+  if (!listed) return null;
+  const { low, high } = listed;
+  if (policy.rule !== 'guarded' || low === null || high === null) return Math.abs(listed.effective ?? NaN);
+  const away = [low, high].map((end) => Math.sign(threshold.setpoint ?? 1) * end);
+  return side === 1 ? Math.min(...away) : Math.max(...away);
 }
 
 /** Why the threshold can't act by the listed sensitivity, in the order in which the audit names the reasons. */

@@ -3,6 +3,7 @@ import type { channelColumns } from '../../audit/read/tables/channelColumns.ts';
 import { anyDate, probeVolts, uncertaintyPercent } from './entries.ts';
 import type { ColumnHelp } from './templateColumn.ts';
 
+const notNegative = { atLeast: 0 } as const;
 const aboveZero = { above: 0 } as const;
 
 /** What each column of the channel list is for, and what may stand in it. */
@@ -69,12 +70,39 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     meaning: 'Axial only: voltage measured at the mechanical zero of the position.',
     ...probeVolts,
   },
+  zeroUncertainty: {
+    sample: '0.1',
+    meaning:
+      'Axial only: expanded uncertainty of the measured zero voltage, in V, at the same coverage. Blank: the zero counts as exact.',
+    allowed: notNegative,
+  },
   direction: {
     sample: 'toward',
     meaning: 'Axial only: whether moving toward the probe or away from it counts as positive.',
     allowed: { words: ['toward', 'away'] },
   },
   speed: { sample: '8950', meaning: 'Running speed, for the zones of shaft vibration.', allowed: aboveZero },
+  loopAtZero: {
+    sample: '4.02',
+    meaning:
+      'Loop (4–20 mA) only: current measured at 0 % of the span. Both ends are needed; where the sensitivities are in mA they take the place of the measured one.',
+    allowed: { from: 0.1, to: 25 },
+  },
+  loopAtZeroUncertainty: {
+    sample: '0.02',
+    meaning: 'Loop only: expanded uncertainty of that current, in mA. Blank: it counts as exact.',
+    allowed: notNegative,
+  },
+  loopAtSpan: {
+    sample: '19.9',
+    meaning: 'Loop only: current measured at 100 % of the span.',
+    allowed: { from: 0.1, to: 25 },
+  },
+  loopAtSpanUncertainty: {
+    sample: '0.02',
+    meaning: 'Loop only: expanded uncertainty of that current, in mA. Blank: it counts as exact.',
+    allowed: notNegative,
+  },
   limit: {
     sample: { mil: '6', µm: '150' },
     meaning: 'Greatest real displacement at which danger may act, from the maker or the clearance drawing.',

@@ -17,6 +17,17 @@ export const settingsHelp: Readonly<Record<keyof typeof settingsColumns, ColumnH
     unit: 'mV/mil',
     allowed: aboveZero,
   },
+  gain: {
+    sample: '0.99',
+    meaning:
+      'Gain of the monitor, found by injecting a known signal: indicated over injected, 1 is perfect. Blank: 1.',
+    allowed: { from: 0.5, to: 2 },
+  },
+  gainUncertainty: {
+    sample: '1',
+    meaning: 'Expanded uncertainty of that gain, in percent. Blank: it counts as exact.',
+    allowed: { atLeast: 0 },
+  },
   alert: {
     sample: { mil: '3', µm: '75' },
     meaning: 'Alert set point as the monitor shows it. Needed.',

@@ -20,6 +20,8 @@ export const settingsMessages: Sentences = {
     `The alert of ${amount(alert, unit)} is not below the danger of ${amount(danger, unit)}: it gives no warning before the trip.`,
   'configured-far-from-rated': ({ values: { configured, rated, off, unit, kind } }) =>
     `The configured sensitivity of ${amount(configured, unit)} is ${percent(off)} off the rated ${amount(rated, unit)} of a ${kind} channel.`,
+  'monitor-gain-off': ({ values: { gain, off, tolerance } }) =>
+    `The monitor shows ${percent(Math.abs(off))} too ${off < 0 ? 'little' : 'much'} of what is injected (gain ${rounded(gain)}), more than the tolerance of ${percent(tolerance)}. Every setpoint of the channel acts ${off < 0 ? 'late' : 'early'} by it. Repair or set the monitor, and inject again.`,
   'channel-in-bypass': () => 'The channel is in bypass: it trips nothing until the bypass is taken out.',
   'linear-range-short': ({ values: { span, covered, least, unit } }) =>
     `At the measured sensitivity the linear ${amount(span, 'V')} cover ${amount(covered, unit)}, less than the ${amount(least, unit)} of the policy.`,

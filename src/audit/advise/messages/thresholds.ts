@@ -85,6 +85,8 @@ function beyondZero(
   fact: FactOf<'on-the-other-side-of-zero' | 'multiplied-on-the-other-side-of-zero'>,
 ): string {
   const { effective, unit, zeroConfigured, zeroMeasured } = fact.values;
+  if (zeroConfigured === null || zeroMeasured === null)
+    return `${subject(fact)} acts at ${amount(effective, unit)}, below the real zero: the loop current at 0 % lies above the current at which it acts. It acts at rest.`;
   return `${subject(fact)} acts at ${amount(effective, unit)}, on the other side of the real zero: the zero voltage has moved from ${amount(zeroConfigured, 'V')} to ${amount(zeroMeasured, 'V')}. It acts at rest, or never in its own direction.`;
 }
 

@@ -63,6 +63,7 @@ export const valueMessages: Sayings<ValueRules> = {
     `The kind of the channel is missing, and its ${listed(signs)} ${signs.length === 1 ? 'does' : 'do'} not belong to radial vibration. Enter radial, axial, velocity, acceleration or loop.`,
   'tables-contradict': ({ values: { quantity, inChannels, inSettings } }) =>
     `The ${quantity} is ${inChannels.text} at ${at(inChannels.place)} and ${inSettings.text} at ${at(inSettings.place)}. Correct one of them.`,
+  'loop-ends-not-used': ({ values }) => loopEnds(values),
   'counter-setpoint-not-axial': () =>
     'Counter setpoints belong to axial channels; this one is of another kind, so they were not audited.',
   'sensitivity-from-record': ({ values: { sheet, row, value, unit } }) =>
@@ -97,6 +98,19 @@ function outOfRange(values: ValueRules['value-out-of-range']): string {
 
 function physicalRange(header: string, number: string, unit: string | null, must: string): string {
   return `'${header}': ${unit === null ? number : `${number} ${unit}`} is outside its physical range: it ${must}. Check the entry.`;
+}
+
+function loopEnds(values: ValueRules['loop-ends-not-used']): string {
+  switch (values.kind) {
+    case 'one missing':
+      return `The loop current ${values.which} is missing, so the other end was not used. Enter both.`;
+    case 'not rising':
+      return `The loop current at 100 % (${values.at100} mA) is not above the one at 0 % (${values.at0} mA). Check which end is which.`;
+    case 'no span':
+      return 'The loop currents were not used: without a full scale the span of the loop is not known. Enter the full scale.';
+    case 'against the sensitivity':
+      return `The ends of the loop give ${amount(values.byEnds, values.unit)}, the list says ${amount(values.listed, values.unit)}. The ends were used. Measure the loop again and correct the one that is wrong.`;
+  }
 }
 
 function mustBe({ kind, than }: Bound): string {

@@ -95,6 +95,7 @@ function unitNamed(text: string): Unit {
 /** Units of amounts whose dimension is their column's own. */
 export const fixed = {
   volt: unitNamed('V'),
+  milliampere: unitNamed('mA'),
   second: unitNamed('s'),
   day: unitNamed('day'),
   speed: unitNamed('r/min'),

@@ -17,7 +17,8 @@ import {
 } from './amounts.ts';
 import { commonUnits } from './commonUnits.ts';
 import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
-import { uncertainties, usualCoverage } from './uncertainty.ts';
+import { loopOf } from './loopEnds.ts';
+import { expanded, gainUncertaintyOf, uncertainties, usualCoverage } from './uncertainty.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
@@ -89,6 +90,10 @@ export function assemble(
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
     ...uncertainties(row, measured, coverage, diagnostics),
+    gain: settings.gain?.value ?? 1,
+    gainUncertainty: gainUncertaintyOf(settings, coverage, diagnostics),
+    zeroUncertainty: expanded(inUnit(axial ? row.zeroUncertainty : null, fixed.volt), coverage),
+    loop: null,
     batch: row.batch,
     alert: level(context, 'settings', 'alert', settings.alert),
     danger: level(context, 'settings', 'danger', settings.danger),
@@ -118,7 +123,9 @@ export function assemble(
     bypass: settings.bypass,
     notCompared,
   };
-  return diagnostics.invalid(axial) ? finished(null, []) : finished(channel, missingOfPosition(channel));
+  const whole =
+    kind === 'loop' ? { ...channel, loop: loopOf(row, channel, policy, coverage, diagnostics) } : channel;
+  return diagnostics.invalid(axial) ? finished(null, []) : finished(whole, missingOfPosition(whole));
 }
 
 function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {

@@ -31,9 +31,22 @@ const decisive: ReadonlySet<string> = new Set([
 const decisiveForAxial: ReadonlySet<string> = new Set(['zeroMeasured', 'zeroConfigured']);
 
 /** Columns that bear on whether a threshold acts: an unusable value there leaves it no better than incomplete. */
-const evidence: ReadonlySet<string> = new Set(['limit', 'fullScale', 'multiplier', 'detection']);
+const evidence: ReadonlySet<string> = new Set([
+  'limit',
+  'fullScale',
+  'multiplier',
+  'detection',
+  'gain',
+  'gainUncertainty',
+]);
 const evidenceOfDisplacement: ReadonlySet<string> = new Set(['gapVoltage', 'faultHigh', 'faultLow']);
-const evidenceOfPosition: ReadonlySet<string> = new Set(['direction']);
+const evidenceOfPosition: ReadonlySet<string> = new Set(['direction', 'zeroUncertainty']);
+const evidenceOfLoop: ReadonlySet<string> = new Set([
+  'loopAtZero',
+  'loopAtZeroUncertainty',
+  'loopAtSpan',
+  'loopAtSpanUncertainty',
+]);
 
 const none: readonly never[] = [];
 
@@ -122,5 +135,6 @@ function isEvidence(column: string, kind: Kind | null): boolean {
   if (decisive.has(column) || evidence.has(column)) return true;
   const ofDisplacement = kind === 'radial' || kind === 'axial';
   if (ofDisplacement && evidenceOfDisplacement.has(column)) return true;
+  if (kind === 'loop' && evidenceOfLoop.has(column)) return true;
   return kind === 'axial' && (evidenceOfPosition.has(column) || decisiveForAxial.has(column));
 }

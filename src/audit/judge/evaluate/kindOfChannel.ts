@@ -11,7 +11,9 @@ import type { Diagnostics } from './diagnostics.ts';
 export function kindOfChannel({ row, settings }: PairedRows, diagnostics: Diagnostics): Kind | null {
   if (row.kind !== null || diagnostics.isSaid('kind')) return row.kind;
   const signs: KindSign[] = [];
-  if (row.zeroMeasured || settings.zeroConfigured || row.asLeftZero) signs.push('zero voltage');
+  if (row.zeroMeasured || settings.zeroConfigured || row.asLeftZero || row.zeroUncertainty)
+    signs.push('zero voltage');
+  if (row.loopAtZero || row.loopAtSpan) signs.push('loop current');
   if (row.direction !== null) signs.push('positive direction');
   if (settings.counterAlert || settings.counterDanger) signs.push('counter setpoint');
   const units = [row.measured, settings.configured, settings.danger, settings.alert].flatMap((amount) =>

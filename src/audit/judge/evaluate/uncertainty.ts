@@ -3,6 +3,7 @@ import { atCoverage } from '../../../method/uncertainty.ts';
 import { convert } from '../../../units/unit.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
+import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import type { Diagnostics } from './diagnostics.ts';
 
 /** Coverage factor of an uncertainty of which none is stated. */
@@ -16,7 +17,7 @@ export function uncertaintyOf(
   uncertainty: Amount | null,
   measured: Amount | null,
   column: 'uncertainty' | 'asLeftUncertainty' | 'sharedUncertainty',
-  coverage: { readonly given: number; readonly wanted: number },
+  coverage: Coverage,
   diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
   if (!uncertainty || !measured) return null;
@@ -35,7 +36,7 @@ export function uncertaintyOf(
 export function uncertainties(
   row: Pick<ChannelRow, 'uncertainty' | 'sharedUncertainty'>,
   measured: Amount,
-  coverage: { readonly given: number; readonly wanted: number },
+  coverage: Coverage,
   diagnostics: Pick<Diagnostics, 'add'>,
 ): { readonly uncertainty: number | null; readonly sharedUncertainty: number | null } {
   const uncertainty = uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics);
@@ -47,4 +48,27 @@ export function uncertainties(
     uncertainty,
     sharedUncertainty: diagnostics.add('channels', 'sharedUncertainty', 'value-out-of-range', values),
   };
+}
+
+/** Coverage factor at which uncertainties are stated, and the one at which they are wanted. */
+export interface Coverage {
+  readonly given: number;
+  readonly wanted: number;
+}
+
+/** An uncertainty in the unit of its quantity at the wanted coverage factor. */
+export function expanded(uncertainty: number | null, { given, wanted }: Coverage): number | null {
+  return uncertainty === null ? null : atCoverage(uncertainty, given, wanted);
+}
+
+/** The expanded uncertainty of the monitor's gain as a fraction of it; `null`, with a warning, where it is 100 % or more. */
+export function gainUncertaintyOf(
+  { gainUncertainty }: Pick<SettingsRow, 'gainUncertainty'>,
+  coverage: Coverage,
+  diagnostics: Pick<Diagnostics, 'add'>,
+): number | null {
+  const fraction = expanded(gainUncertainty && gainUncertainty.value / 100, coverage);
+  if (fraction === null || fraction < 1) return fraction;
+  const values = { kind: 'uncertainty too large', fraction } as const;
+  return diagnostics.add('settings', 'gainUncertainty', 'value-out-of-range', values);
 }

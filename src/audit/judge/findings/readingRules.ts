@@ -1,6 +1,7 @@
 import { leavesFaultLimits, swing } from '../../../method/reach.ts';
 import { pointsTo } from '../../../method/pointsTo.ts';
 import { convertDetection } from '../../../units/detection.ts';
+import { divisorOf } from '../lines/spreads.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
 import { type Rule, setpointOf } from './rule.ts';
 import { ratedSensitivity } from './settingsRules.ts';
@@ -12,7 +13,7 @@ export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
   for (const threshold of thresholds) {
     if (threshold.setpoint === null) continue;
     const peakToPeak = convertDetection(threshold.setpoint, detection, 'p-p');
-    const perUnit = (1000 * channel.configured) / unitsPerVolt;
+    const perUnit = (1000 * divisorOf(channel)) / unitsPerVolt;
     const { nearest, farthest } = swing(gapVoltage, peakToPeak, perUnit, threshold.multiplier);
     if (
       !leavesFaultLimits(

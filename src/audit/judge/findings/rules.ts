@@ -5,6 +5,7 @@ import {
   configuredFarFromRated,
   inBypass,
   longDelay,
+  monitorGainOff,
   shortLinearRange,
 } from './settingsRules.ts';
 import { unitSlip } from './unitSlip.ts';
@@ -80,6 +81,7 @@ export const rules: readonly Rule[] = [
   worseZone,
   alertNotBelowDanger,
   configuredFarFromRated,
+  monitorGainOff,
   unitSlip,
   readingsPointTo,
   readingBeyondInterim,

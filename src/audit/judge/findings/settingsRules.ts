@@ -44,6 +44,17 @@ export const configuredFarFromRated: Rule = ({ channel, policy }, say) => {
   });
 };
 
+/** A monitor that shows more or less than what is injected. */
+export const monitorGainOff: Rule = ({ channel: { gain }, policy: { tolerance } }, say) => {
+  const off = gain - 1;
+  if (Math.abs(off) <= tolerance * (1 + 1e-12)) return;
+  say({
+    ...factOf('monitor-gain-off', 'warning', { gain, off, tolerance }),
+    table: 'settings',
+    column: 'gain',
+  });
+};
+
 /** Alarm delays beyond the policy's. */
 export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
   const delays = [

@@ -65,8 +65,8 @@ function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audi
       return factOfThreshold(rule, severity, threshold, {
         ...level,
         effective: threshold.effective ?? NaN,
-        zeroConfigured: channel.zeroConfigured ?? NaN,
-        zeroMeasured: channel.zeroMeasured ?? NaN,
+        zeroConfigured: channel.zeroConfigured,
+        zeroMeasured: channel.zeroMeasured,
       });
     }
     case 'out of the linear reach': {

@@ -2,7 +2,7 @@ import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts'
 import { type Voting, votedThreshold } from '../../../method/voting/voting.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { GroupMember, GroupResult, GroupVote, MemberOut } from '../../model/report.ts';
-import { trips, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
+import { trips, type Spread, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
 import { type Member, type OutPolicies, membersOut, voteLeft } from './members.ts';
@@ -152,23 +152,25 @@ function chanceOf(
     const seat = seats[at];
     if (!seat || gone.has(seat.tag)) return [];
     const { batch, sharedUncertainty } = member;
-    const uncertainty = uncertaintyOf(thresholdOf(member, threshold, stage));
+    const own = thresholdOf(member, threshold, stage);
+    const spread = own && seat.effective !== null ? inUnitOfGroup(own, seat.effective) : null;
     const away = (level: number | null): number | null => (level === null ? null : Math.abs(level));
     return [
       {
         ...{ tag: seat.tag, effective: away(seat.effective), setpoint: away(seat.setpoint) },
-        ...{ uncertainty, sharedUncertainty, batch },
+        ...{ spread, sharedUncertainty, batch },
       },
     ];
   });
   return groupChance(live, left, limit, coverage);
 }
 
-/** The expanded uncertainty behind the interval of a threshold: its nearer end is T/(1 + U). */
-function uncertaintyOf(own: ThresholdResult | undefined): number | null {
-  if (!own || own.effective === null || own.low === null || own.high === null) return null;
-  const nearer = Math.min(Math.abs(own.low), Math.abs(own.high));
-  return Math.max(0, Math.abs(own.effective) / nearer - 1);
+/** How widely a member's threshold is known, brought to the unit of its group, in which it acts at `effective`. */
+function inUnitOfGroup({ effective: own, spread }: ThresholdResult, effective: number): Spread | null {
+  if (spread === null || own === null || own === 0) return spread;
+  const scale = effective / own;
+  const { ofDivisor, ofNumerator, both } = spread;
+  return { ofDivisor, ofNumerator: ofNumerator * scale, both: both * scale };
 }
 
 /** A group's members with where each would act once its sensitivity is as configured. */

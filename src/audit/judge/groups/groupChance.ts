@@ -3,6 +3,7 @@ import { type LateGroup, groupLate } from '../../../method/late/groupLate.ts';
 import type { LateMember } from '../../../method/late/member.ts';
 import type { LiveVote } from '../../../method/voting/liveVote.ts';
 import type { GroupChance } from '../../model/report.ts';
+import type { Spread } from '../../model/threshold.ts';
 
 /** A live member's seat as the chances are worked out from it. */
 export interface ChanceSeat {
@@ -11,8 +12,8 @@ export interface ChanceSeat {
   readonly effective: number | null;
   /** Where it is meant to act, away from zero. */
   readonly setpoint: number | null;
-  /** Expanded at the policy's coverage, a fraction; `null`: taken as exact. */
-  readonly uncertainty: number | null;
+  /** Expanded at the policy's coverage, in the group's unit; `null`: taken as exact. */
+  readonly spread: Spread | null;
   readonly sharedUncertainty: number | null;
   readonly batch: string;
 }
@@ -51,7 +52,7 @@ export function groupChance(
   const group: LateGroup = { m, limit: limit.level, members: voters };
   const later = groupLate(group).late;
   if (Number.isNaN(later)) return undefined;
-  const known = acting.some(({ uncertainty }) => uncertainty !== null);
+  const known = acting.some(({ spread }) => spread !== null);
   return {
     group,
     tags: seats.map(({ tag }) => tag),
@@ -67,7 +68,7 @@ function chanceOf(
   coverage: number,
 ): GroupChance {
   const { low, high } = groupBand(group, coverage);
-  const unlabelled = acting.some(({ uncertainty, batch }) => uncertainty !== null && batch === '');
+  const unlabelled = acting.some(({ spread, batch }) => spread !== null && batch === '');
   return {
     limit: limit.level,
     of: limit.of,
@@ -75,20 +76,22 @@ function chanceOf(
     low: Number.isNaN(low) ? null : low,
     high: Number.isNaN(high) ? null : high,
     ends: unlabelled && acting.length > 1 ? endsOf(group) : null,
-    exact: acting.filter(({ uncertainty }) => uncertainty === null).map(({ tag }) => tag),
+    exact: acting.filter(({ spread }) => spread === null).map(({ tag }) => tag),
   };
 }
 
 function lateMember(
-  { effective, uncertainty, sharedUncertainty, batch }: ChanceSeat,
+  { effective, spread, sharedUncertainty, batch }: ChanceSeat,
   coverage: number,
 ): LateMember {
-  const whole = (uncertainty ?? 0) / coverage;
+  const whole = (spread?.ofDivisor ?? 0) / coverage;
   const shared = Math.min((sharedUncertainty ?? 0) / coverage, whole);
   return {
     threshold: effective ?? Infinity,
     shared,
     own: Math.sqrt((whole - shared) * (whole + shared)),
+    offset: (spread?.ofNumerator ?? 0) / coverage,
+    both: (spread?.both ?? 0) / coverage ** 2,
     batch: batch === '' ? null : batch.trim().replace(/\s+/gu, ' ').toLowerCase(),
   };
 }

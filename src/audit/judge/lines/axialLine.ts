@@ -1,11 +1,12 @@
-import { type Direction, axialVoltageAt, axialActual } from '../../../method/axial/position.ts';
-import { axialEffective, axialBand, axialPanelLevel } from '../../../method/axial/threshold.ts';
+import { type Direction, axialVoltageAt } from '../../../method/axial/position.ts';
 import { decide, decideOnThreshold } from '../../../method/decision/verdict.ts';
 import { NO_BAND } from '../../../method/range.ts';
+import { realOf, shownAt, spreadBand, spreadOf } from '../../../method/ratio/acting.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { counted, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import { isAboveFullScale, known, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
+import { actingPosition, divisorOf, isUncertain, ofBoth } from './spreads.ts';
 
 const bothWays: readonly Direction[] = ['toward', 'away'];
 
@@ -14,18 +15,16 @@ const bothWays: readonly Direction[] = ['toward', 'away'];
  * Without both zero voltages nothing is known of where it acts, unless the ratio of the sensitivities alone makes it late.
  */
 export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
-  const { zeroConfigured, zeroMeasured, unitsPerVolt } = channel;
+  const { zeroConfigured, zeroMeasured } = channel;
   // Where the zeros agree the direction does not matter; where they differ nothing is known without it.
   if (zeroConfigured === null || zeroMeasured === null || lacksDirection(channel))
     return withoutZero(by, channel, policy, asked);
-  const { uncertainty } = channel;
-  const perUnit = 1000 / unitsPerVolt;
-  const [kc, km] = [channel.configured * perUnit, channel.measured * perUnit];
   const direction = channel.direction ?? 'toward';
   const intended = asked.multiplier * asked.setpoint;
-  const zeros = [zeroConfigured, zeroMeasured, direction] as const;
-  const effective = axialEffective(intended, kc, km, ...zeros);
-  const interval = uncertainty === null ? NO_BAND : axialBand(intended, kc, km, ...zeros, uncertainty);
+  const acting = actingPosition(channel, { zeroConfigured, zeroMeasured, direction });
+  const effective = realOf(acting, intended);
+  const spread = isUncertain(channel) ? spreadOf(acting, intended) : null;
+  const interval = spread === null ? NO_BAND : spreadBand(effective, spread);
   const [low, high] = [known(interval.low), known(interval.high)];
   return {
     by,
@@ -36,9 +35,9 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
       decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
       reasonsOf(channel, policy, asked, effective),
     ),
-    panel: known(axialPanelLevel(asked.setpoint, kc, km, ...zeros, counted(uncertainty, policy))),
-    uncertainty,
-    realAt: (reading) => axialActual(reading, kc, km, ...zeros),
+    panel: known(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
+    spread,
+    realAt: (reading) => realOf(acting, reading),
   };
 }
 
@@ -49,7 +48,8 @@ export function lacksDirection({ kind, zeroConfigured, zeroMeasured, direction }
 }
 
 function withoutZero(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
-  const { configured, measured, uncertainty } = channel;
+  const { measured } = channel;
+  const [configured, uncertainty] = [divisorOf(channel), ofBoth(channel)];
   const intended = asked.multiplier * asked.setpoint;
   const late = decide(configured, measured, policy.tolerance, uncertainty, policy.rule) === 'late';
   const ratio = (intended * configured) / measured;
@@ -65,7 +65,7 @@ function withoutZero(by: EvidenceName, channel: Channel, policy: Policy, asked: 
     why,
     reasons,
     panel: null,
-    uncertainty,
+    spread: plainSpread(uncertainty),
     realAt: () => NaN,
   };
 }
@@ -94,11 +94,11 @@ function reasonsOf(
 
 /** Voltages at which a threshold acts, V: with the direction not given one for each, of which the worse counts. */
 export function actingVolts(
-  { zeroConfigured, direction, configured, unitsPerVolt }: Channel,
+  { zeroConfigured, direction, configured, gain, unitsPerVolt }: Channel,
   { setpoint, multiplier }: Asked,
 ): readonly number[] {
   if (zeroConfigured === null) return [];
-  const perUnit = (1000 * configured) / unitsPerVolt;
+  const perUnit = (1000 * divisorOf({ configured, gain })) / unitsPerVolt;
   return (direction === null ? bothWays : [direction]).map((way) =>
     axialVoltageAt(multiplier * setpoint, perUnit, zeroConfigured, way),
   );

@@ -1,4 +1,5 @@
 import { decideOnThreshold } from '../../../method/decision/verdict.ts';
+import { spreadBand } from '../../../method/ratio/acting.ts';
 import type { Curve } from '../../../method/record/curve.ts';
 import {
   thresholdOnCurve,
@@ -14,7 +15,8 @@ import type { Policy } from '../../model/policy.ts';
 import type { RecordThreshold } from '../../model/records.ts';
 import type { LineReason } from '../../model/threshold.ts';
 import { voltsPerGap } from '../records/evaluateRecord.ts';
-import { counted, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import { counted, isAboveFullScale, known, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
+import { divisorOf, ofBoth } from './spreads.ts';
 
 /** A record's curve, by which a channel's thresholds can be worked out. */
 export interface MeasuredCurve {
@@ -29,16 +31,20 @@ type OnCurve = Pick<RecordThreshold, 'onCurve' | 'largestIndicated'>;
 
 /**
  * A threshold by the curve of the calibration record (method, section 6): beyond the measured gaps it can't be shown to
- * act. The record is taken by the method of the listed sensitivity, whose uncertainty counts for it too.
+ * act. The record is taken by the method of the listed sensitivity, whose uncertainty counts for it too; so do those of the
+ * monitor's gain and of a position's zero.
  */
 export function curveLine(measured: MeasuredCurve, channel: Channel, policy: Policy, asked: Asked): Line {
-  const { uncertainty } = channel;
+  const uncertainty = ofBoth(channel);
   const ofScale = (factor: number): number | null =>
     onCurve(measured, channel, asked, factor)?.onCurve ?? null;
   const effective = ofScale(1);
   const farther = uncertainty === null ? null : ofScale(1 - uncertainty);
   const nearer = uncertainty === null ? null : ofScale(1 + uncertainty);
   const towardsZero = asked.setpoint < 0;
+  const { zeroUncertainty } = channel;
+  if (effective !== null && channel.kind === 'axial' && zeroUncertainty !== null)
+    return positionLine(measured, channel, policy, asked, effective);
   const reasons = isAboveFullScale(channel, asked) ? (['above full scale'] as const) : [];
   return {
     by: 'calibration record',
@@ -49,17 +55,54 @@ export function curveLine(measured: MeasuredCurve, channel: Channel, policy: Pol
       ? { verdict: 'undetermined' as const, why: whyNot(measured, channel), reasons }
       : verdictOf(decided(channel, policy, asked, effective, nearer, farther), reasons)),
     panel: panelOn(measured, channel, asked, counted(uncertainty, policy)),
-    uncertainty,
-    realAt: (reading) =>
-      reading === 0
-        ? 0
-        : (onCurve(measured, channel, { ...asked, setpoint: reading, multiplier: 1 }, 1)?.onCurve ?? NaN),
+    spread: plainSpread(uncertainty),
+    realAt: realOn(measured, channel, asked),
+  };
+}
+
+/** What the shaft really does at a reading. */
+function realOn(measured: MeasuredCurve, channel: Channel, asked: Asked): Line['realAt'] {
+  return (reading) =>
+    reading === 0
+      ? 0
+      : (onCurve(measured, channel, { ...asked, setpoint: reading, multiplier: 1 }, 1)?.onCurve ?? NaN);
+}
+
+/** A position on the curve whose zero is uncertain: the zero's part is that of the chain's one sensitivity. */
+function positionLine(
+  measured: MeasuredCurve,
+  channel: Channel,
+  policy: Policy,
+  asked: Asked,
+  effective: number,
+): Line {
+  const { multiplier, setpoint } = asked;
+  const uncertainty = ofBoth(channel);
+  const ofZero = ((channel.zeroUncertainty ?? 0) * channel.unitsPerVolt) / channel.measured;
+  const spread = { ofDivisor: uncertainty ?? 0, ofNumerator: ofZero, both: 0 };
+  const { low, high } = spreadBand(effective, spread);
+  const reasons = isAboveFullScale(channel, asked) ? (['above full scale'] as const) : [];
+  const guarded = policy.rule === 'guarded';
+  const reach = Math.abs(setpoint);
+  const least = guarded ? Math.hypot(uncertainty ?? 0, ofZero / reach) : 0;
+  return {
+    by: 'calibration record',
+    effective,
+    low: known(low),
+    high: known(high),
+    ...verdictOf(
+      decideOnThreshold(multiplier * setpoint, effective, low, high, policy.tolerance, policy.rule),
+      reasons,
+    ),
+    panel: panelOn(measured, channel, asked, least),
+    spread,
+    realAt: realOn(measured, channel, asked),
   };
 }
 
 /** The upper end counts as infinite where the record does not reach it. */
 function decided(
-  { uncertainty }: Channel,
+  channel: Channel,
   { tolerance, rule }: Policy,
   { setpoint, multiplier }: Asked,
   effective: number | null,
@@ -67,7 +110,7 @@ function decided(
   farther: number | null,
 ) {
   const sign = Math.sign(setpoint);
-  const known = uncertainty !== null && nearer !== null;
+  const known = ofBoth(channel) !== null && nearer !== null;
   return decideOnThreshold(
     multiplier * setpoint,
     effective ?? sign * Infinity,
@@ -102,17 +145,18 @@ export function onCurve(
 
 function radialSwing(
   { curve, gapUnit, operatingGap }: MeasuredCurve,
-  { unit, detection, configured, sensitivityUnit }: Channel,
+  channel: Channel,
   { setpoint, multiplier }: Pick<Asked, 'setpoint' | 'multiplier'>,
   factor: number,
 ): OnCurve | undefined {
+  const { unit, detection, sensitivityUnit } = channel;
   if (detection === null) return undefined;
   if (operatingGap === null) return { onCurve: null, largestIndicated: null };
   const found = thresholdOnCurve(
     curve,
     operatingGap,
     convert(convertDetection(setpoint, detection, 'p-p'), unit, gapUnit),
-    voltsPerGap(configured, sensitivityUnit, gapUnit) / factor,
+    voltsPerGap(divisorOf(channel), sensitivityUnit, gapUnit) / factor,
     multiplier,
   );
   if (!found) return undefined;
@@ -140,16 +184,13 @@ function axialPosition(
   return { onCurve: null, largestIndicated: convert(indicated, gapUnit, unit) };
 }
 
-function axialAt(
-  { unit, configured, sensitivityUnit, zeroConfigured, zeroMeasured, direction }: Channel,
-  level: number,
-  gapUnit: Unit,
-): AxialOnCurve | undefined {
+function axialAt(channel: Channel, level: number, gapUnit: Unit): AxialOnCurve | undefined {
+  const { unit, sensitivityUnit, zeroConfigured, zeroMeasured, direction } = channel;
   if (zeroConfigured === null || zeroMeasured === null) return undefined;
   if (direction === null) return undefined;
   return {
     setpoint: convert(level, unit, gapUnit),
-    configured: voltsPerGap(configured, sensitivityUnit, gapUnit),
+    configured: voltsPerGap(divisorOf(channel), sensitivityUnit, gapUnit),
     zeroConfigured,
     zeroMeasured,
     sign: direction === 'toward' ? 1 : -1,
@@ -163,7 +204,7 @@ function panelOn(
   { setpoint }: Asked,
   uncertainty: number,
 ): number | null {
-  const { kind, unit, detection, configured, sensitivityUnit } = channel;
+  const { kind, unit, detection, sensitivityUnit } = channel;
   if (kind === 'axial') {
     const at = axialAt(channel, setpoint * (1 - uncertainty), gapUnit);
     const shown = at ? convert(axialIndicatedOnCurve(curve, at), gapUnit, unit) : NaN;
@@ -175,7 +216,7 @@ function panelOn(
     curve,
     operatingGap,
     real,
-    voltsPerGap(configured, sensitivityUnit, gapUnit),
+    voltsPerGap(divisorOf(channel), sensitivityUnit, gapUnit),
   );
   return known(convertDetection(convert(shown, gapUnit, unit), 'p-p', detection) * (1 - uncertainty));
 }

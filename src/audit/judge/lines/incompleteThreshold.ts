@@ -13,6 +13,7 @@ export function incompleteThreshold(
     effective: null,
     low: null,
     high: null,
+    spread: null,
     shift: null,
     shiftFraction: null,
     verdict: 'incomplete',

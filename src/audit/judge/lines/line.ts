@@ -1,3 +1,4 @@
+import type { Spread } from '../../../method/ratio/acting.ts';
 import { type Verdict, acceptanceBand } from '../../../method/decision/verdict.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
@@ -16,8 +17,8 @@ export interface Asked {
 /** A line of evidence with what else is drawn from it. */
 export interface Line extends LineOfEvidence {
   readonly reasons: readonly UnreachableReason[];
-  /** Expanded at the policy's coverage factor, as a fraction; `null` where the value alone decides. */
-  readonly uncertainty: number | null;
+  /** How widely it is known where the threshold acts, expanded at the policy's coverage; `null`: the value alone decides. */
+  readonly spread: Spread | null;
   /** What the shaft really does where the monitor shows this reading. */
   readonly realAt: (reading: number) => number;
 }
@@ -36,6 +37,11 @@ export function verdictOf(
 /** The part of an uncertainty that counts against a reading: all of it under the guarded rule, else none. */
 export function counted(uncertainty: number | null, { rule }: Policy): number {
   return rule === 'guarded' && uncertainty !== null ? uncertainty : 0;
+}
+
+/** The spread of a threshold whose uncertainty is all of its sensitivity and gain. */
+export function plainSpread(uncertainty: number | null): Spread | null {
+  return uncertainty === null ? null : { ofDivisor: uncertainty, ofNumerator: 0, both: 0 };
 }
 
 /** A number that applies, or `null`. */

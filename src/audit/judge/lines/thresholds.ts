@@ -1,6 +1,5 @@
-import { probabilityLaterOf } from '../../../method/decision/probabilityLater.ts';
 import { toPanelStep } from '../../../method/roundToEarlySide.ts';
-import { axialIndicated } from '../../../method/axial/position.ts';
+import { shownAs, spreadBeyond } from '../../../method/ratio/acting.ts';
 import { indicated } from '../../../method/vibration/panelReading.ts';
 import type { Channel } from '../../model/channel.ts';
 import { rank } from '../../model/order.ts';
@@ -21,6 +20,7 @@ import { curveLine } from './curveLine.ts';
 import type { Evidence } from './evidence.ts';
 import { incompleteThreshold } from './incompleteThreshold.ts';
 import { known, type Asked, type Line, inOrder, setpointOf } from './line.ts';
+import { actingLoop, actingPosition, divisorOf } from './spreads.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
 
 /**
@@ -51,7 +51,7 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
   const { name, setpoint, multiplier } = asked;
   const lines = linesOf(evidence, policy, asked);
   const governing = governingLine(lines);
-  const { effective, uncertainty } = governing;
+  const { effective, spread } = governing;
   const intended = multiplier * setpoint;
   const late = effective === null ? null : Math.sign(setpoint) * (effective - intended) + 0;
   const verdict =
@@ -70,6 +70,7 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     high: governing.high,
     shift: late,
     shiftFraction: late === null ? null : late / Math.abs(intended),
+    spread: effective === null ? null : spread,
     verdict,
     governedBy: governing.by,
     lines: lines.map(asReported),
@@ -82,8 +83,8 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     interimSetpoint: verdict === 'late' && multiplier === 1 ? interimOf(setpoint, panel, lines) : null,
     beyondLimit: trips(name) && multiplier === 1 ? beyondLimit(channel, policy, setpoint, lines) : null,
     probabilityBeyondLimit:
-      trips(name) && channel.limit !== null && uncertainty !== null && effective !== null
-        ? known(probabilityLaterOf(Math.abs(effective), channel.limit, 1, uncertainty, policy.coverage))
+      trips(name) && channel.limit !== null && spread !== null && effective !== null
+        ? known(spreadBeyond(effective, spread, Math.sign(effective), channel.limit, policy.coverage))
         : null,
     real: reading.real,
     alreadyThere: reading.alreadyThere,
@@ -169,8 +170,8 @@ function beyondLimit(
 }
 
 /** The upper end of where a line puts a threshold, away from zero; infinite where it can't be shown to act there. */
-function latest({ effective, low, high, uncertainty }: Line, setpoint: number): number {
-  if (uncertainty === null) return Math.abs(effective ?? Infinity);
+function latest({ effective, low, high, spread }: Line, setpoint: number): number {
+  if (spread === null) return Math.abs(effective ?? Infinity);
   return Math.abs((setpoint < 0 ? low : high) ?? Infinity);
 }
 
@@ -197,20 +198,12 @@ function readingAt(
 }
 
 function indicatedAt(channel: Channel, setpoint: number): number | null {
-  const { kind, configured, measured, zeroConfigured, zeroMeasured, direction, unitsPerVolt } = channel;
-  if (kind !== 'axial') return known(indicated(setpoint, configured, measured));
+  const { kind, measured, zeroConfigured, zeroMeasured, direction, loop } = channel;
+  if (loop !== null) return known(shownAs(actingLoop('listed sensitivity', channel, loop), setpoint));
+  if (kind !== 'axial') return known(indicated(setpoint, divisorOf(channel), measured));
   if (zeroConfigured === null || zeroMeasured === null) return null;
-  const perUnit = 1000 / unitsPerVolt;
-  return known(
-    axialIndicated(
-      setpoint,
-      configured * perUnit,
-      measured * perUnit,
-      zeroConfigured,
-      zeroMeasured,
-      direction ?? 'toward',
-    ),
-  );
+  const zeros = { zeroConfigured, zeroMeasured, direction: direction ?? 'toward' };
+  return known(shownAs(actingPosition(channel, zeros), setpoint));
 }
 
 /** What was not looked at because its evidence, which is no more than useful, is not given. */

@@ -7,14 +7,27 @@ import { convertDetection } from '../../../units/detection.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { counted, exceeds, isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import {
+  counted,
+  exceeds,
+  isAboveFullScale,
+  known,
+  plainSpread,
+  verdictOf,
+  type Asked,
+  type Line,
+} from './line.ts';
+import { loopLine } from './loopLine.ts';
+import { divisorOf, ofBoth } from './spreads.ts';
 
 /**
  * A threshold of a vibration or loop channel by one sensitivity, the listed one or that of a check with a known
  * vibration, which stands in `channel.measured`: T = m·S·Kc/Km (method, sections 2, 3 and 7).
  */
 export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy, asked: Asked): Line {
-  const { configured, measured, uncertainty } = channel;
+  const { measured, loop } = channel;
+  if (loop !== null) return loopLine(by, channel, loop, policy, asked);
+  const [configured, uncertainty] = [divisorOf(channel), ofBoth(channel)];
   const { setpoint, multiplier } = asked;
   const effective = effectiveThreshold(setpoint, configured, measured, multiplier);
   const interval =
@@ -31,7 +44,7 @@ export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy
     high: interval && known(interval.high),
     ...verdictOf(decided, reasons),
     panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
-    uncertainty,
+    spread: plainSpread(uncertainty),
     realAt: (reading) => actual(reading, configured, measured),
   };
 }

@@ -61,7 +61,20 @@ export interface Bound {
 }
 
 /** What in a row belongs to a kind of channel other than radial vibration. */
-export type KindSign = 'zero voltage' | 'positive direction' | 'counter setpoint' | 'unit';
+export type KindSign = 'zero voltage' | 'positive direction' | 'counter setpoint' | 'loop current' | 'unit';
+
+/** Why the measured ends of a current loop can't be used, or not as they stand; currents in mA. */
+type LoopEndsTrouble =
+  | { readonly kind: 'one missing'; readonly which: 'at 0 %' | 'at 100 %' }
+  | { readonly kind: 'not rising'; readonly at0: number; readonly at100: number }
+  | { readonly kind: 'no span' }
+  /** Sensitivities in `unit`, the one by the ends and the listed one. */
+  | {
+      readonly kind: 'against the sensitivity';
+      readonly byEnds: number;
+      readonly listed: number;
+      readonly unit: string;
+    };
 
 /** What can be said of the values of a channel and its settings. */
 export interface ValueRules {
@@ -104,6 +117,7 @@ export interface ValueRules {
     readonly inChannels: Said;
     readonly inSettings: Said;
   };
+  'loop-ends-not-used': LoopEndsTrouble;
   'counter-setpoint-not-axial': Readonly<Record<string, never>>;
   /** From the record whose first point is in that row. */
   'sensitivity-from-record': {

@@ -74,6 +74,8 @@ export interface SettingsRules {
     readonly unit: string;
     readonly kind: Kind;
   };
+  /** Indicated over injected. */
+  'monitor-gain-off': { readonly gain: number; readonly off: number; readonly tolerance: number };
   'channel-in-bypass': Nothing;
   'linear-range-short': {
     /** V. */

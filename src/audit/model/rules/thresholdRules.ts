@@ -22,10 +22,10 @@ interface AboveFullScale extends OfSetpoint {
 
 interface BeyondZero extends OfSetpoint {
   readonly effective: number;
+  /** V; `null`: not the zero but the end of a loop has moved. */
+  readonly zeroConfigured: number | null;
   /** V. */
-  readonly zeroConfigured: number;
-  /** V. */
-  readonly zeroMeasured: number;
+  readonly zeroMeasured: number | null;
 }
 
 /** Voltages between which a chain is linear. */

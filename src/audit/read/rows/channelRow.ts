@@ -27,8 +27,13 @@ export interface ChannelRow {
   readonly referenceSensitivity: Amount | null;
   readonly referenceGapVoltage: Amount | null;
   readonly zeroMeasured: Amount | null;
+  readonly zeroUncertainty: Amount | null;
   readonly direction: Direction | null;
   readonly speed: Amount | null;
+  readonly loopAtZero: Amount | null;
+  readonly loopAtZeroUncertainty: Amount | null;
+  readonly loopAtSpan: Amount | null;
+  readonly loopAtSpanUncertainty: Amount | null;
   readonly limit: Amount | null;
   readonly reading: Amount | null;
   readonly growth: Amount | null;
@@ -45,16 +50,22 @@ export interface ChannelRow {
 }
 
 const above0 = z.object({ value: z.number().gt(0) }).nullable();
+const atLeast0 = z.object({ value: z.number().gte(0) }).nullable();
 const anyNumber = z.object({ value: z.number() }).nullable();
 
 const ranges = z.object({
   measured: above0,
   uncertainty: above0,
-  sharedUncertainty: z.object({ value: z.number().gte(0) }).nullable(),
+  sharedUncertainty: atLeast0,
   coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
   gapVoltage: anyNumber,
   referenceSensitivity: above0,
+  zeroUncertainty: atLeast0,
   speed: above0,
+  loopAtZero: above0,
+  loopAtZeroUncertainty: atLeast0,
+  loopAtSpan: above0,
+  loopAtSpanUncertainty: atLeast0,
   limit: above0,
   doubling: above0,
 });
@@ -84,8 +95,13 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       referenceSensitivity: read.amount('referenceSensitivity'),
       referenceGapVoltage: read.amount('referenceGapVoltage'),
       zeroMeasured: read.amount('zeroMeasured'),
+      zeroUncertainty: read.amount('zeroUncertainty'),
       direction: read.word('direction', directionWords),
       speed: read.amount('speed'),
+      loopAtZero: read.amount('loopAtZero'),
+      loopAtZeroUncertainty: read.amount('loopAtZeroUncertainty'),
+      loopAtSpan: read.amount('loopAtSpan'),
+      loopAtSpanUncertainty: read.amount('loopAtSpanUncertainty'),
       limit: read.amount('limit'),
       reading: read.amount('reading'),
       growth: read.amount('growth'),

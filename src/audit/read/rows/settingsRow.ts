@@ -12,6 +12,9 @@ export interface SettingsRow {
   readonly row: number;
   readonly tag: string;
   readonly configured: Amount | null;
+  /** Indicated over injected. */
+  readonly gain: Amount | null;
+  readonly gainUncertainty: Amount | null;
   readonly alert: Amount | null;
   readonly danger: Amount | null;
   readonly fullScale: Amount | null;
@@ -40,6 +43,9 @@ const atLeast0 = z.object({ value: z.number().gte(0) }).nullable();
 
 const ranges = z.object({
   configured: above0,
+  // A monitor that shows less than half or more than twice what is injected: rather a percentage, or another quantity.
+  gain: z.object({ value: z.number().gte(0.5).lte(2) }).nullable(),
+  gainUncertainty: atLeast0,
   alert: above0,
   danger: above0,
   fullScale: above0,
@@ -60,6 +66,8 @@ export function settingsRowReader(table: FoundTable): (row: number) => SettingsR
       row,
       tag: read.text('tag'),
       configured: read.amount('configured'),
+      gain: read.amount('gain'),
+      gainUncertainty: read.amount('gainUncertainty'),
       alert: read.amount('alert'),
       danger: read.amount('danger'),
       fullScale: read.amount('fullScale'),

@@ -84,6 +84,17 @@ export const channelColumns = {
     dimensions: ['voltage'],
     usualUnit: 'V',
   },
+  zeroUncertainty: {
+    name: 'zero voltage uncertainty',
+    also: [
+      'uncertainty of zero voltage',
+      'uncertainty of the zero voltage',
+      'measured zero voltage uncertainty',
+    ],
+    holds: 'number',
+    dimensions: ['voltage'],
+    usualUnit: 'V',
+  },
   direction: { name: 'positive direction', also: ['direction', 'normal direction'], holds: 'choice' },
   speed: {
     name: 'speed',
@@ -91,6 +102,34 @@ export const channelColumns = {
     holds: 'number',
     dimensions: ['frequency'],
     usualUnit: 'r/min',
+  },
+  loopAtZero: {
+    name: 'loop current at 0 %',
+    also: ['current at 0 %', 'loop current at zero', 'measured loop current at 0 %'],
+    holds: 'number',
+    dimensions: ['current'],
+    usualUnit: 'mA',
+  },
+  loopAtZeroUncertainty: {
+    name: 'loop current at 0 % uncertainty',
+    also: ['uncertainty of loop current at 0 %', 'uncertainty of the loop current at 0 %'],
+    holds: 'number',
+    dimensions: ['current'],
+    usualUnit: 'mA',
+  },
+  loopAtSpan: {
+    name: 'loop current at 100 %',
+    also: ['current at 100 %', 'loop current at span', 'measured loop current at 100 %'],
+    holds: 'number',
+    dimensions: ['current'],
+    usualUnit: 'mA',
+  },
+  loopAtSpanUncertainty: {
+    name: 'loop current at 100 % uncertainty',
+    also: ['uncertainty of loop current at 100 %', 'uncertainty of the loop current at 100 %'],
+    holds: 'number',
+    dimensions: ['current'],
+    usualUnit: 'mA',
   },
   limit: {
     name: 'limit',

@@ -20,6 +20,18 @@ export const settingsColumns = {
     holds: 'number',
     dimensions: sensitivity,
   },
+  gain: {
+    name: 'monitor gain',
+    also: ['gain of the monitor', 'monitor gain indicated/injected', 'indicated over injected'],
+    holds: 'number',
+  },
+  gainUncertainty: {
+    name: 'monitor gain uncertainty',
+    also: ['uncertainty of monitor gain', 'uncertainty of the monitor gain', 'gain uncertainty'],
+    holds: 'number',
+    dimensions: ['percent'],
+    usualUnit: '%',
+  },
   alert: {
     name: 'alert',
     also: ['alert setpoint', 'alert set point', 'alert level', 'alert threshold'],

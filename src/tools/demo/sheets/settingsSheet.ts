@@ -19,6 +19,7 @@ const columns: readonly SheetColumn<SettingsRecord>[] = [
   { header: 'Danger delay [s]', width: 8, of: (settings) => settings.dangerDelay },
   { header: 'Scale factor', width: 8, of: (settings) => settings.configured },
   { header: 'Scale factor unit', width: 11, of: (settings) => settings.sensitivityUnit, centred: true },
+  { header: 'Monitor gain', width: 8, of: (settings) => settings.gain },
   { header: 'Zero voltage [V]', width: 9, of: (settings) => settings.zero },
   { header: 'Counter alert', width: 9, of: (settings) => settings.counterAlert },
   { header: 'Counter danger', width: 9, of: (settings) => settings.counterDanger },

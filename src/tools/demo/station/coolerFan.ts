@@ -41,7 +41,16 @@ export const coolerFan: Machine = {
   channels: [
     { ...sensor, tag: 'F401-S1', location: 'fan bearing', measured: 3.95, reading: 2.4 },
     { ...sensor, tag: 'F401-S2', location: 'motor bearing', measured: 3.9, reading: 1.8 },
-    { ...transmitter, tag: 'F401-L1', location: 'gear, upper', measured: 0.64, reading: 3.1 },
+    {
+      ...transmitter,
+      tag: 'F401-L1',
+      location: 'gear, upper',
+      measured: 0.64,
+      reading: 3.1,
+      loopAtZero: 4.02,
+      loopAtSpan: 19.97,
+      remarks: 'Both ends of the loop were measured: a trifle off 4 and 20 mA, and good.',
+    },
     {
       ...transmitter,
       tag: 'F401-L2',

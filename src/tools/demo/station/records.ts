@@ -27,6 +27,8 @@ export interface ChannelRecord {
   readonly asLeftUncertainty?: Written;
   readonly asLeftGap?: Written;
   readonly asLeftZero?: Written;
+  readonly loopAtZero?: Written;
+  readonly loopAtSpan?: Written;
   readonly remarks?: string;
   /** Someone hid this row and forgot about it. */
   readonly hidden?: true;
@@ -38,6 +40,7 @@ export interface SettingsRecord {
   readonly tag?: string;
   readonly configured?: Written;
   readonly sensitivityUnit?: string;
+  readonly gain?: Written;
   readonly fullScale?: Written;
   readonly alert?: Written;
   readonly danger?: Written;

@@ -154,7 +154,8 @@ export const unitPlaces: Dimension = {
     {
       name: 'nowhere',
       weight: 0.5,
-      fits: oneUnit,
+      // Zero to peak that is said nowhere is no truth that anybody can know.
+      fits: (chosen) => oneUnit(chosen) && chosen['detection'] !== '0-p',
       asks: 'the units, which only the size of the numbers hints at',
       silentlyWrong: 'a unit assumed by the size of its numbers',
       apply: (draft) => {

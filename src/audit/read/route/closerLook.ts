@@ -16,12 +16,12 @@ const noChannel: ReadonlySet<NotUsed['why']> = new Set(['sums up', 'spare', 'hea
 
 /**
  * Whether what is understood of a workbook says more than its standard tables do, of channels, of rows that are none or of
- * machines, or that other lists contradict them: then it counts. Where it knows less, or merely the same, or loses a row
+ * machines, that other lists contradict them, or what has to be asked where they know no channel: then it counts. Where it knows less, or merely the same, or loses a row
  * without a word, the standard tables count.
  */
 export function isCloserLook(
-  { tables, index }: ListsRead,
-  { channels, notUsed, tables: lists }: Understanding,
+{ tables, index }: ListsRead,
+  { channels, notUsed, tables: lists, questions }: Understanding,
   { channels: list }: TidyList,
 ): boolean {
   const rivals = new Set(channels.flatMap(({ tag, troubles }) => (troubles.length > 0 ? [tagKey(tag)] : [])));
@@ -63,7 +63,8 @@ export function isCloserLook(
     else contradicted = true;
   }
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
-  return contradicted || isNone || machineTold || understood > known;
+  const isAsking = known === 0 && questions.some(({ needed }) => needed);
+  return contradicted || isNone || machineTold || isAsking || understood > known;
 }
 
 function hasUnreadKind(diagnostics: ChannelRow['diagnostics']): boolean {

@@ -1,6 +1,7 @@
-import type { Cell } from '../../../cells/cell.ts';
+import { isBlank, type Cell } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
 import { readNumber } from '../../../cells/number.ts';
+import { parseUnit } from '../../../units/parse.ts';
 import type { NotRead } from '../../model/attention.ts';
 import type { TagIndex } from '../join/tagIndex.ts';
 import type { FoundTable, Tables } from '../tables/found.ts';
@@ -27,7 +28,9 @@ export function leavesDoubts(
     notRead.some(({ what, severity }) => what === 'sheet' || what === 'table' || severity === 'critical') ||
     hasTwins(index.channels) ||
     hasTwins(index.settings) ||
-    [channels, settings].some((table) => lacksUnit(table) || hasOddCells(table)) ||
+    [channels, settings].some(
+      (table) => lacksUnit(table) || hasOddUnits(table) || hasOddCells(table) || hasMachineGaps(table),
+    ) ||
     hasUnlistedKind(channels) ||
     hasMachineAbove(channels, settings)
   );
@@ -44,6 +47,35 @@ function lacksUnit({ kind, columns, unitColumns }: FoundTable): boolean {
     const spec = specOf(kind, id);
     return spec?.required === true && spec.dimensions !== undefined && unit === undefined;
   });
+}
+
+/** Cells of a column of units, such as `% FS`, that are no unit by themselves. */
+function hasOddUnits({ sheet, unitColumns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  if (unitColumns.length === 0) return false;
+  const known = new Set<Cell>();
+  for (let row = firstRow; row <= lastRow; row++) {
+    if (skipped.has(row)) continue;
+    for (const { column } of unitColumns) {
+      const cell = cellAt(sheet, row, column);
+      if (isBlank(cell) || known.has(cell)) continue;
+      if (typeof cell !== 'string' || (!parseUnit(cell) && !isSaidBlank(cell))) return true;
+      known.add(cell);
+    }
+  }
+  return false;
+}
+
+/** Lines without the name of a machine among others that have one: it may be that of the line above. */
+function hasMachineGaps({ sheet, columns, firstRow, lastRow, skipped }: FoundTable): boolean {
+  const [machine, tag] = [columns.get('machine')?.column, columns.get('tag')?.column];
+  if (machine === undefined || tag === undefined) return false;
+  let [named, blank] = [false, false];
+  for (let row = firstRow; row <= lastRow && !(named && blank); row++) {
+    if (skipped.has(row) || isBlank(cellAt(sheet, row, tag))) continue;
+    if (isBlank(cellAt(sheet, row, machine))) blank = true;
+    else named = true;
+  }
+  return named && blank;
 }
 
 /** A label above a list without a column for its machine, as `Machine` with a name beside it. */

@@ -98,9 +98,10 @@ function fieldAt(lane: Lane, said: string | FieldSaid): Field | undefined {
     ({ text, parts }) =>
       headerKey(text) === headerKey(at) || headerKey(parts.at(-1)?.text ?? '') === headerKey(at),
   );
-  const field = (byText.length === 1 ? byText[0] : undefined) ?? byPlace;
-  if (!field || (header !== undefined && headerKey(header) !== headerKey(field.text))) return undefined;
-  return field;
+  const fitting = [byText.length === 1 ? byText[0] : undefined, byPlace].filter(
+    (field) => field !== undefined && (header === undefined || headerKey(header) === headerKey(field.text)),
+  );
+  return fitting[0];
 }
 
 /** What a map of one channel list and one table of settings says of a lane. */

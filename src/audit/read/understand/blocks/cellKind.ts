@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { readHeader, type HeaderRead } from '../vocabulary/headerText.ts';
 import { flagWords } from '../vocabulary/valueWords.ts';
+import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { wordsOf, type Concept } from '../vocabulary/wordList.ts';
 
 const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+\s*|[^\S ]\s*)?%?$/iu;
@@ -33,6 +34,12 @@ const empty: ReadonlySet<Concept> = new Set<Concept>(['setpoint', 'other']);
 /** A text that says something of what it names: `Alarm, trip: mil`. */
 const isNote = /;|:\s*[^\s([]/u;
 
+/** Whether what stands behind the colon of one name is its unit and nothing else: `Sensitivity : mV/mil`. */
+function isNameWithUnit(text: string): boolean {
+  const colon = text.indexOf(':');
+  return colon > 0 && !/[,;/]/u.test(text.slice(0, colon)) && statedUnit(text.slice(colon + 1)) !== undefined;
+}
+
 /** A text read as a label, where it can be one: known words or a unit, and no sentence. */
 export function labelOf(cell: Cell): HeaderRead | undefined {
   if (typeof cell !== 'string' || cell.length > longestLabel || isBlank(cell) || isNumberText(cell))
@@ -40,7 +47,7 @@ export function labelOf(cell: Cell): HeaderRead | undefined {
   if (cell.length < 6 && flags.has(cell.trim().toLowerCase())) return undefined;
   const read = readHeader(cell);
   if (read.standard.length > 0) return read;
-  if (isNote.test(cell)) return undefined;
+  if (isNote.test(cell) && !isNameWithUnit(cell)) return undefined;
   const concepts = [...read.concepts.keys()];
   if (concepts.filter((concept) => hard.has(concept)).length > 1 && read.words > 4) return undefined;
   if (read.unit !== null && (read.words <= 6 || concepts.length > 0)) return read;

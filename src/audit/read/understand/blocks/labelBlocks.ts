@@ -112,7 +112,30 @@ function withValues(
     if (unitColumn === null && units > 0 && amounts === 0 && units * 2 >= filled) unitColumn = at;
     else if (filled > 0) values.push(at);
   }
-  return values.length === 0 ? [] : [{ sheet, column, rows, unitColumn, values }];
+  return values.length === 0
+    ? []
+    : [{ sheet, column, rows: withUnknown(sheet, column, rows, values), unitColumn, values }];
+}
+
+/** The rows of a run with those among and right below them whose text is no known label, and which are filled as the others are. */
+function withUnknown(
+  sheet: Sheet,
+  column: number,
+  rows: readonly number[],
+  values: readonly number[],
+): readonly number[] {
+  if (values.length < 2) return rows;
+  const known = new Set(rows);
+  const isFilled = (row: number): boolean => {
+    const text = cellAt(sheet, row, column);
+    if (typeof text !== 'string' || isBlank(text) || isAmount(text)) return false;
+    return values.filter((at) => !isBlank(cellAt(sheet, row, at))).length * 2 > values.length;
+  };
+  const found: number[] = [];
+  const bottom = rows.at(-1) ?? 0;
+  for (let row = rows[0] ?? 1; row <= bottom || isFilled(row); row++)
+    if (known.has(row) || isFilled(row)) found.push(row);
+  return found;
 }
 
 /** The run cut where its labels begin anew: below each other stand several tables or forms. */

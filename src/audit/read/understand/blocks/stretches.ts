@@ -1,6 +1,6 @@
 import { isBlank, type Cell } from '../../../../cells/cell.ts';
 import { type Sheet } from '../../../../cells/sheet.ts';
-import { isAmount, isYear } from './cellKind.ts';
+import { isAmount, isYear, labelOf } from './cellKind.ts';
 
 interface RowTexts {
   readonly filled: readonly number[];
@@ -77,7 +77,25 @@ function apart(sheet: Sheet, row: number): readonly Stretch[] {
       from = null;
     }
   }
-  return parts.length < 2 ? [whole] : parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
+  if (parts.length < 2 || parts.every((part) => headsOwn(sheet, row, part) && beginsByHeading(rows, part)))
+    return [whole];
+  return parts.filter((part) => textsOf(sheet, row, part).filled.length > 1);
+}
+
+/** Whether nothing stands between a row and the first numbers below it but texts in the column of names: headings, no second row of headers. */
+function beginsByHeading(
+  [, ...below]: readonly (readonly Cell[])[],
+  { from, to, begins }: Stretch & { readonly begins: number | null },
+): boolean {
+  return below
+    .slice(0, Math.max(0, (begins ?? 1) - 1))
+    .every((cells) => cells.slice(from, to).every((cell) => isBlank(cell)));
+}
+
+/** Whether a part of a row has labels of its own. */
+function headsOwn(sheet: Sheet, row: number, part: Stretch): boolean {
+  const cells = sheet.rows[row - 1] ?? [];
+  return textsOf(sheet, row, part).filled.filter((column) => labelOf(cells[column - 1] ?? null)).length > 1;
 }
 
 /** The first row of numbers in some columns: with two of them, or with one above another; `null` where there is none. */

@@ -30,6 +30,8 @@ export interface ValueFacts {
   readonly records: number;
   readonly filled: number;
   readonly numbers: number;
+  /** Numbers with their unit in the cell. */
+  readonly withUnit: number;
   readonly dates: number;
   readonly texts: number;
   /** Texts that name a kind of channel. */

@@ -36,12 +36,33 @@ const told: ReadonlySet<Concept> = new Set<Concept>([
 /** Words that are units by their letters only. */
 const word = /^(?:in|m|a|s|g|d|h|min|cm|v|inch|ms)$/iu;
 const longest = 300;
+const longestAbbreviation = 6;
+
+/** The parts of a text between full stops, semicolons and brackets; the stop of an abbreviated word, as in `Sens. set`, ends none. */
+function sentencesOf(text: string): string[] {
+  const parts = text.split(/;\s+|\s[-–]\s|\n|[()]/u);
+  return parts.flatMap((part) => {
+    const sentences: string[] = [];
+    for (const piece of part.split(/\.\s+/u)) {
+      const last = sentences.at(-1);
+      if (last !== undefined && isAbbreviated(last)) sentences[sentences.length - 1] = `${last}. ${piece}`;
+      else sentences.push(piece);
+    }
+    return sentences;
+  });
+}
+
+/** Whether a text ends in the beginning of a longer word: short, known, and no unit. */
+function isAbbreviated(text: string): boolean {
+  const end = text.slice(text.search(/\S+$/u));
+  return end.length <= longestAbbreviation && conceptsIn(end).size > 0 && statedUnit(end) === undefined;
+}
 
 /** The units that a text around a table states: `Sensitivities in mV/µm; alert, danger: mil peak to peak`. */
 export function unitsIn(text: string, place: Place, sheets: readonly string[]): NotedUnit[] {
   if (text.length > longest) return [];
   const found: NotedUnit[] = [];
-  for (const sentence of text.split(/[;.]\s+|\s[-–]\s|\n|[()]/u)) {
+  for (const sentence of sentencesOf(text)) {
     let names: string[] = [];
     for (const clause of sentence.split(/,\s+/u)) {
       const read = unitsOfClause(clause);
@@ -69,18 +90,17 @@ export function unitsIn(text: string, place: Place, sheets: readonly string[]): 
 /** The units in a part of a sentence, each with the words beside it. */
 function unitsOfClause(clause: string): { readonly stated: StatedUnit; readonly rest: string }[] {
   const found: { stated: StatedUnit; rest: string }[] = [];
-  const words = clause
-    .trim()
-    .split(/[\s:=]+/u)
-    .filter((one) => one !== '');
+  const written = clause
+    .split(/(?<=[:=])/u)
+    .map((part) => part.split(/[\s:=]+/u).filter((one) => one !== ''));
+  const words = written.flat();
+  const behindColon = new Set(written.map((_, at) => written.slice(0, at).flat().length));
   for (let from = 0; from < words.length; from++) {
-    if (/^[\d.,]+$/u.test(words[from - 1] ?? '')) continue;
+    if (/^[\d.,]+$/u.test(words[from - 1] ?? '') && !behindColon.has(from)) continue;
     for (let to = Math.min(words.length, from + 5); to > from; to--) {
-      const written = words.slice(from, to).join(' ');
+      const text = words.slice(from, to).join(' ');
       const stated =
-        to - from === 1 && word.test(written) && !isVolt(written)
-          ? undefined
-          : statedUnit(inEnglishUnits(written));
+        to - from === 1 && word.test(text) && !isVolt(text) ? undefined : statedUnit(inEnglishUnits(text));
       if (
         !stated ||
         (stated.unit && !spoken.has(stated.unit.dimension) && !stated.unit.dimension.includes('/'))
@@ -116,7 +136,16 @@ export function withNoted(
     const { stated, place } = first.unit;
     return { ...field, units: [{ stated, scope, place, named: true }] };
   }
-  return field;
+  return bySensitivityNote(field, noted);
+}
+
+/** A column with a weak word for a sensitivity below a text that says the unit of the sensitivities, as one beside such units. */
+function bySensitivityNote(field: Field, noted: readonly { readonly unit: NotedUnit }[]): Field {
+  if (field.concepts.get('sensitivity')?.strength !== 'weak' || field.values.least <= 0) return field;
+  const said = noted.find(
+    ({ unit: { of, stated } }) => of.includes('sensitivity') && stated.unit?.dimension.includes('/'),
+  );
+  return said?.unit.stated.unit ? { ...field, besideOf: said.unit.stated.unit.dimension } : field;
 }
 
 /** The units stated in the texts above a block. */

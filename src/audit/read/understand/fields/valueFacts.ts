@@ -52,6 +52,7 @@ export function valueFacts(
     records: 0,
     filled: 0,
     numbers: 0,
+    withUnit: 0,
     dates: 0,
     texts: 0,
     kinds: 0,
@@ -115,7 +116,10 @@ export function valueFacts(
     }
     if (value.is === 'number') {
       addNumber(value.value);
-      if (value.unit) cellUnits.set(value.unit.text, value.unit);
+      if (value.unit) {
+        count.withUnit++;
+        cellUnits.set(value.unit.text, value.unit);
+      }
       if (!/^\d+$/u.test(text) || (before !== null && value.value !== before + 1)) counting = false;
       before = value.value;
     } else if (value.is === 'said blank') count.saidBlank++;

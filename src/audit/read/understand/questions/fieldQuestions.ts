@@ -1,4 +1,5 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
+import { headerKey } from '../../tables/header.ts';
 import { fieldName, laneKey, laneSaid } from '../answers/places.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meanings/meaning.ts';
@@ -54,13 +55,24 @@ function question(
   return [table, asked];
 }
 
+/** A meaning in lists of the same headers: what it is in one of them for certain is proposed first in the others. */
+function layoutOf({ lane }: TableRead, id: MeaningId): string {
+  return [id, ...lane.fields.map(({ text }) => headerKey(text)).toSorted()].join('\n');
+}
+
 /** A question for each field that is proposed for a meaning, and for each needed meaning that has no field. */
 export function fieldQuestions(tables: readonly TableRead[]): Question[] {
   const found: AboutTable[] = [];
   const certain = new Set<MeaningId>();
-  for (const { part, claims, tag } of tables) {
-    if (part === 'channels' && tag?.standing === 'certain')
-      for (const [id, claim] of claims) if (claim.standing === 'certain') certain.add(id);
+  const alike = new Map<string, string>();
+  for (const table of tables) {
+    if (table.part !== 'channels') continue;
+    for (const [id, claim] of table.claims) {
+      const [layout, header] = [layoutOf(table, id), headerKey(claim.field.text)];
+      if (claim.standing === 'certain' || !alike.has(layout)) alike.set(layout, header);
+      if (claim.standing !== 'certain') continue;
+      if (table.tag?.standing === 'certain') certain.add(id);
+    }
   }
   for (const table of tables) {
     if (table.part === 'history' || table.leftOut || table.setAside) continue;
@@ -71,7 +83,12 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
     if (!isPart) continue;
     for (const [id, claim] of claims) {
       if (claim.standing === 'certain' || (claim.standing === 'not known' && !meaning(id).needed)) continue;
-      found.push(question(table, id, [claim.field, ...claim.rivals], claim.evidence));
+      const fields = [claim.field, ...claim.rivals];
+      const told = alike.get(layoutOf(table, id));
+      const first = fields.find(({ text }) => headerKey(text) === told) ?? claim.field;
+      found.push(
+        question(table, id, [first, ...fields.filter((field) => field !== first)], claim.evidence),
+      );
     }
     if (!tag && !claims.has('tag')) {
       const names = table.lane.fields.filter(

@@ -144,19 +144,20 @@ function year({ lane }: TableRead): number {
 /** Which of the lines holds that one table has of one channel: the last tested is proposed, else the first. */
 function linesTwice(channels: readonly ReadChannel[]): Question[] {
   return channels.flatMap(({ tag, machine, troubles, lines }): Question[] => {
-    const twice = troubles.filter((trouble) => trouble.is === 'twice');
-    const [first] = twice;
-    if (!first) return [];
-    const own = lines.filter(({ place }) => first.places.includes(place));
-    const sorted = own.toSorted((one, other) => (other.day ?? 0) - (one.day ?? 0));
-    return [
-      {
-        id: `line ${first.places.map(({ sheet, row, column }) => `${sheet} ${row} ${column}`).join(' ')}`,
+    const asked = new Map<string, Question>();
+    for (const trouble of troubles) {
+      if (trouble.is !== 'twice') continue;
+      const id = `line ${trouble.places.map(({ sheet, row, column }) => `${sheet} ${row} ${column}`).join(' ')}`;
+      if (asked.has(id)) continue;
+      const own = lines.filter(({ place }) => trouble.places.includes(place));
+      const sorted = own.toSorted((one, other) => (other.day ?? 0) - (one.day ?? 0));
+      asked.set(id, {
+        id,
         needed: true,
         records: 1,
         subject: { is: 'line in force', tag, machine, places: sorted.map(({ place }) => place) },
         evidence: [],
-        sheets: [...new Set(first.places.map(({ sheet }) => sheet))],
+        sheets: [...new Set(trouble.places.map(({ sheet }) => sheet))],
         options: sorted.map((chosen): Option => ({
           field: null,
           text: lineName(chosen),
@@ -164,8 +165,9 @@ function linesTwice(channels: readonly ReadChannel[]): Question[] {
             notOfAudit: own.filter((line) => line !== chosen).map((line) => lineSaid(line)),
           },
         })),
-      },
-    ];
+      });
+    }
+    return [...asked.values()];
   });
 }
 

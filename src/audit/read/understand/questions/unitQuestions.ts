@@ -9,14 +9,16 @@ import { optionOf } from './fieldQuestions.ts';
 import { perLayout, type AboutTable } from './perLayout.ts';
 import type { Option, Question } from './question.ts';
 
+/** Vibration is peak to peak where nothing else is said: who knows that it is zero to peak has to be able to say so. */
+const levels = ['mil', 'µm', 'mm', 'mil 0-p', 'µm 0-p'] as const;
 const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
   measured: ['mV/mil', 'mV/µm'],
   configured: ['mV/mil', 'mV/µm'],
   asLeftSensitivity: ['mV/mil', 'mV/µm'],
-  alert: ['mil', 'µm', 'mm'],
-  danger: ['mil', 'µm', 'mm'],
-  fullScale: ['mil', 'µm', 'mm'],
-  limit: ['mil', 'µm', 'mm'],
+  alert: levels,
+  danger: levels,
+  fullScale: levels,
+  limit: levels,
 };
 /** Greatest factor by which a measured sensitivity may differ from the configured one for their units to agree. */
 const agree = 2;
@@ -28,7 +30,7 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
     if (table.part !== 'channels' || table.tag?.standing !== 'certain' || table.leftOut) continue;
     for (const id of Object.keys(unitsOf) as MeaningId[]) {
       const claim = table.claims.get(id);
-      if (!claim || claim.standing === 'not known') continue;
+      if (!claim || (claim.standing === 'not known' && !meaning(id).needed)) continue;
       const slip = ratioSlip(table, claim, channels);
       if (!slip && hasUnit(claim, table, channels)) continue;
       found.push([table, questionFor(table, claim, unitsOf[id] ?? [])]);
@@ -39,8 +41,8 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
 
 function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
   if (claim.unit.fixed) return true;
-  if (claim.standing !== 'certain')
-    return claim.unit.beside.length > 0 || claim.field.values.cellUnits.size > 0;
+  const { numbers, withUnit } = claim.field.values;
+  if (claim.standing !== 'certain') return claim.unit.beside.length > 0 || withUnit >= numbers;
   return !channels.some(
     ({ lines, values }) =>
       lines.some((line) => line.table === table) && values.get(claim.meaning)?.amount?.unit === null,

@@ -1,5 +1,6 @@
 import type { Candidate } from './candidates.ts';
 import { convert } from '../../../../units/unit.ts';
+import { headerKey } from '../../tables/header.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import type { Field } from '../fields/field.ts';
 import { type Meaning } from '../meanings/meaning.ts';
@@ -22,7 +23,8 @@ export function claimOf(
     (one, other) =>
       Number(one.aside ?? false) - Number(other.aside ?? false) ||
       rank(other) - rank(one) ||
-      later(other.field) - later(one.field),
+      later(other.field) - later(one.field) ||
+      Number(goesOn(one.field, other.field)) - Number(goesOn(other.field, one.field)),
   );
   const [first, ...others] = sorted.length > 1 && wanted.matter === 'text' ? bestText(sorted) : sorted;
   if (!first) return undefined;
@@ -76,6 +78,16 @@ function rank({ evidence }: Candidate): number {
     else if (one.is === 'word') best = Math.max(best, one.strength === 'strong' ? 2 : 1);
   }
   return best;
+}
+
+/** Whether a header is another with more behind it: `Sensitivity (2)` beside `Sensitivity`. */
+function goesOn(one: Field, other: Field): boolean {
+  const [longer, shorter] = [nameOf(one), nameOf(other)];
+  return longer.length > shorter.length && longer.startsWith(shorter);
+}
+
+function nameOf({ parts }: Field): string {
+  return parts.map(({ name, remarks }) => [headerKey(name), ...remarks].join(' ')).join(' ');
 }
 
 function later(field: Field): number {

@@ -113,6 +113,11 @@ const groupOf: Readonly<Partial<Record<Meaning['matter'], readonly Concept[]>>> 
   scale: ['full scale', 'setpoint', 'alert', 'danger'],
 };
 
+/** Quantities whose unit says nothing of a meaning: the unit of a full scale may be another than that of setpoints in per cent. */
+function foreign({ matter }: Meaning): readonly Concept[] {
+  return matter === 'setpoint' ? ['gap voltage', 'full scale'] : ['gap voltage'];
+}
+
 /** What tells two quantities of one kind apart in a text that states their units. */
 const qualifiers: readonly Concept[] = ['measured', 'configured', 'as found', 'as left'];
 
@@ -133,7 +138,9 @@ function notedFor(lane: Lane, field: Field, wanted: Meaning): UnitSource | undef
             qualifiers.some((concept) => of.includes(concept) && field.concepts.has(concept)),
         ),
         here.filter(({ of }) => of.some((concept) => names.includes(concept))),
-        here.filter(({ of }) => of.every((concept) => !names.includes(concept) && concept !== 'gap voltage')),
+        here.filter(({ of }) =>
+          of.every((concept) => !names.includes(concept) && !foreign(wanted).includes(concept)),
+        ),
       ].find((units) => units.length > 0) ?? [];
     const [first] = found;
     if (!first) continue;

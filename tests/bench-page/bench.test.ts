@@ -77,11 +77,12 @@ describeWithChromium('the bench', () => {
 
   it('audits, shows the row of a late channel, and hears of changes', async () => {
     await visit.audit();
-    await pane.locator('.channel-line', { hasText: /late/i }).first().click();
+    await pane.getByRole('button', { name: /^\d+ late$/u }).click();
+    await pane.locator('.channel-line').first().click();
     await expect.poll(async () => (await visit.selection()).sheet).toBe('Channels');
     const { area, sheet } = await visit.selection();
     expect(area.top).toBe(area.bottom);
-    const tag = await pane.getByRole('option', { selected: true }).locator('b').textContent();
+    const tag = await pane.getByRole('treeitem', { selected: true }).locator('b').textContent();
     expect((await visit.rows(sheet))[area.top - 1]).toContain(tag);
     await visit.type('Channels', 6, 7, '150');
     await pane.getByText('changed since this audit').waitFor();

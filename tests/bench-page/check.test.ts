@@ -30,7 +30,11 @@ describeWithChromium('result sheets in the bench', () => {
     const copy = verify(readWorkbook('copy.xlsx', await visit.saved()));
     expect(isClean(copy), JSON.stringify(copy)).toBe(true);
 
+    // The check that is shown turns red by itself.
     await visit.type('Channels', 6, 7, '150');
+    await pane.getByRole('alert').filter({ hasText: 'Inputs changed since the audit.' }).waitFor();
+    expect(await pane.getByText('Nothing was edited since this audit.').count()).toBe(0);
+    await pane.getByText('The workbook was changed since this audit.').waitFor();
     await check('Inputs changed since the audit.');
     const link = pane.getByRole('button', { name: 'Channels!G6' });
     await link.click();

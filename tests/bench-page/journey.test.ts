@@ -124,7 +124,7 @@ describeWithChromium('a user’s way through the bench', () => {
     await press('Run audit');
     await row('Danger setpoint').waitFor();
     expect(() => audit(read)).toThrow();
-    expect(await pane.getByRole('listbox').count()).toBe(0);
+    expect(await pane.getByRole('tree').count()).toBe(0);
     expect(await visit.violations()).toEqual([]);
 
     await row('Danger setpoint').getByRole('button', { name: 'Rack!D1' }).click();
@@ -142,7 +142,7 @@ describeWithChromium('a user’s way through the bench', () => {
     await pane.getByLabel('Unit: Measured sensitivity').fill('mV/mil');
     await pane.getByLabel('Unit: Measured sensitivity').blur();
     await press('Yes to all 2');
-    await pane.getByRole('listbox').waitFor();
+    await pane.getByRole('tree').waitFor();
 
     await pane.locator('.channel-line', { hasText: 'V-1' }).click();
     await pane

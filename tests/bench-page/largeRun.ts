@@ -45,7 +45,7 @@ export async function largeRun(page: Page, origin: string, bytes: Uint8Array): P
   const audit = await measured(async () => {
     await pane.getByRole('tab', { name: 'Audit' }).click();
     await pane.getByRole('button', { name: 'Run audit' }).first().click();
-    await pane.getByRole('listbox').waitFor();
+    await pane.getByRole('tree').waitFor();
   });
   const write = await measured(async () => {
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();

@@ -126,7 +126,7 @@ export async function visitBench(
       await pane.getByRole('tab', { name: 'Audit' }).click();
       await pane.getByRole('button', { name: 'Run audit' }).click();
       await pane.getByRole('progressbar').waitFor({ state: 'detached' });
-      await pane.getByRole('listbox').waitFor();
+      await pane.getByRole('tree').waitFor();
     },
     saved: async () => {
       const [download] = await Promise.all([

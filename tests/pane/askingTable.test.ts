@@ -39,7 +39,7 @@ describeWithChromium('the table of questions in the task pane', () => {
     await danger.waitFor();
     expect(await danger.textContent()).toMatch(/Tafel!D1.*Abschaltung.*5, 5, 5.*mil.*Abschaltung/);
     expect(await page.getByRole('row').count()).toBe(5);
-    expect(await page.getByRole('listbox').count()).toBe(0);
+    expect(await page.getByRole('tree').count()).toBe(0);
     await press(page, 'Yes to all 4');
     // 5·200/160 by hand.
     await page.getByText('Danger set 5, really trips at 6.25 mil').waitFor();
@@ -72,7 +72,7 @@ describeWithChromium('the table of questions in the task pane', () => {
     await page.getByRole('button', { name: 'Change: Alert setpoint' }).focus();
     await expect.poll(() => pointedAt(page)).toEqual(column('Tafel', 3, 1, 7));
     await press(page, 'Yes to all 4');
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     await expect.poll(() => pointedAt(page)).toBeNull();
   });
 
@@ -93,7 +93,7 @@ describeWithChromium('the table of questions in the task pane', () => {
       .toBe('Change: Measured sensitivity');
     await page.evaluate(() => window.portLog.select({ sheet: 'Sonden', row: 5, column: 4 }));
     await press(page, 'Yes to all 4');
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     expect(await kept(page)).toMatchObject({
       tables: [
         {
@@ -162,13 +162,13 @@ describeWithChromium('the table of questions in the task pane', () => {
 
   it('says what was understood, and lets it be changed', async () => {
     const page = await visit('workbook=example');
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     await press(page, 'Show what is understood');
     await press(page, 'Change: Danger setpoint');
     await row(page, 'Danger setpoint').getByRole('button', { name: 'Monitor!D1' }).waitFor();
     await page.getByLabel('Answer: Danger setpoint').selectOption({ index: 1 });
     await press(page, 'Use 1 change');
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     expect(await kept(page)).toMatchObject({ tables: [{ sheet: 'Monitor', columns: { danger: {} } }] });
   });
 });

@@ -39,14 +39,17 @@ describeWithChromium('what needs action, in the task pane', () => {
 
   async function audited(sheets: readonly GivenSheet[]): Promise<Page> {
     const page = await visit('workbook=given', {}, sheets);
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     return page;
   }
 
   /** Texts of all entries, shown to the last. */
   async function entries(page: Page): Promise<string[]> {
-    const more = page.getByRole('button', { name: /^Show \d+ more$/u }).first();
-    const all = page.locator('[data-code]');
+    const fold = page.locator('details', { hasText: 'All that needs action' });
+    if (!(await fold.evaluate((part: HTMLDetailsElement) => part.open)))
+      await fold.locator('summary').click();
+    const more = fold.getByRole('button', { name: /^Show \d+ more$/u });
+    const all = fold.locator('[data-code]');
     for (let before = -1; before !== (await all.count());) {
       before = await all.count();
       if ((await more.count()) > 0) await more.click();
@@ -94,7 +97,7 @@ describeWithChromium('what needs action, in the task pane', () => {
     const given = sheets.map(({ name, rows }) => ({ name, rows }));
     const page = await visit('workbook=given&saved', {}, given);
     const unread = page.locator('[data-code="not-read"]');
-    await unread.waitFor();
+    await unread.waitFor({ state: 'attached' });
     await page.getByRole('button', { name: 'Monitor!E1' }).last().click();
     expect(await page.evaluate(() => window.portLog.calls.filter(([call]) => call === 'selectCell'))).toEqual(
       [['selectCell', { sheet: 'Monitor', row: 1, column: 5 }]],
@@ -110,7 +113,7 @@ describeWithChromium('what needs action, in the task pane', () => {
     await page.locator('summary', { hasText: 'Not read' }).click();
     await page.getByRole('button', { name: 'Take it back' }).click();
     await page.getByRole('button', { name: 'Run audit again' }).click();
-    await unread.waitFor();
+    await unread.waitFor({ state: 'attached' });
     expect(await page.getByText('All OK').count()).toBe(0);
   });
 });

@@ -20,7 +20,7 @@ describeWithChromium('calibration record in the task pane', () => {
 
   async function chosen(tag: string, options: BrowserContextOptions = {}): Promise<void> {
     page = await visit(`workbook=records&visit=${tag.length}`, options);
-    await page.getByRole('option').filter({ hasText: tag }).first().click();
+    await page.getByRole('treeitem').filter({ hasText: tag }).first().click();
     await page.getByRole('article').waitFor();
     const folder = process.env['PANE_PICTURES'];
     if (folder !== undefined) {

@@ -47,7 +47,7 @@ describeWithChromium('comparison with earlier results in the task pane', () => {
 
   async function audited(name: string, options: BrowserContextOptions = {}): Promise<void> {
     page = await visit(`workbook=${name}`, options);
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
   }
   const choose = async (sheet: string): Promise<void> => {
     await page.locator('summary', { hasText: 'Compare with earlier results' }).click();

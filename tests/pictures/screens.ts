@@ -5,9 +5,10 @@ import type { BenchVisit } from '../bench-page/openPage.ts';
 export async function auditedScreen(visit: BenchVisit): Promise<Uint8Array> {
   const { page, pane } = visit;
   await visit.audit();
+  await pane.locator('.machine-line', { hasText: 'K-101' }).click();
   await pane.locator('.channel-line', { hasText: 'K101-1X' }).click();
   await pane.locator('.channel-detail').waitFor();
-  await pane.getByRole('listbox').evaluate((list) => {
+  await pane.getByRole('tree').evaluate((list) => {
     list.scrollIntoView({ block: 'start' });
   });
   await settled(visit);

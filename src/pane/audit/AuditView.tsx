@@ -25,41 +25,68 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
     // The button that began the work is gone: who used it by keys goes on at what came of it.
     const page = view.current?.ownerDocument;
     if (work || !page?.hasFocus() || page.activeElement !== page.body) return;
-    const heads = view.current?.querySelectorAll<HTMLElement>('.outcome') ?? [];
-    (refusal === null ? heads[heads.length - 1] : heads[0])?.focus();
+    view.current?.querySelector<HTMLElement>('.asked-first summary, .outcome')?.focus();
   }, [work]);
+
+  const answered = report && workbook;
+  /** Questions come first where there is no answer without them, or where the user asked what is understood. */
+  const asksFirst = asks !== null && (!report || asks.refused || asks.wanted);
+  const asking = !work && asks && (
+    <div class={asks.wanted ? 'asked-first' : undefined}>
+      <AskingPart asked={asks} hasReport={report !== null && !asks.refused} onAnswer={answer} />
+    </div>
+  );
+  const progress = work && (
+    <Progress
+      label={auditWords.steps[work.step]}
+      part={work.part}
+      cancelText={auditWords.cancel}
+      onCancel={cancel}
+    />
+  );
+  const show = (
+    <button
+      type="button"
+      class="button"
+      onClick={() => {
+        start('columns');
+      }}
+    >
+      {auditWords.show}
+    </button>
+  );
+  const further = (
+    <>
+      {!work && <CheckResults stale={stale} />}
+      {!work && answered && <div class="button-row">{show}</div>}
+      {!work && <KeptAnswers map={state.map} onForget={forget} />}
+      <PolicyForm key={String(state.known)} policy={state.policy} onPolicy={setPolicy} />
+      {answered && (
+        <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
+      )}
+    </>
+  );
   return (
     <div ref={view}>
-      <h2>{auditWords.title}</h2>
-      <p class="quiet">{auditWords.intro}</p>
-      {work ? (
-        <Progress
-          label={auditWords.steps[work.step]}
-          part={work.part}
-          cancelText={auditWords.cancel}
-          onCancel={cancel}
-        />
-      ) : (
-        <div class="button-row">
-          <button
-            type="button"
-            class="button button-first"
-            onClick={() => {
-              start('report');
-            }}
-          >
-            {report ? auditWords.runAgain : auditWords.run}
-          </button>
-          <button
-            type="button"
-            class="button"
-            onClick={() => {
-              start('columns');
-            }}
-          >
-            {auditWords.show}
-          </button>
-        </div>
+      {(!answered || asksFirst) && <h2>{auditWords.title}</h2>}
+      {!answered && (
+        <>
+          <p class="quiet">{auditWords.intro}</p>
+          {progress ?? (
+            <div class="button-row">
+              <button
+                type="button"
+                class="button button-first"
+                onClick={() => {
+                  start('report');
+                }}
+              >
+                {auditWords.run}
+              </button>
+              {show}
+            </div>
+          )}
+        </>
       )}
       {remarks.map((text) => (
         <Notice key={text} tone="warning">
@@ -72,27 +99,30 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
         </Notice>
       )}
       {cancelled && <Notice tone="note">{auditWords.cancelled}</Notice>}
-      {stale && <Notice tone="warning">{auditWords.stale}</Notice>}
-      {unsettled && <Notice tone="warning">{auditWords.unsettled}</Notice>}
-      {!work && asks && (
-        <AskingPart asked={asks} hasReport={report !== null && !asks.refused} onAnswer={answer} />
-      )}
-      {!work && <KeptAnswers map={state.map} onForget={forget} />}
-      <PolicyForm key={String(state.known)} policy={state.policy} onPolicy={setPolicy} />
-      {report && workbook && (
-        <ComparePart workbook={workbook} earlier={state.earlier} since={report.since} onEarlier={compare} />
-      )}
-      {report && workbook && (
+      {asksFirst && asking}
+      {answered ? (
         <Results
-          key={report.generated}
           report={report}
           workbook={workbook}
           map={state.map}
           onMap={setMap}
+          outOfDate={[...(stale ? [auditWords.stale] : []), ...(unsettled ? [auditWords.unsettled] : [])]}
+          onAgain={
+            work
+              ? null
+              : () => {
+                  start('report');
+                }
+          }
           onWriting={setWriting}
-        />
+          progress={progress}
+          asking={!asksFirst && asking}
+        >
+          {further}
+        </Results>
+      ) : (
+        further
       )}
-      {!work && <CheckResults />}
     </div>
   );
 }

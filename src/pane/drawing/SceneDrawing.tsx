@@ -4,6 +4,7 @@ import { rounded } from '../../audit/model/wording.ts';
 import { drawingWords, sceneInWords, laneLabel } from './drawingWords.ts';
 import { positionOf, type Scene, type Lane } from './scene.ts';
 import { axisHeight, edges, footHeight, headHeight, laneHeight, width } from './sizes.ts';
+import { laneNumbers } from './laneNumbers.ts';
 
 interface LaneDrawingProps {
   readonly scene: Scene;
@@ -26,12 +27,12 @@ export function SceneDrawing({ scene }: { scene: Scene }): JSX.Element {
         <title id={id}>{sceneInWords(scene)}</title>
         {limit !== null && (
           <Mark name="limit" at={x(limit)} from={headHeight - 4} to={axis} labelAt={12}>
-            {drawingWords.limitLabel(limit, unit)}
+            {drawingWords.limitLabel(scene, limit)}
           </Mark>
         )}
         {reading !== null && (
           <Mark name="reading" at={x(reading)} from={top} to={axis} labelAt={axis + axisHeight + 8}>
-            {drawingWords.readingLabel(reading, unit)}
+            {drawingWords.readingLabel(scene, reading)}
           </Mark>
         )}
         {lanes.map((lane, index) => (
@@ -98,21 +99,21 @@ function Reach({ scene, reach, axis, y }: ReachProps): JSX.Element {
         <line x1={end} x2={end} y1={axis - 6} y2={axis + 6} />
       )}
       <text x={edges.left} y={y}>
-        {drawingWords.reachLabel(reach, scene.unit)}
+        {drawingWords.reachLabel(scene, reach)}
       </text>
     </g>
   );
 }
 
-/** One threshold: an open ring where it is meant to act, a filled diamond where it does, an arrow between them. */
+/** One threshold: an open ring where it is meant to act, a filled diamond where it does, an arrow between them, their numbers below. */
 function LaneDrawing({ scene, lane, top }: LaneDrawingProps): JSX.Element {
   const x = (value: number): number => positionOf(scene, value, edges.left, edges.right);
-  const middle = top + laneHeight - 14;
+  const middle = top + laneHeight - 26;
   const { intended, effective, low, high, verdict } = lane;
   return (
     <g class={`lane lane-${verdict}`}>
       <text x={edges.left} y={top + 12}>
-        {laneLabel(lane, scene.unit)}
+        {laneLabel(lane, scene)}
       </text>
       <line class="lane-line" x1={edges.left} x2={edges.right} y1={middle} y2={middle} />
       {low !== null && high !== null && (
@@ -132,6 +133,11 @@ function LaneDrawing({ scene, lane, top }: LaneDrawingProps): JSX.Element {
       {effective !== null && (
         <path class="lane-effective" d={`M${x(effective)},${middle - 7}l6,7l-6,7l-6,-7z`} />
       )}
+      {laneNumbers(scene, lane).map(({ of, x: at, text }) => (
+        <text key={of} class={`lane-number lane-number-${of}`} x={at} y={middle + 19} text-anchor="middle">
+          {text}
+        </text>
+      ))}
     </g>
   );
 }

@@ -6,6 +6,7 @@ import { thresholdName, trips, type ThresholdResult } from '../../audit/model/th
 export function channelScene({ unit, thresholds, inputs }: ChannelResult): Scene | null {
   return sceneOf({
     unit: unit ?? '',
+    step: inputs.resolution,
     lanes: thresholds.filter(({ setpoint }) => setpoint !== null).map(laneOf),
     limit: inputs.limit,
     reach: inputs.linearReach,

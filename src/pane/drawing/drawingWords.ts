@@ -1,5 +1,16 @@
-import { amount, capital, verdictWords } from '../../audit/model/wording.ts';
+import { capital, level, rounded, verdictWords } from '../../audit/model/wording.ts';
 import type { Lane, Scene } from './scene.ts';
+
+type Scale = Pick<Scene, 'unit' | 'step'>;
+
+/** A number on the scale of a drawing, at the step of its instrument. */
+export function scaleNumber({ step = null }: Scale, value: number): string {
+  return step === null ? rounded(value) : level(value, step);
+}
+
+function withUnit(scale: Scale, value: number): string {
+  return scale.unit === '' ? scaleNumber(scale, value) : `${scaleNumber(scale, value)} ${scale.unit}`;
+}
 
 /** Texts of the drawing. */
 export const drawingWords = {
@@ -10,28 +21,34 @@ export const drawingWords = {
   reach: 'linear reach',
   reading: 'present real reading',
   axis: (unit: string) => `real, in ${unit}`,
-  limitLabel: (value: number, unit: string) => `limit ${amount(value, unit)}`,
-  reachLabel: (value: number, unit: string) => `linear to ${amount(value, unit)}`,
-  readingLabel: (value: number, unit: string) => `now ${amount(value, unit)}`,
+  limitLabel: (scale: Scale, value: number) => `limit ${withUnit(scale, value)}`,
+  reachLabel: (scale: Scale, value: number) => `linear to ${withUnit(scale, value)}`,
+  readingLabel: (scale: Scale, value: number) => `now ${withUnit(scale, value)}`,
 } as const;
 
 /** A lane in a few words: `Danger: set 5, really trips at 6.25 mil`. */
-export function laneLabel({ name, acts, intended, effective, verdict }: Lane, unit: string): string {
-  const set = intended === null ? '' : `set ${amount(intended, effective === null ? unit : '')}, `;
-  const really = effective === null ? verdictWords[verdict] : `really ${acts} at ${amount(effective, unit)}`;
+export function laneLabel({ name, acts, intended, effective, verdict }: Lane, scale: Scale): string {
+  const set =
+    intended === null
+      ? ''
+      : `set ${effective === null ? withUnit(scale, intended) : scaleNumber(scale, intended)}, `;
+  const really =
+    effective === null ? verdictWords[verdict] : `really ${acts} at ${withUnit(scale, effective)}`;
   return `${capital(name)}: ${set}${really}`;
 }
 
 /** The whole drawing in words, for readers who hear the screen. */
-export function sceneInWords({ lanes, limit, reach, reading, unit }: Scene): string {
+export function sceneInWords(scene: Scene): string {
+  const { lanes, limit, reach, reading } = scene;
+  const say = (value: number): string => withUnit(scene, value);
   const parts = lanes.map((lane) => {
     const { low, high } = lane;
-    const band = low === null || high === null ? '' : ` (${amount(low, unit)} to ${amount(high, unit)})`;
+    const band = low === null || high === null ? '' : ` (${say(low)} to ${say(high)})`;
     const verdict = lane.effective === null ? '' : `, ${verdictWords[lane.verdict]}`;
-    return `${laneLabel(lane, unit)}${band}${verdict}`;
+    return `${laneLabel(lane, scene)}${band}${verdict}`;
   });
-  if (limit !== null) parts.push(`Limit ${amount(limit, unit)}`);
-  if (reach !== null) parts.push(`Linear reach ${amount(reach, unit)}`);
-  if (reading !== null) parts.push(`Present real reading ${amount(reading, unit)}`);
+  if (limit !== null) parts.push(`Limit ${say(limit)}`);
+  if (reach !== null) parts.push(`Linear reach ${say(reach)}`);
+  if (reading !== null) parts.push(`Present real reading ${say(reading)}`);
   return `${parts.join('. ')}.`;
 }

@@ -16,6 +16,8 @@ export interface Lane {
 
 export interface SceneInput {
   readonly unit: string;
+  /** Step of the instrument, by which numbers are shown; `null` where none is known. */
+  readonly step?: number | null;
   readonly lanes: readonly Lane[];
   readonly limit: number | null;
   /** Largest real swing inside the linear span, from 0. */

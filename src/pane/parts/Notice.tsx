@@ -1,9 +1,10 @@
 import type { ComponentChildren, JSX } from 'preact';
 
-export type Tone = 'problem' | 'warning' | 'note' | 'done';
+export type Tone = 'problem' | 'outdated' | 'warning' | 'note' | 'done';
 
 const heads: Readonly<Record<Tone, string>> = {
   problem: 'Problem',
+  outdated: 'Out of date',
   warning: 'Note well',
   note: 'Note',
   done: 'Done',

@@ -6,6 +6,8 @@ interface TextFieldProps {
   readonly value: string;
   readonly onText: (text: string) => void;
   readonly unit?: string;
+  /** Said inside while it is empty; no label. */
+  readonly placeholder?: string;
   readonly hint?: ComponentChildren;
   readonly complaint?: string | undefined;
   readonly numeric?: boolean;
@@ -14,7 +16,7 @@ interface TextFieldProps {
 
 /** A labelled text field with its unit, a hint, and what is wrong with what was entered. */
 export function TextField(props: TextFieldProps): JSX.Element {
-  const { label, value, onText, unit, hint, complaint, numeric = false, onCommit } = props;
+  const { label, value, onText, unit, placeholder, hint, complaint, numeric = false, onCommit } = props;
   const id = useId();
   const described = [hint ? `${id}-hint` : '', complaint ? `${id}-complaint` : ''].filter(
     (part) => part !== '',
@@ -30,6 +32,7 @@ export function TextField(props: TextFieldProps): JSX.Element {
           autocomplete="off"
           spellcheck={false}
           value={value}
+          placeholder={placeholder}
           aria-invalid={complaint ? true : undefined}
           aria-describedby={described.length > 0 ? described.join(' ') : undefined}
           onInput={(event) => {

@@ -19,7 +19,8 @@ export interface QuickState {
 
 export interface TakenCell {
   readonly field: CellField;
-  readonly place: CellPlace;
+  /** `null`: the cell holds another number, as it is in another unit. */
+  readonly place: CellPlace | null;
   readonly value: number;
 }
 
@@ -27,7 +28,12 @@ export type QuickAction =
   | { readonly type: 'typed'; readonly field: QuickField; readonly text: string }
   | { readonly type: 'kind'; readonly kind: SetpointKind }
   | { readonly type: 'unit'; readonly unit: string }
-  | { readonly type: 'took'; readonly cells: readonly TakenCell[] };
+  | {
+      readonly type: 'took';
+      readonly cells: readonly TakenCell[];
+      readonly kind: SetpointKind | null;
+      readonly unit: string | null;
+    };
 
 export const emptyQuick: QuickState = {
   texts: { setpoint: '', configured: '', measured: '', uncertainty: '' },
@@ -36,7 +42,7 @@ export const emptyQuick: QuickState = {
   sources: {},
 };
 
-/** The next state of the quick answer. A field that is typed over is no longer that of its cell. */
+/** The next state of the quick answer. A field that is typed over is no longer that of its cell; one that is not taken stays. */
 export function quickReducer(state: QuickState, action: QuickAction): QuickState {
   switch (action.type) {
     case 'typed': {
@@ -48,14 +54,23 @@ export function quickReducer(state: QuickState, action: QuickAction): QuickState
       return { ...state, kind: action.kind };
     case 'unit':
       return { ...state, unit: action.unit };
-    case 'took':
+    case 'took': {
+      const sources = { ...state.sources };
+      for (const { field, place } of action.cells) {
+        if (place) sources[field] = place;
+        else Reflect.deleteProperty(sources, field);
+      }
       return {
-        ...state,
         texts: {
           ...state.texts,
-          ...Object.fromEntries(action.cells.map(({ field, value }) => [field, String(value)])),
+          ...Object.fromEntries(
+            action.cells.map(({ field, value }) => [field, String(Number(value.toPrecision(12)))]),
+          ),
         },
-        sources: Object.fromEntries(action.cells.map(({ field, place }) => [field, place])),
+        kind: action.kind ?? state.kind,
+        unit: action.unit ?? state.unit,
+        sources,
       };
+    }
   }
 }

@@ -12,7 +12,7 @@ export const quickWords = {
   alert: 'Alert',
   danger: 'Danger',
   take: 'Take from selection',
-  takeHint: 'Select three cells: setpoint, configured sensitivity, measured sensitivity.',
+  takeHint: 'Select a row of your list, or the three cells. Headers and units tell which is which.',
   insert: 'Insert formula',
   insertHint: 'Goes into the cell that is selected in the workbook.',
   overwrite: 'Overwrite it',
@@ -21,7 +21,32 @@ export const quickWords = {
   waiting: 'Enter a setpoint and both sensitivities.',
   drawing: 'Drawing of the intended and the effective threshold',
   tooFew: (count: number) =>
-    `The selection holds ${count === 0 ? 'no filled cell' : count === 1 ? 'one filled cell' : `${count} filled cells`}. Select three: setpoint, configured sensitivity and measured sensitivity, in this order.`,
+    `The selection holds ${count === 0 ? 'no filled cell' : count === 1 ? 'one filled cell' : `${count} filled cells`}, and nothing beside it says more. Select a row of your list, or three cells: setpoint, configured and measured sensitivity.`,
+  tooMany: (count: number) =>
+    `${count} numbers are selected, and no header tells which are meant. Select the setpoint and both sensitivities alone.`,
+  severalRows: 'Several rows are selected. Select one.',
+  otherUnits: (measured: string, configured: string) =>
+    `The measured sensitivity is in ${measured}, the configured one in ${configured}: they measure different things. Select those of one channel.`,
+  converted: (from: string, to: string) => `The measured sensitivity is turned from ${from} into ${to}.`,
+  oneUnit: (known: 'measured' | 'configured', unit: string) =>
+    `Only the ${known} sensitivity has a unit: the other is taken in ${unit} too.`,
+  otherSetpoint: (cell: string) => `The alert is in ${cell}: take that cell too, or choose the kind below.`,
+  missing: (fields: readonly string[]) =>
+    `Not found beside them: ${fields.join(', ')}. Type it, or take it from another selection.`,
+  stays: (fields: readonly string[]) => `As before: ${fields.join(', ')}.`,
+  ask: 'Which is which?',
+  askHint: 'Headers do not tell for sure.',
+  askOf: (cell: string) => `Cell ${cell} is`,
+  use: 'Use these',
+  leaveOut: 'left out',
+  roles: {
+    danger: 'danger setpoint',
+    alert: 'alert setpoint',
+    setpoint: 'setpoint',
+    configured: 'configured sensitivity',
+    measured: 'measured sensitivity',
+    sensitivity: 'a sensitivity',
+  },
   noNumber: (cell: string, why: string) => `Cell ${cell} ${why}. Correct it, or select other cells.`,
   notAbove: (what: string) => `${what} must be a number above 0.`,
   notNumber: (why: string) => `This ${why}. Write a number such as 5 or 0.25.`,
@@ -31,5 +56,6 @@ export const quickWords = {
   filled: (cell: string) => `Cell ${cell} is not empty. Overwrite it with the formula?`,
   moved: (cell: string) => `Another cell is selected by now: ${cell}.`,
   inserted: (cell: string) => `The formula is in ${cell}.`,
-  took: 'Taken in the order in which the cells stand. Check the fields below.',
+  took: (fields: readonly string[]) => `Taken by their headers: ${fields.join(', ')}.`,
+  tookSaid: (fields: readonly string[]) => `Taken as you said: ${fields.join(', ')}.`,
 } as const;

@@ -55,9 +55,9 @@ export function ChannelDetail({ channel, attention, policy }: ChannelDetailProps
       <p class="quiet">
         <Said text={where.join(', ')} most={160} />
       </p>
+      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
       <h4>{auditWords.next}</h4>
       {attention.length > 0 ? <AttentionList attention={attention} ofOne /> : <p>{auditWords.nothingToDo}</p>}
-      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
       <h4>{auditWords.thresholdsNow(channel.state)}</h4>
       <Readings text={readingsText(sensitivity, inputs.gapVoltage)} />
       <ThresholdLines channel={channel} />

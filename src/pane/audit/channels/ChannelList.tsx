@@ -1,14 +1,16 @@
 import type { JSX, RefObject } from 'preact';
-import { useEffect, useRef, useState, useLayoutEffect, useReducer } from 'preact/hooks';
+import { useRef, useState, useLayoutEffect, useReducer } from 'preact/hooks';
 import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
 import { auditWords, severityNames } from '../auditWords.ts';
+import type { ListRow, MachineRow } from './listRows.ts';
+import { MachineLine } from './MachineLine.tsx';
 import { worstThreshold } from '../../../audit/model/order.ts';
 import { thresholdName } from '../../../audit/model/threshold.ts';
 import { capital } from '../../../audit/model/wording.ts';
 import { Said } from '../../parts/Said.tsx';
 import { Badge } from './Badge.tsx';
 import { standingOf } from './standing.ts';
-import { panelText, reallyText } from './thresholdText.ts';
+import { levelOf, reallyText } from './thresholdText.ts';
 import {
   elementScroll,
   observeElementOffset,
@@ -27,12 +29,17 @@ interface ChannelLineProps {
   readonly channel: ChannelResult;
   /** What needs action of it, gravest first. */
   readonly attention: readonly Attention[];
+  /** It stands below the line of its machine. */
+  readonly below: boolean;
 }
 
 interface ChannelListProps {
-  readonly channels: readonly ChannelResult[];
-  readonly chosen: ChannelResult | null;
-  readonly onChoose: (channel: ChannelResult) => void;
+  readonly rows: readonly ListRow[];
+  /** Key of the line that is chosen. */
+  readonly chosen: string | null;
+  readonly onChoose: (row: ListRow) => void;
+  /** Opens or closes a machine. */
+  readonly onTurn: (row: MachineRow) => void;
   /** What needs action of a channel. */
   readonly attentionOf: (channel: ChannelResult) => readonly Attention[];
 }
@@ -40,14 +47,20 @@ interface ChannelListProps {
 /** Height of a line, as the style sheet sets it. */
 const lineHeight = 72;
 
-/** Channels as a list box of WAI-ARIA: arrows move, Enter or Space chooses; only the lines in view are in the page. */
-export function ChannelList({ channels, chosen, onChoose, attentionOf }: ChannelListProps): JSX.Element {
+/** Machines and their channels as a tree of WAI-ARIA: arrows move, open and close, Enter or Space chooses; only the lines in view are in the page. */
+export function ChannelList({ rows, chosen, onChoose, onTurn, attentionOf }: ChannelListProps): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
-  const [active, setActive] = useState(0);
-  const { items, height, scrollTo } = useVirtualList(box, channels.length, lineHeight);
-  useEffect(() => {
-    setActive(0);
-  }, [channels]);
+  const [activeKey, setActiveKey] = useState('');
+  const { items, height, scrollTo } = useVirtualList(box, rows.length, lineHeight);
+  const active = Math.max(
+    0,
+    rows.findIndex(({ key }) => key === activeKey),
+  );
+  const moveTo = (index: number): void => {
+    const next = Math.min(rows.length - 1, Math.max(0, index));
+    setActiveKey(rows[next]?.key ?? '');
+    scrollTo(next);
+  };
 
   const page = Math.max(1, Math.floor((box.current?.clientHeight ?? lineHeight) / lineHeight) - 1);
   const steps: Readonly<Record<string, number>> = {
@@ -56,27 +69,30 @@ export function ChannelList({ channels, chosen, onChoose, attentionOf }: Channel
     PageUp: active - page,
     PageDown: active + page,
     Home: 0,
-    End: channels.length - 1,
+    End: rows.length - 1,
+  };
+  const sideways = (row: ListRow, key: 'ArrowLeft' | 'ArrowRight'): void => {
+    if (row.kind === 'machine' && row.open === (key === 'ArrowLeft')) onTurn(row);
+    else if (key === 'ArrowRight') moveTo(row.kind === 'machine' ? active + 1 : active);
+    else moveTo(rows.findLastIndex(({ kind }, index) => index < active && kind === 'machine'));
   };
   const onKey = (event: KeyboardEvent): void => {
     const step = steps[event.key];
-    const line = channels[active];
-    if (step !== undefined) {
-      const next = Math.min(channels.length - 1, Math.max(0, step));
-      setActive(next);
-      scrollTo(next);
-    } else if ((event.key === 'Enter' || event.key === ' ') && line) {
-      onChoose(line);
-    } else return;
+    const row = rows[active];
+    if (step !== undefined) moveTo(step);
+    else if (row && (event.key === 'Enter' || event.key === ' ')) onChoose(row);
+    else if (row && (event.key === 'ArrowLeft' || event.key === 'ArrowRight')) sideways(row, event.key);
+    else return;
     event.preventDefault();
   };
 
   const activeShown = items.some((item) => item.index === active);
   return (
     <div
-      class="channel-list"
+      class={`channel-list${chosen === null ? '' : ' channel-list-beside'}`}
+      style={{ '--all-lines': `${height + 2}px` }}
       ref={box}
-      role="listbox"
+      role="tree"
       tabIndex={0}
       aria-label={`${auditWords.list}. ${auditWords.listHint}`}
       aria-activedescendant={activeShown ? `channel-${active}` : undefined}
@@ -84,24 +100,35 @@ export function ChannelList({ channels, chosen, onChoose, attentionOf }: Channel
     >
       <div class="channel-lines" role="presentation" style={{ height: `${height}px` }}>
         {items.map(({ index, start }) => {
-          const channel = channels[index];
-          if (!channel) return null;
+          const row = rows[index];
+          if (!row) return null;
+          const look = row.kind === 'machine' ? 'machine-line' : `channel-line channel-level-${row.level}`;
           return (
             <div
               key={index}
               id={`channel-${index}`}
-              class={`channel-line ${index === active ? 'channel-active' : ''}`}
+              class={`list-line ${look} ${index === active ? 'channel-active' : ''}`}
               style={{ transform: `translateY(${start}px)` }}
-              role="option"
-              aria-selected={channel === chosen}
-              aria-setsize={channels.length}
-              aria-posinset={index + 1}
+              role="treeitem"
+              aria-level={row.kind === 'machine' ? 1 : row.level}
+              aria-expanded={row.kind === 'machine' ? row.open : undefined}
+              aria-selected={row.key === chosen}
+              aria-setsize={row.of}
+              aria-posinset={row.at}
               onClick={() => {
-                setActive(index);
-                onChoose(channel);
+                setActiveKey(row.key);
+                onChoose(row);
               }}
             >
-              <ChannelLine channel={channel} attention={attentionOf(channel)} />
+              {row.kind === 'machine' ? (
+                <MachineLine {...row} />
+              ) : (
+                <ChannelLine
+                  channel={row.channel}
+                  attention={attentionOf(row.channel)}
+                  below={row.level === 2}
+                />
+              )}
             </div>
           );
         })}
@@ -110,11 +137,12 @@ export function ChannelList({ channels, chosen, onChoose, attentionOf }: Channel
   );
 }
 
-/** One channel of the list: how it stands, tag, where it is, what its worst threshold really does, and the panel reading. */
-function ChannelLine({ channel, attention: [first] }: ChannelLineProps): JSX.Element {
-  const where = [channel.machine, channel.location].filter((text) => text !== '').join(', ');
+/** One channel of the list: how it stands, tag, where it is, the panel reading of its worst threshold, and what that really does. */
+function ChannelLine({ channel, attention: [first], below }: ChannelLineProps): JSX.Element {
+  const where = [below ? '' : channel.machine, channel.location].filter((text) => text !== '').join(', ');
   const standing = standingOf(channel);
   const worst = worstThreshold(channel.thresholds);
+  const panel = worst?.panel ?? null;
   return (
     <>
       <span class="channel-first">
@@ -134,9 +162,17 @@ function ChannelLine({ channel, attention: [first] }: ChannelLineProps): JSX.Ele
         )}
       </span>
       <span class="cut">
+        {worst && panel !== null ? (
+          <>
+            Panel <strong>{levelOf(channel, panel)}</strong>: treat as {worst.name}
+          </>
+        ) : (
+          auditWords.noPanel
+        )}
+      </span>
+      <span class="quiet cut">
         {worst ? `${capital(thresholdName(worst))} ${reallyText(channel, worst)}` : auditWords.noThreshold}
       </span>
-      <span class="quiet cut">{(worst && panelText(channel, worst)) ?? auditWords.noPanel}</span>
     </>
   );
 }

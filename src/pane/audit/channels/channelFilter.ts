@@ -9,6 +9,11 @@ export interface ChannelFilter {
 
 export const everything: ChannelFilter = { standing: null, search: '' };
 
+/** Whether a filter leaves every channel. */
+export function isEverything({ standing, search }: ChannelFilter): boolean {
+  return standing === null && search.trim() === '';
+}
+
 /** Channels that stand so and whose tag, machine or location holds every word searched for; their order stays. */
 export function filterChannels(
   channels: readonly ChannelResult[],

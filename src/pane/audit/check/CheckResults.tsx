@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   type Verification,
   coverageWithoutFile,
@@ -11,9 +11,10 @@ import { verifyInSteps } from '../../../evidence/verify.ts';
 import type { Cancel } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { plainMessage } from '../../parts/shownText.ts';
 import { useLongDeed } from '../../parts/useLongDeed.ts';
 import { inSlices } from '../run/inSlices.ts';
-import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { clockTime } from '../auditWords.ts';
@@ -26,6 +27,9 @@ const checkWords = {
   checking: 'Checking the results',
   cancel: 'Cancel',
   cancelled: 'Cancelled. Nothing was checked.',
+  changed: 'The workbook was changed after this check.',
+  changedUnwritten:
+    'The workbook was changed since the audit, and there are no result sheets to check. Run the audit again.',
   nothing: 'There are no result sheets to check. Run the audit and write them first.',
   without: 'These result sheets carry no evidence and can’t be checked:',
   clean: 'Nothing was edited since this audit.',
@@ -48,17 +52,35 @@ interface CheckedPartProps {
   readonly check: PartCheck;
 }
 
+interface CheckOutcomeProps {
+  readonly found: Verification;
+  /** The workbook was changed since the audit that the pane shows. */
+  readonly stale: boolean;
+}
+
 type Work = { readonly label: string; readonly part: number };
 
-/** Checks the newest result sheets of the workbook, and says what was edited since. Nothing in the workbook is changed. */
-export function CheckResults(): JSX.Element {
+/** How long the workbook must rest after an edit before it is checked again, and how long a check may take for that. */
+const rest = 700;
+const mostForAgain = 3_000;
+
+/**
+ * Checks the newest result sheets of the workbook, and says what was edited since. An edit after the check turns it red at once
+ * and has it made again, where that is quick. Nothing in the workbook is changed. `stale`: it was changed since the audit.
+ */
+export function CheckResults({ stale }: { stale: boolean }): JSX.Element {
   const port = usePort();
   const deed = useLongDeed(checkWords.cancelled);
   const [work, setWork] = useState<Work>({ label: checkWords.reading, part: 0 });
   const [found, setFound] = useState<Verification | null>(null);
+  const [changed, setChanged] = useState(false);
+  const [deaf, setDeaf] = useState<string | null>(null);
+  const took = useRef(0);
 
   const check = async (cancel: Cancel): Promise<boolean> => {
+    const begun = Date.now();
     setFound(null);
+    setChanged(false);
     const showing =
       (label: string) =>
       (part: number): void => {
@@ -67,26 +89,68 @@ export function CheckResults(): JSX.Element {
     const workbook = await port.readWorkbook(showing(checkWords.reading), cancel);
     const verification = await inSlices(verifyInSteps(workbook), showing(checkWords.checking), cancel);
     setFound(verification);
+    if (verification && verification.checked !== null) setListening(true);
+    took.current = Date.now() - begun;
     return verification !== null;
   };
+  const start = (): void => {
+    deed.run(check);
+  };
+  const latest = useRef({ start, busy: deed.busy });
+  latest.current = { start, busy: deed.busy };
+
+  const [listening, setListening] = useState(false);
+  useEffect(() => {
+    if (!listening) return undefined;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    let stop: (() => void) | null = null;
+    let gone = false;
+    const later = (): void => {
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        if (latest.current.busy) later();
+        else latest.current.start();
+      }, rest);
+    };
+    port
+      .onChange(() => {
+        setChanged(true);
+        if (took.current <= mostForAgain) later();
+      })
+      .then(
+        (off) => {
+          if (gone) off();
+          else stop = off;
+        },
+        (error: unknown) => {
+          setDeaf(plainMessage(error));
+        },
+      );
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+      stop?.();
+    };
+  }, [port, listening]);
 
   return (
     <LongDeedPart
       deed={deed}
       words={{ button: checkWords.check, hint: checkWords.hint, cancel: checkWords.cancel }}
       work={work}
-      start={() => {
-        deed.run(check);
-      }}
+      start={start}
     >
-      {found && <CheckOutcome found={found} />}
+      {deaf !== null && <Notice tone="warning">{deaf}</Notice>}
+      {found && changed && <Notice tone="outdated">{checkWords.changed}</Notice>}
+      {found && !changed && <CheckOutcome found={found} stale={stale} />}
     </LongDeedPart>
   );
 }
 
 /** What a check of the result sheets found. */
-function CheckOutcome({ found }: { found: Verification }): JSX.Element {
+function CheckOutcome({ found, stale }: CheckOutcomeProps): JSX.Element {
   const { checked, inputs, policy, results, older, without } = found;
+  if (!checked && stale) return <Notice tone="problem">{checkWords.changedUnwritten}</Notice>;
   if (!checked) {
     return (
       <Notice tone="note">

@@ -1,36 +1,35 @@
 import type { JSX } from 'preact';
-import type { Attention, Report } from '../../../audit/model/report.ts';
+import type { Attention } from '../../../audit/model/report.ts';
 import { CellLink } from '../../parts/CellLink.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { LongList } from '../../parts/LongList.tsx';
-import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { auditWords, severityNames } from '../auditWords.ts';
 
 /** Entries shown before more are asked for, so that the list of channels is not far below. */
 const shownFirst = 12;
 
-type NeedsActionProps = Pick<Report, 'attention' | 'notRead' | 'channels'>;
+interface NeedsActionProps {
+  readonly attention: readonly Attention[];
+  /** Something critical in it belongs to no machine of the list. */
+  readonly beyondList: boolean;
+}
 
-/** The gravest as the headline of the audit, and below it the rest of what needs action. */
-export function NeedsAction({ attention, notRead, channels }: NeedsActionProps): JSX.Element | null {
-  const [first] = attention;
-  if (!first) {
-    return notRead.length === 0 && channels.length > 0 ? (
-      <Notice tone="done">{auditWords.allWell}</Notice>
-    ) : null;
-  }
-  const critical = attention.filter(({ severity }) => severity === 'critical').length;
+/** All that needs action, gravest first, folded away below the list of channels. */
+export function NeedsAction({ attention, beyondList }: NeedsActionProps): JSX.Element | null {
+  if (attention.length === 0) return null;
   return (
-    <>
-      <h3>
-        {auditWords.needsAction}{' '}
-        <span class="quiet">{auditWords.counted(critical, attention.length - critical)}</span>
-      </h3>
-      <div class={`headline headline-${first.severity} severity-${first.severity}`} data-code={first.code}>
-        <Entry entry={first} />
-      </div>
-      {attention.length > 1 && <AttentionList attention={attention.slice(1)} />}
-    </>
+    <Fold
+      part
+      needed={beyondList}
+      title={
+        <>
+          {auditWords.needsAction} <span class="quiet">{attention.length}</span>
+        </>
+      }
+    >
+      <AttentionList attention={attention} />
+    </Fold>
   );
 }
 
@@ -38,10 +37,16 @@ interface AttentionListProps {
   readonly attention: readonly Attention[];
   /** All of them are about the one channel that is shown. */
   readonly ofOne?: boolean;
+  /** All of them are about the one machine that is shown. */
+  readonly ofMachine?: boolean;
 }
 
 /** Entries of the list of what needs action. */
-export function AttentionList({ attention, ofOne = false }: AttentionListProps): JSX.Element {
+export function AttentionList({
+  attention,
+  ofOne = false,
+  ofMachine = false,
+}: AttentionListProps): JSX.Element {
   return (
     <LongList
       entries={attention}
@@ -49,15 +54,21 @@ export function AttentionList({ attention, ofOne = false }: AttentionListProps):
       more={auditWords.more}
       line={(entry, index) => (
         <li key={index} class={`severity-${entry.severity}`} data-code={entry.code}>
-          <Entry entry={entry} ofOne={ofOne} />
+          <Entry entry={entry} ofOne={ofOne} ofMachine={ofMachine || ofOne} />
         </li>
       )}
     />
   );
 }
 
+interface EntryProps {
+  readonly entry: Attention;
+  readonly ofOne?: boolean;
+  readonly ofMachine?: boolean;
+}
+
 /** What is wrong, what to do, and where it stands in the workbook. */
-function Entry({ entry, ofOne = false }: { entry: Attention; ofOne?: boolean }): JSX.Element {
+export function Entry({ entry, ofOne = false, ofMachine = false }: EntryProps): JSX.Element {
   const {
     severity,
     subject,
@@ -68,7 +79,7 @@ function Entry({ entry, ofOne = false }: { entry: Attention; ofOne?: boolean }):
   return (
     <>
       <b>{severityNames[severity]}</b>
-      {!ofOne && subject.machine !== '' && (
+      {!ofMachine && subject.machine !== '' && (
         <span class="quiet">
           {' '}
           <Said text={subject.machine} most={60} />

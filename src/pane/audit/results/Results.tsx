@@ -1,23 +1,27 @@
-import type { JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import type { ComponentChildren, JSX } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
-import type { ChannelResult, Report, Summary } from '../../../audit/model/report.ts';
+import type { Report, Summary } from '../../../audit/model/report.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
+import { attentionOfNoMachine } from '../../../sheets/machines.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useDeed } from '../../parts/useLongDeed.ts';
-import { auditWords, clockTime } from '../auditWords.ts';
+import { auditWords } from '../auditWords.ts';
 import { ChannelDetail } from '../channels/ChannelDetail.tsx';
-import { everything, filterChannels } from '../channels/channelFilter.ts';
 import { ChannelList } from '../channels/ChannelList.tsx';
+import type { ListRow } from '../channels/listRows.ts';
+import { MachineDetail } from '../channels/MachineDetail.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
 import { Groups } from './Groups.tsx';
+import { Headline } from './Headline.tsx';
 import { NeedsAction } from './NeedsAction.tsx';
+import { useResultList } from './useResultList.ts';
 import { WriteSheets } from './WriteSheets.tsx';
 import { standingClass, standings, signOf, standingWords, type Standing } from '../channels/standing.ts';
 
@@ -33,36 +37,57 @@ interface ResultsProps {
   readonly workbook: Workbook;
   readonly map: ColumnMap;
   readonly onMap: (map: ColumnMap) => void;
+  /** Why the results are out of date; empty where they are not. */
+  readonly outOfDate: readonly string[];
+  /** Audits again; `null` while an audit is under way. */
+  readonly onAgain: (() => void) | null;
   /** Hears when the pane itself begins and ends to write. */
   readonly onWriting: (under: boolean) => void;
+  /** How far the next audit is. */
+  readonly progress: ComponentChildren;
+  /** What is still asked about the workbook. */
+  readonly asking: ComponentChildren;
+  /** What else can be done: it stands below the buttons that write sheets. */
+  readonly children: ComponentChildren;
 }
 
-/** The result of an audit: what needs action, what was not read, counts, channels worst first, the chosen one, groups, problems. */
-export function Results({ report, workbook, map, onMap, onWriting }: ResultsProps): JSX.Element {
+/** The result of an audit: the answer; the list, worst first; what is chosen in it; what was not read; what can be done; all that needs action, votes, problems. */
+export function Results(props: ResultsProps): JSX.Element {
+  const { report, workbook, map, onMap, outOfDate, onAgain, onWriting, progress, asking, children } = props;
   const port = usePort();
   const selecting = useDeed();
-  const [filter, setFilter] = useState(everything);
-  const [chosen, setChosen] = useState<ChannelResult | null>(null);
+  const part = useRef<HTMLDivElement>(null);
+  const list = useResultList(report);
+  const { machines, rows, fitting, filter, setFilter, chosen, channel, machine } = list;
   const subjects = useMemo(() => bySubject(report.attention), [report]);
-  const listed = useMemo(() => filterChannels(report.channels, filter), [report, filter]);
-  const choose = (channel: ChannelResult): void => {
-    setChosen(channel);
-    const { sheet, row } = channel.source.channels;
-    const { from, to } = rowExtent(report, channel);
-    selecting.run(() => port.selectRow(sheet, row, from, to));
+  const apart = useMemo(() => attentionOfNoMachine(report), [report]);
+  const several = machines.length > 1;
+  const { asLeft, corrected } = report.summary;
+  const wholeRead = report.notRead.length === 0 && apart.every(({ severity }) => severity !== 'critical');
+  const choose = (row: ListRow): void => {
+    list.choose(row);
+    if (row.kind === 'machine') return;
+    const { sheet, row: at } = row.channel.source.channels;
+    const { from, to } = rowExtent(report, row.channel);
+    selecting.run(() => port.selectRow(sheet, at, from, to));
   };
   return (
-    <>
-      <h3 class="outcome" tabIndex={-1}>
-        {auditWords.results}
+    <div ref={part}>
+      <Headline
+        report={report}
+        outOfDate={outOfDate}
+        onAgain={onAgain}
+        onList={() => part.current?.querySelector<HTMLElement>('.channel-list')?.focus()}
+      >
+        {progress}
+      </Headline>
+      {asking}
+      <h3 class="list-head">
+        {several ? auditWords.machineList : auditWords.list}{' '}
+        <span class="quiet" role="status">
+          {fitting === 0 ? auditWords.nothingListed : auditWords.listed(fitting, report.channels.length)}
+        </span>
       </h3>
-      <p class="quiet">
-        {auditWords.resultFrom(report.version)}{' '}
-        <time dateTime={report.generated}>{clockTime(report.generated)}</time>
-      </p>
-      <NeedsAction attention={report.attention} notRead={report.notRead} channels={report.channels} />
-      <Unread notRead={report.notRead} map={map} onMap={onMap} />
-      <h3>{auditWords.list}</h3>
       <Counts
         summary={report.summary}
         standing={filter.standing}
@@ -70,37 +95,59 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
           setFilter({ ...filter, standing });
         }}
       />
-      <WriteSheets report={report} workbook={workbook} map={map} onWriting={onWriting} />
-      <TextField
-        label={auditWords.search}
-        value={filter.search}
-        onText={(search) => {
-          setFilter({ ...filter, search });
-        }}
-      />
-      <p class="quiet" role="status">
-        {listed.length === 0
-          ? auditWords.nothingListed
-          : auditWords.listed(listed.length, report.channels.length)}
-      </p>
-      {listed.length > 0 && (
-        <ChannelList channels={listed} chosen={chosen} onChoose={choose} attentionOf={subjects.ofChannel} />
+      <div class="search">
+        <TextField
+          label={auditWords.search}
+          value={filter.search}
+          placeholder={auditWords.searchHint}
+          onText={(search) => {
+            setFilter({ ...filter, search });
+          }}
+        />
+      </div>
+      {rows.length > 0 && (
+        <ChannelList
+          rows={rows}
+          chosen={chosen}
+          onChoose={choose}
+          onTurn={list.turn}
+          attentionOf={subjects.ofChannel}
+        />
       )}
       {selecting.refusal !== null && (
         <Notice tone="problem">
           <Said text={selecting.refusal} />
         </Notice>
       )}
-      {chosen ? (
+      {channel ? (
         <ChannelDetail
-          key={report.channels.indexOf(chosen)}
-          channel={chosen}
-          attention={subjects.ofChannel(chosen)}
+          key={chosen}
+          channel={channel}
+          attention={subjects.ofChannel(channel)}
           policy={report.policy}
         />
+      ) : machine ? (
+        <MachineDetail key={chosen} machine={machine} wholeRead={wholeRead} />
       ) : (
-        listed.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
+        rows.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}
+      {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
+      <Unread notRead={report.notRead} map={map} onMap={onMap} />
+      <h3>{auditWords.further}</h3>
+      <WriteSheets
+        key={report.generated}
+        report={report}
+        workbook={workbook}
+        map={map}
+        machine={machine}
+        several={several}
+        onWriting={onWriting}
+      />
+      {children}
+      <NeedsAction
+        attention={report.attention}
+        beyondList={apart.some(({ severity }) => severity === 'critical')}
+      />
       {report.groups.length > 0 && (
         <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
       )}
@@ -112,48 +159,51 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
           <FindingList findings={report.problems} none="" />
         </details>
       )}
-    </>
+    </div>
   );
 }
 
-/** Channels by how they stand now, each count also the filter of the list; groups that cannot trip, corrected channels. */
+/** Channels by how they stand now, each count also the filter of the list: one stop of the Tab key, arrows move within. */
 function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
-  const { channels, inBypass, groupsThatCannotTrip, asLeft, corrected } = summary;
+  const { channels, inBypass } = summary;
+  const bar = useRef<HTMLDivElement>(null);
+  const choices: readonly (Standing | null)[] = [null, ...standings];
+  const at = choices.indexOf(standing);
+  const onKey = (event: KeyboardEvent): void => {
+    const buttons = [...(bar.current?.querySelectorAll<HTMLElement>('button') ?? [])];
+    const from = buttons.findIndex((button) => button === event.target);
+    const steps: Readonly<Record<string, number>> = {
+      ArrowLeft: from - 1,
+      ArrowUp: from - 1,
+      ArrowRight: from + 1,
+      ArrowDown: from + 1,
+      Home: 0,
+      End: buttons.length - 1,
+    };
+    const next = Object.hasOwn(steps, event.key) ? steps[event.key] : undefined;
+    if (next === undefined) return;
+    event.preventDefault();
+    buttons[(next + buttons.length) % buttons.length]?.focus();
+  };
+  const countOf = (one: Standing | null): number =>
+    one === null ? channels : one === 'in bypass' ? inBypass : summary[one];
   return (
-    <>
-      <div class="counts" role="group" aria-label={auditWords.list}>
+    <div class="counts" role="toolbar" aria-label={auditWords.filter} ref={bar} onKeyDown={onKey}>
+      {choices.map((one, index) => (
         <button
+          key={one ?? 'all'}
           type="button"
-          class="count"
-          aria-pressed={standing === null}
+          class={`count${one === null ? '' : ` ${standingClass(one)}`}${countOf(one) === 0 ? ' count-none' : ''}`}
+          aria-pressed={standing === one}
+          tabIndex={index === at ? 0 : -1}
           onClick={() => {
-            onStanding(null);
+            onStanding(standing === one ? null : one);
           }}
         >
-          <b>{channels}</b> {auditWords.all}
+          {one !== null && <span aria-hidden="true">{signOf(one)}</span>} <b>{countOf(one)}</b>{' '}
+          {one === null ? auditWords.all : standingWords[one]}
         </button>
-        {standings.map((one) => (
-          <button
-            key={one}
-            type="button"
-            class={`count ${standingClass(one)}`}
-            aria-pressed={standing === one}
-            onClick={() => {
-              onStanding(standing === one ? null : one);
-            }}
-          >
-            <span aria-hidden="true">{signOf(one)}</span>{' '}
-            <b>{one === 'in bypass' ? inBypass : summary[one]}</b> {standingWords[one]}
-          </button>
-        ))}
-      </div>
-      {groupsThatCannotTrip > 0 && (
-        <p class="groups-idle">
-          <b>{groupsThatCannotTrip}</b>{' '}
-          {groupsThatCannotTrip === 1 ? 'voting group cannot trip.' : 'voting groups cannot trip.'}
-        </p>
-      )}
-      {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
-    </>
+      ))}
+    </div>
   );
 }

@@ -1,15 +1,14 @@
 import type { JSX } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Report } from '../../../audit/model/report.ts';
 import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
-import { machineName, machinesOf, type Machine } from '../../../sheets/machines.ts';
+import { machineName, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
 import { tidySheetsInSteps } from '../../../sheets/tidy/tidySheets.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
-import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { shownText } from '../../parts/shownText.ts';
 import { auditWords } from '../auditWords.ts';
+import { useState } from 'preact/hooks';
 import type { Steps } from '../../../audit/model/steps.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
@@ -37,21 +36,17 @@ interface WriteSheetsProps {
   /** What was audited, with what was said about it. */
   readonly workbook: Workbook;
   readonly map: ColumnMap;
+  /** The machine that is chosen in the list, where there are several. */
+  readonly machine: Machine | null;
+  /** There are several. */
+  readonly several: boolean;
   /** Hears when the pane itself begins and ends to write. */
   readonly onWriting: (under: boolean) => void;
 }
 
-const everyMachine = 'every';
-
-function valueOf({ name }: Machine): string {
-  return `machine ${name}`;
-}
-
 /** What can be written of an audit into the workbook: result sheets, sheets to hand over, and the list itself in the standard shape where it has another. */
-export function WriteSheets({ report, workbook, map, onWriting }: WriteSheetsProps): JSX.Element {
-  const machines = useMemo(() => machinesOf(report), [report]);
-  const [chosen, setChosen] = useState(everyMachine);
-  const machine = machines.find((one) => valueOf(one) === chosen);
+export function WriteSheets(props: WriteSheetsProps): JSX.Element {
+  const { report, workbook, map, machine, several, onWriting } = props;
   return (
     <>
       <SheetsDeed
@@ -60,22 +55,21 @@ export function WriteSheets({ report, workbook, map, onWriting }: WriteSheetsPro
         sheets={() => resultSheetsInSteps(report)}
         onWriting={onWriting}
       />
-      {machines.length > 1 && (
-        <ChoiceField
-          label={auditWords.handOverOf}
-          value={machine ? chosen : everyMachine}
-          choices={[
-            { value: everyMachine, text: auditWords.everyMachine },
-            ...machines.map((one) => ({ value: valueOf(one), text: shownText(machineName(one), 60) })),
-          ]}
-          onChoice={setChosen}
-        />
-      )}
       <SheetsDeed
         words={auditWords.handOverSheets}
-        sheets={() => (machine ? handoverSheetInSteps(machine, report) : handoverSheetsInSteps(report))}
+        sheets={() => handoverSheetsInSteps(report)}
         onWriting={onWriting}
       />
+      {machine ? (
+        <SheetsDeed
+          key={machine.name}
+          words={auditWords.handOverOne(shownText(machineName(machine), 60))}
+          sheets={() => handoverSheetInSteps(machine, report)}
+          onWriting={onWriting}
+        />
+      ) : (
+        several && <p class="quiet">{auditWords.chooseMachine}</p>
+      )}
       {report.proposal !== null && (
         <SheetsDeed
           words={auditWords.tidySheets}

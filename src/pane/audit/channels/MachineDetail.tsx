@@ -1,0 +1,42 @@
+import type { JSX } from 'preact';
+import { machineName, type Machine } from '../../../sheets/machines.ts';
+import { standing } from '../../../sheets/handover/answer.ts';
+import { tripLines } from '../../../sheets/handover/tripLines.ts';
+import { Said } from '../../parts/Said.tsx';
+import { auditWords } from '../auditWords.ts';
+import { AttentionList } from '../results/NeedsAction.tsx';
+
+interface MachineDetailProps {
+  readonly machine: Machine;
+  /** Nothing of the workbook was left unread. */
+  readonly wholeRead: boolean;
+}
+
+/** One machine as it stands now: the answer, what still trips it, what to do about its votes. */
+export function MachineDetail({ machine, wholeRead }: MachineDetailProps): JSX.Element {
+  const ofVotes = machine.attention.filter(({ subject }) => subject.group !== null);
+  return (
+    <article class="channel-detail" aria-label={auditWords.machine}>
+      <h3>
+        <Said text={machineName(machine)} most={80} />
+      </h3>
+      <p>
+        <Said text={standing(machine, wholeRead)} most={700} />
+      </p>
+      <h4>{auditWords.stillTrips}</h4>
+      <ul class="plain-list">
+        {tripLines(machine).map(({ sign, shade, words }) => (
+          <li key={words}>
+            {sign !== '' && <b class={`verdict-${shade}`}>{sign}</b>} <Said text={words} />
+          </li>
+        ))}
+      </ul>
+      {ofVotes.length > 0 && (
+        <>
+          <h4>{auditWords.next}</h4>
+          <AttentionList attention={ofVotes} ofMachine />
+        </>
+      )}
+    </article>
+  );
+}

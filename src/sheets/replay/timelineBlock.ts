@@ -4,7 +4,8 @@ import { clockOf } from '../../audit/model/wording.ts';
 import type { Area } from '../../cells/sheet.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { palette, tones } from '../look/palette.ts';
+import { tones } from '../look/palette.ts';
+import { verdictLooks } from '../look/verdictLooks.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -27,7 +28,11 @@ export function drawnThreshold({ thresholds }: ReplayedChannel): ReplayedThresho
 }
 
 /** A block whose first row is `top`: its readings below each other, the drawing beside them. */
-export function timelineBlock(channel: ReplayedChannel, threshold: ReplayedThreshold, top: number): TimelineBlock {
+export function timelineBlock(
+  channel: ReplayedChannel,
+  threshold: ReplayedThreshold,
+  top: number,
+): TimelineBlock {
   const { tag, unit, timeline } = channel;
   const { name, setpoint, acted, should } = threshold;
   const zero = should.proven ?? acted.proven ?? timeline[0] ?? null;
@@ -102,13 +107,13 @@ function chartOf(
     xAxis: { title: from, numberFormat: 'General' },
     yAxis: { title: unit, numberFormat: 'General' },
     series: [
-      { name: 'really', x, y: down(at.real), line: { color: palette.orange, width: 2 } },
-      { name: 'shown', x, y: down(at.shown), line: { color: palette.blue, width: 2, dash: 'dash' } },
+      { name: 'really', x, y: down(at.real), line: { color: verdictLooks.late.light, width: 2 } },
+      { name: 'shown', x, y: down(at.shown), line: { color: tones.quiet, width: 2, dash: 'dash' } },
       { name: `${name} set`, x, y: down(at.set), line: { color: tones.ink, width: 1, dash: 'dot' } },
       ...(should.proven
-        ? [marked('should have acted', 1, { shape: 'triangle', size: 11, color: palette.orange })]
+        ? [marked('should have acted', 1, { shape: 'triangle', size: 11, color: verdictLooks.late.light })]
         : []),
-      ...(acted.proven ? [marked('acted', 2, { shape: 'diamond', size: 11, color: palette.blue })] : []),
+      ...(acted.proven ? [marked('acted', 2, { shape: 'diamond', size: 11, color: tones.quiet })] : []),
     ],
   };
 }

@@ -15,7 +15,7 @@ export async function buildFunctions(folder: string): Promise<string[]> {
         outDir: folder,
         emptyOutDir: false,
         lib: {
-          entry: join(SOURCE, 'addin', 'entry', 'functions.ts'),
+          entry: join(SOURCE, 'addin', 'functions.ts'),
           name: 'tripdriftFunctions',
           formats: ['iife'],
           fileName: () => FUNCTIONS_FILE,

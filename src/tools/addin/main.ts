@@ -83,7 +83,7 @@ export async function buildAddin(folder: string, options: BuildOptions): Promise
 function copyIcons(folder: string): void {
   for (const file of ICON_SIZES.map(iconFile)) {
     mkdirSync(dirname(join(folder, file)), { recursive: true });
-    copyFileSync(join(SOURCE, 'addin', file), join(folder, file));
+    copyFileSync(join(SOURCE, 'tools', file), join(folder, file));
   }
 }
 

@@ -35,7 +35,7 @@ describe('the audit command', () => {
     );
     expect(out).toContain('6 channels were measured again after a correction: 2 corrected.');
     expect(out.indexOf('T101 thrust (2oo2) cannot trip')).toBeLessThan(out.indexOf('Not read'));
-    expect(out).toContain('Restore the group before start-up.');
+    expect(out).toContain('Before start-up: get this group able to trip again.');
     expect(out).toContain('--details lists them.');
     expect(out).toContain('Advisory only.');
     expect(out).not.toContain('\u001b');

@@ -25,7 +25,7 @@ describe('what needs action, at the terminal', () => {
     const bypassed = told({ ...fine, bypass: true });
     expect(bypassed).not.toContain(clean);
     expect(bypassed).toContain(
-      'critical V-1 is in bypass: it trips nothing. Take the bypass out before start-up',
+      'critical V-1 is in bypass: it trips nothing. Before start-up: remove the bypass',
     );
     // 1000/192 = 5.208 mil: within 5 %, beyond 5.1 mil.
     for (const one of [{ measured: 192 }, { asLeft: 192 }]) {

@@ -1,9 +1,17 @@
 import type { PlacedFact } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type { Attention, ChannelResult, GroupResult, NotRead, ReplayedChannel, ReplayedThreshold } from '../model/report.ts';
+import type {
+  Attention,
+  ChannelResult,
+  GroupResult,
+  NotRead,
+  ReplayedChannel,
+  ReplayedThreshold,
+} from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { messageOf } from './messages/messages.ts';
+import { ofGroup } from './groupSentences.ts';
 import { ofReplayed } from './replaySentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
@@ -53,23 +61,23 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
       headline: `${tag} is past its ${name} now: panel ${bare(entry.panel)}, really ${say(entry.real)}; ${name} is meant at ${say(setpoint)}.`,
       doNext: trips(name)
         ? 'Tell the shift leader now, and decide by the site’s own procedure for danger.'
-        : 'Treat it as an alert now, and find out why the machine runs there.',
+        : 'Treat it as an alert now. Find out why it runs this high.',
     };
   if (entry.code === 'beyond-limit')
     return {
       headline: `${whom} acts at ${say(entry.real)}, beyond the machine limit of ${say(entry.limit)}.`,
-      doNext: 'Have those responsible for the machine look at it before start-up.',
+      doNext: 'Before start-up: the machinery engineer responsible must decide.',
     };
   if (entry.code === 'may-be-beyond-limit')
     return {
       headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
-      doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
+      doNext: 'Measure the chain more accurately, or let the machinery engineer responsible decide.',
     };
   switch (verdict) {
     case 'unreachable':
       return {
         headline: `${whom} cannot act: ${why(threshold, say)}.`,
-        doNext: `Correct it before start-up: ${unreachableCure(threshold)}`,
+        doNext: `Before start-up: ${unreachableCure(threshold)}`,
       };
     case 'late':
       return {
@@ -93,7 +101,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'within':
       return {
         headline: `${whom} is not known: ${obstacleText(threshold.obstacles, invalid)}.`,
-        doNext: 'Complete the row and audit again. Until then do not rely on it.',
+        doNext: 'Do not rely on it. Enter what is missing or wrong, and audit again.',
       };
   }
 }
@@ -126,7 +134,7 @@ export const lineReasons: Readonly<Record<LineReason, string>> = {
   'above full scale': 'it is set above full scale',
   'out of the linear reach': 'it lies beyond the linear range of the chain',
   'on the other side of zero': 'the zero has moved so far that it acts on the other side',
-  'outside the fault limits': 'the monitor marks the channel faulty first',
+  'outside the fault limits': 'the monitor marks the channel faulty before it gets there',
   'the record does not reach that far': 'its calibration record does not reach that far',
   'the gap voltage lies outside the record': 'its gap voltage lies outside the calibration record',
   'the measured zero lies outside the record':
@@ -143,12 +151,11 @@ function why({ unreachable, lines }: ThresholdResult, say: (value: number | null
 }
 
 function unreachableCure({ unreachable }: ThresholdResult): string {
-  if (unreachable.includes('above full scale'))
-    return 'a setpoint above full scale is a slip, or needs a wider full scale.';
-  if (unreachable.includes('on the other side of zero')) return 'set the zero anew.';
+  if (unreachable.includes('above full scale')) return 'lower the setpoint or raise the full scale.';
+  if (unreachable.includes('on the other side of zero')) return 'set the zero again.';
   if (unreachable.includes('outside the fault limits'))
-    return 'set the gap or the fault limits so that it trips first.';
-  return 'set the gap near the middle of the linear range, or mend the chain.';
+    return 'correct the gap or the fault limits so that the trip comes first.';
+  return 'set the gap to the middle of the linear range, or repair the chain.';
 }
 
 /** Where another line of evidence puts it, where it says otherwise. */
@@ -190,38 +197,7 @@ function ofBypass({ tag, thresholds }: ChannelResult): Sentences {
   const danger = thresholds.some(({ name, setpoint }) => trips(name) && setpoint !== null);
   return {
     headline: `${tag} is in bypass: it ${danger ? 'trips' : 'alarms'} nothing.`,
-    doNext: 'Take the bypass out before start-up, by the site’s own procedure.',
-  };
-}
-
-function ofGroup(
-  { name, voting, threshold, multiplier, unit, members, decidedBy, limit }: GroupResult,
-  entry: Unsaid['entry'],
-): Sentences {
-  const say = (value: number | null): string => `${level(value ?? NaN, null)}${unit ? ` ${unit}` : ''}`;
-  const way = threshold.startsWith('counter') ? ' in the counter direction' : '';
-  const whom = `${capital(name)} (${voting})${way}${multiplier === 1 ? '' : ' at start-up'}`;
-  const acts = trips(threshold) ? 'trips' : 'alarms';
-  if (entry.code === 'group-late')
-    return {
-      headline: `${whom} is late: meant ${say(entry.set)}, really ${acts} at ${say(entry.real)} by ${listed(decidedBy)}.`,
-      doNext: `Correct ${listed(decidedBy)} first.`,
-    };
-  if (entry.code === 'group-beyond-limit')
-    return {
-      headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
-      doNext: 'Have those responsible for the machine look at it before start-up.',
-    };
-  if (entry.code === 'group-tripped')
-    return {
-      headline: `${whom} has tripped already, or would at once: the votes of ${listed(decidedBy)} count though they are out.`,
-      doNext: 'Check what the system does with members out of service, and restore them before start-up.',
-    };
-  const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
-  const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
-  return {
-    headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
-    doNext: 'Restore the group before start-up.',
+    doNext: 'Before start-up: remove the bypass by the site’s own procedure.',
   };
 }
 
@@ -231,7 +207,7 @@ function ofFact(subject: string, fact: PlacedFact, { code }: Unsaid['entry']): S
     headline: `${subject}${messageOf(fact)}`,
     doNext:
       code === 'incomplete'
-        ? 'Add its measured sensitivity and audit again. Until then do not rely on it.'
+        ? 'Do not rely on it. Add its measured sensitivity, and audit again.'
         : `Check ${fact.sheet}, row ${fact.row}${fact.column === '' ? '' : `, column ${fact.column}`}.`,
   };
 }
@@ -243,9 +219,9 @@ function ofNotRead({ what, text, looksLike, sheet, row, column }: NotRead): Sent
     headline: `${capital(what)}${named}${where} was not read; it looks like ${looksLike}.`,
     doNext:
       what === 'column' || what === 'value'
-        ? 'Correct its header, or say that it is no quantity of this audit.'
+        ? 'Correct its header, or mark it as not part of this audit.'
         : what === 'row'
-          ? 'Enter its tag, or say that it is no part of this audit.'
-          : 'Say which table it belongs to, or that it is no part of this audit.',
+          ? 'Enter its tag, or mark it as not part of this audit.'
+          : 'Say which table it belongs to, or mark it as not part of this audit.',
   };
 }

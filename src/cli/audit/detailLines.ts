@@ -88,11 +88,12 @@ function groupLines(
       ? 'cannot act'
       : liveVoting === 'tripped'
         ? `has tripped by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}, out of service`
-        : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, decided by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}${out.length > 0 ? `, ${liveVoting} left` : ''}`;
+        : `really ${level(effective, null)}${unit === null ? '' : ` ${plain(unit, 20)}`}, set by ${decidedBy.map((tag) => plain(tag, 60)).join(', ')}${out.length > 0 ? `, ${liveVoting} left` : ''}`;
+  const side = threshold.startsWith('counter') ? -1 : 1;
   const ends =
     chance === null || chance.low === null || chance.high === null
       ? ''
-      : `, between ${level(chance.low, null)} and ${level(chance.high, null)} away from zero`;
+      : `, between ${level(side * chance.low, null)} and ${level(side * chance.high, null)}`;
   return [
     wrapped(`  ${of} ${thresholdName({ name: threshold, multiplier })}: ${acts}${ends}`, width, '    '),
     ...findings.map((finding) => findingLine(finding, width, '    ')),

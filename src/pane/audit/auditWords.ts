@@ -59,7 +59,7 @@ export const auditWords = {
   settingsRow: 'monitor settings',
   groups: 'Voting groups',
   noMachine: 'No machine named',
-  decidedBy: 'decided by',
+  decidedBy: 'set by',
   problems: 'Problems in the tables',
   more: (count: number) => `Show ${count} more`,
   resultSheets: {

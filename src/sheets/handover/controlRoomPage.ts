@@ -190,7 +190,7 @@ function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
       entries: [
         wide(null, 'small', room.name),
         wide(
-          '△ set  ▼ really trips  ┃ machine limit. All settings stand below each other: to the right is late, to the left early.',
+          '△ set  ▼ really trips  ┃ machine limit. All △ are lined up: ▼ to the right is late, to the left early.',
           'small',
           room.scale,
         ),

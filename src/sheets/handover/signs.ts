@@ -36,7 +36,7 @@ const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: Thres
   unreachable: [verdictSigns.unreachable, 'unreachable'],
   'in-bypass': [verdictSigns['in bypass'], 'unreachable'],
   late: [verdictSigns.late, 'late'],
-'did-not-act': [`${verdictLooks.unreachable.sign} did not act`, 'unreachable'],
+  'did-not-act': [`${verdictLooks.unreachable.sign} did not act`, 'unreachable'],
   'acted-late': [`${verdictLooks.late.sign} acted late`, 'late'],
   'not-proven': [`${verdictLooks.undetermined.sign} not proven`, 'undetermined'],
   'beyond-limit': [`${verdictLooks.late.sign} beyond limit`, 'late'],

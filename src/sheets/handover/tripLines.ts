@@ -1,7 +1,8 @@
 import { level } from '../../audit/model/wording.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import type { Attention, ChannelResult, GroupResult } from '../../audit/model/report.ts';
-import { trips, type ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { trips, type ThresholdResult, type ThresholdVerdict } from '../../audit/model/threshold.ts';
+import { parseVoting } from '../../method/voting/voting.ts';
 import type { Machine } from '../machines.ts';
 import { clipped, listed } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
@@ -47,9 +48,15 @@ function lineOf(name: string, groups: readonly GroupResult[], machine: Machine):
   const clauses = ordered.map((group) => clauseOf(group, channels));
   const distrusted = distrustedIn(ordered, channels);
   const warning = distrusted.length === 0 ? '' : ` Do not count on ${listed(distrusted, 6, 40)}.`;
+  const [{ voting, members } = { voting: '', members: [] }] = groups;
+  const missing = (parseVoting(voting)?.n ?? 0) - members.length;
+  const unknown = missing > 0 ? ` Not known: ${missing} of its ${missing + members.length} members.` : '';
+  const reduced = distrusted.length > 0 || missing > 0;
   return {
-    ...(entry ? { sign: signOf(entry), shade: shadeOf(entry.code) } : withoutEntry(ordered, distrusted)),
-    words: `${clipped(name, 60)} (${votingWords(groups[0]?.voting ?? '')}): ${clauses.join('; ')}.${warning}`,
+    ...(entry
+      ? { sign: signOf(entry), shade: shadeOf(entry.code) }
+      : withoutEntry(ordered, distrusted, reduced)),
+    words: `${clipped(name, 60)} (${votingWords(voting)}): ${clauses.join('; ')}.${warning}${unknown}`,
   };
 }
 
@@ -57,8 +64,9 @@ function lineOf(name: string, groups: readonly GroupResult[], machine: Machine):
 function withoutEntry(
   groups: readonly GroupResult[],
   distrusted: readonly string[],
+  reduced: boolean,
 ): Pick<TripLine, 'sign' | 'shade'> {
-  if (distrusted.length === 0) return { sign: verdictSigns.within, shade: 'within' };
+  if (!reduced) return { sign: verdictSigns.within, shade: 'within' };
   const deciding = groups.flatMap(({ decidedBy }) => decidedBy);
   return deciding.some((tag) => distrusted.includes(tag))
     ? { sign: verdictSigns.undetermined, shade: 'undetermined' }
@@ -115,26 +123,41 @@ const unreliable: ReadonlySet<ThresholdVerdict> = new Set([
 function alone({ channels, groups }: Machine): readonly TripLine[] {
   const voting = new Set(groups.flatMap(({ members }) => members.map(({ tag }) => tagKey(tag))));
   const single = channels.filter(({ tag }) => !voting.has(tagKey(tag)));
-  if (single.length === 0) return [];
+  const line = (start: string, those: readonly ChannelResult[]): TripLine[] =>
+    those.length === 0
+      ? []
+      : [{ sign: '', shade: 'within', words: `${start}: ${listed(those.map(aloneWords), 8, 60)}.` }];
   return [
-    {
-      sign: '',
-      shade: 'within',
-      words: `In no voting group: ${listed(single.map(aloneWords), 8, 60)}.`,
-    },
+    ...line(
+      'Voting not known',
+      single.filter(({ inputs }) => inputs.group !== ''),
+    ),
+    ...line(
+      'In no voting group',
+      single.filter(({ inputs }) => inputs.group === ''),
+    ),
   ];
 }
 
 function aloneWords({ tag, thresholds, inBypass, unit, inputs }: ChannelResult): string {
-  const danger = thresholds.find(({ name, multiplier }) => name === 'danger' && multiplier === 1);
+  const running = thresholds.filter(({ multiplier }) => multiplier === 1);
+  const danger = running.find(({ name }) => name === 'danger');
+  const counter = running.find(({ name }) => name === 'counter danger');
   const name = clipped(tag, 40);
   if (inBypass === true) return `${name} in bypass`;
   if (inBypass === null || !danger || danger.verdict === 'incomplete') return `${name} not known`;
   if (danger.verdict === 'unreachable' || danger.effective === null) return `${name} cannot trip`;
-  const [low, high] = [danger.low, danger.high].map((end) => level(end ?? NaN, inputs.resolution));
-  const at =
-    danger.verdict === 'undetermined' ? `${low}–${high}` : level(danger.effective, inputs.resolution);
-  return `${name} at ${at}${unit === null ? '' : ` ${unit}`}`;
+  const at = (one: ThresholdResult): string =>
+    one.verdict === 'undetermined'
+      ? [one.low, one.high].map((end) => level(end ?? NaN, inputs.resolution)).join(' to ')
+      : level(one.effective ?? NaN, inputs.resolution);
+  const other =
+    !counter || counter.verdict === 'incomplete'
+      ? ''
+      : counter.verdict === 'unreachable' || counter.effective === null
+        ? ', not in the counter direction'
+        : ` and ${at(counter)}`;
+  return `${name} at ${at(danger)}${other}${unit === null ? '' : ` ${unit}`}`;
 }
 
 /** A voting as people say it: `1oo2` → `either of two`. */

@@ -35,8 +35,8 @@ export const recordMessages: Sentences = {
   'several-records': ({ values: { of, used, others } }) => {
     const names = others.map((other) => `'${nameOf(other)}'`).join(', ');
     return of === 'checks'
-      ? `Of several checks with a known vibration '${nameOf(used)}' was used: as found comes first. Also there: ${names}.`
-      : `Of several records '${nameOf(used)}' was used: as found comes first, then the temperature with the lowest sensitivity. Also there: ${names}.`;
+      ? `Several checks with a known vibration: '${nameOf(used)}' was used. Also there: ${names}. As found is taken before as left.`
+      : `Several records: '${nameOf(used)}' was used. Also there: ${names}. As found is taken before as left, then the temperature with the lowest sensitivity.`;
   },
   'record-not-falling': ({ values: { from, to, gapUnit } }) =>
     `From ${amount(from, gapUnit)} to ${amount(to, gapUnit)} the voltage does not fall although the gap grows, so the record has no curve on which thresholds can be found. Check these readings, or leave out points where the probe is at the end of its range.`,

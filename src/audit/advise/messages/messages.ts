@@ -70,7 +70,7 @@ const groupMessages: Sentences = {
   'voting-missing': ({ values: { group } }) =>
     `The voting of group '${group}' is missing, so when the group acts is not known; enter it like 1oo2.`,
   'voting-contradicts': ({ values: { group, votings, used } }) =>
-    `The members of group '${group}' name different votings (${votings.join(', ')}); ${used} was used, which acts last. Correct them.`,
+    `Group '${group}' is listed with different votings (${votings.join(', ')}). ${used} was used, since it acts last. Correct them.`,
   'group-missing': ({ values: { voting } }) =>
     `The voting is ${voting} but no voting group is named, so its other members are not known; enter the group.`,
   'group-size-differs': ({ values: { group, voting, needed, listed } }) =>

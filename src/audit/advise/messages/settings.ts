@@ -19,7 +19,7 @@ export const settingsMessages: Sentences = {
   'alert-not-below-danger': ({ values: { alert, danger, unit } }) =>
     `The alert of ${amount(alert, unit)} is not below the danger of ${amount(danger, unit)}: it gives no warning before the trip.`,
   'configured-far-from-rated': ({ values: { configured, rated, off, unit, kind } }) =>
-    `The configured sensitivity of ${amount(configured, unit)} is ${percent(off)} off the rated ${amount(rated, unit)} of a ${kind} channel.`,
+    `The configured sensitivity of ${amount(configured, unit)} is ${percent(Math.abs(off))} ${off < 0 ? 'below' : 'above'} the rated ${amount(rated, unit)} of a ${kind} channel.`,
   'monitor-gain-off': ({ values: { gain, off, tolerance } }) =>
     `The monitor shows ${percent(Math.abs(off))} too ${off < 0 ? 'little' : 'much'} of what is injected (gain ${rounded(gain)}), more than the tolerance of ${percent(tolerance)}. Every setpoint of the channel acts ${off < 0 ? 'late' : 'early'} by it. Repair or set the monitor, and inject again.`,
   'channel-in-bypass': () => 'The channel is in bypass: it trips nothing until the bypass is taken out.',

@@ -76,7 +76,7 @@ const allTheSame: Readonly<Record<TableRules['hidden-sheet']['holds'], string>> 
 };
 
 function duplicateTag(values: TableRules['duplicate-tag']): string {
-  const stands = `Tag '${values.tag}' stands in rows ${rowList(values.rows)} of the`;
+  const stands = `Tag '${values.tag}' is in rows ${rowList(values.rows)} of the`;
   switch (values.kind) {
     case 'in channel list':
       return `${stands} channel list; only one can be right. Keep one.`;

@@ -18,7 +18,7 @@ const unreadWords = {
   mark: { column: 'No quantity of this audit', other: 'No part of this audit' },
   marked: 'Counts as settled from the next audit on.',
   takeBack: 'Take it back',
-  settled: 'Said to be no part of this audit',
+  settled: 'Marked as not part of this audit',
   more: (count: number) => `Show ${count} more`,
 } as const;
 

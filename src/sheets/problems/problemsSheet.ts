@@ -79,12 +79,14 @@ function* listed({ channels, problems }: Report, others: readonly Line[]): Gener
   for (const severity of severities) {
     for (const line of others) if (line.severity === severity) yield line;
     for (const { tag, findings } of channels) {
-      for (const finding of findings)
-        if (finding.severity === severity) yield { ...finding, tag, doNext: '' };
+      for (const finding of findings) if (finding.severity === severity) yield lineOf(finding, tag);
     }
-    for (const problem of problems)
-      if (problem.severity === severity) yield { ...problem, tag: '', doNext: '' };
+    for (const problem of problems) if (problem.severity === severity) yield lineOf(problem, '');
   }
+}
+
+function lineOf({ severity, message, sheet, row, column, rule }: Finding, tag: string): Line {
+  return { severity, tag, message, doNext: '', sheet, row, column, rule };
 }
 
 function lineRow({ severity, tag, message, doNext, sheet, row, column, rule }: Line): ModelRow {

@@ -4,12 +4,13 @@ import type { StyleNumbers } from '../styles/append.ts';
 import { looksOf } from '../styles/looks.ts';
 import { rowFormula } from '../../../formats/rowFormula.ts';
 import { sheetFrame } from './frame.ts';
-import { rowMarkup } from './rows.ts';
+import { writeRows } from './rows.ts';
+import type { ByteStream } from './stream.ts';
 
 /** A sheet whose looks stand in the workbook, ready to be written out. */
 export interface SheetBody {
-  /** The part's text, piece by piece; `onRow` is told of each row, `onCut` of each text that had to be cut. */
-  pieces(onRow: () => void, onCut: (address: string) => void): Iterable<string>;
+  /** Writes the part's text; `onRow` is told of each row, `onCut` of each text that had to be cut. */
+  write(out: ByteStream, onRow: () => void, onCut: (address: string) => void): void;
 }
 
 /** Adds a sheet's looks to the workbook's and prepares its formulas; `given` leads from wanted sheet names to real ones. */
@@ -23,13 +24,10 @@ export function sheetBody(
   const looks = looksOf(sheet, numbers, from1904);
   const formulas = sheet.formulas.map((template) => rowFormula(template, given));
   return {
-    *pieces(onRow, onCut) {
-      yield frame.before;
-      for (const row of rowMarkup({ sheet, looks, formulas, onCut })) {
-        yield row;
-        onRow();
-      }
-      yield frame.after;
+    write(out, onRow, onCut) {
+      out.text(frame.before);
+      writeRows(out, { sheet, looks, formulas, onCut }, onRow);
+      out.text(frame.after);
     },
   };
 }

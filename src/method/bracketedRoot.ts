@@ -1,11 +1,18 @@
 /**
  * Where a continuous function is 0 between two places at which it has different signs (or is 0), to the last digits of
  * a double; `NaN` where it has one sign at both. Source: T. R. Chandrupatla, Adv. Eng. Softw. 28 (1997) 145–149 (from
- * memory): inverse quadratic steps where they are safe, halving otherwise, always inside the bracket.
+ * memory): inverse quadratic steps where they are safe, halving otherwise, always inside the bracket. `atLow` and `atHigh`
+ * are the values there, for callers that know them already.
  */
-export function bracketedRoot(f: (x: number) => number, low: number, high: number): number {
+export function bracketedRoot(
+  f: (x: number) => number,
+  low: number,
+  high: number,
+  atLow = f(low),
+  atHigh = f(high),
+): number {
   let [a, b] = [high, low];
-  let [fa, fb] = [f(a), f(b)];
+  let [fa, fb] = [atHigh, atLow];
   let c: number;
   let fc: number;
   if (fa === 0) return a;

@@ -9,6 +9,9 @@ export const inputDigits = 12;
 /** 1, 10, 100 …, each exactly a double. */
 const powersOfTen = Array.from({ length: 23 }, (_, power) => 10 ** power);
 
+/** How near the middle between two steps a number may come, by its significant digits. */
+const nearMiddle = Array.from({ length: 13 }, (_, digits) => 10 ** (digits - 14));
+
 /**
  * A number to some significant digits, 9 to 12. Programs that store 15 digits give the same number as those that store
  * all: it is brought to 15 first. A zero has no sign.
@@ -22,7 +25,7 @@ export function canonicalNumber(value: number, digits: number): number {
     const whole = Math.round(scaled);
     // Far from the middle between two steps neither the product's own error nor the digits beyond 15 matter.
     const fromMiddle = Math.abs(Math.abs(scaled - whole) - 0.5);
-    if (fromMiddle > 10 ** (digits - 14)) return whole / scale + 0;
+    if (fromMiddle > (nearMiddle[digits] ?? Infinity)) return whole / scale + 0;
   }
   return Number(Number(value.toPrecision(15)).toPrecision(digits)) + 0;
 }

@@ -5,6 +5,10 @@ import { startSha256 } from './fingerprint.ts';
 /** Bytes that gather before they are hashed. */
 const room = 1 << 15;
 
+/** Longest text whose bytes are kept, and how many are: words, names and tags, which stand in many cells. */
+const longestKept = 20;
+const mostKept = 10_000;
+
 /** First byte of each value: what it is. */
 const tags = { empty: 0, number: 1, text: 2, true: 3, false: 4, error: 5, end: 6 } as const;
 
@@ -19,7 +23,11 @@ export class CellHash {
   readonly #bytes = new Uint8Array(room);
   readonly #view = new DataView(this.#bytes.buffer);
   readonly #encoder = new TextEncoder();
+  /** What stands for a text, made once: letter by letter it takes several times as long as to copy it. */
+  readonly #kept = new Map<string, Uint8Array>();
   #used = 0;
+  /** Where the last text begins. */
+  #lastText = 0;
 
   constructor(digits: number) {
     this.#digits = digits;
@@ -40,10 +48,18 @@ export class CellHash {
 
   /** Adds a text; says whether it is more than blanks. */
   text(text: string): boolean {
-    const blank = !(text.charCodeAt(0) > 32) && text.trim() === '';
-    if (blank) this.#tag(tags.empty);
-    else this.#text(tags.text, canonicalText(text));
-    return !blank;
+    const known = this.#kept.get(text);
+    if (known) {
+      this.#copy(known);
+      return true;
+    }
+    if (!(text.charCodeAt(0) > 32) && text.trim() === '') {
+      this.#tag(tags.empty);
+      return false;
+    }
+    this.#text(tags.text, canonicalText(text));
+    if (text.length <= longestKept) this.#keep(text);
+    return true;
   }
 
   /** Adds the end of a row or part. */
@@ -55,6 +71,18 @@ export class CellHash {
   hex(): string {
     this.#flush();
     return this.#hash.hex();
+  }
+
+  /** Keeps what was just written for a text. */
+  #keep(text: string): void {
+    if (this.#kept.size === mostKept) this.#kept.clear();
+    this.#kept.set(text, this.#bytes.slice(this.#lastText, this.#used));
+  }
+
+  #copy(bytes: Uint8Array): void {
+    if (this.#used + bytes.length > room) this.#flush();
+    for (let index = 0; index < bytes.length; index++) this.#bytes[this.#used + index] = bytes[index] ?? 0;
+    this.#used += bytes.length;
   }
 
   #tag(tag: number): void {
@@ -80,6 +108,7 @@ export class CellHash {
       this.#longText(tag, text);
       return;
     }
+    this.#lastText = this.#used;
     const start = this.#used + 5;
     let used = start;
     for (let index = 0; index < text.length; index++) {

@@ -2,7 +2,7 @@ import { bracketedRoot } from '../bracketedRoot.ts';
 import { normalCdf } from '../decision/normal.ts';
 import { type Band, NO_BAND, positive } from '../range.ts';
 import { votedThreshold } from '../voting/voting.ts';
-import { type LateGroup, groupLate } from './groupLate.ts';
+import { type LateGroup, groupLateAt } from './groupLate.ts';
 import type { LateMember } from './member.ts';
 
 type Voters = Pick<LateGroup, 'm' | 'members'>;
@@ -19,8 +19,9 @@ export function groupBand(voters: Voters, coverage: number): Band {
   if (only && voters.members.length === 1 && (only.offset ?? 0) === 0)
     return bandOfOne(only, voters.m, coverage);
   const tail = normalCdf(-coverage);
-  const low = quantileWhere(voters, (limit) => groupLate({ ...voters, limit }).inTime - tail);
-  const high = quantileWhere(voters, (limit) => tail - groupLate({ ...voters, limit }).late);
+  const at = groupLateAt(voters);
+  const low = quantileWhere(voters, (limit) => at(limit).inTime - tail);
+  const high = quantileWhere(voters, (limit) => tail - at(limit).late);
   return Number.isNaN(low) || Number.isNaN(high) ? NO_BAND : { low, high };
 }
 
@@ -37,8 +38,9 @@ function bandOfOne({ threshold, shared, own }: LateMember, m: number, coverage: 
  */
 export function groupQuantile(voters: Voters, share: number): number {
   if (!(share > 0 && share < 1)) return NaN;
+  const at = groupLateAt(voters);
   return quantileWhere(voters, (limit) => {
-    const { late, inTime } = groupLate({ ...voters, limit });
+    const { late, inTime } = at(limit);
     return share <= 0.5 ? inTime - share : 1 - share - late;
   });
 }
@@ -56,7 +58,8 @@ function quantileWhere({ m, members }: Voters, f: (limit: number) => number): nu
   const at = (x: number): number => f(best * Math.exp(x));
   const widest = members.reduce((most, { shared, own }) => Math.max(most, shared, own), 1e-4);
   let [low, high] = [-widest, widest];
-  while (at(low) > 0 && low > -FARTHEST) low *= 2;
-  while (at(high) < 0 && high < FARTHEST) high *= 2;
-  return best * Math.exp(bracketedRoot(at, low, high));
+  let [atLow, atHigh] = [at(low), at(high)];
+  while (atLow > 0 && low > -FARTHEST) atLow = at((low *= 2));
+  while (atHigh < 0 && high < FARTHEST) atHigh = at((high *= 2));
+  return best * Math.exp(bracketedRoot(at, low, high, atLow, atHigh));
 }

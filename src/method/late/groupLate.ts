@@ -1,6 +1,6 @@
 import { positive } from '../range.ts';
-import { lateCounts } from './lateCounts.ts';
-import { type LateMember, againstLimit, usable } from './member.ts';
+import { lateCountsOf } from './lateCounts.ts';
+import { type LateMember, usable } from './member.ts';
 
 /** A group: its vote, its members, and the greatest real displacement at which it may act. */
 export interface LateGroup {
@@ -28,19 +28,28 @@ export function lateNeeded({ m, members }: Pick<LateGroup, 'm' | 'members'>): nu
  * statistics given the shared normal after Tong 1990 ch. 6 (second-hand).
  * Example: 2oo3, three alike acting at the limit, nothing shared → ½.
  */
-export function groupLate(group: LateGroup): LateShare {
-  const { m, limit, members } = group;
-  const nothing = { late: NaN, inTime: NaN };
-  if (!Number.isInteger(m) || m < 1 || m > members.length) return nothing;
-  if (!positive(limit) || !members.every(usable)) return nothing;
-  const needed = lateNeeded(group);
-  if (members.filter(({ threshold }) => threshold === Infinity).length >= needed)
-    return { late: 1, inTime: 0 };
-  const counts = lateCounts(members.map((member) => againstLimit(member, limit)));
-  const sum = (part: readonly number[]) =>
-    Math.min(
-      1,
-      part.reduce((total, one) => total + one, 0),
-    );
-  return { late: sum(counts.slice(needed)), inTime: sum(counts.slice(0, needed)) };
+export function groupLate({ m, limit, members }: LateGroup): LateShare {
+  return groupLateAt({ m, members })(limit);
+}
+
+const nothing: LateShare = { late: NaN, inTime: NaN };
+
+/** The same for one limit after another: what of it does not hang on the limit is worked out once. */
+export function groupLateAt({ m, members }: Pick<LateGroup, 'm' | 'members'>): (limit: number) => LateShare {
+  if (!Number.isInteger(m) || m < 1 || m > members.length || !members.every(usable)) return () => nothing;
+  const needed = lateNeeded({ m, members });
+  const idle = members.filter(({ threshold }) => threshold === Infinity).length;
+  if (idle >= needed) return (limit) => (positive(limit) ? { late: 1, inTime: 0 } : nothing);
+  const countsAt = lateCountsOf(members);
+  return (limit) => {
+    if (!positive(limit)) return nothing;
+    const counts = countsAt(limit);
+    return { late: sum(counts, needed, counts.length), inTime: sum(counts, 0, needed) };
+  };
+}
+
+function sum(counts: ArrayLike<number>, from: number, to: number): number {
+  let total = 0;
+  for (let count = from; count < to; count++) total += counts[count] ?? 0;
+  return Math.min(1, total);
 }

@@ -1,5 +1,5 @@
 import { normalCdf } from '../decision/normal.ts';
-import type { AgainstLimit } from './member.ts';
+import { type AgainstLimit, type LateMember, againstLimit } from './member.ts';
 import { sharedNormal } from './sharedNormal.ts';
 
 /**
@@ -10,8 +10,11 @@ export function lateGiven(
   { reach, shared, spread }: AgainstLimit,
   z: number,
 ): [late: number, inTime: number] {
-  if (reach === Infinity) return [1, 0];
-  const margin = reach - 1 - shared * z;
+  return reach === Infinity ? [1, 0] : lateBy(reach - 1 - shared * z, spread);
+}
+
+/** The same by how far it is from turning, and its spread. */
+function lateBy(margin: number, spread: number): [late: number, inTime: number] {
   if (spread === 0) return margin > 0 ? [1, 0] : [0, 1];
   const size = margin / spread;
   const less = normalCdf(-Math.abs(size));
@@ -65,7 +68,34 @@ export function lateCounts(members: readonly AgainstLimit[]): number[] {
   return counts;
 }
 
+/**
+ * The same for members held against one limit after another. Where nothing is shared, as in most groups, each limit takes
+ * one normal distribution a member and nothing else. Counts hold until the next limit is asked for.
+ */
+export function lateCountsOf(members: readonly LateMember[]): (limit: number) => ArrayLike<number> {
+  if (batchesOf(members).length < members.length)
+    return (limit) => lateCounts(members.map((member) => againstLimit(member, limit)));
+  const spreads = members.map(({ shared, own, offset = 0 }) =>
+    offset === 0 ? Math.hypot(shared, own) : NaN,
+  );
+  const counts = new Float64Array(members.length + 1);
+  return (limit) => {
+    counts.fill(0);
+    counts[0] = 1;
+    for (let at = 0; at < members.length; at++) {
+      const member = members[at];
+      if (!member) continue;
+      const { threshold, shared, own, offset = 0 } = member;
+      const spread =
+        offset === 0 ? (spreads[at] ?? NaN) : Math.hypot(shared, Math.hypot(own, offset / limit));
+      addMember(counts, at, threshold === Infinity ? [1, 0] : lateBy(threshold / limit - 1, spread));
+    }
+    return counts;
+  };
+}
+
 function countsOfBatch(batch: readonly AgainstLimit[]): number[] {
+  if (batch.every(({ spread }) => spread === 0)) return countsOfSteps(batch);
   const { nodes, weights } = sharedNormal(batch);
   const sums = new Array<number>(batch.length + 1).fill(0);
   const counts = new Float64Array(batch.length + 1);
@@ -75,6 +105,24 @@ function countsOfBatch(batch: readonly AgainstLimit[]): number[] {
     for (let j = 0; j <= batch.length; j++) sums[j] = (sums[j] ?? 0) + weight * (counts[j] ?? 0);
   }
   return sums;
+}
+
+/**
+ * Late counts of members that share one normal and have nothing of their own: each turns in time at one place of it, so
+ * that the normal distribution at these places is all it takes. Each count is the difference of two tails of the nearer
+ * side, where small ones keep their digits.
+ */
+function countsOfSteps(batch: readonly AgainstLimit[]): number[] {
+  const turns = batch.map(({ reach, shared }) => {
+    const margin = reach - 1;
+    return shared > 0 ? margin / shared : margin > 0 ? Infinity : -Infinity;
+  });
+  const places = [Infinity, ...turns.toSorted((one, other) => other - one), -Infinity];
+  return places.slice(1).map((from, count) => {
+    const to = places[count] ?? Infinity;
+    const between = from > 0 ? normalCdf(-from) - normalCdf(-to) : normalCdf(to) - normalCdf(from);
+    return Math.max(0, between);
+  });
 }
 
 /**
@@ -89,11 +137,16 @@ export function countsGiven(
 ): void {
   counts.fill(0);
   for (let j = 0; j < so.length; j++) counts[j] = so[j] ?? 0;
-  let most = so.length;
-  for (const member of members) {
-    const [late, inTime] = lateGiven(member, z);
-    for (let j = most; j > 0; j--) counts[j] = (counts[j] ?? 0) * inTime + (counts[j - 1] ?? 0) * late;
-    counts[0] = (counts[0] ?? 0) * inTime;
-    most++;
-  }
+  let before = so.length - 1;
+  for (const member of members) addMember(counts, before++, lateGiven(member, z));
+}
+
+/** One more member beside so many, in place. */
+function addMember(
+  counts: Float64Array,
+  before: number,
+  [late, inTime]: readonly [late: number, inTime: number],
+): void {
+  for (let j = before + 1; j > 0; j--) counts[j] = (counts[j] ?? 0) * inTime + (counts[j - 1] ?? 0) * late;
+  counts[0] = (counts[0] ?? 0) * inTime;
 }

@@ -21,12 +21,16 @@ export function worstFirst({ groups, attention }: Report): WorstFirst {
     if (there) there.entries.push(entry);
     else said.set(key, { place, entries: [entry] });
   }
-  const saidOf = ({ machine, name, threshold, multiplier }: GroupResult) =>
-    said.get(keyOf(machine, name, threshold, multiplier));
-  const placeOf = (group: GroupResult): number => saidOf(group)?.place ?? attention.length;
+  const saidOf = new Map(
+    groups.map((group) => {
+      const { machine, name, threshold, multiplier } = group;
+      return [group, said.get(keyOf(machine, name, threshold, multiplier))] as const;
+    }),
+  );
+  const placeOf = (group: GroupResult): number => saidOf.get(group)?.place ?? attention.length;
   return {
     groups: groups.toSorted((one, other) => placeOf(one) - placeOf(other)),
-    actionOf: (group) => saidOf(group)?.entries ?? [],
+    actionOf: (group) => saidOf.get(group)?.entries ?? [],
   };
 }
 

@@ -9,15 +9,16 @@ const lineHeight = 15;
  */
 export function heightOf(texts: readonly string[], widths: readonly number[], most = 8): number {
   let lines = 1;
-  texts.forEach((text, index) => {
-    const width = widths[index] ?? 0;
-    if (width > 0) lines = Math.max(lines, linesOf(text, width));
-  });
+  for (const [index, width] of widths.entries()) {
+    const text = texts[index] ?? '';
+    if (width > 0 && text !== '') lines = Math.max(lines, linesOf(text, width));
+  }
   return lineHeight * Math.min(lines, most);
 }
 
 /** Lines that a text takes in a column, broken between words, and inside a word that is longer than the column. */
 function linesOf(text: string, width: number): number {
+  if (!text.includes('\n')) return linesOfPart(text, width);
   return text.split('\n').reduce((lines, part) => lines + linesOfPart(part, width), 0);
 }
 
@@ -26,8 +27,10 @@ const gap = widthOfText(' ');
 function linesOfPart(text: string, width: number): number {
   let lines = 1;
   let used = 0;
-  for (const word of text.split(' ')) {
-    const length = widthOfText(word);
+  for (let from = 0; from <= text.length;) {
+    const space = text.indexOf(' ', from);
+    const to = space < 0 ? text.length : space;
+    const length = widthOfText(text, from, to);
     if (used > 0 && used + gap + length > width) {
       lines++;
       used = 0;
@@ -35,6 +38,7 @@ function linesOfPart(text: string, width: number): number {
     const broken = Math.max(0, Math.ceil(length / width) - 1);
     lines += broken;
     used += length - broken * width;
+    from = to + 1;
   }
   return lines;
 }

@@ -25,7 +25,7 @@ type Line = Pick<Finding, 'severity' | 'message' | 'sheet' | 'row' | 'column'> &
   readonly doNext: string;
   readonly rule: string;
   /** Its channel's index in the report. */
-  readonly channel?: number;
+  readonly channel?: number | undefined;
 };
 
 /**
@@ -89,11 +89,19 @@ function* listed({ channels, problems }: Report, others: readonly Line[]): Gener
     for (const line of others) if (line.severity === severity) yield line;
     for (const [channel, { tag, findings }] of channels.entries()) {
       for (const finding of findings)
-        if (finding.severity === severity) yield { ...finding, tag, doNext: '', channel };
+        if (finding.severity === severity) yield lineOf(finding, tag, channel);
     }
-    for (const problem of problems)
-      if (problem.severity === severity) yield { ...problem, tag: '', doNext: '' };
+    for (const problem of problems) if (problem.severity === severity) yield lineOf(problem, '', undefined);
   }
+}
+
+/** Of a fixed shape, which is quicker by the ten thousand than a finding spread out. */
+function lineOf(
+  { severity, message, sheet, row, column, rule }: Finding,
+  tag: string,
+  channel: number | undefined,
+): Line {
+  return { severity, tag, message, doNext: '', sheet, row, column, rule, channel };
 }
 
 function lineRow(line: Line, { ofChannel }: ResultPlaces): ModelRow {

@@ -1,3 +1,4 @@
+import cdf from '@stdlib/stats-base-dists-normal-cdf';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bestCorrections, greedyCorrections } from '../../../src/method/corrections/bestCorrections.ts';
@@ -8,7 +9,7 @@ import { probabilityLater } from '../../../src/method/decision/probabilityLater.
 import { gaussLegendre } from '../../../src/method/late/gaussLegendre.ts';
 import { groupBand, groupQuantile } from '../../../src/method/late/groupBand.ts';
 import { groupLate } from '../../../src/method/late/groupLate.ts';
-import { lateCounts } from '../../../src/method/late/lateCounts.ts';
+import { countsGiven, lateCounts, lateCountsOf } from '../../../src/method/late/lateCounts.ts';
 import { machineLate } from '../../../src/method/late/machineLate.ts';
 import { type LateMember, againstLimit } from '../../../src/method/late/member.ts';
 import { sharedNormal } from '../../../src/method/late/sharedNormal.ts';
@@ -313,6 +314,129 @@ describe('a machine', () => {
           11,
         );
       }),
+    );
+  });
+});
+
+describe('late counts, the cheaper way', () => {
+  const spread = fc.oneof(part, fc.constant(0), fc.constant(1e-6));
+  const lone: fc.Arbitrary<LateMember> = fc.record({
+    threshold: fc.oneof(
+      { weight: 9, arbitrary: fc.double({ min: 4.7, max: 5.8, noNaN: true }) },
+      { weight: 1, arbitrary: fc.constantFrom(Infinity, -1, 5.2) },
+    ),
+    shared: spread,
+    own: spread,
+    offset: fc.option(fc.double({ min: 0, max: 0.3, noNaN: true }), { nil: undefined as never }),
+    batch: fc.constant(null),
+  });
+
+  /** Sum over every set of late members of the product of their probabilities, the normal distribution by @stdlib. */
+  function overAllSets(members: readonly LateMember[], limit: number): number[] {
+    const late = members.map(({ threshold, shared, own, offset = 0 }) => {
+      const sigma = Math.sqrt(shared ** 2 + own ** 2 + (offset / limit) ** 2);
+      if (threshold === Infinity) return 1;
+      return sigma === 0 ? Number(threshold > limit) : cdf(threshold / limit - 1, 0, sigma);
+    });
+    const counts = new Array<number>(members.length + 1).fill(0);
+    for (let set = 0; set < 2 ** members.length; set++) {
+      const isLate = (at: number): boolean => Math.floor(set / 2 ** at) % 2 === 1;
+      const count = members.filter((_, at) => isLate(at)).length;
+      counts[count]! += late.reduce((product, p, at) => product * (isLate(at) ? p : 1 - p), 1);
+    }
+    return counts;
+  }
+
+  it('of members that share nothing are the sum over every set of late ones, at one limit after another', () => {
+    fc.assert(
+      fc.property(
+        fc.array(lone, { minLength: 1, maxLength: 6 }),
+        fc.array(fc.double({ min: 4.8, max: 5.6, noNaN: true }), { minLength: 2, maxLength: 3 }),
+        (members, limits) => {
+          const at = lateCountsOf(members);
+          for (const limit of limits) {
+            const wanted = overAllSets(members, limit);
+            const found = [...(at(limit) as Float64Array)];
+            expect(found.length).toBe(wanted.length);
+            found.forEach((share, count) => {
+              expect(Math.abs(share - wanted[count]!), `${count} at ${limit}`).toBeLessThan(1e-12);
+            });
+            expect(found).toEqual(lateCounts(members.map((one) => againstLimit(one, limit))));
+          }
+        },
+      ),
+    );
+  });
+
+  it('of members that share all are the integral over what they share, small ones to their digits', () => {
+    const wholly = fc.record({
+      threshold: fc.oneof(
+        { weight: 9, arbitrary: fc.double({ min: 4.7, max: 5.8, noNaN: true }) },
+        { weight: 1, arbitrary: fc.constant(Infinity) },
+      ),
+      shared: fc.oneof(fc.double({ min: 1e-3, max: 0.05, noNaN: true }), fc.constant(0)),
+      own: fc.constant(0),
+      batch: fc.constant('x'),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(wholly, { minLength: 2, maxLength: 5 }),
+        fc.double({ min: 4.8, max: 5.6, noNaN: true }),
+        (members, limit) => {
+          const against = members.map((one) => againstLimit(one, limit));
+          const { nodes, weights } = sharedNormal(against);
+          const wanted = new Float64Array(members.length + 1);
+          const counts = new Float64Array(members.length + 1);
+          nodes.forEach((z, at) => {
+            countsGiven([1], against, z, counts);
+            counts.forEach((share, count) => (wanted[count]! += weights[at]! * share));
+          });
+          lateCounts(against).forEach((share, count) => {
+            expect(Math.abs(share - wanted[count]!)).toBeLessThan(1e-12);
+            expect(share).toBeGreaterThanOrEqual(0);
+          });
+          const turns = against.map(({ reach, shared }) => (shared > 0 ? (reach - 1) / shared : Infinity));
+          if (!against.every(({ shared }) => shared > 0)) return;
+          // One late member is enough: the normal that lets none be late lies beyond the farthest turn.
+          const none = groupLate({ m: members.length, limit, members }).inTime;
+          const beyond = cdf(-Math.max(...turns), 0, 1);
+          expect(Math.abs(none - beyond)).toBeLessThanOrEqual(1e-12 * beyond + 1e-300);
+        },
+      ),
+    );
+  });
+
+  it('gives a band that halving alone finds, however its members share', () => {
+    fc.assert(
+      fc.property(
+        fc.array(lone, { minLength: 1, maxLength: 5 }),
+        fc.nat(4),
+        fc.boolean(),
+        (all, pick, one) => {
+          const members = all.map((member) => ({
+            ...member,
+            batch: one ? 'x' : null,
+            own: one ? 0.01 : member.own,
+          }));
+          const m = 1 + (pick % members.length);
+          const { low, high } = groupBand({ m, members }, 2);
+          if (Number.isNaN(low)) return;
+          const tail = cdf(-2, 0, 1);
+          const halved = (isBelow: (limit: number) => boolean): number => {
+            let [from, to] = [1e-3, 1e6];
+            for (let turn = 0; turn < 200; turn++) {
+              const middle = Math.sqrt(from * to);
+              if (isBelow(middle)) from = middle;
+              else to = middle;
+            }
+            return from;
+          };
+          const at = (limit: number) => groupLate({ m, limit, members });
+          expect(low / halved((limit) => at(limit).inTime < tail)).toBeCloseTo(1, 11);
+          expect(high / halved((limit) => at(limit).late > tail)).toBeCloseTo(1, 11);
+        },
+      ),
+      { numRuns: 30 },
     );
   });
 });

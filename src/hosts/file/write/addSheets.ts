@@ -15,7 +15,7 @@ import { plannedParts } from './package/plannedParts.ts';
 import { sheetLinks } from './package/sheetLinks.ts';
 import { sheetNames } from './package/workbookPart.ts';
 import { sheetBody } from './sheet/body.ts';
-import { streamText } from './sheet/stream.ts';
+import { ByteStream } from './sheet/stream.ts';
 import { longestText } from '../../../sheets/cells.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
@@ -116,10 +116,9 @@ export function writeCopy(
   const onRow = progress(sheets, options);
   const cuts = bodies.map((): string[] => []);
   for (const index of writingOrder(sheets)) {
-    streamText(
-      bodies[index]?.pieces(onRow, (address) => cuts[index]?.push(address)) ?? [],
-      zip.begin(parts.sheets[index]?.sheet ?? ''),
-    );
+    const out = new ByteStream(zip.begin(parts.sheets[index]?.sheet ?? ''));
+    bodies[index]?.write(out, onRow, (address) => cuts[index]?.push(address));
+    out.end();
   }
   cuts.forEach((cut, index) => {
     if (cut.length > 0) notes.push(cutNote(given[index] ?? '', cut));

@@ -6,12 +6,13 @@ import { looksOf } from '../styles/looks.ts';
 import { rowFormula } from '../../../formats/rowFormula.ts';
 import { sheetFrame } from './frame.ts';
 import { hyperlinks } from './hyperlinks.ts';
-import { rowMarkup } from './rows.ts';
+import { writeRows } from './rows.ts';
+import type { ByteStream } from './stream.ts';
 
 /** A sheet whose looks stand in the workbook, ready to be written out. */
 export interface SheetBody {
-  /** The part's text, piece by piece; `onRow` is told of each row, `onCut` of each text that had to be cut. */
-  pieces(onRow: () => void, onCut: (address: string) => void): Iterable<string>;
+  /** Writes the part's text; `onRow` is told of each row, `onCut` of each text that had to be cut. */
+  write(out: ByteStream, onRow: () => void, onCut: (address: string) => void): void;
 }
 
 /** Where a sheet stands in its workbook. */
@@ -36,13 +37,10 @@ export function sheetBody(
   const formulas = sheet.formulas.map((template) => rowFormula(template, given));
   const { sheet: gathering, links } = gatheringLinks(sheet);
   return {
-    *pieces(onRow, onCut) {
-      yield frame.before;
-      for (const row of rowMarkup({ sheet: gathering, looks, formulas, onCut })) {
-        yield row;
-        onRow();
-      }
-      yield frame.after(hyperlinks(links, nameOf));
+    write(out, onRow, onCut) {
+      out.text(frame.before);
+      writeRows(out, { sheet: gathering, looks, formulas, onCut }, onRow);
+      out.text(frame.after(hyperlinks(links, nameOf)));
     },
   };
 }

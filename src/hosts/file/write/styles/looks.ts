@@ -2,6 +2,7 @@ import type { CellStyle, SheetModel } from '../../../../sheets/model.ts';
 import { kindOfCode } from '../../../formats/numberFormat.ts';
 import { daysTo1904 } from '../../../formats/dates.ts';
 import type { CellLook } from '../sheet/rows.ts';
+import { utf8 } from '../sheet/stream.ts';
 import type { StyleNumbers } from './append.ts';
 
 /** The looks of a sheet's styles by name, and under `''` the workbook's default. */
@@ -10,12 +11,14 @@ export function looksOf(
   numbers: StyleNumbers,
   from1904: boolean,
 ): ReadonlyMap<string, CellLook> {
+  const marked = (style: CellStyle, quoted: boolean): Uint8Array =>
+    utf8(`" s="${numbers.cell(style, quoted)}"`);
   const look = (style: CellStyle): CellLook => ({
-    plain: ` s="${numbers.cell(style, false)}"`,
-    quoted: ` s="${numbers.cell(style, true)}"`,
+    plain: marked(style, false),
+    quoted: marked(style, true),
     daysLess: from1904 && kindOfCode(style.numberFormat ?? '') === 'date' ? daysTo1904 : 0,
   });
   const named = Object.entries(sheet.styles).map(([name, style]): [string, CellLook] => [name, look(style)]);
   const plain = look({});
-  return new Map([['', numbers.isPlain ? { ...plain, plain: '' } : plain], ...named]);
+  return new Map([['', numbers.isPlain ? { ...plain, plain: utf8('"') } : plain], ...named]);
 }

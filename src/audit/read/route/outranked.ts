@@ -4,7 +4,9 @@ import type { FoundTable, Tables } from '../tables/found.ts';
 import { isSameTable } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { specOf } from '../tables/vocabulary.ts';
-import { isSpare, isTotal } from '../understand/readings/cellValue.ts';
+import { isNumbering } from '../understand/blocks/unitRows.ts';
+import { saidZeroToPeak } from '../understand/fields/otherDetection.ts';
+import { isSignature, isSpare, isTotal } from '../understand/readings/cellValue.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
 import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
 import type { Concept } from '../understand/vocabulary/wordList.ts';
@@ -27,7 +29,7 @@ export function isOutranked({ channels, settings }: Tables): boolean {
     [channels, settings].some((table) => hasHiddenColumn(table) || hasWideHeader(table)) ||
     isSaidAside(channels, settings) ||
     isSaidAside(settings, channels) ||
-    both.some((table) => hasOtherRows(table) || hasHiddenTwin(table)) ||
+    both.some((table) => hasOtherRows(table) || isCommented(table) || hasHiddenTwin(table)) ||
     both.every((table) => countsOnly(table)) ||
     hasOtherKinds(channels)
   );
@@ -89,10 +91,23 @@ function hasOtherRows({ sheet, columns, firstRow, lastRow, skipped }: FoundTable
     const cell = cellAt(sheet, row, tag);
     if (typeof cell !== 'string' || cell.length > longest || /\d/u.test(cell) || skipped.has(row)) continue;
     const text = cell.trim();
-    if (text !== '' && (isTotal(text) || isSpare(text))) return true;
+    if (text !== '' && (isTotal(text) || isSpare(text) || isSignature(text))) return true;
   }
   return false;
 }
+
+/** A first row that only numbers the columns, or a text around the list that says zero to peak where its units say nothing of it. */
+function isCommented({ sheet, columns, firstRow }: FoundTable): boolean {
+  const all = [...columns.values()];
+  const ats = all.map(({ column }) => column);
+  if (isNumbering(sheet, firstRow, { left: Math.min(...ats), right: Math.max(...ats) })) return true;
+  return (
+    all.some(({ id, unit }) => setpoints.has(id) && unit?.dimension === 'displacement' && !unit.detection) &&
+    saidZeroToPeak(sheet).length > 0
+  );
+}
+
+const setpoints: ReadonlySet<string> = new Set(['alert', 'danger']);
 
 /** A hidden row whose tag stands in another row too. */
 function hasHiddenTwin({ sheet, columns, firstRow, lastRow }: FoundTable): boolean {

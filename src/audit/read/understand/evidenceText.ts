@@ -36,6 +36,8 @@ export function evidenceText(one: Evidence): string {
       return roleText(one);
     case 'series':
       return `'${one.text}' in the ${one.from} says ${one.series}`;
+    case 'aside':
+      return `'${one.text}' says ${one.as === 'old' ? 'that it is an old one' : 'that it is only proposed'}`;
     case 'order':
       return one.holds
         ? `'${one.below}' is below '${one.above}' in all ${one.records} records`

@@ -5,11 +5,30 @@ import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { wordsOf, type Concept } from '../vocabulary/wordList.ts';
 
 const digits = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,' ]*(?:e[+-]?\d+\s*|[^\S ]\s*)?%?$/iu;
+/** A number in front of something else. */
+const numberFirst = /^[\s<>~≈≤≥±+\-−–]*\d[\d.,]*/u;
+/** Longest unit behind a number. */
+const longestUnit = 20;
 
-/** Whether a text is written as a number: `7,94`, `-9.8`, `~160`. */
+/** Whether a text is written as a number: `7,94`, `-9.8`, `~160`, `−9.8`. */
 export function isNumberText(text: string): boolean {
+  return mayBeNumber(text) && digits.test(text);
+}
+
+/** Whether the first sign of a text can be that of a number. */
+function mayBeNumber(text: string): boolean {
   const first = text.charCodeAt(0);
-  return first < 64 && digits.test(text);
+  return first < 64 || signs.has(text.charAt(0));
+}
+
+const signs: ReadonlySet<string> = new Set('~≈≤≥±−–');
+
+/** Whether a text is a number with its unit and nothing else: `7,87 mV/µm`. */
+export function isQuantityText(text: string): boolean {
+  if (!mayBeNumber(text)) return false;
+  const written = numberFirst.exec(text)?.[0];
+  const unit = written === undefined ? '' : text.slice(written.length).trim();
+  return unit.length > 1 && unit.length <= longestUnit && statedUnit(unit) !== undefined;
 }
 
 /** Whether a cell is a number or a date, or a text written as a number. */

@@ -128,6 +128,9 @@ function formLabels(run: LabelRun, top: number, bottom: number): FormLabel[] {
         if (value === null) value = place;
         else if (unit === null && typeof cell === 'string' && statedUnit(cell)) unit = place;
       }
+      const behind = value && unit === null ? cellAt(sheet, row, value.column + 1) : null;
+      if (value && typeof behind === 'string' && statedUnit(behind))
+        unit = { ...value, column: value.column + 1 };
       return { key: headerKey(text), text, place: { sheet: sheet.name, row, column }, value, unit };
     });
 }

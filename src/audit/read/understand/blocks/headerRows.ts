@@ -1,9 +1,9 @@
-import { isSpread, isUnitRow } from './unitRows.ts';
+import { isSpread, isUnderHeaders } from './unitRows.ts';
 import { stretchesOf, textsOf, type Stretch } from './stretches.ts';
 import { cellText, isBlank } from '../../../../cells/cell.ts';
 import { cellAt, type Sheet } from '../../../../cells/sheet.ts';
 import { headerKey } from '../../tables/header.ts';
-import { isAmount, isYear, labelOf } from './cellKind.ts';
+import { isAmount, isQuantityText, isYear, labelOf } from './cellKind.ts';
 import { mergeAt, shownAt } from './shownCells.ts';
 
 /** Rows that head a table whose records are rows: `core` has the most labels; groups stand above it, sub-headers and units below. */
@@ -98,7 +98,7 @@ function continuesBelow(
 ): boolean {
   const { filled, amounts } = textsOf(sheet, row, stretch);
   if (filled.length === 0) return false;
-  if (isUnitRow(sheet, row, { left: labels[0] ?? 1, right: labels.at(-1) ?? 1 })) return true;
+  if (isUnderHeaders(sheet, row, { left: labels[0] ?? 1, right: labels.at(-1) ?? 1 })) return true;
   if (amounts > 0) return false;
   const fresh = filled.filter((column) => !isSpread(sheet, row, column));
   if (fresh.length === 0) return true;
@@ -157,6 +157,7 @@ function isPairAt(sheet: Sheet, row: number, column: number): boolean {
   const [label, value] = [labelOf(cellAt(sheet, row, column)), cellAt(sheet, row, column + 1)];
   if (!label || label.unit !== null || typeof value !== 'string' || isBlank(value) || isYear(value))
     return false;
+  if (isAmount(value) || isQuantityText(value)) return true;
   const other = labelOf(value);
   const isLabel =
     other &&

@@ -6,7 +6,7 @@ import type { Block, FieldPlace } from './block.ts';
 import { isAmount, labelOf } from './cellKind.ts';
 import { headerPath } from './headerPath.ts';
 import { bandsAt, repeatsRow, type HeaderBand } from './headerRows.ts';
-import { isUnitRow } from './unitRows.ts';
+import { isUnderHeaders } from './unitRows.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 
 /** Columns of one table under a band of headers, in order. */
@@ -90,7 +90,8 @@ function blockOf(
     .map((other) => other.band.first - 1);
   const lines = { sheet, first: band.first, last: band.last, from, rows: true };
   const ofUnits = new Set<number>();
-  for (let row = band.core + 1; row <= band.last; row++) if (isUnitRow(sheet, row, band)) ofUnits.add(row);
+  for (let row = band.core + 1; row <= band.last; row++)
+    if (isUnderHeaders(sheet, row, band)) ofUnits.add(row);
   const header = (at: number) =>
     headerPath(lines, at).filter((part) => !ofUnits.has(part.row) || statedUnit(part.text) !== undefined);
   const fields = columns.map((at): FieldPlace => ({

@@ -1,11 +1,20 @@
-import { isBlank, type Cell } from '../../../../cells/cell.ts';
+import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
 import { type Sheet } from '../../../../cells/sheet.ts';
 import { isSaidBlank } from '../readings/cellValue.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { mergeAt } from './shownCells.ts';
 
+/** Whether a row below a header says nothing of records: units, or the numbers of its columns. */
+export function isUnderHeaders(
+  sheet: Sheet,
+  row: number,
+  columns: { readonly left: number; readonly right: number },
+): boolean {
+  return isUnitRow(sheet, row, columns) || isNumbering(sheet, row, columns);
+}
+
 /** Whether a row below a header is one of units: nothing or a mark under its names, and units under its numbers. */
-export function isUnitRow(
+function isUnitRow(
   sheet: Sheet,
   row: number,
   { left, right }: { readonly left: number; readonly right: number },
@@ -28,6 +37,27 @@ export function isUnitRow(
     units * 2 >= fresh.length - marks &&
     (isBlank(first) || isMark(first) || units + marks === fresh.length)
   );
+}
+
+/** Fewest columns that are numbered. */
+const fewestNumbered = 4;
+
+/** Whether a row numbers the columns below their headers: 1, 2, 3 and so on, or (1), (2), (3). */
+export function isNumbering(
+  sheet: Sheet,
+  row: number,
+  { left, right }: { readonly left: number; readonly right: number },
+): boolean {
+  const filled = (sheet.rows[row - 1] ?? []).slice(left - 1, right).filter((cell) => !isBlank(cell));
+  return (
+    filled.length >= fewestNumbered &&
+    filled.length * 3 >= (right - left + 1) * 2 &&
+    filled.every((cell, at) => /^\s*\(?\d{1,3}\)?\s*$/u.test(cellText(cell)) && orderIn(cell) === at + 1)
+  );
+}
+
+function orderIn(cell: Cell): number {
+  return Number(cellText(cell).replace(/[()\s]/gu, ''));
 }
 
 /** A mark that means no unit, in a row of units. */

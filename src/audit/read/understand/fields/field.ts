@@ -44,6 +44,7 @@ export interface ValueFacts {
   /** Units that stand in the cells with their numbers. */
   readonly cellUnits: ReadonlyMap<string, StatedUnit>;
   readonly least: number;
+  /** Of the numbers without a unit of their own, where there are any. */
   readonly median: number;
   readonly greatest: number;
   /** Filled cells that were looked at for how they differ: of a long field the first ones. */

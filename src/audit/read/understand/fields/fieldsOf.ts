@@ -65,7 +65,7 @@ function conceptsOf(
     let names = false;
     for (const [concept, strength] of read.concepts) {
       const isQuantity = hardQuantities.has(concept);
-      if ((isQuantity || concept === 'remark') && named) continue;
+      if ((isQuantity || concept === 'remark' || concept === 'other') && named) continue;
       names ||= isQuantity && strength === 'strong';
       const there = facts.get(concept);
       if (there?.strength === 'strong' || (there && strength === 'weak')) continue;

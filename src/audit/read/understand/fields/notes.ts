@@ -54,7 +54,7 @@ function sentencesOf(text: string): string[] {
 
 /** Whether a text ends in the beginning of a longer word: short, known, and no unit. */
 function isAbbreviated(text: string): boolean {
-  const end = text.slice(text.search(/\S+$/u));
+  const end = text.split(/\s/u).at(-1) ?? '';
   return end.length <= longestAbbreviation && conceptsIn(end).size > 0 && statedUnit(end) === undefined;
 }
 

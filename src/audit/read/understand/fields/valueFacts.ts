@@ -65,11 +65,12 @@ export function valueFacts(
   let [least, greatest] = [Infinity, -Infinity];
   let counting = true;
   let before: number | null = null;
-  const addNumber = (value: number): void => {
+  const inOwnUnit: number[] = [];
+  const addNumber = (value: number, kept = numbers): void => {
     count.numbers++;
     if (value < least) least = value;
     if (value > greatest) greatest = value;
-    if (numbers.length < keptNumbers) numbers.push(value);
+    if (kept.length < keptNumbers) kept.push(value);
   };
   for (const record of recordsOf(block)) {
     count.records++;
@@ -115,7 +116,7 @@ export function valueFacts(
       if (readings.size < keptReadings) readings.set(text, value);
     }
     if (value.is === 'number') {
-      addNumber(value.value);
+      addNumber(value.value, value.unit ? inOwnUnit : numbers);
       if (value.unit) {
         count.withUnit++;
         cellUnits.set(value.unit.text, value.unit);
@@ -131,13 +132,14 @@ export function valueFacts(
       else if (kindIn(text)) count.kinds++;
     }
   }
-  numbers.sort((one, other) => one - other);
+  const compared = numbers.length > 0 ? numbers : inOwnUnit;
+  compared.sort((one, other) => one - other);
   return {
     ...count,
     cellUnits,
     least,
     greatest,
-    median: numbers[Math.floor(numbers.length / 2)] ?? NaN,
+    median: compared[Math.floor(compared.length / 2)] ?? NaN,
     distinct: distinct.size,
     counting: counting && count.numbers > 1 && count.texts === 0,
     samples,

@@ -86,9 +86,7 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
       const fields = [claim.field, ...claim.rivals];
       const told = alike.get(layoutOf(table, id));
       const first = fields.find(({ text }) => headerKey(text) === told) ?? claim.field;
-      found.push(
-        question(table, id, [first, ...fields.filter((field) => field !== first)], claim.evidence),
-      );
+      found.push(question(table, id, [first, ...fields.filter((field) => field !== first)], claim.evidence));
     }
     if (!tag && !claims.has('tag')) {
       const names = table.lane.fields.filter(
@@ -111,9 +109,11 @@ function missing(table: TableRead, certain: ReadonlySet<MeaningId>): AboutTable[
     .filter((field) => field.block === levels[0]?.block)
     .toSorted((one, other) => one.values.median - other.values.median);
   const hasSetpoints = claims.has('alert') || claims.has('danger') || levels.length > 1;
+  const nominal = claims.get('referenceSensitivity')?.field;
   for (const id of ['measured', 'configured'] as const) {
-    if (certain.has(id) || claims.has(id) || sensitivities.length === 0) continue;
-    const own = sensitivities.toSorted((one, other) => Number(fits(other, id)) - Number(fits(one, id)));
+    const could = id === 'configured' && nominal ? [...sensitivities, nominal] : sensitivities;
+    if (certain.has(id) || claims.has(id) || could.length === 0) continue;
+    const own = could.toSorted((one, other) => Number(fits(other, id)) - Number(fits(one, id)));
     if (id === 'configured' && !hasSetpoints && claims.has('measured')) continue;
     found.push(question(table, id, own, []));
   }

@@ -9,6 +9,8 @@ import { optionOf } from './fieldQuestions.ts';
 import { perLayout, type AboutTable } from './perLayout.ts';
 import type { Option, Question } from './question.ts';
 
+/** What setpoints can be in whose header says per cent of something. */
+const ofFullScale = '% FS';
 /** Vibration is peak to peak where nothing else is said: who knows that it is zero to peak has to be able to say so. */
 const levels = ['mil', 'µm', 'mm', 'mil 0-p', 'µm 0-p'] as const;
 const unitsOf: Readonly<Partial<Record<MeaningId, readonly string[]>>> = {
@@ -31,7 +33,7 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
     for (const id of Object.keys(unitsOf) as MeaningId[]) {
       const claim = table.claims.get(id);
       if (!claim || (claim.standing === 'not known' && !meaning(id).needed)) continue;
-      const slip = ratioSlip(table, claim, channels);
+      const slip = ratioSlip(table, claim, channels) || sizeSlip(claim);
       if (!slip && hasUnit(claim, table, channels)) continue;
       found.push([table, questionFor(table, claim, unitsOf[id] ?? [])]);
     }
@@ -40,6 +42,7 @@ export function unitQuestions(tables: readonly TableRead[], channels: readonly R
 }
 
 function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[]): boolean {
+  if (claim.unit.doubt !== undefined) return false;
   if (claim.unit.fixed) return true;
   const { numbers, withUnit } = claim.field.values;
   if (claim.standing !== 'certain') return claim.unit.beside.length > 0 || withUnit >= numbers;
@@ -47,6 +50,20 @@ function hasUnit(claim: Claim, table: TableRead, channels: readonly ReadChannel[
     ({ lines, values }) =>
       lines.some((line) => line.table === table) && values.get(claim.meaning)?.amount?.unit === null,
   );
+}
+
+/** Whether numbers are far from the usual size in the unit of their header, and usual in another one. */
+function sizeSlip({ meaning: id, unit, evidence, standing, field }: Claim): boolean {
+  if (standing === 'certain' || !unit.fixed?.unit) return false;
+  if (!evidence.some((one) => one.is === 'size' && !one.fits)) return false;
+  const [usual] = meaning(id).sizes;
+  const base = usual && parseUnit(usual.unit);
+  if (!usual || !base || field.values.withUnit > 0) return false;
+  return (unitsOf[id] ?? []).some((text) => {
+    const other = parseUnit(text);
+    const size = other ? Math.abs(convert(field.values.median, other, base)) : NaN;
+    return size >= usual.from && size <= usual.to;
+  });
 }
 
 /** Whether the unit of a note or a title makes measured and configured disagree by far. */
@@ -72,7 +89,9 @@ export function medianRatio(table: TableRead, channels: readonly ReadChannel[]):
 
 function questionFor(table: TableRead, claim: Claim, units: readonly string[]): Question {
   const wanted = meaning(claim.meaning);
-  const sorted = units.toSorted((one, other) => off(claim, one) - off(claim, other));
+  const bySize = units.toSorted((one, other) => off(claim, one) - off(claim, other));
+  const isShare = wanted.matter === 'setpoint' && claim.unit.strange?.includes('%') === true;
+  const sorted = isShare ? [ofFullScale, ...bySize] : inDoubt(claim, bySize);
   const options = sorted.map((unit): Option => ({
     field: null,
     text: unit,
@@ -87,6 +106,13 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
     sheets: [table.lane.block.sheet.name],
     options,
   };
+}
+
+/** The unit of the header first where only its detection is in doubt: zero to peak, as a text around the list says. */
+function inDoubt({ unit: { doubt, fixed } }: Claim, units: readonly string[]): readonly string[] {
+  if (doubt === undefined || !fixed) return units;
+  const first = [`${fixed.text} 0-p`, `${fixed.text} p-p`];
+  return [...first, ...units.filter((unit) => !first.includes(unit))];
 }
 
 /** Usual sizes of both kinds, by which a unit is proposed: 200 mV/mil, and a few mil. */

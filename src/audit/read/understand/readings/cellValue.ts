@@ -3,13 +3,15 @@ import { readNumber } from '../../../../cells/number.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { tokensOf } from '../vocabulary/lexicon.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
-import { doubtWords, blankMarks, spareWords, totalWords } from '../vocabulary/valueWords.ts';
+import { doubtWords, blankMarks, signatureWords, spareWords, totalWords } from '../vocabulary/valueWords.ts';
 import { oneOf, startsWithOneOf } from '../vocabulary/wordList.ts';
 
 const isBlankWord = oneOf(blankMarks);
 
 /** Whether the first words of a text are those of a row that sums a list up: `Total`, `Mean`. */
 export const isTotal = startsWithOneOf(totalWords);
+
+const saysWhoDid = oneOf(signatureWords);
 
 /** Whether a text is a mark of a row kept for later: `Spare`. */
 export const isSpare = startsWithOneOf(spareWords);
@@ -132,4 +134,10 @@ export function isSaidBlank(text: string): boolean {
   const bare = text.trim();
   if (bare.length > 40) return false;
   return /^[-–—_.?*/\\]+$/u.test(bare) || isBlankWord(bare);
+}
+
+/** Whether a text in the column of tags says who did something, as a line of signatures below a list begins: `Checked by: A. Moss`. */
+export function isSignature(text: string): boolean {
+  const colon = text.indexOf(':');
+  return saysWhoDid(colon > 0 ? text.slice(0, colon) : text);
 }

@@ -72,10 +72,17 @@ export function readField(
       : found({});
   }
   const answer = said.size > 0 ? said.get(`${place.sheet}!${place.row},${place.column}`) : undefined;
+  const written = cellValue(cell, numberStyleOf(block.sheet));
   const value =
     answer === undefined
-      ? cellValue(cell, numberStyleOf(block.sheet))
-      : ({ is: 'number', value: answer, unit: null, asText: false, percent: false } as const);
+      ? written
+      : ({
+          is: 'number',
+          value: answer,
+          unit: 'unit' in written ? written.unit : null,
+          asText: false,
+          percent: false,
+        } as const);
   switch (value.is) {
     case 'nothing':
       return undefined;
@@ -141,9 +148,11 @@ function unitOf(
   sheets: ReadonlyMap<string, Sheet>,
   inCell: StatedUnit | null,
 ): UnitRead {
-  const { fixed, beside, strange } = claim.unit;
+  const { fixed, beside, strange, doubt } = claim.unit;
   if (fixed && !fitsMeaning(fixed, wanted))
     return { problem: { is: 'unit not clear', first: fixed.text, second: wanted.name } };
+  if (doubt !== undefined && fixed && inCell?.unit?.detection === undefined)
+    return { problem: { is: 'unit not clear', first: fixed.text, second: doubt } };
   if (inCell) {
     return fitsMeaning(inCell, wanted)
       ? { stated: inCell }

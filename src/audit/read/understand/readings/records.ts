@@ -10,11 +10,11 @@ import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { meaning } from '../meanings/meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
-import { labelOf } from '../blocks/cellKind.ts';
+import { isAmount, isQuantityText, labelOf } from '../blocks/cellKind.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
 import { readDate } from '../../rows/date.ts';
 import { machineReader } from './lineMachines.ts';
-import { isSpare, isTotal } from './cellValue.ts';
+import { isSignature, isSpare, isTotal } from './cellValue.ts';
 
 /** What a line of a table is. */
 export type LineKind =
@@ -46,13 +46,23 @@ export function* linesOf(
   const records = calibrationRows(table);
   const machineOf = machineReader(table, sheets);
   const date = claims.get('calibratedOn');
-  let own: ReadonlySet<string> | undefined;
+  let filledOnes: ReadonlySet<string> | undefined;
+  let above = '';
   const others = [...claims.values()].filter(({ field }) => field !== tag.field);
+  const core = others.filter(({ meaning: id }) => meaning(id).needed);
+  const hasAmount = (record: number) =>
+    core.some(({ field }) => {
+      const cell = cellOfBlock(block, sheets, field.place, record);
+      return isAmount(cell) || (typeof cell === 'string' && isQuantityText(cell));
+    });
   const repeated = headerKey(tag.field.parts.at(-1)?.text ?? '');
   for (const record of recordsOf(block)) {
     const place = placeIn(block, tag.field.place, record);
     if (!place) continue;
-    const written = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
+    const own = cellText(cellOfBlock(block, sheets, tag.field.place, record)).replace(/\s+/gu, ' ');
+    const probe = tag.probe ? cellText(cellOfBlock(block, sheets, tag.probe.place, record)).trim() : '';
+    const written = own === '' && probe !== '' ? above : own;
+    if (own !== '') above = own;
     let filled = 0;
     let numbers = 0;
     let measured = 0;
@@ -62,7 +72,12 @@ export function* linesOf(
       if (id === 'measured') measured++;
       if (meaning(id).holds === 'number') numbers++;
     }
-    const axis = lane.axis !== null && !lane.ofAxis.has(tag.field) ? ` ${lane.axis.name}` : '';
+    const axis =
+      lane.axis !== null && !lane.ofAxis.has(tag.field)
+        ? ` ${lane.axis.name}`
+        : probe === ''
+          ? ''
+          : ` ${probe}`;
     const line = (is: LineKind): Line => ({
       table,
       record,
@@ -83,12 +98,13 @@ export function* linesOf(
       yield line('header again');
     else if (
       filled === 0 &&
-      ((own ??= filledTags(table, sheets)).has(tagKey(written)) ||
+      ((filledOnes ??= filledTags(table, sheets)).has(tagKey(written)) ||
         conceptsIn(written).size > 0 ||
         looksLikeHeading(written, isKnown(written)))
     )
       yield line('heading');
     else if (filled < 2 && isLabelText(written) && !isKnown(written)) yield line('heading');
+    else if (isSignature(written) && !isKnown(written) && !hasAmount(record)) yield line('heading');
     else yield line('channel');
   }
 }

@@ -30,7 +30,8 @@ export type Sign =
   | 'counting'
   | 'hidden'
   | 'visible rival'
-  | 'hidden rival';
+  | 'hidden rival'
+  | 'set aside';
 
 interface Rule {
   readonly of: readonly Matter[];
@@ -52,6 +53,7 @@ export const certainties: readonly Rule[] = [
   { of: ['sensitivity', 'setpoint', 'scale', 'text', 'tag'], all: ['visible rival'], standing: 'proposed' },
   { of: ['quantity'], all: ['visible rival'], standing: 'proposed' },
   { of: every, all: ['hidden'], standing: 'proposed' },
+  { of: every, all: ['set aside'], standing: 'proposed' },
   { of: ['sensitivity'], all: ['role by assumed group'], none: ['standard header'], standing: 'proposed' },
   { of: ['setpoint'], all: ['out of order'], none: ['standard header'], standing: 'proposed' },
   { of: every, all: ['standard header'], standing: 'certain' },
@@ -170,6 +172,8 @@ function signOf(one: Evidence): readonly Sign[] {
       return ['hidden'];
     case 'rival':
       return [one.hidden ? 'hidden rival' : 'visible rival'];
+    case 'aside':
+      return ['set aside'];
     case 'series':
       return one.strength === 'strong' ? ['role by series'] : [];
     case 'values':

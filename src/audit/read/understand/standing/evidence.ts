@@ -39,6 +39,7 @@ export type Evidence =
       readonly text: string;
       readonly strength: Strength;
     }
+  | { readonly is: 'aside'; readonly as: 'old' | 'proposed'; readonly text: string }
   | {
       readonly is: 'order';
       readonly below: string;

@@ -17,11 +17,29 @@ export interface Candidate {
   readonly aside?: boolean;
 }
 
+/** Two columns that belong together as alert and danger, with what speaks for each. */
+interface Pair {
+  readonly fields: readonly [low: Field, high: Field];
+  /** Their words say an alarm by themselves. */
+  readonly sure: boolean;
+  /** All grades, where there are more than two. */
+  readonly more?: readonly Field[];
+  readonly alert: readonly Evidence[];
+  readonly danger: readonly Evidence[];
+}
+
 export function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'danger'): Candidate[] {
   const wanted = meaning(id);
   const standard = standards(fields, wanted);
+  const pair = pairOf(fields);
+  if (pair?.more && standard.length === 0) {
+    const rivals = pair.more.filter((field) => field !== pair.fields[id === 'alert' ? 0 : 1]);
+    return [pair.fields[id === 'alert' ? 0 : 1], ...rivals].map((field) => ({ field, evidence: [] }));
+  }
+  const other = pair?.sure === true ? pair.fields[id === 'alert' ? 1 : 0] : undefined;
   const words = fields.filter(
     (field) =>
+      field !== other &&
       field.standard.length === 0 &&
       !isSensitivity(field) &&
       names(field, wanted) &&
@@ -31,14 +49,15 @@ export function setpoints(lane: Lane, fields: readonly Field[], id: 'alert' | 'd
   const byWord = rest.map((field): Candidate => ({
     field,
     evidence: wordEvidence(field, [id]),
-    aside:
-      field.concepts.get('proposed')?.strength === 'strong' ||
-      field.concepts.get('old')?.strength === 'strong',
+    aside: isAside(field),
   }));
   if (standard.length > 0 || byWord.length > 0) return [...standard, ...byWord];
-  const pair = pairOf(fields);
   const own = pair && fields.find((field) => field === pair.fields[id === 'alert' ? 0 : 1]);
   return own ? [{ field: own, evidence: [] }] : [];
+}
+
+function isAside({ concepts }: Field): boolean {
+  return concepts.get('proposed')?.strength === 'strong' || concepts.get('old')?.strength === 'strong';
 }
 
 /** The only field that is called a danger, beside one that is called a first grade. */
@@ -54,10 +73,11 @@ function soleDanger(fields: readonly Field[], first: Field): Field | undefined {
   return dangers.length === 1 ? dangers[0] : undefined;
 }
 
-/** Two columns named by the words of a pair, and by nothing else; or the first grade beside the only danger. */
-export function pairOf(
-  fields: readonly Field[],
-): { fields: readonly [Field, Field]; alert: Evidence[]; danger: Evidence[] } | undefined {
+/**
+ * Two columns named by the words of a pair, and by nothing else; or the first grade beside the only danger. Of three and
+ * more grades a person has to say which two count.
+ */
+export function pairOf(fields: readonly Field[]): Pair | undefined {
   const key = (field: Field): string => {
     const name = field.parts.findLast((part) => part.name !== '')?.name ?? '';
     return tokensOf(name)
@@ -75,15 +95,28 @@ export function pairOf(
       (one && grades.has(low) ? soleDanger(fields, one) : undefined);
     if (!one || !other) continue;
     const isSaid = key(other) !== headerKey(high);
-    const evidence: Evidence = {
-      is: 'pair',
-      low,
-      high: isSaid ? other.text : high,
-      sure: isSaid || surePairs.has(low),
+    const further = isSaid
+      ? []
+      : beyond(headerKey(high)).flatMap((next) => fields.find((field) => key(field) === next) ?? []);
+    const last = further.at(-1) ?? other;
+    const sure = further.length === 0 && (isSaid || surePairs.has(low));
+    const evidence: Evidence = { is: 'pair', low, high: isSaid || last !== other ? last.text : high, sure };
+    return {
+      fields: [one, last],
+      sure,
+      ...(further.length > 0 ? { more: [one, other, ...further] } : {}),
+      alert: [evidence],
+      danger: [evidence],
     };
-    return { fields: [one, other], alert: [evidence], danger: [evidence] };
   }
   return undefined;
+}
+
+/** The names of the grades above the second one: `alarm3` and `alarm4` above `alarm2`. */
+function beyond(high: string): string[] {
+  return high.endsWith('2')
+    ? ['3', '4'].map((digit) => high.slice(0, -1) + digit)
+    : [`${high}${high.slice(-1)}`];
 }
 
 /** Fields with the standard header of a meaning: as of today, those with the exact one before others where it holds a text. */
@@ -140,7 +173,11 @@ export function named(fields: readonly Field[], wanted: Meaning): Candidate[] {
         !holdsKinds(field, wanted) &&
         !(wanted.matter !== 'text' && isSensitivity(field)),
     )
-    .map((field) => ({ field, evidence: wordEvidence(field, wanted.named.flat()) }));
+    .map((field) => ({
+      field,
+      evidence: wordEvidence(field, wanted.named.flat()),
+      aside: wanted.holds === 'number' && isAside(field),
+    }));
 }
 
 /** Whether the cells of a field are of the kind that a meaning holds. */

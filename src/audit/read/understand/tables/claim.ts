@@ -7,6 +7,8 @@ import type { UnitSource } from './units.ts';
 export interface Claim {
   readonly meaning: MeaningId;
   readonly field: Field;
+  /** Of a tag: the column that tells the probes of one place apart, whose texts belong to the tag. */
+  readonly probe?: Field;
   readonly unit: UnitSource;
   readonly evidence: readonly Evidence[];
   readonly standing: Standing;

@@ -40,6 +40,7 @@ export function claimOf(
     ...unitEvidence(field, unit, wanted),
     ...sizeEvidence(field, unit.fixed?.unit ? unit.fixed.unit.text : null, wanted),
     ...more,
+    ...(first.aside === true ? saidAside(field) : []),
     ...(field.place.hidden ? [{ is: 'hidden', what: 'column' } as const] : []),
     ...others.map(({ field: other }): Evidence => ({
       is: 'rival',
@@ -63,6 +64,14 @@ export function claimOf(
     standing: standingOf(wanted.matter, signsOf(evidence)),
     rivals: [...others, ...hidden].map(({ field: other }) => other),
   };
+}
+
+/** The words by which the only field of a meaning is an old or a proposed one. */
+function saidAside({ concepts }: Field): Evidence[] {
+  return (['old', 'proposed'] as const).flatMap((as): Evidence[] => {
+    const fact = concepts.get(as);
+    return fact?.strength === 'strong' ? [{ is: 'aside', as, text: fact.text }] : [];
+  });
 }
 
 /** Of texts only those with as good a word as the best can rival. */

@@ -1,5 +1,6 @@
 import type { Field } from '../fields/field.ts';
 import { meaning } from '../meanings/meaning.ts';
+import { inEnglishUnits } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/wordList.ts';
 
 /** Meanings that are sensitivities. */
@@ -19,7 +20,7 @@ export function isSensitivity(field: Field): boolean {
   const stated = units.find(({ scope }) => scope !== 'format')?.stated ?? units[0]?.stated;
   const dimensions = meaning('measured').dimensions;
   if (stated?.unit && dimensions.includes(stated.unit.dimension)) return true;
-  if (stated || values.dates > 0) return false;
+  if (stated || values.dates > 0 || inEnglishUnits(field.text).includes('%')) return false;
   const word = concepts.get('sensitivity');
   if (!word || values.numbers === 0) return false;
   if (word.strength === 'strong' || (besideOf !== null && dimensions.includes(besideOf))) return true;

@@ -38,6 +38,8 @@ function fromLabel(text: ContextText): TableMachine | null {
 }
 
 const namesList = holdsOneOf(listWords);
+/** A year by itself: the name of a round of tests. */
+const isDated = /(?<!\d)(?:19|20)\d\d(?!\d)/u;
 /** Concepts that a machine's name can have. */
 const ofMachines: ReadonlySet<Concept> = new Set<Concept>([
   'machine',
@@ -52,6 +54,7 @@ export function canBeMachine(name: string): boolean {
   return (
     tokensOf(name).length > 0 &&
     !namesList(name) &&
+    !isDated.test(name) &&
     [...conceptsIn(name).keys()].every((concept) => ofMachines.has(concept))
   );
 }

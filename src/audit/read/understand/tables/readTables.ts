@@ -8,6 +8,7 @@ import { recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { fieldsOf } from '../fields/fieldsOf.ts';
 import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
+import { saidZeroToPeak } from '../fields/otherDetection.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meanings/meaning.ts';
 import type { Said } from '../answers/said.ts';
@@ -71,9 +72,10 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
   const withLists = new Set(
     blocks.filter((block) => (fields.get(block) ?? []).some(isQuantity)).map(({ sheet }) => sheet),
   );
-  const legends = workbook.sheets
-    .filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400)
-    .flatMap((sheet) => notedInLegend(sheet, names));
+  const aside = workbook.sheets.filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400);
+  const legends = aside.flatMap((sheet) => notedInLegend(sheet, names));
+  const inLegends = aside.flatMap(saidZeroToPeak);
+  const onSheets = new Map([...withLists].map((sheet) => [sheet, saidZeroToPeak(sheet)]));
   const lanes: Lane[] = [];
   for (const block of blocks) {
     const context = contextOf(block, blocks);
@@ -94,6 +96,7 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
         block,
         context,
         noted,
+        zeroToPeak: [...(onSheets.get(block.sheet) ?? []), ...inLegends],
         fields: own.filter((field) => !others.has(field)),
         axis,
         ofAxis,
@@ -119,7 +122,8 @@ function tableOf(
   said: Said,
 ): TableRead {
   const claims = new Map(settled.claims);
-  const asked = claims.get('tag') ?? tag;
+  const own = claims.get('tag') ?? tag;
+  const asked = own && own.field === tag?.field && tag.probe ? { ...own, probe: tag.probe } : own;
   if (asked) claims.set('tag', asked);
   for (const id of ['location', 'machine'] as const)
     if (asked && claims.get(id)?.field === asked.field) claims.delete(id);

@@ -6,6 +6,7 @@ import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim } from './claim.ts';
 import type { Lane } from './lane.ts';
 import { candidateOf, mayShare, wordOf, type TagCandidate } from './tagCandidates.ts';
+import { differByProbe, namesFirstAlone, probeField } from './probeField.ts';
 import { unitSource } from './units.ts';
 
 /** Part of texts that two fields have to share to name the same things. */
@@ -50,10 +51,59 @@ export function tagClaims(
     const others = all
       .filter((other) => other.lane.block !== lane.block)
       .flatMap((other) => other.candidates.filter(({ word }) => word > 0));
+    const machine = lanes.find((one) => one.lane === lane)?.machine ?? null;
     const claim = choose(lane, candidates, others);
-    if (claim) claims.set(lane, claim);
+    const told = withProbe(lane, claim, machine, sheets) ?? claim;
+    if (told) claims.set(lane, told);
   }
   return claims;
+}
+
+/** A tag of two columns, as bearing and direction, where no column names each record by itself. */
+function withProbe(
+  lane: Lane,
+  single: Claim | undefined,
+  machine: Field | null,
+  sheets: ReadonlyMap<string, Sheet>,
+): Claim | undefined {
+  const probe = probeField(lane, sheets);
+  const isUnique = single?.evidence.some(({ is }) => is === 'unique') === true;
+  if (!probe || (isUnique && single && !namesFirstAlone(lane, single.field, probe, sheets))) return undefined;
+  const names = [
+    ...(single ? [single.field] : []),
+    ...lane.fields.filter(({ concepts }) => concepts.has('tag') || concepts.has('location')),
+  ];
+  const field = names.find(
+    (name) => name !== probe && name !== machine && differByProbe(lane, name, probe, machine, sheets),
+  );
+  if (!field) return undefined;
+  const fact = field.concepts.get('tag') ?? field.concepts.get('location');
+  const [first, second] = [...new Set(probe.values.samples.map(({ text }) => text))];
+  const evidence: Evidence[] = [
+    ...(fact
+      ? [
+          {
+            is: 'word',
+            concept: fact.concept,
+            strength: fact.strength,
+            text: fact.text,
+            covers: fact.covers,
+          } as const,
+        ]
+      : []),
+    { is: 'axis', axis: first ?? '', other: second ?? '' },
+    { is: 'unique', texts: field.values.filled },
+    ...(field.place.hidden || probe.place.hidden ? [{ is: 'hidden', what: 'column' } as const] : []),
+  ];
+  return {
+    meaning: 'tag',
+    field,
+    probe,
+    unit: unitSource(lane, field, meaning('tag')),
+    evidence,
+    standing: standingOf('tag', signsOf(evidence)),
+    rivals: [],
+  };
 }
 
 function shareOf(one: ReadonlySet<string>, other: ReadonlySet<string>): number {

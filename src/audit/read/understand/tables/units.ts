@@ -21,6 +21,8 @@ export interface UnitSource {
   readonly beside: readonly Field[];
   /** The header states something as a unit that is none. */
   readonly strange: string | null;
+  /** A text around the list says zero to peak, and the unit nothing of it. */
+  readonly doubt?: string;
 }
 
 /** Whether a unit can be one of a meaning. */
@@ -76,10 +78,26 @@ function namesOf(unit: Field): Concept[] {
 
 /** The unit of a field as it would have a meaning. */
 export function unitSource(lane: Lane, field: Field, wanted: Meaning): UnitSource {
+  const source = statedSource(lane, field, wanted);
+  const [said] = lane.zeroToPeak;
+  const unit = source.fixed?.unit;
+  return said && isLevel(wanted) && unit?.dimension === 'displacement' && !unit.detection
+    ? { ...source, doubt: said.text }
+    : source;
+}
+
+/** Whether a meaning is a vibration or what is compared with one. */
+function isLevel({ id, matter }: Meaning): boolean {
+  return matter === 'setpoint' || matter === 'scale' || id === 'limit' || id === 'reading';
+}
+
+function statedSource(lane: Lane, field: Field, wanted: Meaning): UnitSource {
   const own = field.units.find(({ scope }) => scope !== 'format');
   const fitting = field.units.find((fact) => fitsMeaning(fact.stated, wanted));
   const beside = besideFor(lane, field, wanted);
-  const strange = own ? null : (field.remarks.find(looksLikeUnit) ?? null);
+  const strange = own
+    ? null
+    : (field.remarks.find((remark) => looksLikeUnit(remark) || remark.startsWith('%')) ?? null);
   const stated = (fact: UnitFact | undefined, scope?: UnitScope): UnitSource => ({
     fixed: fact?.stated ?? null,
     scope: scope ?? fact?.scope ?? null,

@@ -71,11 +71,11 @@ export const quantityWords: readonly ConceptWords[] = [
     },
     weak: {
       en: 'FS | F.S. | range | span | scale',
-      de: 'bereich | spanne | skala | MB',
-      es: 'rango | alcance | escala | FE',
-      fr: 'étendue | gamme | calibre | échelle | PE | plage',
-      pt: 'faixa | alcance | escala | FE',
-      it: 'campo | portata | scala | range | FS',
+      de: 'bereich | spanne | skala | MB | EW | vom Endwert | vom MB',
+      es: 'rango | alcance | escala | FE | del fondo de escala | de escala',
+      fr: 'étendue | gamme | calibre | échelle | PE | plage | de l’étendue',
+      pt: 'faixa | alcance | escala | FE | do fundo de escala',
+      it: 'campo | portata | scala | range | FS | del campo',
     },
   },
   {

@@ -1,6 +1,7 @@
 import { parseUnit, type Unit } from '../../../../units/parse.ts';
 import { parseDetection } from '../../../../units/detection.ts';
 import { conceptsIn } from './lexicon.ts';
+import { oneOf } from './wordList.ts';
 
 /**
  * Spellings of units and of how a vibration is counted that are not English ones, each with the English one, in texts with
@@ -47,6 +48,15 @@ export type StatedUnit =
   | { readonly text: string; readonly unit: Unit; readonly ofScale: false }
   | { readonly text: string; readonly unit: null; readonly ofScale: true };
 
+/** Full scale in short where it stands behind a per cent sign alone: other words elsewhere. From memory. */
+const isScaleInShort = oneOf({
+  de: 'v. E. | v. MB',
+  fr: 'EM | E.M. | de l’EM',
+  es: 'EC',
+  it: 'CS',
+  pt: 'FM | da FM',
+});
+
 /** Distinct texts kept; a hostile workbook must not fill the memory. */
 const kept = 4000;
 const known = new Map<string, StatedUnit | undefined>();
@@ -79,7 +89,9 @@ function read(text: string): StatedUnit | undefined {
   const english = inEnglishUnits(bare);
   const rest = percent.exec(english)?.[1]?.trim();
   if (rest !== undefined && rest !== '' && parseDetection(rest) === undefined) {
-    return conceptsIn(rest).has('full scale') ? { text: bare, unit: null, ofScale: true } : undefined;
+    return conceptsIn(rest).has('full scale') || isScaleInShort(rest)
+      ? { text: bare, unit: null, ofScale: true }
+      : undefined;
   }
   const unit = parseUnit(english);
   return unit && { text: bare, unit, ofScale: false };

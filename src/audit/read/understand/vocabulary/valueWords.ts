@@ -22,6 +22,16 @@ export const listWords: Words = {
   it: 'foglio | elenco | lista | tabella | dati | sonde | canali | impostazioni | misura | misure | prova | prove | legenda | riepilogo | quadro | pannello | taratura | campo',
 };
 
+/** Words with which lines of signatures below a list begin. From memory. */
+export const signatureWords: Words = {
+  en: 'prepared | prepared by | checked | checked by | approved | approved by | reviewed | reviewed by | issued | issued by | author | tested by | verified by | done by | carried out by | performed by | signed | signed by | signature | signatures | sign | witnessed | witnessed by | accepted by | engineer | technician | name | date | page | rev | revision | document',
+  de: 'erstellt | erstellt von | geprüft | geprüft von | freigegeben | freigegeben von | genehmigt | durchgeführt | durchgeführt von | ausgeführt von | bearbeiter | prüfer | unterschrift | name | datum | seite | stand',
+  es: 'elaborado | elaborado por | realizado | realizado por | ejecutado por | revisado | revisado por | aprobado | aprobado por | verificado por | firma | nombre | fecha | responsable | técnico | hoja | página',
+  fr: 'établi | établi par | réalisé par | exécuté par | vérifié | vérifié par | contrôlé par | approuvé | approuvé par | rédigé par | signature | visa | nom | date | responsable | technicien | page',
+  pt: 'elaborado | elaborado por | executado | executado por | realizado por | verificado | verificado por | aprovado | aprovado por | revisado por | assinatura | nome | data | responsável | técnico | página',
+  it: 'redatto | redatto da | eseguito | eseguito da | verificato | verificato da | controllato da | approvato | approvato da | firma | nome | data | responsabile | tecnico | pagina',
+};
+
 /** What people write where something holds or does not. From memory. */
 export const flagWords: Words = {
   en: 'yes | no | on | off | true | false',

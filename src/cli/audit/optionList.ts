@@ -61,6 +61,19 @@ export const optionList = {
     words:
       'what changed since: an earlier workbook, audited by the same policy and map, or by its sheet of results; or the JSON of an earlier audit',
   },
+  'replace-results': {
+    type: 'boolean',
+    words: 'with --out: in place of the result sheets of earlier audits, under their names',
+  },
+  'remove-results': {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words: 'write a copy without the result sheets; nothing is audited',
+  },
+  'remove-edited': {
+    type: 'boolean',
+    words: 'with either: also result sheets that are not as their audit wrote them',
+  },
   force: { type: 'boolean', words: 'replace files that exist' },
   details: {
     type: 'boolean',

@@ -3,6 +3,11 @@ import type { ChartModel } from './charts/model.ts';
 
 /** How a cell looks. Everything left out is the workbook's own default. Colours are `RRGGBB`. */
 export interface CellStyle {
+  /**
+   * Name under which a file lists the style, so that people can see and alter it; one of that name that stands in the file is
+   * used as it is. Hosts that keep no such list pass over it.
+   */
+  readonly named?: string;
   readonly bold?: boolean;
   readonly italic?: boolean;
   readonly size?: number;

@@ -77,7 +77,8 @@ describe('the looks of verdicts', () => {
       (one) => verdictLooks[one as Standing].sign,
     );
     const found = files(source)
-      .filter((path) => !path.endsWith('look/verdictLooks.ts'))
+      // What people write into lists is read there.
+      .filter((path) => !path.endsWith('look/verdictLooks.ts') && !path.includes('audit/read/'))
       .flatMap((path) => {
         const text = readFileSync(path, 'utf8');
         const own = [...new Set(colors)].filter((color) =>

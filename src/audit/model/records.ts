@@ -10,7 +10,7 @@ export interface RecordPoint {
   readonly incremental: number | null;
   /** Of that step, against the rated sensitivity, as a fraction. */
   readonly incrementalError: number | null;
-  /** Off the line of rated slope that fits best, in gap units; `null` where no sensitivity is rated. */
+  /** Off the line of rated slope that fits `span` best, in gap units; `null` where no sensitivity is rated. */
   readonly deviation: number | null;
   /** Off the fitted line, in gap units. */
   readonly deviationFitted: number | null;
@@ -59,7 +59,7 @@ export interface RecordResult {
   readonly span: { readonly from: number; readonly to: number };
   /** Rated sensitivity it is compared with. */
   readonly rated: number | null;
-  /** Gaps of the linear range about the rated sensitivity. */
+  /** Gaps of the linear range about the rated sensitivity: that with the operating gap, else the longest. */
   readonly linearRange: { readonly from: number; readonly to: number } | null;
   /** Gaps of the straight part about the record's own sensitivity, from which the linear reach follows. */
   readonly straightPart: { readonly from: number; readonly to: number } | null;

@@ -6,6 +6,8 @@ import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';
 import { UsageRefused } from '../refused.ts';
 import { auditFiles } from './auditFiles.ts';
+import { unlessStopped } from '../stop.ts';
+import { checkRemoving, writeWithoutResults } from './outputs/withoutResults.ts';
 import { parseOptions } from './options.ts';
 import { verifyFile } from './verify/verifyFile.ts';
 import { wrapped } from '../terminal.ts';
@@ -75,6 +77,7 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
   if (options.inputs.length === 0) {
     throw new UsageRefused('Name a workbook or the text tables to audit. See --help.');
   }
+  checkRemoving(options);
   if (options.verify) return verifyFile(options);
   if (options.inputs.some(isFolder)) {
     if (options.replay !== undefined)
@@ -83,6 +86,11 @@ export async function auditCommand(args: readonly string[]): Promise<number> {
   }
   if (options.timeout !== undefined) {
     throw new UsageRefused('--timeout is for a folder of workbooks. Leave it out. See --help.');
+  }
+  if (options['remove-results'] !== undefined) {
+    const said = await unlessStopped((signal) => writeWithoutResults(options, signal));
+    process.stdout.write(`${said.join('\n')}\n`);
+    return 0;
   }
   return auditFiles(options);
 }

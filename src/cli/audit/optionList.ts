@@ -77,6 +77,19 @@ export const optionList = {
     value: 'ORDER',
     words: 'dmy or mdy, where dates such as 03/04/2026 do not tell',
   },
+  'replace-results': {
+    type: 'boolean',
+    words: 'with --out: in place of the result sheets of earlier audits, under their names',
+  },
+  'remove-results': {
+    type: 'string',
+    value: 'OUT.xlsx',
+    words: 'write a copy without the result sheets; nothing is audited',
+  },
+  'remove-edited': {
+    type: 'boolean',
+    words: 'with either: also result sheets that are not as their audit wrote them',
+  },
   force: { type: 'boolean', words: 'replace files that exist' },
   details: {
     type: 'boolean',

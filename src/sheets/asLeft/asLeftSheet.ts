@@ -2,7 +2,7 @@ import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
+import { shadesFor, verdictShades } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import { linkAt, sourceOf } from '../links.ts';
 import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
@@ -29,7 +29,7 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
   return {
     name: sheetNames['as found and as left'],
     widths: columns.map(({ width }) => width),
-    styles: { ...frameStyles, ...levelStyles, verdict: { bold: true, align: 'center', valign: 'top' } },
+    styles: { ...frameStyles, ...levelStyles },
     formulas: templates,
     rowCount: lastRow,
     *rows() {
@@ -52,11 +52,7 @@ export function asLeftSheet(report: Report, lines: readonly AsLeftLine[]): Sheet
       },
     }),
     merges: [{ top: 2, left: 1, bottom: 2, right: printedColumns }],
-    shades: [
-      ...shadesFor(below('found'), verdictWordShades),
-      ...shadesFor(below('left'), verdictWordShades),
-      ...shadesFor(below('goesOn'), { yes: verdictShades.late }),
-    ],
+    shades: shadesFor(below('goesOn'), { yes: verdictShades.late }),
     print: {
       landscape: true,
       repeatRows: { from: headerRow, to: headerRow },

@@ -1,10 +1,11 @@
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../look/significant.ts';
 import type { ModelValue } from '../model.ts';
 import { columnFormulas } from '../results/columnFormulas.ts';
 import { evidenceBy } from '../results/line.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
+import { verdictStyle } from '../look/verdictStyles.ts';
 import { thresholdName, type ThresholdChange, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 
@@ -21,9 +22,8 @@ export interface AsLeftColumn {
   readonly applies?: (line: AsLeftLine) => boolean;
 }
 
-const level = ({ found }: AsLeftLine): string => `level${decimalsFor(found.setpoint)}`;
-const sensitivity = ({ channel }: AsLeftLine): string =>
-  `level${decimalsFor(channel.sensitivity.configured)}`;
+const level = ({ channel, found }: AsLeftLine): string =>
+  `level${levelDecimals(found.setpoint, channel.inputs.resolution)}`;
 
 /** Whether the listed sensitivity decides where a threshold acts, so that it follows from the cells of the line. */
 function isByList(threshold: ThresholdResult): boolean {
@@ -81,14 +81,14 @@ export const columns: readonly AsLeftColumn[] = [
     id: 'set',
     header: 'Set at',
     width: 9,
-    style: level,
+    style: ({ found }) => givenStyle(found.setpoint === null ? null : found.multiplier * found.setpoint),
     value: ({ found }) => (found.setpoint === null ? null : found.multiplier * found.setpoint),
   },
   {
     id: 'configured',
     header: 'Configured sensitivity Kc',
     width: 11,
-    style: sensitivity,
+    style: ({ channel }) => givenStyle(channel.sensitivity.configured),
     value: ({ channel }) => channel.sensitivity.configured,
   },
   {
@@ -102,7 +102,7 @@ export const columns: readonly AsLeftColumn[] = [
     id: 'measured',
     header: 'Sensitivity Km as found',
     width: 11,
-    style: sensitivity,
+    style: ({ asFound }) => givenStyle(asFound.sensitivity.measured),
     value: ({ asFound }) => asFound.sensitivity.measured,
   },
   {
@@ -118,14 +118,14 @@ export const columns: readonly AsLeftColumn[] = [
     id: 'found',
     header: 'Verdict as found',
     width: 14,
-    style: 'verdict',
+    style: ({ found }) => verdictStyle(found.verdict),
     value: ({ found }) => verdictWords[found.verdict],
   },
   {
     id: 'leftMeasured',
     header: 'Sensitivity Km as left',
     width: 11,
-    style: sensitivity,
+    style: ({ channel }) => givenStyle(channel.sensitivity.measured),
     value: ({ channel }) => channel.sensitivity.measured,
   },
   {
@@ -141,7 +141,7 @@ export const columns: readonly AsLeftColumn[] = [
     id: 'left',
     header: 'Verdict as left',
     width: 14,
-    style: 'verdict',
+    style: ({ left }) => verdictStyle(left.verdict),
     value: ({ left }) => verdictWords[left.verdict],
   },
   {

@@ -1,40 +1,16 @@
 import { capital } from '../../audit/model/wording.ts';
 import type { Report } from '../../audit/model/report.ts';
-import {
-  changeWords,
-  type Change,
-  type SinceResult,
-  changeKinds,
-  type ChangeKind,
-} from '../../audit/model/since.ts';
+import { changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
 import { timeText } from '../auditedLine.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { shadesFor, verdictShades } from '../look/shades.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import type { ModelCell, ModelRow, SheetModel, ShadeRule } from '../model.ts';
+import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
+import { changeStyle } from './changeStyle.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
-
-const { unreachable, late, undetermined, incomplete } = verdictShades;
-
-const shadeOf: Readonly<Partial<Record<ChangeKind, ShadeRule['style'] | undefined>>> = {
-  'newly unreachable': unreachable,
-  'newly late': late,
-  'newly undetermined': undetermined,
-  'newly incomplete': incomplete,
-  gone: incomplete,
-  'not compared': incomplete,
-  'still unreachable': unreachable,
-  'still late': late,
-};
-
-/** Shades of what got worse and of channels that are gone, by the words of their kind; what got better stays plain. */
-const changeShades: Readonly<Record<string, ShadeRule['style'] | undefined>> = Object.fromEntries(
-  changeKinds.map((kind) => [changeWords[kind], shadeOf[kind]]),
-);
 
 const columns = [
   ['What', 18],
@@ -91,7 +67,6 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
       area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
     },
     merges: [across(3), ...remarks.map((_, index) => across(lastRow + 3 + index))],
-    shades: shadesFor({ top: headerRow + 1, left: 1, bottom: lastRow, right: 1 }, changeShades),
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
@@ -128,7 +103,7 @@ function changeRow(change: Change): ModelRow {
       wrapping,
     ),
     cells: [
-      cell(changeWords[kind], 'strong'),
+      cell(changeWords[kind], changeStyle(kind)),
       cell(tag, 'wrapped'),
       cell(machine, 'wrapped'),
       cell(location, 'wrapped'),

@@ -39,7 +39,7 @@ const readingColumn = { sensitivity: 'H', days: 'I' } as const;
 
 /** Row of the headers of the upper table. */
 const headerRow = 6;
-const input = { fill: tones.input, underline: true } as const;
+const input = { named: 'Tripdrift input', fill: tones.input, underline: true } as const;
 
 /** The channels of a report whose drift was worked out, in its order. */
 export function driftingChannels({ channels }: Report): Drifting[] {

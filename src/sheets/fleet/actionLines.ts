@@ -50,7 +50,7 @@ function line({ file, entry }: ListedAction): readonly Entry[] {
     wide(subjectName(entry), 'name', 2),
     wide(entry.subject.machine, 'wrapped', 2),
     wide(subjectThreshold(entry), 'wrapped', 2),
-    ...levels(entry),
+    ...levels(entry, null),
     wide(`${entry.headline} ${entry.doNext}`, 'wrapped', 2),
   ];
 }

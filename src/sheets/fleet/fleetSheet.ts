@@ -1,4 +1,3 @@
-import { tones } from '../look/palette.ts';
 import { footerOf } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
 import type { SheetModel } from '../model.ts';

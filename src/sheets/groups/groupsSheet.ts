@@ -1,10 +1,11 @@
 import type { Attention, GroupResult, Report } from '../../audit/model/report.ts';
-import { thresholdName } from '../../audit/model/threshold.ts';
+import { verdictStyle } from '../look/verdictStyles.ts';
+import { thresholdName, type ThresholdVerdict } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
@@ -21,11 +22,14 @@ const columns = [
   ['Votes needed M', 9],
   ['Votes needed now', 9],
   ['Threshold', 14],
+  ['What it does', 14],
   ['Unit', 8],
   ['Meant to act at', 10],
   ['Really acts at', 10],
   ['Can it trip?', 12],
   ['Late', 7],
+  ['What is wrong', 50],
+  ['Do next', 36],
   ['Decided by', 18],
   ['Members out', 30],
   ['Limit', 9],
@@ -34,9 +38,7 @@ const columns = [
   ['Acts between, high', 10],
   ['Later than', 10],
   ['Probability later', 11],
-  ['How sure', 40],
-  ['What is wrong', 50],
-  ['Do next', 36],
+  ['How sure', 90],
   ['As found, really acted at', 11],
   ['As found, could it trip?', 12],
   ['As found, decided by', 18],
@@ -48,8 +50,8 @@ function columnNumber(wanted: Header): number {
   return columns.findIndex(([header]) => header === wanted) + 1;
 }
 
-/** Columns under the caution at the top. */
-const cautionSpan = 21;
+/** Columns that go on paper, under the caution at the top; the workings to their right are for the screen. */
+const printedColumns = columnNumber('Members out');
 const widths = columns.map(([, width]) => width);
 const wrapped = new Set<Header>([
   'Machine',
@@ -100,7 +102,7 @@ export function groupsSheet(report: Report): SheetModel {
       name: tableNames.groups,
       area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + seats.headers.length },
     },
-    merges: [{ top: 2, left: 1, bottom: 2, right: cautionSpan }],
+    merges: [{ top: 2, left: 1, bottom: 2, right: printedColumns }],
     shades: [
       ...(['Can it trip?', 'As found, could it trip?'] as const).flatMap((header) =>
         shadesFor(below(header), groupShades),
@@ -108,7 +110,12 @@ export function groupsSheet(report: Report): SheetModel {
       ...shadesFor(below('Late'), { yes: verdictShades.late }),
       ...shadesFor(below('Beyond the limit'), yesShades),
     ],
-    print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
+    print: {
+      landscape: true,
+      repeatRows: { from: headerRow, to: headerRow },
+      footer: footerOf(report),
+      area: { top: 1, left: 1, bottom: lastRow, right: printedColumns },
+    },
   };
 }
 
@@ -118,7 +125,7 @@ const reading =
 function groupRow(group: GroupResult, action: readonly Attention[], seatCount: number): ModelRow {
   const { name, machine, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } =
     group;
-  const level = `level${decimalsFor(intended ?? effective)}`;
+  const level = `level${levelDecimals(intended ?? effective, null)}`;
   const own = formulasOf(threshold);
   const tripped = group.liveVoting === 'tripped';
   const fits = members.length <= mostSeats;
@@ -132,6 +139,7 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     'Votes needed M': cell(Number.parseInt(voting, 10), 'count'),
     'Votes needed now': cell(votesNow(group), 'count'),
     Threshold: cell(thresholdName({ name: threshold, multiplier: group.multiplier }), 'text'),
+    ...whatItDoes(group),
     Unit: cell(unit, 'text'),
     'Meant to act at': calculated(intended, level, own.intended),
     'Really acts at': voted(effective, level, own.effective),
@@ -139,7 +147,7 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     Late: cell(group.late ? 'yes' : 'no', 'centred'),
     'Decided by': cell(decidedBy.join(', '), 'wrapped'),
     'Members out': cell(outText(group), 'wrapped'),
-    Limit: cell(limit, level),
+    Limit: cell(limit, givenStyle(limit)),
     'Beyond the limit': cell(limit === null ? null : group.beyondLimit ? 'yes' : 'no', 'centred'),
     'Acts between, low': cell(signed(group, group.chance?.low), level),
     'Acts between, high': cell(signed(group, group.chance?.high), level),
@@ -154,6 +162,20 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
   const row = columns.map(([header]) => cells[header]);
   const texts = row.map((one, index) => (wrapping[index] ? String(one?.value ?? '') : ''));
   return { height: heightOf(texts, wrapping, 6), cells: [...row, ...seatCells(group, seatCount, level)] };
+}
+
+/** What the group does as audited, shaded as the verdict of a threshold that does the same. */
+function whatItDoes({ threshold, canTrip, liveVoting, late, beyondLimit }: GroupResult) {
+  const [words, verdict]: readonly [string, ThresholdVerdict] = !canTrip
+    ? [tripWord(threshold, false), 'unreachable']
+    : liveVoting === 'tripped'
+      ? ['has tripped', 'early']
+      : beyondLimit
+        ? ['beyond limit', 'late']
+        : late
+          ? ['late', 'late']
+          : ['OK', 'within'];
+  return { 'What it does': cell(words, verdictStyle(verdict)) };
 }
 
 /** A level away from zero with the sign of the threshold. */

@@ -1,3 +1,4 @@
+import { verdictSigns } from './signs.ts';
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { formulaList } from '../formulaList.ts';
@@ -150,7 +151,7 @@ function fineLine(machine: Machine, faults: readonly ChannelRow[]): PageLine[] {
   const told = fine.map((channel) =>
     entriesOf(machine, channel).length > 0 ? `${clipped(channel.tag, 40)} (check)` : channel.tag,
   );
-  return [full(`✓ OK: ${listed(told, 12, 48)}.`, 'trip')];
+  return [full(`${verdictSigns.within}: ${listed(told, 12, 48)}.`, 'trip')];
 }
 
 function tripPart(machine: Machine, names: MachineSheetNames, most: number): PageLine[] {

@@ -9,6 +9,24 @@ export function decimalsFor(size: number | null): number {
   return Math.min(most, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(size)))));
 }
 
+/**
+ * Decimals of a level that was worked out: one digit finer than the step of its instrument, three significant digits of
+ * `size` where no step is known, 0 to 6. Steps of 0.1 → 2; 158 without → 0. The same as in sentences.
+ */
+export function levelDecimals(size: number | null, resolution: number | null): number {
+  if (resolution !== null && resolution > 0)
+    return Math.min(most, Math.max(0, Math.ceil(-Math.log10(resolution) - 1e-9) + 1));
+  return Math.max(0, decimalsFor(size) - 1);
+}
+
+/** The style of a number that was given: as it is where a few digits say it, else as one that was worked out. */
+export function givenStyle(value: number | null): string {
+  const decimals = decimalsFor(value);
+  const isShort =
+    value === null || Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value);
+  return isShort ? 'given' : `level${decimals}`;
+}
+
 /** Every number of decimals that `decimalsFor` gives. */
 export const decimalCounts: readonly number[] = Array.from({ length: most + 1 }, (_, count) => count);
 

@@ -5,7 +5,7 @@ import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { severityShades, shadesFor } from '../look/shades.ts';
+import { severityStyle } from '../look/verdictStyles.ts';
 import { frameStyles } from '../look/styles.ts';
 import { linkAt, sourceOf } from '../links.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
@@ -67,7 +67,6 @@ export function problemsSheet(report: Report): SheetModel {
       area: { top: headerRow, left: 1, bottom: lastRow, right: headers.length },
     },
     merges: [{ top: 2, left: 1, bottom: 2, right: headers.length }],
-    shades: shadesFor({ top: headerRow + 1, left: 1, bottom: lastRow, right: 1 }, severityShades),
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
@@ -110,7 +109,7 @@ function lineRow(line: Line, { ofChannel }: ResultPlaces): ModelRow {
   return {
     height: heightOf(['', '', text, '', '', '', rule], wrapping),
     cells: [
-      cell(severity, 'text'),
+      cell(severity, severityStyle(severity)),
       cell(tag, channel === undefined ? 'strong' : 'strongLink'),
       cell(text, 'wrapped'),
       cell(sheet, 'text'),

@@ -31,14 +31,14 @@ export type BlockFormulas = ReturnType<typeof blockFormulas>;
  * Formulas of a block from its own cells alone, so that its numbers can be checked line by line. 1E-9 is the slack for
  * floating-point noise of the method's own linear range. `points` counts the record's points.
  */
-export function blockFormulas({ figures, firstPoint, lastPoint }: BlockPlaces, fitted: PointSpan) {
+export function blockFormulas({ figures, firstPoint }: BlockPlaces, fitted: PointSpan) {
   const { gap, volts, step, ratedDeviation, offset } = letters;
   const left = (figure: keyof typeof leftFigures) => `$D$${figures + leftFigures[figure]}`;
   const right = (figure: keyof typeof rightFigures) => `$H$${figures + rightFigures[figure]}`;
   const down = (letter: string, from: number, to: number) => `$${letter}$${from}:$${letter}$${to}`;
   const fit = { from: firstPoint + fitted.first, to: firstPoint + fitted.last };
   const line = `${down(volts, fit.from, fit.to)},${down(gap, fit.from, fit.to)}`;
-  const offsets = down(offset, firstPoint, lastPoint);
+  const offsets = down(offset, fit.from, fit.to);
   const cell = (column: PointColumn) => `${letters[column]}{r}`;
   const stepFits = `IF(${cell('step')}="",TRUE,ABS(${cell('step')}-${right('rated')})<=${right('tolerance')}*${right('rated')}*(1+1E-9))`;
   const pointFits = `ABS(${ratedDeviation}{r})<=${right('deviation')}*(1+1E-9)`;

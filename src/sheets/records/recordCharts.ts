@@ -4,7 +4,7 @@ import { incrementalSensitivity } from '../../method/record/calibrationRecord.ts
 import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
 import { tones } from '../look/palette.ts';
 import { rightFigures } from './blockFormulas.ts';
-import { columnOf, type PointColumn } from './columns.ts';
+import { columnOf, printedColumns, type PointColumn } from './columns.ts';
 import type { BlockPlaces } from './places.ts';
 import type { ShownRecord } from './shown.ts';
 
@@ -14,19 +14,31 @@ const ratedLook: ChartLine = { color: tones.quiet, width: 1.25, dash: 'dash' };
 const toleranceLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dot' };
 const fittedLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
 
-/** The three charts of a block: volts, deviation and steps against the gap. Told apart by dashes and markers, not colour alone. */
+/** Parts of the height that the panels take, from the top. */
+const panels = [0, 12 / 30, 21 / 30, 1] as const;
+
+/**
+ * The three charts of a block, one above the other over the same gaps: volts, deviation and steps. Told apart by dashes and
+ * markers, which their titles name.
+ */
 export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly ScatterChart[] {
   const { tag, unit, rated } = record;
   const { top, bottom } = places.charts;
-  const half = Math.floor((bottom - top + 1) / 2);
-  const xAxis = { title: `Gap, ${unit}`, numberFormat: 'General', ...endsOf(record.gaps) };
-  const rights = { left: 6, right: 9 };
+  const rowAt = (part: number): number => top + Math.round((bottom - top + 1) * part);
+  const panel = (index: 0 | 1 | 2): Area => ({
+    top: rowAt(panels[index]),
+    bottom: rowAt(panels[index + 1] ?? 1) - 1,
+    left: 1,
+    right: printedColumns,
+  });
+  const gaps = { numberFormat: 'General', ...endsOf(record.gaps) };
   const volts: ScatterChart = {
     kind: 'scatter',
-    title: `${tag}: volts against gap`,
+    legend: false,
+    title: `${tag}: volts against gap${rated === null ? '' : '; dashed: the line of rated slope'}${record.operatingGap === null ? '' : '; diamond: in service'}`,
     alternativeText: `${tag}: measured volts against gap in ${unit}${rated === null ? '' : ', with the line of rated slope'}.`,
-    place: { top, bottom, left: 1, right: 5 },
-    xAxis,
+    place: panel(0),
+    xAxis: gaps,
     yAxis: { title: 'Output, V', numberFormat: '0' },
     series: [
       drawn('measured', 'volts', places, { line: measuredLine, marker: measuredMarker }),
@@ -37,10 +49,14 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
   const fitted = drawn('off the fitted line', 'fittedDeviation', places, { line: fittedLook });
   const deviation: ScatterChart = {
     kind: 'scatter',
-    title: `Deviation, ${unit}`,
-    alternativeText: `${tag}: deviation from the straight line against gap, both in ${unit}, between its tolerances.`,
-    place: { top, bottom: top + half - 1, ...rights },
-    xAxis,
+    legend: false,
+    title:
+      rated === null
+        ? `Off the fitted line, ${unit}`
+        : `Off the line of rated slope, ${unit}; dash-dotted: off the fitted line; dotted: tolerance`,
+    alternativeText: `${tag}: deviation from the line over the straight part against gap, both in ${unit}${rated === null ? '' : ', between its tolerances'}.`,
+    place: panel(1),
+    xAxis: gaps,
     yAxis: { numberFormat: 'General' },
     series:
       rated === null
@@ -58,10 +74,11 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
   const steps = { ...places, firstPoint: places.firstPoint + 1 };
   const sensitivity: ScatterChart = {
     kind: 'scatter',
-    title: `Incremental sensitivity, mV/${unit}`,
-    alternativeText: `${tag}: sensitivity of each step in mV/${unit} against the gap in its middle, between its tolerances.`,
-    place: { top: top + half, bottom, ...rights },
-    xAxis,
+    legend: false,
+    title: `Sensitivity of each step, mV/${unit}${rated === null ? '' : '; dotted: tolerance'}`,
+    alternativeText: `${tag}: sensitivity of each step in mV/${unit} against the gap in its middle${rated === null ? '' : ', between its tolerances'}.`,
+    place: panel(2),
+    xAxis: { title: `Gap, ${unit}`, ...gaps },
     yAxis: { numberFormat: 'General', ...endsOf(sensitivities(record)) },
     series: [
       overSteps('step', 'step', steps, { line: measuredLine, marker: measuredMarker }),

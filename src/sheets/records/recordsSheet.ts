@@ -17,7 +17,7 @@ import type { ShownRecord, ShownThreshold } from './shown.ts';
 import { capital } from '../../audit/model/wording.ts';
 import { decimalsFor } from '../look/significant.ts';
 
-const input = { fill: tones.input, underline: true, valign: 'top' } as const;
+const input = { named: 'Tripdrift input', fill: tones.input, underline: true, valign: 'top' } as const;
 
 const styles: Readonly<Record<string, CellStyle>> = {
   ...frameStyles,

@@ -22,7 +22,8 @@ export function workedOut({ gaps, volts, rated, fitted: span }: ShownRecord): Wo
   const x = gaps.slice(span.first, span.last + 1);
   const y = volts.slice(span.first, span.last + 1);
   const line = straightLine(x, y) ?? null;
-  const ofRated = rated === null ? null : (ratedLine(record, rated / 1000) ?? null);
+  const straight: CalibrationRecord = { gaps: x, volts: y, sorted: false };
+  const ofRated = rated === null ? null : (ratedLine(straight, rated / 1000) ?? null);
   const fitted = line && (fittedLine(line) ?? null);
   return {
     line,

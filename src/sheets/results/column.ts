@@ -1,6 +1,7 @@
 import { trips } from '../../audit/model/threshold.ts';
 import type { ModelValue } from '../model.ts';
 import type { FormulaId } from './formulas.ts';
+import { givenStyle } from '../look/significant.ts';
 import type { Line } from './line.ts';
 
 /** A column of the results sheet. */
@@ -33,6 +34,11 @@ export function signed(line: Line): string {
 
 export function sensitivity(line: Line): string {
   return `level${line.sensitivities}`;
+}
+
+/** The style of a number that was given. */
+export function given(value: (line: Line) => number | null): (line: Line) => string {
+  return (line) => givenStyle(value(line));
 }
 
 /** A yes or no as it stands on the sheet; `null` is nothing. */

@@ -1,4 +1,4 @@
-import { isAxial, level, sensitivity, type Band } from './column.ts';
+import { given, isAxial, level, type Band } from './column.ts';
 import { directionSign, voltsAtSetpoint, voltsOtherWay } from './workings.ts';
 
 /** What a line is about, and the inputs that the audit used. */
@@ -40,7 +40,7 @@ export const settingBand: Band = {
       id: 'setpoint',
       header: 'Setpoint S',
       width: 10,
-      style: level,
+      style: given(({ threshold }) => threshold.setpoint),
       value: ({ threshold }) => threshold.setpoint,
     },
     {
@@ -60,14 +60,14 @@ export const chainBand: Band = {
       id: 'configured',
       header: 'Configured sensitivity Kc',
       width: 11,
-      style: sensitivity,
+      style: given(({ channel }) => channel.sensitivity.configured),
       value: ({ channel }) => channel.sensitivity.configured,
     },
     {
       id: 'measured',
       header: 'Measured sensitivity Km',
       width: 11,
-      style: sensitivity,
+      style: given(({ channel }) => channel.sensitivity.measured),
       value: ({ channel }) => channel.sensitivity.measured,
     },
     {
@@ -101,7 +101,7 @@ export const reachBand: Band = {
       id: 'fullScale',
       header: 'Full scale',
       width: 9,
-      style: level,
+      style: given(({ channel }) => channel.inputs.fullScale),
       value: ({ channel }) => channel.inputs.fullScale,
     },
     {

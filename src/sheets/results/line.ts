@@ -1,7 +1,7 @@
 import type { EvidenceName, LineOfEvidence, ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor, levelDecimals } from '../look/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */
 export interface Line {
@@ -46,7 +46,7 @@ export function lineOf(
     policy,
     listed,
     worked: listed !== null,
-    levels: decimalsFor(threshold.setpoint),
+    levels: levelDecimals(threshold.setpoint, channel.inputs.resolution),
     sensitivities: decimalsFor(configured ?? measured),
     action,
   };

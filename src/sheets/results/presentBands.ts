@@ -1,6 +1,7 @@
 import { finite } from '../cells.ts';
 import {
   acts,
+  given,
   hasZeros,
   level,
   listedAlone,
@@ -18,7 +19,7 @@ export const presentBand: Band = {
       id: 'reading',
       header: 'Reading now',
       width: 9,
-      style: level,
+      style: given(({ channel }) => channel.inputs.reading),
       value: ({ channel }) => channel.inputs.reading,
     },
     {

@@ -1,5 +1,15 @@
 import { verdictWords } from '../../audit/model/wording.ts';
-import { acts, hasLimit, level, listedAlone, listedGoverns, signed, yesOrNo, type Band } from './column.ts';
+import {
+  acts,
+  given,
+  hasLimit,
+  level,
+  listedAlone,
+  listedGoverns,
+  signed,
+  yesOrNo,
+  type Band,
+} from './column.ts';
 
 /** How a threshold stands now, with the formulas that lead to it. */
 export const verdictBand: Band = {
@@ -123,7 +133,13 @@ export const gapsBand: Band = {
 export const limitBand: Band = {
   caption: 'Limit and zone',
   columns: [
-    { id: 'limit', header: 'Limit', width: 9, style: level, value: ({ channel }) => channel.inputs.limit },
+    {
+      id: 'limit',
+      header: 'Limit',
+      width: 9,
+      style: given(({ channel }) => channel.inputs.limit),
+      value: ({ channel }) => channel.inputs.limit,
+    },
     {
       id: 'beyondLimit',
       header: 'Acts beyond the limit',

@@ -9,6 +9,8 @@ export interface ResultPlaces {
   readonly ofChannel: (index: number) => LinkTarget;
   /** The line of what needs action; `undefined` where it is of no channel that has one. */
   readonly ofAttention: (one: Attention) => LinkTarget | undefined;
+  /** Step of the instrument of its channel; `null` where that is not known. */
+  readonly stepOf: (one: Attention) => number | null;
 }
 
 export function resultPlaces({ channels }: Pick<Report, 'channels'>): ResultPlaces {
@@ -20,11 +22,18 @@ export function resultPlaces({ channels }: Pick<Report, 'channels'>): ResultPlac
   }
   const at = (row: number): LinkTarget => ({ sheet: sheetNames.results, ours: true, row, column: 'A' });
   let bySubject: ReadonlyMap<string, number> | undefined;
+  const indexOf = (subject: Pick<ChannelResult, 'tag' | 'machine'>): number | undefined => {
+    bySubject ??= new Map(channels.map((channel, index) => [keyOf(channel), index] as const).reverse());
+    return bySubject.get(keyOf(subject));
+  };
   return {
     ofChannel: (index) => at(first[index] ?? headerRow),
+    stepOf({ subject }) {
+      const index = indexOf(subject);
+      return index === undefined ? null : (channels[index]?.inputs.resolution ?? null);
+    },
     ofAttention({ subject: { tag, machine, threshold, multiplier } }) {
-      bySubject ??= new Map(channels.map((channel, index) => [keyOf(channel), index] as const).reverse());
-      const index = bySubject.get(keyOf({ tag, machine }));
+      const index = indexOf({ tag, machine });
       const channel = index === undefined ? undefined : channels[index];
       if (index === undefined || !channel || channel.thresholds.length === 0) return undefined;
       const line = channel.thresholds.findIndex(

@@ -4,6 +4,7 @@ import { auditedLine } from '../auditedLine.ts';
 import { tones } from '../look/palette.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictWordShades, yesShades } from '../look/shades.ts';
+import { widthOfText } from '../look/textWidth.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import { linkAt, sourceOf } from '../links.ts';
 import type { ModelCell, ModelRow, RowLink, SheetModel } from '../model.ts';
@@ -26,7 +27,7 @@ type ActionsByRow = ReadonlyMap<string, readonly Attention[]>;
 
 /** The column in the title's row that says what was audited when. */
 export const auditedColumn = 4;
-const input = { fill: tones.input, underline: true } as const;
+const input = { named: 'Tripdrift input', fill: tones.input, underline: true } as const;
 /** Styles of columns of words, whose headers stand at the left. */
 const worded = new Set<Column['style']>(['text', 'strong', 'strongLink', 'wrapped', 'verdict']);
 /** Columns that lead to a channel's row of the channel list and of the monitor settings. */
@@ -45,7 +46,7 @@ export function resultsSheet(report: Report): SheetModel {
   };
   return {
     name: sheetNames.results,
-    widths: columns.map((column) => column.width),
+    widths: columns.map(({ id, width }) => widthOf(id, width, report)),
     styles: {
       ...frameStyles,
       ...levelStyles,
@@ -95,6 +96,21 @@ export function resultsSheet(report: Report): SheetModel {
       area: { top: 1, left: 1, bottom: lastRow, right: printedColumns },
     },
   };
+}
+
+/** Columns whose names are as long as a site has them. */
+const named = ['tag', 'machine', 'location'] as const;
+const widest = 40;
+
+/** Width of a column: at least its own, and as wide as the longest of its names as far as that is no sentence. */
+function widthOf(id: string, width: number, { channels }: Report): number {
+  const part = named.find((one) => one === id);
+  if (part === undefined) return width;
+  const longest = channels.reduce(
+    (long, channel) => (channel[part].length > long.length ? channel[part] : long),
+    '',
+  );
+  return Math.min(widest, Math.max(width, Math.ceil(widthOfText(longest))));
 }
 
 /** The title and, clear of it, what was audited when: by this a later comparison tells the audits apart. */

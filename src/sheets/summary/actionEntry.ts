@@ -2,7 +2,7 @@ import type { Attention } from '../../audit/model/report.ts';
 import type { Place } from '../../audit/model/findings.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../look/significant.ts';
 import type { Entry } from './layout.ts';
 
 /** Tag or group that something is about; empty where it is about neither. */
@@ -18,12 +18,12 @@ export function subjectThreshold({ subject: { threshold, multiplier } }: Attenti
 /** Headers of `levels`. */
 export const levelHeaders = ['Set at', 'Really at', 'Panel reading to treat as it', 'Unit'] as const;
 
-/** Where it is set, where it really acts, the panel reading that stands for it, and the unit of all three. */
-export function levels({ set, real, panel, unit }: Attention): readonly Entry[] {
-  const style = `level${decimalsFor(set)}`;
+/** Where it is set, where it really acts, the panel reading that stands for it, and the unit of all three; `step`: that of the instrument, where it is known. */
+export function levels({ set, real, panel, unit }: Attention, step: number | null): readonly Entry[] {
+  const style = `level${levelDecimals(set ?? real, step)}`;
   const none = set === null && real === null && panel === null;
   return [
-    cell(set, style),
+    cell(set, givenStyle(set)),
     cell(real, style),
     panel === null ? undefined : { value: panel, style: 'panel' },
     cell(none ? null : unit, 'centred'),

@@ -3,6 +3,7 @@ import { cell } from '../cells.ts';
 import { sheetNames } from '../titles.ts';
 import { levelHeaders, levels, placeText, subjectName, subjectThreshold } from './actionEntry.ts';
 import { sourceOf } from '../links.ts';
+import { severityStyle } from '../look/verdictStyles.ts';
 import { leading } from '../look/layout.ts';
 import type { LinkTarget } from '../model.ts';
 import { heading, remark, type Entry } from './layout.ts';
@@ -11,13 +12,20 @@ import { heading, remark, type Entry } from './layout.ts';
 const mostCritical = 100_000;
 const usual = 25;
 
+/** What the list says of entries beside what they say themselves. */
+interface ActionPlaces {
+  /** Leads to the line of another result sheet on which it stands. */
+  readonly lineOf: (one: Attention) => LinkTarget | undefined;
+  /** Step of its instrument, in its unit; `null` where that is not known. */
+  readonly stepOf: (one: Attention) => number | null;
+}
+
 /**
  * What needs action, one a line, gravest first: what is wrong, the panel reading until then, what to do, and where it stands.
- * `lineOf` leads to the line of another result sheet on which it stands.
- */
+ * */
 export function actionLines(
   { attention, notRead }: Report,
-  lineOf: (one: Attention) => LinkTarget | undefined,
+  { lineOf, stepOf }: ActionPlaces,
 ): readonly (readonly Entry[])[] {
   if (attention.length === 0) {
     return [heading('Needs action'), ...(notRead.length === 0 ? [remark('Nothing needs action.')] : [])];
@@ -32,7 +40,7 @@ export function actionLines(
       ...levelHeaders.map((text) => cell(text, 'headerCentred')),
       ...['What is wrong', 'Do next', 'Where'].map((text) => cell(text, 'header')),
     ],
-    ...listed.map((one) => line(one, lineOf(one))),
+    ...listed.map((one) => line(one, lineOf(one), stepOf(one))),
     ...(more > 0
       ? [
           remark(
@@ -43,14 +51,14 @@ export function actionLines(
   ];
 }
 
-function line(one: Attention, to: LinkTarget | undefined): readonly Entry[] {
+function line(one: Attention, to: LinkTarget | undefined, step: number | null): readonly Entry[] {
   const [place] = one.places;
   return [
     leading(subjectName(one), 'name', to),
     cell(one.subject.machine, 'wrapped'),
     cell(subjectThreshold(one), 'wrapped'),
-    cell(one.severity, 'text'),
-    ...levels(one),
+    cell(one.severity, severityStyle(one.severity)),
+    ...levels(one, step),
     cell(one.headline, 'wrapped'),
     cell(one.doNext, 'wrapped'),
     leading(place ? placeText(place) : null, 'wrapped', place && sourceOf(place)),

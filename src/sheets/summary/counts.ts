@@ -2,6 +2,7 @@ import { type ThresholdVerdict, verdicts } from '../../audit/model/threshold.ts'
 import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
+import { verdictStyle } from '../look/verdictStyles.ts';
 import { heading, rest, wide, type Entry } from './layout.ts';
 
 /** Counts of channels and groups, of what needs action and of what was not read. */
@@ -61,13 +62,21 @@ export function countLines(summary: Summary): readonly (readonly Entry[])[] {
   return [
     heading('How many'),
     [cell('Verdict', 'header'), cell('Channels', 'headerCentred'), wide('Meaning', 'header', rest(2))],
-    ...verdicts.map((verdict) => line(verdictWords[verdict], summary[verdict], meanings[verdict])),
-    line('in bypass', summary.inBypass, 'Protect nothing until the bypass is taken out. Not counted above.'),
+    ...verdicts.map((verdict) =>
+      line(verdictWords[verdict], summary[verdict], meanings[verdict], verdictStyle(verdict)),
+    ),
+    line(
+      'in bypass',
+      summary.inBypass,
+      'Protect nothing until the bypass is taken out. Not counted above.',
+      verdictStyle('in bypass'),
+    ),
     line('channels in all', summary.channels, 'Each is counted once, by its worst threshold as it is now.'),
     line(
       'cannot trip',
       summary.groupsThatCannotTrip,
       'Voting groups that cannot trip the machine, because too few of their members can act.',
+      verdictStyle('unreachable'),
     ),
     line('not read', summary.notRead, 'Parts of the workbook that look like this audit’s and were not read.'),
     ...historyLines(summary),
@@ -82,6 +91,6 @@ function historyLines({ asLeft, corrected }: Summary): readonly (readonly Entry[
   ];
 }
 
-function line(name: string, count: number, meaning: string): readonly Entry[] {
-  return [cell(name, 'strong'), cell(count, 'count'), wide(meaning, 'wrapped', rest(2))];
+function line(name: string, count: number, meaning: string, style = 'strong'): readonly Entry[] {
+  return [cell(name, style), cell(count, 'count'), wide(meaning, 'wrapped', rest(2))];
 }

@@ -1,6 +1,7 @@
 import type { Problem, Severity } from '../../audit/model/findings.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { severities } from '../../audit/model/severity.ts';
+import { severityStyle } from '../look/verdictStyles.ts';
 import { cell } from '../cells.ts';
 import { sheetNames } from '../titles.ts';
 import { placeText } from './actionEntry.ts';
@@ -43,7 +44,7 @@ function kindsOf(problems: readonly Problem[]): ProblemKind[] {
 function line({ severity, first, count }: ProblemKind): readonly Entry[] {
   return [
     wide(first.rule.replaceAll('-', ' '), 'wrapped', 2),
-    cell(severity, 'text'),
+    cell(severity, severityStyle(severity)),
     cell(count, 'count'),
     wide(`${first.message} (${placeText(first)})`, 'wrapped', rest(4)),
   ];

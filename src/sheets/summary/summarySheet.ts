@@ -3,7 +3,6 @@ import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
 import { footerOf } from '../look/print.ts';
-import { groupShades, severityShades, shadesFor, verdictWordShades } from '../look/shades.ts';
 import type { LinkTarget, SheetModel } from '../model.ts';
 import { groupPlaces } from '../groups/worstFirst.ts';
 import { resultPlaces } from '../results/resultPlaces.ts';
@@ -25,6 +24,7 @@ import { policyLines } from './policyLines.ts';
 import { problemLines } from './problemLines.ts';
 import { cell } from '../cells.ts';
 import { leading } from '../look/layout.ts';
+import { severityStyle } from '../look/verdictStyles.ts';
 import { sourceOf } from '../links.ts';
 import { placeText } from './actionEntry.ts';
 
@@ -50,7 +50,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
   const counts = countLines(report.summary);
   const [results, groups] = [resultPlaces(report), groupPlaces(report)];
   const lineOf = (one: Attention) => groups(one) ?? results.ofAttention(one);
-  const action = [...actionLines(report, lineOf), ...notReadLines(report)];
+  const action = [...actionLines(report, { lineOf, stepOf: results.stepOf }), ...notReadLines(report)];
   const before = [
     ...top,
     ...counts,
@@ -60,12 +60,6 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     ...policyLines(report.policy),
   ];
   const { rows, merges } = layOut([...before, ...evidenceLines(report, {}), ...guideLines(report)]);
-  const below = (from: number, lines: Lines, column: number) => ({
-    top: from + 1,
-    left: column,
-    bottom: from + lines.length,
-    right: column,
-  });
   return {
     name: sheetNames.summary,
     widths,
@@ -81,10 +75,6 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
       yield* rows.slice(before.length + evidence.length);
     },
     merges,
-    shades: [
-      ...shadesFor(below(top.length, counts, 1), { ...verdictWordShades, ...groupShades }),
-      ...shadesFor(below(top.length + counts.length, action, 4), severityShades),
-    ],
     print: { landscape: true, footer: footerOf(report) },
   };
 }
@@ -176,7 +166,7 @@ function line(one: NotRead): readonly Entry[] {
   return [
     cell(one.what, 'strong'),
     wide(one.looksLike, 'wrapped', 2),
-    cell(one.severity, 'text'),
+    cell(one.severity, severityStyle(one.severity)),
     wide(one.text, 'wrapped', 5),
     wide(placeText(one), 'wrappedLink', rest(9), sourceOf(one)),
   ];

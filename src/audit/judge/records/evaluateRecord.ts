@@ -1,11 +1,12 @@
 import { isoDate } from '../../../cells/cell.ts';
+import { type CalibrationRecord, incrementalSensitivity } from '../../../method/record/calibrationRecord.ts';
 import { curveOf } from '../../../method/record/curveOf.ts';
 import type { Curve } from '../../../method/record/curve.ts';
 import { deviations, fittedLine, ratedLine, type VoltageLine } from '../../../method/record/deviation.ts';
 import {
   linearRange,
-  type LinearLimits,
   type LinearRange,
+  type LinearLimits,
   recordReach,
 } from '../../../method/record/linearRange.ts';
 import { parseUnit } from '../../../units/parse.ts';
@@ -14,7 +15,6 @@ import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { RecordPoint, RecordResult } from '../../model/report.ts';
 import type { Usable } from './chooseRecord.ts';
-import { type CalibrationRecord, incrementalSensitivity } from '../../../method/record/calibrationRecord.ts';
 import { type StraightLine, straightLine } from '../../../method/record/straightLine.ts';
 
 /** The straight part of a record and the line through it. Sensitivities in V per gap unit. */
@@ -64,18 +64,10 @@ export function evaluateRecord(
   if (!fitted) return undefined;
   const { raw, record } = usable;
   const { gapUnit } = raw;
-  const { curve, operatingGap, line, straight, span, volts, deviation } = fitted;
+  const { curve, operatingGap, line, straight, span, volts } = fitted;
   const rated = ratedVolts(channel, policy, gapUnit);
-  const range =
-    rated === null
-      ? undefined
-      : linearRange(record, {
-          rated,
-          tolerance: policy.recordTolerance.incremental,
-          deviation,
-          ...(operatingGap !== null && { midGap: operatingGap }),
-        });
-  const offRated = rated === null ? undefined : ratedLine(record, rated);
+  const range = rated === null ? undefined : ratedRange(record, rated, fitted, policy);
+  const offRated = rated === null ? undefined : ratedLine(within(record, span), rated);
   return {
     result: {
       sheet: raw.sheet,
@@ -109,6 +101,27 @@ export function evaluateRecord(
         ? null
         : convert(recordReach(straight, operatingGap), gapUnit, channel.unit),
   };
+}
+
+/** The linear range about the operating gap; where that lies in none, the longest there is. */
+function ratedRange(
+  record: CalibrationRecord,
+  rated: number,
+  { operatingGap, deviation }: FittedRecord,
+  policy: Policy,
+): LinearRange | undefined {
+  const limits = { rated, tolerance: policy.recordTolerance.incremental, deviation };
+  const about = operatingGap === null ? undefined : linearRange(record, { ...limits, midGap: operatingGap });
+  return about ?? linearRange(record, limits);
+}
+
+/** The points of a record between two gaps. */
+function within(
+  { gaps, volts, sorted }: CalibrationRecord,
+  { from, to }: RecordLine['span'],
+): CalibrationRecord {
+  const inside = [...gaps.keys()].filter((at) => (gaps[at] ?? NaN) >= from && (gaps[at] ?? NaN) <= to);
+  return { gaps: inside.map((at) => gaps[at] ?? NaN), volts: inside.map((at) => volts[at] ?? NaN), sorted };
 }
 
 /** A sensitivity in V per gap unit. */

@@ -4,7 +4,8 @@ import type { SheetModel } from '../../../sheets/model.ts';
 import { resultSheets } from '../../../sheets/resultSheets.ts';
 import { checkWritable } from '../../checkWritable.ts';
 import { plain, type Progress } from '../../terminal.ts';
-import type { CopySource } from '../auditInput.ts';
+import type { AuditedInput, CopySource } from '../auditInput.ts';
+import { removalNotes, withoutResults } from './earlierResults.ts';
 import { type OutputKind, type WantedOutput, filesRead, checkCopyName } from './wanted.ts';
 
 /** `--out`: a copy of the workbook with the result sheets behind its own. */
@@ -15,10 +16,40 @@ export const resultsCopy: OutputKind = {
     checkCopyName('--out', out, inputs[0]);
     checkWritable(out, filesRead(options), force);
   },
-  output({ out }, { report, source }, progress) {
-    return out === undefined ? undefined : copyWith(out, source, () => resultSheets(report), progress);
+  output(options, { report, source }, progress) {
+    const { out, 'replace-results': replacing } = options;
+    if (out === undefined) return undefined;
+    return replacing
+      ? replaced(out, { report, source }, options['remove-edited'], progress)
+      : copyWith(out, source, () => resultSheets(report), progress);
   },
 };
+
+/** The copy in which the result sheets stand in place of those of earlier audits. */
+function replaced(
+  given: string,
+  { report, source }: AuditedInput,
+  evenEdited: boolean,
+  progress: Progress,
+): WantedOutput {
+  let notes: readonly string[] = [];
+  let copy: WantedOutput | undefined;
+  return {
+    given,
+    write(put) {
+      const sheets = resultSheets(report);
+      const without = withoutResults(source.original, {
+        option: '--replace-results',
+        evenEdited,
+        coming: sheets.map(({ name }) => name),
+      });
+      copy = copyWith(given, { ...source, original: without.bytes }, () => sheets, progress);
+      copy.write(put);
+      notes = removalNotes(without, true).map((note) => plain(note));
+    },
+    said: () => [...(copy?.said() ?? []), ...notes],
+  };
+}
 
 /** A copy of a workbook, once it is written. */
 export interface WrittenCopy extends WantedOutput {

@@ -22,7 +22,7 @@ export function preparedStyles(
 }
 
 function prepared(style: CellStyle): PreparedStyle {
-  const { numberFormat, underline = false, ...look } = style;
+  const { named: _, numberFormat, underline = false, ...look } = style;
   const lookKey = JSON.stringify(Object.entries(look).toSorted());
   return {
     lookKey: lookKey === '[]' ? '' : lookKey,

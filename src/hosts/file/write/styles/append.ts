@@ -6,6 +6,7 @@ import { styleList } from './collection.ts';
 import { existingFont, fontMarkup, plainFont } from './font.ts';
 import { alignment, lineBelow, pattern, shadeFormat, solid, type ShadeStyle } from './markup.ts';
 import { formatIds } from './formatIds.ts';
+import { listedStyles } from './listedStyles.ts';
 import { greatestFormatCount } from './namedStyles.ts';
 import { styleSheet, type StyleSheet } from './styleSheet.ts';
 
@@ -42,7 +43,7 @@ export function appendStyles(original: string, part: string): StyleNumbers {
   const borders = styleList(sheet, 'borders', [`<${p}border/>`]);
   const cells = styleList(sheet, 'cellXfs', [`<${p}xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>`]);
   const shades = styleList(sheet, 'dxfs');
-  const named = sheet.list('cellStyleXfs') ? ` xfId="${numberOf(defaults, 'xfId')}"` : '';
+  const base = sheet.list('cellStyleXfs') ? ` xfId="${numberOf(defaults, 'xfId')}"` : '';
   const isGeneral = formats.isGeneral(numberOf(defaults, 'numFmtId'));
 
   const fontId = (style: CellStyle): number => {
@@ -51,6 +52,8 @@ export function appendStyles(original: string, part: string): StyleNumbers {
     );
     return changed ? fonts.index(fontMarkup(p, baseFont, style)) : numberOf(defaults, 'fontId');
   };
+
+  const listed = listedStyles(sheet);
 
   return {
     isPlain: isGeneral,
@@ -63,7 +66,11 @@ export function appendStyles(original: string, part: string): StyleNumbers {
         style.fill === undefined ? numberOf(defaults, 'fillId') : fills.index(solid(p, style.fill));
       const border = style.underline ? borders.index(lineBelow(p)) : numberOf(defaults, 'borderId');
       const aligned = alignment(p, style);
-      const attributes = `numFmtId="${format}" fontId="${fontId(style)}" fillId="${fill}" borderId="${border}"${named}`;
+      if (style.named !== undefined) {
+        const own = { numFmtId: format, fontId: fontId(style), fillId: fill, borderId: border };
+        return cells.index(listed.cell({ ...style, named: style.named }, own, aligned, quoted));
+      }
+      const attributes = `numFmtId="${format}" fontId="${fontId(style)}" fillId="${fill}" borderId="${border}"${base}`;
       const applied = `${quoted ? ' quotePrefix="1"' : ''} applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1"`;
       return cells.index(
         aligned === ''
@@ -78,9 +85,12 @@ export function appendStyles(original: string, part: string): StyleNumbers {
           `The workbook holds ${cells.size()} cell formats, more than spreadsheet programs open. Remove unused cell styles and try again.`,
         );
       }
+      const named = listed.lists();
       return splice(
         text,
-        [formats.list, fonts, fills, borders, cells, shades].flatMap((list) => list.edits()),
+        [formats.list, fonts, fills, borders, ...named.formats, cells, ...named.names, shades].flatMap(
+          (list) => list.edits(),
+        ),
       );
     },
   };

@@ -6,6 +6,8 @@ import type { StyleSheet } from './styleSheet.ts';
 export interface StyleList {
   /** The index of an entry of this markup, which is added unless an equal one was added before. */
   index(markup: string): number;
+  /** The index of an entry that is added whatever stands there. */
+  add(markup: string): number;
   /** How many entries the list holds, old and new. */
   size(): number;
   edits(): readonly Edit[];
@@ -31,6 +33,7 @@ export function styleList(
       known.set(markup, at);
       return at;
     },
+    add: (markup) => existing + added.push(markup) - 1,
     size: () => existing + added.length,
     edits() {
       if (added.length === 0) return [];

@@ -1,9 +1,12 @@
 import type { PlacedFact } from '../model/findings.ts';
+import type { LengthHint } from '../model/rules/settingsRules.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
+import { lengthSentence } from './messages/chainLength.ts';
 import { messageOf } from './messages/messages.ts';
+import { groupSentences } from './groupSentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
 /** An entry of the list of what needs action before its sentences are made, with what they are made from. */
@@ -15,6 +18,8 @@ export interface Unsaid {
   readonly fact?: PlacedFact;
   readonly notRead?: NotRead;
   readonly question?: AskedQuestion;
+  /** What the readings say of the length of its chain. */
+  readonly length?: LengthHint | null;
   /** Why a channel could not be judged. */
   readonly invalid?: readonly PlacedFact[];
 }
@@ -26,7 +31,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
   const { channel, threshold, group, fact, notRead, question } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
-  if (group) return ofGroup(group, unsaid.entry);
+  if (group) return groupSentences(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
   if (fact && channel) return ofFact(`${channel.tag}: `, fact, unsaid.entry);
@@ -35,7 +40,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
 }
 
 function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: Unsaid): Sentences {
-  const { entry, invalid = [] } = unsaid;
+  const { entry, invalid = [], length = null } = unsaid;
   const { tag, unit, inputs } = channel;
   const { name, multiplier, setpoint, verdict } = threshold;
   const step = inputs.resolution;
@@ -62,6 +67,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
       headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
       doNext: 'Measure the chain more accurately, or have those responsible for the machine look at it.',
     };
+  const cable = length && trips(name) ? ` ${lengthSentence(length)}` : '';
   switch (verdict) {
     case 'unreachable':
       return {
@@ -71,7 +77,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'late':
       return {
         headline: `${whom} is late: ${meant}really ${acts} at ${say(entry.real)}${disagreement(threshold, say)}.`,
-        doNext: `Correct the chain and measure again. ${meanwhile(threshold, say)}`,
+        doNext: `Correct the chain and measure again.${cable} ${meanwhile(threshold, say)}`,
       };
     case 'undetermined':
       return {
@@ -84,7 +90,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'early':
       return {
         headline: `${whom} is early: ${meant}really ${acts} at ${say(entry.real)}.`,
-        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.`,
+        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.${cable}`,
       };
     case 'incomplete':
     case 'within':
@@ -188,37 +194,6 @@ function ofBypass({ tag, thresholds }: ChannelResult): Sentences {
   return {
     headline: `${tag} is in bypass: it ${danger ? 'trips' : 'alarms'} nothing.`,
     doNext: 'Take the bypass out before start-up, by the site’s own procedure.',
-  };
-}
-
-function ofGroup(
-  { name, voting, threshold, multiplier, unit, members, decidedBy, limit }: GroupResult,
-  entry: Unsaid['entry'],
-): Sentences {
-  const say = (value: number | null): string => `${level(value ?? NaN, null)}${unit ? ` ${unit}` : ''}`;
-  const way = threshold.startsWith('counter') ? ' in the counter direction' : '';
-  const whom = `${capital(name)} (${voting})${way}${multiplier === 1 ? '' : ' at start-up'}`;
-  const acts = trips(threshold) ? 'trips' : 'alarms';
-  if (entry.code === 'group-late')
-    return {
-      headline: `${whom} is late: meant ${say(entry.set)}, really ${acts} at ${say(entry.real)} by ${listed(decidedBy)}.`,
-      doNext: `Correct ${listed(decidedBy)} first.`,
-    };
-  if (entry.code === 'group-beyond-limit')
-    return {
-      headline: `${whom} ${acts} at ${say(entry.real)}, beyond its limit of ${say(limit)}.`,
-      doNext: 'Have those responsible for the machine look at it before start-up.',
-    };
-  if (entry.code === 'group-tripped')
-    return {
-      headline: `${whom} has tripped already, or would at once: the votes of ${listed(decidedBy)} count though they are out.`,
-      doNext: 'Check what the system does with members out of service, and restore them before start-up.',
-    };
-  const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
-  const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
-  return {
-    headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
-    doNext: 'Restore the group before start-up.',
   };
 }
 

@@ -7,6 +7,7 @@ import { groupShades, severityShades, shadesFor, verdictWordShades } from '../lo
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
+import { correctionLines } from './correctionLines.ts';
 import { countLines, headline } from './counts.ts';
 import {
   heading,
@@ -49,6 +50,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     ...top,
     ...counts,
     ...action,
+    ...correctionLines(report),
     ...problemLines(report),
     ...columnLines(report.columns),
     ...policyLines(report.policy),

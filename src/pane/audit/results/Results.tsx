@@ -13,6 +13,7 @@ import { ChannelDetail } from '../channels/ChannelDetail.tsx';
 import { everything, filterChannels } from '../channels/channelFilter.ts';
 import { ChannelList } from '../channels/ChannelList.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
+import { WhatIf } from '../whatIf/WhatIf.tsx';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
@@ -110,6 +111,7 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
       {report.groups.length > 0 && (
         <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
       )}
+      <WhatIf machines={report.machines} />
       {report.problems.length > 0 && (
         <details class="part">
           <summary>

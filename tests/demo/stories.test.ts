@@ -26,6 +26,14 @@ const leftOut: Readonly<Record<string, string>> = {
       'sensitivity-from-record',
     ].map((rule) => [rule, 'one slip of a record is enough for a demo; golden cases show the others']),
   ),
+  'runout-large': 'shafts of the demo are true; a golden case shows one that is not',
+  'vector-not-whole': 'the demo keeps no slow-roll vectors; a golden case shows one that lacks a part',
+  'record-read-up-and-down':
+    'the records of the demo were read one way, as most are; a golden case shows one read up and down',
+  'monitor-gain-off':
+    'a monitor that is off would hide the chains behind it in a demo about chains; a golden case shows it',
+  'loop-ends-not-used':
+    'the demo shows a loop whose ends were measured and are good; a golden case shows those that can’t be used',
   'as-left-zero-not-measured':
     'the demo shows a position channel whose zero was measured again; golden cases show the other',
   'detection-not-said': 'every set point of the demo says its detection; a golden case shows the other',

@@ -92,6 +92,7 @@ export function recordOf(
           largestIndicated: found && 'largestIndicated' in found ? found.largestIndicated : null,
         };
       }),
+    upDown: null,
     others: [
       { series: 'as left', temperature: '', average: 199.4, gapUnit },
       { series: '', temperature: '', average: null, gapUnit },

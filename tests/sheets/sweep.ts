@@ -64,8 +64,8 @@ const axial: readonly Listed[] = ratios.flatMap((ratio, a) =>
 );
 
 /** Monitors with a gain, positions with an uncertain zero, and current loops with their ends measured. */
-const chains: readonly Listed[] = [0.9, 0.97, 1, 1.04].flatMap((gain, a) =>
-  ratios.flatMap((ratio, b): Listed[] => {
+const chains: readonly Listed[] = [0.9, 1.04].flatMap((gain, a) =>
+  [0.9, 0.95, 0.97, 1.02, 1.08, 1.3].flatMap((ratio, b): Listed[] => {
     const ofGain = { gain, ...(b % 2 === 0 ? { gainUncertainty: 1.5 } : {}) };
     const known = b % 3 === 0 ? {} : { uncertainty: 2 };
     const ofLoop = { loopAtZero: 4 + 0.1 * (a - 1), loopAtSpan: 20 * ratio + 0.2, kind: 'loop', ...known };
@@ -77,6 +77,7 @@ const chains: readonly Listed[] = [0.9, 0.97, 1, 1.04].flatMap((gain, a) =>
         configured: 200,
         alert: 3,
         danger: 4.7,
+        runout: 0.4 + 0.5 * b,
         limit: 5,
         reading: 2,
         ...ofGain,

@@ -27,6 +27,7 @@ const asLeftHeaders = ['As-left sensitivity', 'As-left uncertainty (%)', 'As-lef
 
 /** The same: what else was measured of the chain and of the monitor. */
 const chainHeaders = [
+  'Runout amplitude',
   'Zero voltage uncertainty (V)',
   'Loop current at 0 % (mA)',
   'Loop current at 0 % uncertainty (mA)',
@@ -93,6 +94,7 @@ export interface Listed {
   /** Percent. */
   readonly asLeftUncertainty?: number;
   readonly asLeftGap?: number;
+  readonly runout?: number;
   readonly zeroUncertainty?: number;
   readonly loopAtZero?: number;
   readonly loopAtZeroUncertainty?: number;
@@ -129,6 +131,7 @@ export function workbookOf(listed: readonly Listed[], name = 'plant.xlsx'): Work
     ...(twice ? [one.asLeft ?? null, one.asLeftUncertainty ?? null, one.asLeftGap ?? null] : []),
     ...(further
       ? [
+          one.runout ?? null,
           one.zeroUncertainty ?? null,
           one.loopAtZero ?? null,
           one.loopAtZeroUncertainty ?? null,

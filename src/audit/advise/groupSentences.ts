@@ -4,7 +4,7 @@ import { trips } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 
 /** What is said of a voting group that is late, acts beyond its limit, has tripped or cannot act. */
-export function ofGroup(
+export function groupSentences(
   group: GroupResult,
   entry: Pick<Attention, 'code' | 'set' | 'real'>,
 ): Pick<Attention, 'headline' | 'doNext'> {

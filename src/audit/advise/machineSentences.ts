@@ -1,4 +1,4 @@
-import type { MachineChance } from '../model/report.ts';
+import type { CorrectionsFirst, MachineChance } from '../model/report.ts';
 import { listed, percent } from '../model/wording.ts';
 
 /** Less than this is said as such. */
@@ -28,17 +28,83 @@ export function machineSentences({
     ];
   const more = groups === 1 ? '' : `; that all do: ${chanceWords(all)}`;
   const chance = `${chanceWords(any)} that ${count} later than its limit${more}; ${ofMeasurement}.`;
-  const { singly, best } = corrections;
+  return [chance, ...correctFirst(corrections, any)];
+}
+
+const numbers = ['no', 'one', 'two', 'three'] as const;
+
+/** Which corrections come first, why that is not just the latest, and the pair where none helps by itself. */
+function correctFirst(corrections: CorrectionsFirst, now: number): readonly string[] {
+  const { singly, best, latest } = corrections;
   const [first] = singly;
-  if (!first && best.length === 0) return [chance];
+  const order = new Map(singly.map(({ tag }, at) => [tag, at]));
   const steps = best
-    .filter(({ left }) => left < (first?.left ?? any))
-    .map(
-      ({ budget, tags, left, how }) =>
-        `Only ${budget === 2 ? 'two' : 'three'}: ${listed(tags)} (leaves ${chanceWords(left)}${how === 'every set' ? '' : ', chosen one after the other'}).`,
-    );
+    .filter(({ left }) => left < (first?.left ?? now))
+    .map(({ budget, tags, left, how }) => {
+      const sorted = tags.toSorted(
+        (one, other) => (order.get(one) ?? Infinity) - (order.get(other) ?? Infinity),
+      );
+      return `Only ${numbers[budget] ?? budget}: ${inTurn(sorted)} (leaves ${chanceWords(left)}${how === 'every set' ? '' : ', chosen one after the other'}).`;
+    });
+  if (!first && steps.length === 0) return [];
   const one = first
     ? `If you can correct only one: ${first.tag} (leaves ${chanceWords(first.left)}).`
     : 'No single correction makes it less likely.';
-  return [chance, [one, ...steps].join(' ')];
+  const why =
+    first && latest && latest.tag !== first.tag
+      ? [
+          `Not just the latest first: ${latest.tag} is the latest, but correcting it alone leaves ${chanceWords(latest.left)}, as the votes of its group do not hang on it alone.`,
+        ]
+      : [];
+  return [[one, ...steps].join(' '), ...why];
 }
+
+/** `1Y, then 3X`. */
+function inTurn(tags: readonly string[]): string {
+  return tags.join(', then ');
+}
+
+/**
+ * The one line for a page or a list: what to correct first of a machine, without a number; `null` where nothing helps. With a
+ * budget of two where that leaves less than one.
+ */
+export function correctFirstLine({ any, corrections }: MachineChance): string | null {
+  const { singly, best } = corrections;
+  const [first] = singly;
+  const two = best.find(({ budget }) => budget === 2);
+  if (any === null) return null;
+  if (two && two.left < (first?.left ?? any)) {
+    const order = new Map(singly.map(({ tag }, at) => [tag, at]));
+    const sorted = two.tags.toSorted(
+      (one, other) => (order.get(one) ?? Infinity) - (order.get(other) ?? Infinity),
+    );
+    return first
+      ? `If you can correct only two: ${inTurn(sorted)}.`
+      : `No single correction makes a late trip less likely; these two together do: ${listed(sorted)}.`;
+  }
+  return first ? `If you can correct only one: ${first.tag}.` : null;
+}
+
+/** A correction in the order for all machines together. */
+export interface FleetCorrection {
+  readonly machine: string;
+  readonly tag: string;
+  /** What it takes off the expected number of late danger groups. */
+  readonly fall: number;
+}
+
+/** Corrections of all machines, what takes most off the expected number of late danger groups first; equal ones by tag. */
+export function correctionsOfAll(machines: readonly MachineChance[]): FleetCorrection[] {
+  return machines
+    .flatMap(({ machine, corrections }) =>
+      corrections.expected.map(({ tag, fall }): FleetCorrection => ({ machine, tag, fall })),
+    )
+    .sort(
+      (one, other) =>
+        Math.round((other.fall - one.fall) * 1e12) ||
+        (one.tag < other.tag ? -1 : Number(one.tag > other.tag)),
+    );
+}
+
+/** How the order of `correctionsOfAll` is made, beside every list of it. */
+export const orderOfCorrections = `In the order in which a correction lowers the expected number of danger groups that act later than their limit; ${ofMeasurement}. It is not just the latest first: where others of its group vote in time, a late channel changes little.`;

@@ -1,4 +1,5 @@
 import type { PlacedFact } from '../model/findings.ts';
+import type { LengthHint } from '../model/rules/settingsRules.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type {
   Attention,
@@ -10,8 +11,9 @@ import type {
 } from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
+import { lengthSentence } from './messages/chainLength.ts';
 import { messageOf } from './messages/messages.ts';
-import { ofGroup } from './groupSentences.ts';
+import { groupSentences } from './groupSentences.ts';
 import { ofReplayed } from './replaySentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
@@ -25,6 +27,8 @@ export interface Unsaid {
   readonly notRead?: NotRead;
   readonly question?: AskedQuestion;
   readonly replayed?: { readonly channel: ReplayedChannel; readonly threshold: ReplayedThreshold };
+  /** What the readings say of the length of its chain. */
+  readonly length?: LengthHint | null;
   /** Why a channel could not be judged. */
   readonly invalid?: readonly PlacedFact[];
 }
@@ -37,7 +41,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
   if (replayed) return ofReplayed(replayed.channel, replayed.threshold);
-  if (group) return ofGroup(group, unsaid.entry);
+  if (group) return groupSentences(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
   if (fact && channel) return ofFact(`${channel.tag}: `, fact, unsaid.entry);
@@ -46,7 +50,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
 }
 
 function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: Unsaid): Sentences {
-  const { entry, invalid = [] } = unsaid;
+  const { entry, invalid = [], length = null } = unsaid;
   const { tag, unit, inputs } = channel;
   const { name, multiplier, setpoint, verdict } = threshold;
   const step = inputs.resolution;
@@ -73,6 +77,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
       headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
       doNext: 'Measure the chain more accurately, or let the machinery engineer responsible decide.',
     };
+  const cable = length && trips(name) ? ` ${lengthSentence(length)}` : '';
   switch (verdict) {
     case 'unreachable':
       return {
@@ -82,7 +87,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'late':
       return {
         headline: `${whom} is late: ${meant}really ${acts} at ${say(entry.real)}${disagreement(threshold, say)}.`,
-        doNext: `Correct the chain and measure again. ${meanwhile(threshold, say)}`,
+        doNext: `Correct the chain and measure again.${cable} ${meanwhile(threshold, say)}`,
       };
     case 'undetermined':
       return {
@@ -95,7 +100,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'early':
       return {
         headline: `${whom} is early: ${meant}really ${acts} at ${say(entry.real)}.`,
-        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.`,
+        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.${cable}`,
       };
     case 'incomplete':
     case 'within':

@@ -25,6 +25,17 @@ export interface MeasuredLoop {
   readonly isAll: boolean;
 }
 
+/** Vectors of one component as the monitor shows them, amplitudes in the channel's unit and detection, phases in degrees. */
+export interface ShownVectors {
+  readonly runout: number;
+  /** `null`: only how large the runout is, is known. */
+  readonly runoutPhase: number | null;
+  /** Sensitivity when the runout was taken, in the channel's unit of it; `null`: that of now. */
+  readonly measuredThen: number | null;
+  /** The component now; `null` where it is not given whole. */
+  readonly now: { readonly amplitude: number; readonly phase: number } | null;
+}
+
 /**
  * One channel with its settings, ready to be worked out. Displacements (or the channel's own quantity) are in `unit` and
  * `detection`, both sensitivities in `sensitivityUnit`, voltages in V, times as named. `null`: not given, or not usable.
@@ -64,6 +75,8 @@ export interface Channel {
   readonly limit: number | null;
   /** As the monitor indicates it now. */
   readonly reading: number | null;
+  /** Of one component (1X) at slow roll and now, as shown; of radial channels. */
+  readonly vectors: ShownVectors | null;
   readonly growthPerDay: number | null;
   readonly doublingDays: number | null;
   readonly alertDelay: number | null;
@@ -71,6 +84,8 @@ export interface Channel {
   /** r/min. */
   readonly speed: number | null;
   readonly gapVoltage: number | null;
+  /** Nominal, m. */
+  readonly chainLength: number | null;
   readonly referenceSensitivity: number | null;
   readonly referenceGapVoltage: number | null;
   readonly zeroConfigured: number | null;

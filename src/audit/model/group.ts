@@ -62,12 +62,42 @@ export interface MachineChance {
   /** Expected number that do. */
   readonly expected: number;
   readonly corrections: CorrectionsFirst;
+  /** What all this was worked out from, so that it can be asked what follows once some are corrected. */
+  readonly working: readonly GroupWorking[];
+}
+
+/** A danger group as its machine's chances are worked out: a vote, a limit, and members that can be corrected. */
+export interface GroupWorking {
+  /** How many members must act. */
+  readonly m: number;
+  /** In the unit of the thresholds, away from zero. */
+  readonly limit: number;
+  readonly members: readonly MemberWorking[];
+}
+
+/** A member's best value and standard uncertainties: relative ones of its sensitivity, and that of its numerator. */
+export interface MemberWorking {
+  readonly tag: string;
+  /** Where it acts, away from zero; `null`: it cannot act. */
+  readonly threshold: number | null;
+  /** Where it would act once corrected; its uncertainties stay. */
+  readonly corrected: number | null;
+  readonly shared: number;
+  readonly own: number;
+  readonly offset: number;
+  readonly both: number;
+  /** `null`: a batch of its own. */
+  readonly batch: string | null;
 }
 
 /** Which correction takes most off the chance that anything is late. */
 export interface CorrectionsFirst {
   /** The most helpful first; those that help nothing by themselves are left out. */
   readonly singly: readonly { readonly tag: string; readonly left: number; readonly gain: number }[];
+  /** The channel that acts latest for its setpoint, and what is left once it alone is corrected; `null` where none is late. */
+  readonly latest: { readonly tag: string; readonly left: number } | null;
+  /** What each takes off the expected number of late groups, most first: by this, machines compare. */
+  readonly expected: readonly { readonly tag: string; readonly fall: number }[];
   /** The best set for a budget of corrections, from two on. */
   readonly best: readonly {
     readonly budget: number;

@@ -35,6 +35,29 @@ export interface OtherRecord {
   readonly gapUnit: string;
 }
 
+/** An amount in V, as a fraction of the output span, and in the record's gap unit. */
+export interface RecordSpread {
+  readonly volts: number;
+  readonly ofSpan: number;
+  readonly displacement: number;
+}
+
+/** What a record that was read up and down says beside its mean curve, which the audit goes by. */
+export interface UpDownResult {
+  /** Runs up and down together. */
+  readonly cycles: number;
+  /** V between the ends of the mean curve. */
+  readonly span: number;
+  readonly hysteresis: RecordSpread;
+  /** `null` with one cycle. */
+  readonly repeatability: RecordSpread | null;
+  /** Largest deviation of the mean curve from the line through its ends, and from the line that makes it least. */
+  readonly terminal: RecordSpread;
+  readonly independent: RecordSpread;
+  /** Gaps that were read one way only; they stay out. */
+  readonly oneWay: readonly number[];
+}
+
 /** What the calibration record of a channel says. Sensitivities are positive, in mV per gap unit. */
 export interface RecordResult {
   readonly sheet: string;
@@ -45,7 +68,10 @@ export interface RecordResult {
   /** `YYYY-MM-DD`. */
   readonly takenOn: string | null;
   readonly gapUnit: string;
+  /** As read, or the mean curve of a record read up and down. */
   readonly points: readonly RecordPoint[];
+  /** `null` where it was read one way. */
+  readonly upDown: UpDownResult | null;
   /** Least-squares line over `span`. */
   readonly average: number;
   readonly averageUncertainty: number | null;

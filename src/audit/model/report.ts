@@ -10,6 +10,7 @@ import type { Policy } from './policy.ts';
 import type { AskedQuestion } from './question.ts';
 import type { DynamicResult, RecordResult } from './records.ts';
 import type { ReplayResult } from './replay.ts';
+import type { RunoutResult } from './runout.ts';
 import type { SinceResult } from './since.ts';
 import type { SensitivityResult, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
@@ -19,6 +20,7 @@ export type * from './drift.ts';
 export type * from './group.ts';
 export type * from './records.ts';
 export type * from './replay.ts';
+export type * from './runout.ts';
 
 /** What the audit used beside the sensitivities, in the channel's unit or volts; `null` where not given. */
 export interface ChannelInputs {
@@ -78,6 +80,8 @@ export interface ChannelResult {
   readonly record: RecordResult | null;
   /** The check with a known vibration that is a line of evidence now. */
   readonly dynamic: DynamicResult | null;
+  /** `null` without a slow-roll vector. */
+  readonly runout: RunoutResult | null;
   /** What was found, where it was measured again since; else `null`. */
   readonly asFound: AsFoundResult | null;
   /** One for each threshold that was found late or unreachable. */

@@ -1,4 +1,5 @@
-import type { Attention, Report, Summary } from '../../audit/model/report.ts';
+import { correctFirstLine, ofMeasurement } from '../../audit/advise/machineSentences.ts';
+import type { Attention, MachineChance, Report, Summary } from '../../audit/model/report.ts';
 import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { andMore, attentionLine, howMany } from './attentionLines.ts';
@@ -14,6 +15,8 @@ const indent = 23;
 const width = 110;
 /** Entries of a list without `--details`. */
 const worst = 10;
+/** Machines of which it is said what to correct first, without `--details`. */
+const mostMachines = 5;
 
 interface Shown {
   /** All entries and findings, with the names of their rules. */
@@ -34,6 +37,7 @@ export function summaryText(report: Report, { details = false, style = plainStyl
     ...headline(report, style),
     ...listOf('Worst first, and what to do', attention, most, style),
     ...(details ? [] : listOf('Not read', attention.slice(most).filter(isNotRead), most, style)),
+    ...(details ? [] : correctFirst(report.machines, style)),
     '',
     ...countLines(summary).map((line) => wrapped(line, width, '  ')),
     ...replayLines(report, width, most),
@@ -56,6 +60,28 @@ function headline(report: Report, style: Style): string[] {
   const open = notRead.length + (since ? since.counts.gone + since.counts['not compared'] : 0);
   if (open > 0) return ['See below what is not settled.'];
   return [style.good(`${style.signs.good}Nothing needs action. Keep the record with the machine.`)];
+}
+
+/** What to correct first, a line a machine, those first where it helps most. */
+function correctFirst(machines: readonly MachineChance[], style: Style): string[] {
+  const fall = ({ corrections }: MachineChance): number => corrections.expected[0]?.fall ?? 0;
+  const told = machines
+    .toSorted((one, other) => fall(other) - fall(one))
+    .flatMap((machine) => {
+      const line = correctFirstLine(machine);
+      return line === null
+        ? []
+        : [`  ${plain(machine.machine || 'No machine named', 60)}: ${plain(line, 300)}`];
+    });
+  if (told.length === 0) return [];
+  const more = told.length - mostMachines;
+  return [
+    '',
+    style.strong('What to correct first'),
+    ...told.slice(0, mostMachines).map((line) => wrapped(line, width, '    ')),
+    ...(more > 0 ? [`  and ${more} more machines; --details lists them.`] : []),
+    wrapped(`  This order is ${ofMeasurement}.`, width, '  '),
+  ];
 }
 
 function isNotRead({ code }: Attention): boolean {

@@ -1,4 +1,5 @@
 import { gravestFirst } from '../../audit/advise/attention.ts';
+import { orderOfCorrections } from '../../audit/advise/machineSentences.ts';
 import type { Attention, Summary } from '../../audit/model/report.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
@@ -11,6 +12,7 @@ import { mostWorst, type Answer } from './job.ts';
 const width = 110;
 const shownAtMost = 20;
 const longestName = 40;
+const mostCorrections = 10;
 const longestReason = 1000;
 
 /**
@@ -26,6 +28,7 @@ export function fleetText(fleet: Fleet, answers: readonly Answer[], style: Style
     ...table(fleet.files, answers),
     ...section('Not audited', refusals(fleet.files), Infinity),
     ...worst(fleet.files, answers, style),
+    ...section('What to correct first', corrections(fleet.files), mostCorrections),
     ...section('Left out', fleet.leftOut, Infinity),
     '',
     wrapped(fleet.caution, width, ''),
@@ -79,6 +82,21 @@ const columns: readonly (readonly [string, (summary: Summary) => number])[] = [
   ['cannot trip', ({ groupsThatCannotTrip }) => groupsThatCannotTrip],
   ['not read', ({ notRead }) => notRead],
 ];
+
+/** Corrections over all workbooks, most helpful first, under how their order is made. */
+function corrections(files: readonly FleetFile[]): readonly string[] {
+  const all = files
+    .flatMap(({ file, found }) => (found?.corrections ?? []).map((one) => ({ file, ...one })))
+    .sort((one, other) => other.fall - one.fall);
+  if (all.length === 0) return [];
+  return [
+    orderOfCorrections,
+    ...all.map(
+      ({ file, tag, machine, fall }) =>
+        `${plain(tag, longestName)}${machine === '' ? '' : `, ${plain(machine, longestName)}`} (${plain(file, longestName)}): ${fall < 0.001 ? 'less than 0.001' : Number(fall.toPrecision(2))} fewer late groups, expected`,
+    ),
+  ];
+}
 
 function headline(files: readonly FleetFile[], style: Style): readonly string[] {
   const refused = files.filter((file) => file.refused !== null).length;

@@ -6,6 +6,7 @@ import { policyLines } from '../summary/policyLines.ts';
 import { timeText } from '../auditedLine.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines, actionsOfAll, worstSentence } from './actionLines.ts';
+import { correctionLines } from './correctionLines.ts';
 import { machineLines } from './machineLines.ts';
 import { across, pageHeading, pageRemark, widths, countEntries, countHeaders } from './page.ts';
 import type { Fleet, FleetFile } from './types.ts';
@@ -27,7 +28,12 @@ export function fleetSheet(fleet: Fleet): SheetModel {
     [],
     across(fleetHeadline(files), 'headline'),
   ];
-  const judged = [...fileLines(files), ...machineLines(files), ...actionLines(files)];
+  const judged = [
+    ...fileLines(files),
+    ...machineLines(files),
+    ...actionLines(files),
+    ...correctionLines(files),
+  ];
   const { rows, merges } = layOut(
     [
       ...before,

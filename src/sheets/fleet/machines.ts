@@ -3,6 +3,7 @@ import { verdicts } from '../../audit/model/threshold.ts';
 import type { Report, VerdictCounts, Attention } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
 import type { FleetFile, MachineCounts, Found } from './types.ts';
+import { correctionsOfAll } from '../../audit/advise/machineSentences.ts';
 
 /** The counts of each machine, worst machine first. */
 export function machineCounts(report: Report): readonly MachineCounts[] {
@@ -50,7 +51,12 @@ const mostKept = 2_000;
 /** What a fleet keeps of one report: light, however many channels it has. */
 export function foundIn(report: Report): Found {
   const { summary, attention } = report;
-  return { summary, machines: machineCounts(report), attention: keptOf(attention) };
+  return {
+    summary,
+    machines: machineCounts(report),
+    corrections: correctionsOfAll(report.machines).slice(0, usualActions),
+    attention: keptOf(attention),
+  };
 }
 
 /** All that is critical and what is graver than some of it, as far as 2,000; of the rest what fills the list up to 50. */

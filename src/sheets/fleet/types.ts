@@ -1,5 +1,6 @@
 import type { Policy } from '../../audit/model/policy.ts';
 import type { Attention, Summary } from '../../audit/model/report.ts';
+import type { FleetCorrection } from '../../audit/advise/machineSentences.ts';
 import type { Counts } from '../summary/counts.ts';
 
 /** Many workbooks audited by the same policy at the same time. */
@@ -27,6 +28,8 @@ export interface Found {
   readonly summary: Summary;
   /** Worst first. */
   readonly machines: readonly MachineCounts[];
+  /** What to correct first, most helpful first; the first ones of the workbook. */
+  readonly corrections: readonly FleetCorrection[];
   /** What needs action, gravest first, as in the report; see `keptOf`. */
   readonly attention: readonly Attention[];
 }

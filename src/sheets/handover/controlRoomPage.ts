@@ -1,6 +1,8 @@
 import { verdictSigns } from './signs.ts';
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
+import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import { correctFirstLine } from '../../audit/advise/machineSentences.ts';
 import { formulaList } from '../formulaList.ts';
 import { wide } from '../look/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
@@ -29,6 +31,9 @@ interface Amounts {
 }
 
 const mostTasks = 5;
+
+/** What the order of corrections goes by. */
+const ofFirst = 'By the uncertainty of the measurement alone; wiring, logic and relays are not in it.';
 
 /** Points of a sheet on a page that is shrunk a little: its largest digits are still told at arm’s length. */
 const mostHeight = pageHeight(widths) / 0.82;
@@ -114,7 +119,7 @@ function pageLines(
     ...channelLines(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),
     ...drawingPart(drawnRows(machine, shown).slice(0, amounts.drawn)),
-    ...taskPart(machine, names),
+    ...taskPart(machine, names, correctFirstOf(machine, report)),
     ...signaturePart(report),
   ];
 }
@@ -201,7 +206,13 @@ function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
   ];
 }
 
-function taskPart(machine: Machine, names: MachineSheetNames): PageLine[] {
+/** What to correct first of a machine where not all can be; `null` where its chances are not known. */
+function correctFirstOf(machine: Machine, { machines }: Report): string | null {
+  const own = machines.find((one) => tagKey(one.machine) === tagKey(machine.name));
+  return own ? correctFirstLine(own) : null;
+}
+
+function taskPart(machine: Machine, names: MachineSheetNames, first: string | null): PageLine[] {
   const tasks = tasksOf(machine);
   if (tasks.length === 0) return [];
   const more = tasks.length - mostTasks;
@@ -222,5 +233,6 @@ function taskPart(machine: Machine, names: MachineSheetNames): PageLine[] {
         wide(null, 'signHere', 6),
       ],
     })),
+    ...(first === null ? [] : [full(`${clipped(first, 200)} ${ofFirst}`, 'trip')]),
   ];
 }

@@ -4,7 +4,13 @@ import type { RecordRules } from '../../audit/model/rules/recordRules.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import { amount } from '../../audit/model/wording.ts';
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult, RecordResult, Report } from '../../audit/model/report.ts';
+import type {
+  ChannelResult,
+  RecordResult,
+  RecordSpread,
+  Report,
+  UpDownResult,
+} from '../../audit/model/report.ts';
 import { convert } from '../../units/unit.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { isAxial } from '../results/column.ts';
@@ -25,6 +31,7 @@ const recordRules = [
   'record-unusable',
   'record-of-another-kind',
   'record-sorted',
+  'record-read-up-and-down',
   'several-records',
   'record-not-falling',
   'record-disagrees-with-list',
@@ -112,19 +119,39 @@ function shownThreshold(
   ];
 }
 
-function othersOf({ dynamic, sensitivity }: ChannelResult, { others }: RecordResult): string[] {
+/** What both directions of a record say, each a line. */
+function upDownTexts(upDown: UpDownResult | null, gapUnit: string): string[] {
+  if (!upDown) return [];
+  const { cycles, hysteresis, repeatability, terminal, independent } = upDown;
+  const line = (name: string, { volts, ofSpan, displacement }: RecordSpread): string =>
+    `${name}: ${amount(volts, 'V')}, ${Number((100 * ofSpan).toPrecision(3))} % of the span, ${amount(displacement, gapUnit)}.`;
+  return [
+    `Read up and down, ${cycles === 1 ? 'one cycle' : `${cycles} cycles`}; the points are those of the mean curve.`,
+    line('Hysteresis', hysteresis),
+    ...(repeatability ? [line('Repeatability', repeatability)] : []),
+    line('Off the line through its ends (terminal)', terminal),
+    line('Off the best line (independent)', independent),
+  ];
+}
+
+function othersOf(
+  { dynamic, sensitivity }: ChannelResult,
+  { others, upDown, gapUnit: own }: RecordResult,
+): string[] {
+  const both = upDownTexts(upDown, own);
   const records = others.map(({ series, temperature, average, gapUnit }) => {
     const at = temperature === '' ? '' : `temperature ${temperature}`;
     const name = [series, at].filter((text) => text !== '').join(', ') || 'without a name';
     const found = average === null ? 'no line can be fitted' : `average ${amount(average, `mV/${gapUnit}`)}`;
     return `Other record, ${name}: ${found}.`;
   });
-  if (!dynamic) return records;
+  if (!dynamic) return [...both, ...records];
   const { levels, uncertainty } = dynamic;
   const unit = sensitivity.unit ?? '';
   const spread = uncertainty === null ? '' : ` ± ${amount(uncertainty, unit)}`;
   const from = levels === 1 ? '1 level' : `${levels} levels`;
   return [
+    ...both,
     ...records,
     `Check with a known vibration, ${from}: ${amount(dynamic.sensitivity, unit)}${spread} (sheet '${dynamic.sheet}', row ${dynamic.row}).`,
   ];

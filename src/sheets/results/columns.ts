@@ -5,6 +5,7 @@ import { actingBand, furtherBand } from './chainBand.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
 import { listedBand, otherLinesBand } from './lineBands.ts';
 import { interimBand, presentBand } from './presentBands.ts';
+import { runoutBand } from './runoutBand.ts';
 import { effectBand, gapsBand, limitBand, verdictBand } from './resultBands.ts';
 
 const actionBand: Band = {
@@ -78,6 +79,7 @@ export const bands: readonly Band[] = [
   gapsBand,
   limitBand,
   presentBand,
+  runoutBand,
   interimBand,
   actionBand,
   sourceBand,

@@ -47,11 +47,11 @@ export const formulas = {
   ofDivisor:
     'IF(COUNT([uncertainty],[gainUncertainty],[zeroUncertainty],[loopAtZeroUncertainty],[loopAtSpanUncertainty])=0,"",' +
     `IF(${isLoop},SQRT(([loopAtZeroUncertainty]^2+[loopAtSpanUncertainty]^2)/${width}^2+IF(AND([loopOwn]="yes",${ofEnds}),0,[uncertainty]^2)),` +
-    `IF(${isPosition},N([uncertainty]),SQRT([uncertainty]^2+[gainUncertainty]^2))))`,
+    `IF(${isPosition},SUM([uncertainty]),SQRT([uncertainty]^2+[gainUncertainty]^2))))`,
   ofShift:
     `IF([ofDivisor]="","",IF(${isLoop},ABS([loopSpan]*[loopAtZeroUncertainty]/${width})*${sensor},` +
     `IF(${isPosition},[unitsPerVolt]*[zeroUncertainty]/[measured],0)))`,
-  ofGain: `IF([ofDivisor]="","",IF(OR(${isLoop},${isPosition}),N([gainUncertainty]),0))`,
+  ofGain: `IF([ofDivisor]="","",IF(OR(${isLoop},${isPosition}),SUM([gainUncertainty]),0))`,
   both: `IF([ofDivisor]="","",IF(${isLoop},[loopSpan]*[loopAtZeroUncertainty]^2/${width}^2*${sensor},0))`,
   voltsAtSetpoint: `IF(${volts},[zeroConfigured]+IF([sign]="",1,[sign])*${swing},"")`,
   voltsOtherWay: `IF(AND(${volts},[sign]=""),[zeroConfigured]-${swing},"")`,
@@ -91,6 +91,9 @@ export const formulas = {
   realReading: 'IF([reading]="","",[reading]*[factor]+[zeroShift])',
   headroom:
     'IF(OR([reading]="",[realReading]="",[effective]=""),"",SIGN([setpoint])*([effective]-[realReading]))',
+  runoutReal: `[runout]*[configured]/${gain}/[runoutSensitivity]`,
+  movesFrom: '[effective]-[runoutReal]',
+  movesTo: '[effective]+[runoutReal]',
   indicated: '([setpoint]-[zeroShift])/[factor]',
 } as const;
 

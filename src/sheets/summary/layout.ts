@@ -15,6 +15,7 @@ export const summaryStyles: Readonly<Record<string, CellStyle>> = {
   headerRight: { ...frameStyles.header, align: 'right' },
   name: { bold: true, wrap: true, valign: 'top' },
   nameLink: { bold: true, linked: true, wrap: true, valign: 'top' },
+  fall: { numberFormat: '[<0.001]"< 0.001"_0;0.000_0', align: 'center', valign: 'top' },
   countLeft: { numberFormat: '0', align: 'left', valign: 'top' },
 };
 

@@ -8,6 +8,7 @@ import { groupPlaces } from '../groups/worstFirst.ts';
 import { resultPlaces } from '../results/resultPlaces.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { actionLines } from './actionLines.ts';
+import { correctionLines } from './correctionLines.ts';
 import { countLines, headline } from './counts.ts';
 import {
   heading,
@@ -55,6 +56,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     ...top,
     ...counts,
     ...action,
+    ...correctionLines(report),
     ...problemLines(report),
     ...columnLines(report.columns),
     ...policyLines(report.policy),

@@ -4,6 +4,7 @@ import { anyDate, probeVolts, uncertaintyPercent } from './entries.ts';
 import type { ColumnHelp } from './templateColumn.ts';
 
 const notNegative = { atLeast: 0 } as const;
+const degrees = { from: -360, to: 360 } as const;
 const aboveZero = { above: 0 } as const;
 
 /** What each column of the channel list is for, and what may stand in it. */
@@ -52,6 +53,12 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     sample: '-9.8',
     meaning: 'Gap voltage as found; negative for the usual −24 V supply.',
     ...probeVolts,
+  },
+  chainLength: {
+    sample: '9',
+    meaning:
+      'Nominal length of probe, extension cable and driver together, in m; for a rough hint where the readings point to the cable.',
+    allowed: aboveZero,
   },
   referenceSensitivity: {
     sample: { mil: '200', µm: '7.87' },
@@ -115,6 +122,26 @@ export const channelHelp: Readonly<Record<keyof typeof channelColumns, ColumnHel
     unit: 'mil',
     allowed: { from: -100_000, to: 100_000 },
   },
+  runoutAmplitude: {
+    sample: { mil: '0.3', µm: '8' },
+    meaning: 'Radial only: amplitude of the slow-roll vector (1X) as the monitor showed it.',
+    unit: 'mil',
+    allowed: notNegative,
+  },
+  runoutPhase: { sample: '210', meaning: 'Phase of the slow-roll vector, in degrees.', allowed: degrees },
+  runoutSensitivity: {
+    sample: { mil: '200', µm: '7.87' },
+    meaning: 'Sensitivity of the chain when the slow-roll vector was taken. Blank: that of now.',
+    unit: 'mV/mil',
+    allowed: aboveZero,
+  },
+  vectorAmplitude: {
+    sample: { mil: '1.2', µm: '30' },
+    meaning: 'Radial only: amplitude of the 1X component now, as the monitor shows it; no overall value.',
+    unit: 'mil',
+    allowed: notNegative,
+  },
+  vectorPhase: { sample: '35', meaning: 'Phase of the 1X component now, in degrees.', allowed: degrees },
   growth: {
     sample: { mil: '0.02', µm: '0.5' },
     meaning: 'By how much it grows in a day. Give this or the doubling time, not both.',

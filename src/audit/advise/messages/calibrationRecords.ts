@@ -5,6 +5,7 @@ import type {
   SeriesName,
   RawRecordRules,
 } from '../../model/rules/recordRules.ts';
+import type { RecordSpread } from '../../model/records.ts';
 import { amount, percent } from '../../model/wording.ts';
 import { subject, notANumber, type Sayings } from './phrases.ts';
 
@@ -31,6 +32,14 @@ export const recordMessages: Sentences = {
   'record-unusable': ({ values }) => unusable(values),
   'record-of-another-kind': ({ values: { kind } }) =>
     `A calibration record of gaps and volts belongs to a displacement channel; this one is ${kind}, so the record was not used.`,
+  'record-read-up-and-down': ({ values: { cycles, hysteresis, repeatability, gapUnit, oneWay } }) => {
+    const spread = ({ volts, ofSpan, displacement }: RecordSpread): string =>
+      `${amount(volts, 'V')} (${percentOf(ofSpan)} of the span, ${amount(displacement, gapUnit)})`;
+    const again = repeatability === null ? '' : `, repeatability ${spread(repeatability)}`;
+    const out =
+      oneWay.length === 0 ? '' : ` Gaps read one way only stay out: ${oneWay.join(', ')} ${gapUnit}.`;
+    return `Read up and down, ${cycles === 1 ? 'one cycle' : `${cycles} cycles`}: hysteresis ${spread(hysteresis)}${again}; the mean curve counts. It may be play of the micrometer: read it again before you blame the probe.${out}`;
+  },
   'record-sorted': () => 'The points of the record were not in order of gap; they were sorted.',
   'several-records': ({ values: { of, used, others } }) => {
     const names = others.map((other) => `'${nameOf(other)}'`).join(', ');
@@ -75,15 +84,22 @@ function unusable(trouble: RecordTrouble): string {
   const record = `The record '${trouble.series}' of ${trouble.tag}`;
   switch (trouble.fault) {
     case 'gap repeated':
-      return `The gap ${amount(trouble.gap, trouble.gapUnit)} stands twice in the record '${trouble.series}' of ${trouble.tag}; which of the two voltages counts can't be told, so the record was not used. Correct the gap or delete one of the points.`;
+      return `The gap ${amount(trouble.gap, trouble.gapUnit)} stands twice in the record '${trouble.series}' of ${trouble.tag}; which of the two voltages counts can't be told, so the record was not used. Correct the gap or delete one of the points; a record that was read up and down needs at least three gaps read both ways.`;
     case 'too few points':
       return `${record} has ${trouble.points === 1 ? 'one usable point' : `${trouble.points} usable points`}; at least ${trouble.least} are needed, so it was not used.`;
     case 'too many points':
       return `${record} has ${trouble.points} points; a calibration record has at most ${trouble.most}, so it was not used. Keep the points of one run, a few for each step of the gap.`;
+    case 'does not fall both ways':
+      return `${record} was read up and down, but its mean voltage does not fall as the gap grows, so it was not used. Enter gap voltages with their minus sign.`;
     case 'not a number':
     case 'lengths differ':
       return `${record} has a gap or a voltage that is no number, so it was not used. Correct it.`;
   }
+}
+
+/** A fraction without a sign, in percent. */
+function percentOf(fraction: number): string {
+  return `${Number((100 * fraction).toPrecision(2))} %`;
 }
 
 function nameOf({ series, temperature }: SeriesName): string {

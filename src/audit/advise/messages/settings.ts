@@ -1,6 +1,7 @@
 import type { FactOf } from '../../model/findings.ts';
 import type { SettingsRules, UnitSlip } from '../../model/rules/settingsRules.ts';
 import { amount, percent, rounded } from '../../model/wording.ts';
+import { lengthSentence } from './chainLength.ts';
 
 const peerSlips = {
   2: 'one may be peak-to-peak and the other zero-to-peak',
@@ -22,6 +23,14 @@ export const settingsMessages: Sentences = {
     `The configured sensitivity of ${amount(configured, unit)} is ${percent(Math.abs(off))} ${off < 0 ? 'below' : 'above'} the rated ${amount(rated, unit)} of a ${kind} channel.`,
   'monitor-gain-off': ({ values: { gain, off, tolerance } }) =>
     `The monitor shows ${percent(Math.abs(off))} too ${off < 0 ? 'little' : 'much'} of what is injected (gain ${rounded(gain)}), more than the tolerance of ${percent(tolerance)}. Every setpoint of the channel acts ${off < 0 ? 'late' : 'early'} by it. Repair or set the monitor, and inject again.`,
+  'runout-large': ({ values }) => {
+    const { runout, part, effective, real, least, most, unit } = values;
+    const size = `The runout is really ${amount(runout, unit)}, ${rounded(100 * part)} % of the danger`;
+    if (least === null || most === null)
+      return `${size}, and reaches it by itself. Danger on uncompensated values acts at slow roll. Correct the target first.`;
+    const now = real === null ? '' : `, ${amount(real, unit)} at the present angle`;
+    return `${size}. Where danger acts on the uncompensated value (${amount(effective, unit)}) the shaft really moves ${amount(least, unit)} to ${amount(most, unit)} by the angle of the runout${now}. Of the 1X component alone; overall values cannot be compensated.`;
+  },
   'channel-in-bypass': () => 'The channel is in bypass: it trips nothing until the bypass is taken out.',
   'linear-range-short': ({ values: { span, covered, least, unit } }) =>
     `At the measured sensitivity the linear ${amount(span, 'V')} cover ${amount(covered, unit)}, less than the ${amount(least, unit)} of the policy.`,
@@ -52,7 +61,8 @@ function readings({ values }: FactOf<'readings-point-to-a-cause' | 'gap-voltage-
   const { cause, measured, reference, off, unit, gapVoltage, referenceGapVoltage } = values;
   return (
     `Sensitivity ${amount(measured, unit)} against ${amount(reference, unit)} (${percent(off)}) and gap voltage ` +
-    `${amount(gapVoltage, 'V')} against ${amount(referenceGapVoltage, 'V')}: ${hints[cause]}.`
+    `${amount(gapVoltage, 'V')} against ${amount(referenceGapVoltage, 'V')}: ${hints[cause]}.` +
+    (values.length === null ? '' : ` ${lengthSentence(values.length)}`)
   );
 }
 

@@ -63,6 +63,8 @@ export const valueMessages: Sayings<ValueRules> = {
     `The kind of the channel is missing, and its ${listed(signs)} ${signs.length === 1 ? 'does' : 'do'} not belong to radial vibration. Enter radial, axial, velocity, acceleration or loop.`,
   'tables-contradict': ({ values: { quantity, inChannels, inSettings } }) =>
     `The ${quantity} is ${inChannels.text} at ${at(inChannels.place)} and ${inSettings.text} at ${at(inSettings.place)}. Correct one of them.`,
+  'vector-not-whole': ({ values: { missing } }) =>
+    `The ${missing} is missing, so nothing was compensated for runout. Enter it.`,
   'loop-ends-not-used': ({ values }) => loopEnds(values),
   'counter-setpoint-not-axial': () =>
     'Counter setpoints belong to axial channels; this one is of another kind, so they were not audited.',

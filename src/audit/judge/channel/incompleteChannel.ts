@@ -52,6 +52,7 @@ export function incompleteChannel(
     verdict: 'incomplete',
     record: null,
     dynamic: null,
+    runout: null,
     asFound: null,
     exposure: [],
     drift: null,

@@ -27,6 +27,7 @@ import { linearReachOf } from '../lines/vibrationLine.ts';
 import { curveFindings } from '../records/curveFindings.ts';
 import { checkOf, recordAsFound, recordEvidence, recordsOf } from '../records/recordEvidence.ts';
 import { recordFindings } from '../records/recordFindings.ts';
+import { runoutOf } from '../runout/runoutOf.ts';
 import type { Context, JudgedChannel } from './context.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
@@ -166,6 +167,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     verdict: channelVerdict(thresholds),
     record: recordNow,
     dynamic: dynamicNow,
+    runout: runoutOf(nowEvidence.channel, thresholds),
     asFound: leftEvidence
       ? asFoundOf(found.channel, foundThresholds, ofRecords.record, context, leftEvidence)
       : null,

@@ -96,6 +96,7 @@ function unitNamed(text: string): Unit {
 export const fixed = {
   volt: unitNamed('V'),
   milliampere: unitNamed('mA'),
+  metre: unitNamed('m'),
   second: unitNamed('s'),
   day: unitNamed('day'),
   speed: unitNamed('r/min'),

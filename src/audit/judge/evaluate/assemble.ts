@@ -19,6 +19,7 @@ import { commonUnits } from './commonUnits.ts';
 import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
 import { loopOf } from './loopEnds.ts';
 import { expanded, gainUncertaintyOf, uncertainties, usualCoverage } from './uncertainty.ts';
+import { vectorsOf } from './vectors.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
 export interface Assembled {
@@ -104,12 +105,14 @@ export function assemble(
     resolution: level(context, 'settings', 'resolution', settings.resolution),
     limit: level(context, 'channels', 'limit', row.limit),
     reading: readingOf(context, kind, row.reading),
+    vectors: kind === 'radial' ? vectorsOf(context, row) : null,
     growthPerDay: growthPerDay(context, row.growth),
     doublingDays: inUnit(row.doubling, fixed.day),
     alertDelay: inUnit(settings.alertDelay, fixed.second),
     dangerDelay: inUnit(settings.dangerDelay, fixed.second),
     speed: inUnit(row.speed, fixed.speed),
     gapVoltage: gapVoltageOf(row.gapVoltage, 'gapVoltage', policy, diagnostics),
+    chainLength: inUnit(row.chainLength, fixed.metre),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
     ...zeroVoltages(kind, row, settings, policy, diagnostics),

@@ -1,6 +1,9 @@
 import { leavesFaultLimits, swing } from '../../../method/reach.ts';
+import { lengthOff } from '../../../method/readings/lengthOff.ts';
 import { pointsTo } from '../../../method/pointsTo.ts';
 import { convertDetection } from '../../../units/detection.ts';
+import type { Channel } from '../../model/channel.ts';
+import type { LengthHint } from '../../model/rules/settingsRules.ts';
 import { divisorOf } from '../lines/spreads.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
 import { type Rule, setpointOf } from './rule.ts';
@@ -72,6 +75,16 @@ export const noInterim: Rule = ({ channel, thresholds }, say) => {
   }
 };
 
+/** How much too long or too short the chain seems, where its nominal length is given. */
+function lengthHint(
+  { chainLength, measured, gapVoltage, referenceGapVoltage }: Channel,
+  reference: number,
+): LengthHint | null {
+  if (chainLength === null || gapVoltage === null || referenceGapVoltage === null) return null;
+  const off = lengthOff(measured, reference, gapVoltage, referenceGapVoltage);
+  return off === undefined ? null : { nominal: chainLength, off };
+}
+
 /** What the pair of sensitivity and gap voltage points to, against a reference reading of the same channel. A hint only. */
 export const readingsPointTo: Rule = ({ channel, policy }, say) => {
   const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit } = channel;
@@ -93,6 +106,7 @@ export const readingsPointTo: Rule = ({ channel, policy }, say) => {
     unit: sensitivityUnit.text,
     gapVoltage,
     referenceGapVoltage,
+    length: lengthHint(channel, reference),
   };
   const fact =
     cause === 'hidden by the gap voltage'

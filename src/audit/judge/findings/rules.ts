@@ -6,6 +6,7 @@ import {
   inBypass,
   longDelay,
   monitorGainOff,
+  runoutLarge,
   shortLinearRange,
 } from './settingsRules.ts';
 import { unitSlip } from './unitSlip.ts';
@@ -82,6 +83,7 @@ export const rules: readonly Rule[] = [
   alertNotBelowDanger,
   configuredFarFromRated,
   monitorGainOff,
+  runoutLarge,
   unitSlip,
   readingsPointTo,
   readingBeyondInterim,

@@ -3,6 +3,7 @@ import { parseUnit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
+import { runoutOf } from '../runout/runoutOf.ts';
 import type { Rule } from './rule.ts';
 
 /** Alert that does not come before danger. */
@@ -53,6 +54,38 @@ export const monitorGainOff: Rule = ({ channel: { gain }, policy: { tolerance } 
     table: 'settings',
     column: 'gain',
   });
+};
+
+/** Part of a danger above which a runout is said; our choice, no source. */
+const LARGE_RUNOUT = 0.25;
+
+/** A runout that is a large part of a danger: what the danger on uncompensated values then really means. */
+export const runoutLarge: Rule = ({ channel, thresholds }, say) => {
+  const runout = runoutOf(channel, thresholds);
+  if (!runout) return;
+  for (const threshold of thresholds) {
+    const { name, multiplier, setpoint, effective } = threshold;
+    if (name !== 'danger' || multiplier !== 1 || setpoint === null || effective === null) continue;
+    const part = runout.real / setpoint;
+    const at = runout.thresholds.find((one) => one.name === name && one.multiplier === multiplier);
+    if (part <= LARGE_RUNOUT * (1 + 1e-12) || !at) continue;
+    const { real, least, most } = at;
+    const values = {
+      runout: runout.real,
+      setpoint,
+      part,
+      effective,
+      real,
+      least,
+      most,
+      unit: channel.unit.text,
+    };
+    say({
+      ...factOfThreshold('runout-large', 'note', threshold, values),
+      table: 'channels',
+      column: 'runoutAmplitude',
+    });
+  }
 };
 
 /** Alarm delays beyond the policy's. */

@@ -46,9 +46,9 @@ export function groupChance(
   const acting = seats.filter(({ effective }) => effective !== null);
   const members = seats.map((seat) => lateMember(seat, coverage));
   // A vote that cannot trip needs one more than there are.
-  const m = left === 'cannot trip' ? members.length : left.m;
+  const m = left === 'cannot trip' ? Math.max(1, members.length) : left.m;
   const dead = { threshold: Infinity, shared: 0, own: 0, batch: null };
-  const voters = left === 'cannot trip' ? members.map(() => dead) : members;
+  const voters = left !== 'cannot trip' ? members : members.length > 0 ? members.map(() => dead) : [dead];
   const group: LateGroup = { m, limit: limit.level, members: voters };
   const later = groupLate(group).late;
   if (Number.isNaN(later)) return undefined;

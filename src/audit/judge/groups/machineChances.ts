@@ -1,8 +1,9 @@
 import { bestCorrections } from '../../../method/corrections/bestCorrections.ts';
 import { type CorrectableGroup, objectiveOf } from '../../../method/corrections/corrected.ts';
-import { SAME, rankCorrections } from '../../../method/corrections/rankCorrections.ts';
+import { expectedFalls } from '../../../method/corrections/expectedFalls.ts';
+import { type Objective, SAME, rankCorrections } from '../../../method/corrections/rankCorrections.ts';
 import { machineLate } from '../../../method/late/machineLate.ts';
-import type { CorrectionsFirst, MachineChance } from '../../model/report.ts';
+import type { CorrectionsFirst, GroupWorking, MachineChance } from '../../model/report.ts';
 
 /** A danger group of a machine, as its chances are worked out, and where its members would act once corrected. */
 export interface MachineGroup {
@@ -43,7 +44,10 @@ export function machineChances(groups: readonly MachineGroup[]): MachineChance[]
         any: known(late.any),
         all: known(late.all),
         expected: late.expected,
-        corrections: Number.isNaN(late.any) ? { singly: [], best: [] } : correctionsOf(own, late.any),
+        corrections: Number.isNaN(late.any)
+          ? { ...none, expected: expectedFalls(own) }
+          : correctionsOf(own, late.any),
+        working: own.map(workingOf),
       },
     ];
   });
@@ -60,12 +64,39 @@ function correctionsOf(groups: readonly CorrectableGroup[], now: number): Correc
   const tags = groups.flatMap(({ members }) =>
     members.filter(({ threshold }) => threshold !== Infinity).map(({ tag }) => tag),
   );
-  if (now < NOTHING || tags.length === 0) return { singly: [], best: [] };
+  if (now < NOTHING || tags.length === 0) return none;
   const objective = objectiveOf(groups, 'any');
   const singly = rankCorrections(tags, objective).filter(({ gain }) => gain > SAME);
   const count = new Set(tags).size;
   const best = budgets
     .filter(({ budget, most }) => budget <= count && count <= most)
     .map(({ budget }) => ({ budget, ...bestCorrections(tags, budget, objective) }));
-  return { singly, best };
+  return { singly, latest: latestOf(groups, objective), expected: expectedFalls(groups), best };
+}
+
+const none: CorrectionsFirst = { singly: [], latest: null, expected: [], best: [] };
+
+/** The channel that acts latest, as a part of where it is meant to, with what its correction alone leaves. */
+function latestOf(groups: readonly CorrectableGroup[], objective: Objective): CorrectionsFirst['latest'] {
+  let [tag, most]: [string | null, number] = [null, 1 + 1e-9];
+  for (const { members } of groups) {
+    for (const { tag: own, threshold, corrected } of members) {
+      const ratio = threshold / corrected.threshold;
+      if (threshold !== Infinity && ratio > most) [tag, most] = [own, ratio];
+    }
+  }
+  return tag === null ? null : { tag, left: objective(new Set([tag])) };
+}
+
+/** A group as the report keeps it: what cannot act is `null`. */
+function workingOf({ m, limit, members }: CorrectableGroup): GroupWorking {
+  const finite = (level: number): number | null => (Number.isFinite(level) ? level : null);
+  return {
+    m,
+    limit,
+    members: members.map(({ tag, threshold, corrected, shared, own, offset = 0, both = 0, batch }) => ({
+      ...{ tag, threshold: finite(threshold), corrected: finite(corrected.threshold) },
+      ...{ shared, own, offset, both, batch },
+    })),
+  };
 }

@@ -9,11 +9,12 @@ import {
   type LinearLimits,
   recordReach,
 } from '../../../method/record/linearRange.ts';
+import { isRunFault, runsOf } from '../../../method/record/runs.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { type Unit, convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { RecordPoint, RecordResult } from '../../model/report.ts';
+import type { RecordPoint, RecordResult, UpDownResult } from '../../model/report.ts';
 import type { Usable } from './chooseRecord.ts';
 import { type StraightLine, straightLine } from '../../../method/record/straightLine.ts';
 
@@ -82,6 +83,7 @@ export function evaluateRecord(
         offRated ? deviations(record, offRated) : [],
         deviations(record, volts),
       ),
+      upDown: upDownResult(usable),
       average: 1000 * volts.sensitivity,
       averageUncertainty: known(1000 * line.slopeUncertainty),
       intercept: line.intercept,
@@ -122,6 +124,15 @@ function within(
 ): CalibrationRecord {
   const inside = [...gaps.keys()].filter((at) => (gaps[at] ?? NaN) >= from && (gaps[at] ?? NaN) <= to);
   return { gaps: inside.map((at) => gaps[at] ?? NaN), volts: inside.map((at) => volts[at] ?? NaN), sorted };
+}
+
+/** What both directions of a record say, as the report shows it. */
+export function upDownResult({ raw, upDown }: Usable): UpDownResult | null {
+  if (!upDown) return null;
+  const { span, hysteresis, repeatability = null, terminal, independent, oneWay } = upDown;
+  const runs = runsOf(raw.points);
+  const cycles = isRunFault(runs) ? 0 : Math.floor(runs.length / 2);
+  return { cycles, span, hysteresis, repeatability, terminal, independent, oneWay };
 }
 
 /** A sensitivity in V per gap unit. */

@@ -8,7 +8,7 @@ import type { RecordRules, SeriesName, RecordTrouble } from '../../model/rules/r
 import { type Chosen, type Usable, leastPoints, mostPoints, type Fault } from './chooseRecord.ts';
 import { operatingPoint } from './curveFindings.ts';
 import type { ChannelRecords } from './recordEvidence.ts';
-import { perGap } from './evaluateRecord.ts';
+import { perGap, upDownResult } from './evaluateRecord.ts';
 import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/recordCells.ts';
 
@@ -53,12 +53,19 @@ function placeOfPoint(raw: RawRecord, at: number): Place {
   return { sheet: raw.sheet, row: raw.points[at]?.row ?? raw.row, column: raw.column };
 }
 
-function ofUsed(looked: Looked, { raw, record }: Usable, say: Say): void {
+function ofUsed(looked: Looked, shown: Usable, say: Say): void {
+  const { raw, record } = shown;
   const { channel, policy, records, usable } = looked;
   const { kind } = channel;
   if (kind !== 'radial' && kind !== 'axial') {
     say(factOf('record-of-another-kind', 'note', { kind }), raw);
     return;
+  }
+  const both = upDownResult(shown);
+  if (both) {
+    const { cycles, hysteresis, repeatability, oneWay } = both;
+    const values = { cycles, hysteresis, repeatability, oneWay, gapUnit: raw.gapUnit.text };
+    say(factOf('record-read-up-and-down', 'note', values), raw);
   }
   if (record.sorted) say(factOf('record-sorted', 'note', {}), raw);
   const { used, others } = records.chosen;
@@ -155,6 +162,7 @@ function recordTrouble({ tag, series, gapUnit, points }: RawRecord, { fault, at 
       return { ...of, fault, points: at, least: leastPoints };
     case 'too many points':
       return { ...of, fault, points: at, most: mostPoints };
+    case 'does not fall both ways':
     case 'not a number':
     case 'lengths differ':
       return { ...of, fault };

@@ -117,6 +117,8 @@ export interface ValueRules {
     readonly inChannels: Said;
     readonly inSettings: Said;
   };
+  /** A part of a slow-roll or 1X vector without which nothing is compensated. */
+  'vector-not-whole': { readonly missing: string };
   'loop-ends-not-used': LoopEndsTrouble;
   'counter-setpoint-not-axial': Readonly<Record<string, never>>;
   /** From the record whose first point is in that row. */

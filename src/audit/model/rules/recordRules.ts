@@ -1,4 +1,5 @@
 import type { Kind } from '../channel.ts';
+import type { RecordSpread } from '../records.ts';
 import type { OfSetpoint } from './thresholdRules.ts';
 import type { NotANumber } from '../../../cells/number.ts';
 
@@ -54,7 +55,7 @@ export type RecordTrouble = { readonly tag: string; readonly series: string } & 
   | { readonly fault: 'gap repeated'; readonly gap: number; readonly gapUnit: string }
   | { readonly fault: 'too few points'; readonly points: number; readonly least: number }
   | { readonly fault: 'too many points'; readonly points: number; readonly most: number }
-  | { readonly fault: 'not a number' | 'lengths differ' }
+  | { readonly fault: 'not a number' | 'lengths differ' | 'does not fall both ways' }
 );
 
 /** The average of a record against the sensitivity of the channel list, both in `unit`. */
@@ -75,6 +76,14 @@ export interface RecordRules {
   'record-unusable': RecordTrouble;
   'record-of-another-kind': { readonly kind: Kind };
   'record-sorted': Nothing;
+  'record-read-up-and-down': {
+    readonly cycles: number;
+    readonly hysteresis: RecordSpread;
+    readonly repeatability: RecordSpread | null;
+    readonly gapUnit: string;
+    /** Gaps that were read one way only and stay out. */
+    readonly oneWay: readonly number[];
+  };
   'several-records': {
     readonly of: 'records' | 'checks';
     readonly used: SeriesName;

@@ -1,3 +1,4 @@
+import type { LengthOff } from '../../../method/readings/lengthOff.ts';
 import type { PointsTo } from '../../../method/pointsTo.ts';
 import type { Kind } from '../channel.ts';
 
@@ -13,6 +14,14 @@ interface Readings<C extends PointsTo> {
   readonly unit: string;
   readonly gapVoltage: number;
   readonly referenceGapVoltage: number;
+  /** Of the chain; `null` where its nominal length is not given or the two are not off alike. */
+  readonly length: LengthHint | null;
+}
+
+/** How much too long (+) or too short (−) a chain seems: fractions of its nominal length, in m; a rough rule, no source. */
+export interface LengthHint {
+  readonly nominal: number;
+  readonly off: LengthOff | 'beyond';
 }
 
 /** Why a value looks as if it were in another unit than it is said to be. */
@@ -76,6 +85,18 @@ export interface SettingsRules {
   };
   /** Indicated over injected. */
   'monitor-gain-off': { readonly gain: number; readonly off: number; readonly tolerance: number };
+  /** A runout that is a large part of a danger; all real, in the channel's unit. */
+  'runout-large': {
+    readonly runout: number;
+    readonly setpoint: number;
+    readonly part: number;
+    readonly effective: number;
+    readonly real: number | null;
+    /** `null`: the runout alone reaches the danger. */
+    readonly least: number | null;
+    readonly most: number | null;
+    readonly unit: string;
+  };
   'channel-in-bypass': Nothing;
   'linear-range-short': {
     /** V. */

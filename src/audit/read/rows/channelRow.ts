@@ -24,6 +24,7 @@ export interface ChannelRow {
   /** What it was calibrated with or made from; empty where nothing stands there. */
   readonly batch: string;
   readonly gapVoltage: Amount | null;
+  readonly chainLength: Amount | null;
   readonly referenceSensitivity: Amount | null;
   readonly referenceGapVoltage: Amount | null;
   readonly zeroMeasured: Amount | null;
@@ -36,6 +37,13 @@ export interface ChannelRow {
   readonly loopAtSpanUncertainty: Amount | null;
   readonly limit: Amount | null;
   readonly reading: Amount | null;
+  readonly runoutAmplitude: Amount | null;
+  /** Degrees, as is that of the 1X vector. */
+  readonly runoutPhase: Amount | null;
+  /** Of the chain when the slow-roll vector was taken. */
+  readonly runoutSensitivity: Amount | null;
+  readonly vectorAmplitude: Amount | null;
+  readonly vectorPhase: Amount | null;
   readonly growth: Amount | null;
   readonly doubling: Amount | null;
   readonly calibratedOn: number | null;
@@ -59,6 +67,7 @@ const ranges = z.object({
   sharedUncertainty: atLeast0,
   coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
   gapVoltage: anyNumber,
+  chainLength: above0,
   referenceSensitivity: above0,
   zeroUncertainty: atLeast0,
   speed: above0,
@@ -67,6 +76,9 @@ const ranges = z.object({
   loopAtSpan: above0,
   loopAtSpanUncertainty: atLeast0,
   limit: above0,
+  runoutAmplitude: atLeast0,
+  runoutSensitivity: above0,
+  vectorAmplitude: atLeast0,
   doubling: above0,
 });
 const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertainty: above0 });
@@ -92,6 +104,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       sharedUncertainty: read.amount('sharedUncertainty'),
       batch: read.text('batch'),
       gapVoltage: read.amount('gapVoltage'),
+      chainLength: read.amount('chainLength'),
       referenceSensitivity: read.amount('referenceSensitivity'),
       referenceGapVoltage: read.amount('referenceGapVoltage'),
       zeroMeasured: read.amount('zeroMeasured'),
@@ -104,6 +117,11 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       loopAtSpanUncertainty: read.amount('loopAtSpanUncertainty'),
       limit: read.amount('limit'),
       reading: read.amount('reading'),
+      runoutAmplitude: read.amount('runoutAmplitude'),
+      runoutPhase: read.amount('runoutPhase'),
+      runoutSensitivity: read.amount('runoutSensitivity'),
+      vectorAmplitude: read.amount('vectorAmplitude'),
+      vectorPhase: read.amount('vectorPhase'),
       growth: read.amount('growth'),
       doubling: read.amount('doubling'),
       calibratedOn: read.day('calibratedOn'),

@@ -70,6 +70,13 @@ export const channelColumns = {
     dimensions: ['voltage'],
     usualUnit: 'V',
   },
+  chainLength: {
+    name: 'chain length',
+    also: ['nominal chain length', 'chain length nominal', 'nominal length of the chain'],
+    holds: 'number',
+    dimensions: ['displacement'],
+    usualUnit: 'm',
+  },
   referenceSensitivity: { name: 'reference sensitivity', holds: 'number', dimensions: sensitivity },
   referenceGapVoltage: {
     name: 'reference gap voltage',
@@ -148,6 +155,30 @@ export const channelColumns = {
     holds: 'number',
     dimensions: measurand,
   },
+  runoutAmplitude: {
+    name: 'runout amplitude',
+    also: ['slow-roll amplitude', 'slow roll runout amplitude', 'slow-roll vector amplitude'],
+    holds: 'number',
+    dimensions: measurand,
+  },
+  runoutPhase: {
+    name: 'runout phase',
+    also: ['slow-roll phase', 'slow roll runout phase', 'slow-roll vector phase'],
+    holds: 'number',
+  },
+  runoutSensitivity: {
+    name: 'runout sensitivity',
+    also: ['sensitivity at slow roll', 'slow-roll sensitivity'],
+    holds: 'number',
+    dimensions: sensitivity,
+  },
+  vectorAmplitude: {
+    name: '1X amplitude',
+    also: ['1X vector amplitude'],
+    holds: 'number',
+    dimensions: measurand,
+  },
+  vectorPhase: { name: '1X phase', also: ['1X vector phase'], holds: 'number' },
   growth: {
     name: 'growth per day',
     also: ['growth', 'growth rate', 'daily growth'],

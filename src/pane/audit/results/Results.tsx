@@ -15,6 +15,7 @@ import { ChannelList } from '../channels/ChannelList.tsx';
 import type { ListRow } from '../channels/listRows.ts';
 import { MachineDetail } from '../channels/MachineDetail.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
+import { WhatIf } from '../whatIf/WhatIf.tsx';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
@@ -151,6 +152,7 @@ export function Results(props: ResultsProps): JSX.Element {
       {report.groups.length > 0 && (
         <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
       )}
+      <WhatIf machines={report.machines} />
       {report.problems.length > 0 && (
         <details class="part">
           <summary>

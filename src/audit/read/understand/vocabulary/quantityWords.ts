@@ -123,6 +123,30 @@ export const quantityWords: readonly ConceptWords[] = [
     },
   },
   {
+    concept: 'slow roll',
+    from: 'memory',
+    strong: {
+      en: 'slow roll | slow-roll | slow roll runout | slow-roll vector',
+      de: 'langsamlauf | rundlauffehler',
+      es: 'giro lento',
+      fr: 'rotation lente',
+      pt: 'giro lento',
+      it: 'rotazione lenta',
+    },
+  },
+  {
+    concept: 'chain length',
+    from: 'memory',
+    strong: {
+      en: 'chain length | nominal chain length | nominal length of chain',
+      de: 'kettenlänge | länge der messkette',
+      es: 'longitud de la cadena',
+      fr: 'longueur de la chaîne',
+      pt: 'comprimento da cadeia',
+      it: 'lunghezza della catena',
+    },
+  },
+  {
     concept: 'loop zero',
     from: 'memory',
     strong: {

@@ -1,0 +1,85 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { correctFirstLine } from '../../../audit/advise/machineSentences.ts';
+import { correctableTags, whatIf } from '../../../audit/advise/whatIf.ts';
+import type { MachineChance } from '../../../audit/model/report.ts';
+import { Fold } from '../../parts/Fold.tsx';
+import { Said } from '../../parts/Said.tsx';
+import { auditWords } from '../auditWords.ts';
+import { lateWords, whatIfWords } from './whatIfWords.ts';
+
+/** Ticks channels of a machine as corrected and says what of it may still be late. */
+export function WhatIf({ machines }: { readonly machines: readonly MachineChance[] }): JSX.Element | null {
+  const [at, setAt] = useState(0);
+  const [corrected, setCorrected] = useState<ReadonlySet<string>>(new Set());
+  const machine = machines[at] ?? machines[0];
+  if (!machine) return null;
+  const first = correctFirstLine(machine);
+  const tick = (tag: string, on: boolean): void => {
+    setCorrected(new Set(on ? [...corrected, tag] : [...corrected].filter((other) => other !== tag)));
+  };
+  return (
+    <Fold part title={whatIfWords.title}>
+      <p class="quiet">{whatIfWords.intro}</p>
+      {machines.length > 1 && (
+        <label>
+          {whatIfWords.machine}{' '}
+          <select
+            value={String(at)}
+            onChange={({ currentTarget }) => {
+              setAt(Number(currentTarget.value));
+              setCorrected(new Set());
+            }}
+          >
+            {machines.map(({ machine: name }, index) => (
+              <option key={index} value={String(index)}>
+                {name === '' ? auditWords.noMachine : name.slice(0, 60)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {first !== null && (
+        <p>
+          <Said text={first} most={300} />
+        </p>
+      )}
+      <fieldset>
+        <legend>{whatIfWords.channels}</legend>
+        {correctableTags(machine).map((tag) => (
+          <label key={tag} class="block">
+            <input
+              type="checkbox"
+              checked={corrected.has(tag)}
+              onChange={({ currentTarget }) => {
+                tick(tag, currentTarget.checked);
+              }}
+            />{' '}
+            <Said text={tag} most={60} />
+          </label>
+        ))}
+      </fieldset>
+      {corrected.size > 0 && (
+        <button
+          type="button"
+          onClick={() => {
+            setCorrected(new Set());
+          }}
+        >
+          {whatIfWords.none}
+        </button>
+      )}
+      <p>
+        <b>{whatIfWords.now}:</b> {lateWords(machine, machine.groups)}
+      </p>
+      <p role="status">
+        {corrected.size > 0 && (
+          <>
+            <b>{whatIfWords.then(corrected.size)}:</b> {lateWords(whatIf(machine, corrected), machine.groups)}
+          </>
+        )}
+      </p>
+      <p class="quiet">{whatIfWords.ofMeasurement}</p>
+    </Fold>
+  );
+}

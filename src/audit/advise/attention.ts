@@ -13,6 +13,7 @@ import type { PlacedFact } from '../model/findings.ts';
 import type { Advised, AdvisedChannel, UnjudgedSettings } from './advised.ts';
 import { reportedRule } from './messages/messages.ts';
 import { ofReplay } from './replayEntries.ts';
+import { ofRunUps } from './runUpEntries.ts';
 import { ofQuestion } from './questionEntry.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
@@ -27,6 +28,7 @@ export function attentionOf({
   notRead,
   questions,
   replay,
+  runUps,
   problems,
 }: Advised): Attention[] {
   const all = [
@@ -36,6 +38,7 @@ export function attentionOf({
     ...notRead.map(ofNotRead),
     ...questions.filter(({ needed }) => needed).map((one) => ofQuestion(one, channels)),
     ...ofReplay(replay, channels),
+    ...ofRunUps(runUps, channels),
     ...problems.flatMap(ofProblem),
   ];
   return all

@@ -1,9 +1,10 @@
 import type { PlacedFact } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type { Attention, ChannelResult, GroupResult, NotRead, ReplayedChannel, ReplayedThreshold } from '../model/report.ts';
+import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { messageOf } from './messages/messages.ts';
+import { ofRunUp } from './runUpText.ts';
 import { ofReplayed } from './replaySentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
@@ -16,7 +17,8 @@ export interface Unsaid {
   readonly fact?: PlacedFact;
   readonly notRead?: NotRead;
   readonly question?: AskedQuestion;
-  readonly replayed?: { readonly channel: ReplayedChannel; readonly threshold: ReplayedThreshold };
+  readonly replayed?: Parameters<typeof ofReplayed>;
+  readonly runUp?: Parameters<typeof ofRunUp>;
   /** Why a channel could not be judged. */
   readonly invalid?: readonly PlacedFact[];
 }
@@ -28,12 +30,12 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
   const { channel, threshold, group, fact, notRead, question, replayed } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
-  if (replayed) return ofReplayed(replayed.channel, replayed.threshold);
+  if (replayed) return ofReplayed(...replayed);
+  if (unsaid.runUp) return ofRunUp(...unsaid.runUp);
   if (group) return ofGroup(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
-  if (fact && channel) return ofFact(`${channel.tag}: `, fact, unsaid.entry);
-  if (fact) return ofFact('', fact, unsaid.entry);
+  if (fact) return ofFact(channel ? `${channel.tag}: ` : '', fact, unsaid.entry);
   return { headline: '', doNext: '' };
 }
 

@@ -4,6 +4,7 @@ import { plain, wrapped } from '../terminal.ts';
 import { andMore, attentionLine, howMany } from './attentionLines.ts';
 import { detailLines } from './detailLines.ts';
 import { replayLines } from './replayLines.ts';
+import { runUpLines } from './runUpLines.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import { changeKinds, changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
@@ -36,6 +37,7 @@ export function summaryText(report: Report, { details = false, style = plainStyl
     ...(details ? [] : listOf('Not read', attention.slice(most).filter(isNotRead), most, style)),
     '',
     ...countLines(summary).map((line) => wrapped(line, width, '  ')),
+    ...runUpLines(report, width, most),
     ...replayLines(report, width, most),
     ...(since ? sinceLines(since, width, most) : []),
     ...(details ? detailLines(report, width) : []),

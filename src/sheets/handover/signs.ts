@@ -36,6 +36,8 @@ const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: Thres
   'in-bypass': [verdictSigns['in bypass'], 'unreachable'],
   late: [verdictSigns.late, 'late'],
   'did-not-act': ['✕ did not act', 'unreachable'],
+  'run-up-no-action': ['✕ would not act', 'unreachable'],
+  'run-up-late': ['▶ late on run-up', 'late'],
   'acted-late': ['▶ acted late', 'late'],
   'not-proven': ['? not proven', 'undetermined'],
   'beyond-limit': ['▶ beyond limit', 'late'],

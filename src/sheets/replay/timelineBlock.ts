@@ -27,7 +27,11 @@ export function drawnThreshold({ thresholds }: ReplayedChannel): ReplayedThresho
 }
 
 /** A block whose first row is `top`: its readings below each other, the drawing beside them. */
-export function timelineBlock(channel: ReplayedChannel, threshold: ReplayedThreshold, top: number): TimelineBlock {
+export function timelineBlock(
+  channel: ReplayedChannel,
+  threshold: ReplayedThreshold,
+  top: number,
+): TimelineBlock {
   const { tag, unit, timeline } = channel;
   const { name, setpoint, acted, should } = threshold;
   const zero = should.proven ?? acted.proven ?? timeline[0] ?? null;

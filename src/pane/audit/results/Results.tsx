@@ -13,6 +13,8 @@ import { ChannelDetail } from '../channels/ChannelDetail.tsx';
 import { everything, filterChannels } from '../channels/channelFilter.ts';
 import { ChannelList } from '../channels/ChannelList.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
+import { ReplayPart } from '../recorded/ReplayPart.tsx';
+import { RunUpPart } from '../recorded/RunUpPart.tsx';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
@@ -67,6 +69,8 @@ export function Results({ report, workbook, map, onMap, onWriting }: ResultsProp
         <time dateTime={report.generated}>{clockTime(report.generated)}</time>
       </p>
       <NeedsAction attention={report.attention} notRead={report.notRead} channels={report.channels} />
+      {report.runUps && <RunUpPart runUps={report.runUps} />}
+      {report.replay && <ReplayPart replay={report.replay} />}
       <Unread notRead={report.notRead} map={map} onMap={onMap} />
       <h3>{auditWords.list}</h3>
       <Counts

@@ -9,6 +9,7 @@ import { policyFingerprint } from './evidence/fingerprint.ts';
 import { inputsFingerprint } from './evidence/inputsFingerprint.ts';
 import type { Context, JudgedChannel } from './judge/channel/context.ts';
 import { machineChances } from './judge/groups/machineChances.ts';
+import { runUpBook } from './judge/runup/runUpBook.ts';
 import { replayBook } from './judge/replay/replayBook.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
@@ -37,6 +38,7 @@ import { isOnlyTag, looksLikeHeading, tagAt } from './read/join/tagIndex.ts';
 import { pairReader } from './read/pairedRows.ts';
 import { readBook } from './read/readBook.ts';
 import { recordProblems } from './read/records/rawRecord.ts';
+import { readRunUps } from './read/runup/readRunUps.ts';
 import type { AssumedUnit } from './read/rows/units.ts';
 import { sheetSource } from './read/trend/findTrends.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
@@ -151,6 +153,8 @@ export function* auditInSteps(
   const sources = [...book.trends.map(sheetSource), ...(recorded ? [recorded] : [])];
   const { replay, problems: ofTrends } = yield* asPart(replayBook(sources, judged, policy), () => 1);
   problems.push(...ofTrends);
+  const { runUps, problems: ofRunUps } = runUpBook(readRunUps(book.againstSpeed), judged, policy);
+  problems.push(...ofRunUps);
   yield 1;
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
     result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
@@ -166,6 +170,7 @@ export function* auditInSteps(
     notRead: unread,
     questions,
     replay,
+    runUps,
     problems,
   });
   yield 1;
@@ -191,6 +196,7 @@ export function* auditInSteps(
     questions,
     proposal: book.understood?.understanding.proposal ?? null,
     columns: book.columns,
+    runUps,
     replay,
     since: null,
     caution,

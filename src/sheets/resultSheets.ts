@@ -13,6 +13,7 @@ import { shownRecords } from './records/fromReport.ts';
 import { recordsSheet } from './records/recordsSheet.ts';
 import { replaySheet } from './replay/replaySheet.ts';
 import { resultsSheet } from './results/resultsSheet.ts';
+import { runUpSheet } from './runup/runUpSheet.ts';
 import { summarySheet } from './summary/summarySheet.ts';
 import { titleIn } from './titles.ts';
 
@@ -60,6 +61,9 @@ function otherSheets(report: Report): readonly SheetModel[] {
     ...(lines.length > 0 ? [asLeftSheet(report, lines)] : []),
     ...(report.since ? [changesSheet(report, report.since)] : []),
     ...(drifting.length > 0 ? [driftSheet(report, drifting)] : []),
+    ...(report.runUps && report.runUps.channels.length + report.runUps.responses.length > 0
+      ? [runUpSheet(report, report.runUps)]
+      : []),
     ...(report.replay ? [replaySheet(report, report.replay)] : []),
     ...(records.length > 0 ? [recordsSheet(report, records)] : []),
   ];

@@ -17,6 +17,7 @@ export const sheetNames = {
   changes: 'Audit changes',
   drift: 'Audit drift',
   replay: 'Replay',
+  'run-up': 'Run-up',
   'try it': 'Try it',
   'your list, channels': 'Channel list, tidy',
   'your list, settings': 'Monitor settings, tidy',

@@ -15,6 +15,8 @@ import type {
   GroupResult,
   NotRead,
   RecordResult,
+  ReplayedThreshold,
+  RunUpThreshold,
   Report,
   Summary,
 } from '../../src/audit/model/report.ts';
@@ -78,6 +80,10 @@ export interface GoldenCase {
   readonly notRead?: readonly string[];
   /** All that needs action, in its order, as `critical late V-1 danger`, where given. */
   readonly attention?: readonly string[];
+  /** Recorded readings: what is known of each channel’s thresholds, by tag and name, late in s. */
+  readonly replay?: Readonly<Record<string, Readonly<Record<string, Partial<ReplayedThreshold>>>>>;
+  /** Run-ups: what is known of each channel’s thresholds, by tag and name. */
+  readonly runUps?: Readonly<Record<string, Readonly<Record<string, Partial<RunUpThreshold>>>>>;
   /** Texts that must stand in some message of the report. */
   readonly says?: readonly RegExp[];
   /** Texts that must stand in some headline of what needs action. */
@@ -141,6 +147,8 @@ export function check(golden: GoldenCase): void {
   checkNumbers(report.summary, summary, 'summary');
   expect(report.notRead.map(unread).toSorted()).toEqual((golden.notRead ?? []).toSorted());
   if (golden.attention) expect(report.attention.map(entry)).toEqual(golden.attention);
+  if (golden.replay) checkReplay(report, golden.replay);
+  if (golden.runUps) checkRunUps(report, golden.runUps);
   const messages = [
     ...report.channels.flatMap(({ findings }) => findings),
     ...report.groups.flatMap(({ findings }) => findings),
@@ -149,6 +157,24 @@ export function check(golden: GoldenCase): void {
   for (const text of says) expect(messages).toContainEqual(expect.stringMatching(text));
   const headlines = report.attention.map(({ headline }) => headline);
   for (const text of golden.headlines ?? []) expect(headlines).toContainEqual(expect.stringMatching(text));
+}
+
+function checkReplay({ replay }: Report, expected: NonNullable<GoldenCase['replay']>): void {
+  expect(replay?.channels.map(({ tag }) => tag).toSorted()).toEqual(Object.keys(expected).toSorted());
+  for (const { tag, thresholds } of replay?.channels ?? [])
+    for (const [name, known] of Object.entries(expected[tag] ?? {}))
+      checkNumbers(thresholds.find((one) => one.name === name) ?? {}, known, `${tag} ${name} in the record`);
+}
+
+function checkRunUps({ runUps }: Report, expected: NonNullable<GoldenCase['runUps']>): void {
+  expect(runUps?.channels.map(({ tag }) => tag).toSorted()).toEqual(Object.keys(expected).toSorted());
+  for (const { tag, thresholds } of runUps?.channels ?? [])
+    for (const [name, known] of Object.entries(expected[tag] ?? {})) {
+      const found = thresholds.find(
+        (one) => name === `${one.name}${one.multiplier === 1 ? '' : ` ×${one.multiplier}`}`,
+      );
+      checkNumbers(found ?? {}, known, `${tag} ${name} on its run-up`);
+    }
 }
 
 function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {

@@ -35,6 +35,8 @@ const codes: Readonly<Record<AttentionCode, NeedsAction['code'] | null>> = {
   late: 'late',
   'did-not-act': null,
   'acted-late': null,
+  'run-up-no-action': null,
+  'run-up-late': null,
   'not-proven': null,
   'beyond-limit': 'beyond limit',
   'group-late': 'group late',

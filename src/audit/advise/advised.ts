@@ -1,6 +1,6 @@
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type { ChannelResult, GroupResult, NotRead, ReplayResult } from '../model/report.ts';
+import type { ChannelResult, GroupResult, NotRead, ReplayResult, RunUpResult } from '../model/report.ts';
 
 /** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
 export interface AdvisedChannel {
@@ -28,6 +28,7 @@ export interface Advised {
   /** What a person has to be asked. */
   readonly questions: readonly AskedQuestion[];
   readonly replay: ReplayResult | null;
+  readonly runUps: RunUpResult | null;
   /** What else there is to say of tables and sheets. */
   readonly problems: readonly PlacedFact[];
 }

@@ -14,6 +14,7 @@ import type { PlacedFact } from '../model/findings.ts';
 import type { Advised, AdvisedChannel, UnjudgedSettings } from './advised.ts';
 import { reportedRule } from './messages/messages.ts';
 import { ofReplay } from './replayEntries.ts';
+import { ofRunUps } from './runUpEntries.ts';
 import { ofQuestion } from './questionEntry.ts';
 import { sentencesOf, type Unsaid } from './sentences.ts';
 
@@ -28,6 +29,7 @@ export function attentionOf({
   notRead,
   questions,
   replay,
+  runUps,
   problems,
 }: Advised): Attention[] {
   const all = [
@@ -37,6 +39,7 @@ export function attentionOf({
     ...notRead.map(ofNotRead),
     ...questions.filter(({ needed }) => needed).map((one) => ofQuestion(one, channels)),
     ...ofReplay(replay, channels),
+    ...ofRunUps(runUps, channels),
     ...problems.flatMap(ofProblem),
   ];
   return all

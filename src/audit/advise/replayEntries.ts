@@ -1,14 +1,8 @@
-import { replaySeverity, type ReplayOutcome, type ReplayResult } from '../model/replay.ts';
-import { noNumbers, type AttentionCode } from '../model/report.ts';
+import { replaySeverity, type ReplayResult } from '../model/replay.ts';
+import { noNumbers, replayCodes } from '../model/report.ts';
 import { tagKey } from '../read/tables/tagKey.ts';
 import type { AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
-
-const codes: Readonly<Partial<Record<ReplayOutcome, AttentionCode>>> = {
-  'did not act': 'did-not-act',
-  late: 'acted-late',
-  'not known': 'not-proven',
-};
 
 /** What of recorded readings needs action: a threshold that did not act or acted late, or of which they do not tell. */
 export function ofReplay(replay: ReplayResult | null, channels: readonly AdvisedChannel[]): Unsaid[] {
@@ -19,13 +13,13 @@ export function ofReplay(replay: ReplayResult | null, channels: readonly Advised
     return channel.thresholds.flatMap((threshold): Unsaid[] => {
       const { name, setpoint, shouldActAt, outcome } = threshold;
       const of = own?.thresholds.find((one) => one.name === name && one.multiplier === 1);
-      const [code, severity] = [codes[outcome], replaySeverity(threshold, of?.verdict)];
+      const [code, severity] = [replayCodes[outcome], replaySeverity(threshold, of?.verdict)];
       if (!own || code === undefined || severity === null || severity === 'note') return [];
       const { machine, tag, unit } = own;
       const place = own.source.settings ?? own.source.channels;
       return [
         {
-          replayed: { channel, threshold },
+          replayed: [channel, threshold],
           entry: {
             ...noNumbers,
             severity,

@@ -11,11 +11,13 @@ export function ofReplayed(
   const due = should.proven;
   const then = acted.proven;
   const real = `a real ${say(setpoint)} showed as ${say(shouldActAt)}`;
-  if (due && then && late !== null)
+  if (due && then && late !== null) {
+    const fine = Math.abs(late) < 60;
     return {
-      headline: `${name} of ${tag} acted ${fromStart ? 'at least ' : ''}${duration(late)} late on ${dayOf(then.time)}: at ${clockOf(then.time)} instead of ${clockOf(due.time)}${fromStart ? ' or before' : ''}; ${real}.`,
+      headline: `${name} of ${tag} acted ${fromStart ? 'at least ' : ''}${duration(late)} late on ${dayOf(then.time)}: at ${clockOf(then.time, fine)} instead of ${clockOf(due.time, fine)}${fromStart ? ' or before' : ''}; ${real}.`,
       doNext: `Tell those who look into the event, and correct the chain. The readings stand in '${source}'.`,
     };
+  }
   if (due && !acted.earliest)
     return {
       headline: `${name} of ${tag} did not act on ${dayOf(due.time)}: it should have at ${clockOf(due.time)}; ${real}.`,

@@ -16,8 +16,9 @@ export function replayedText({ tag, thresholds, shortNotSeen, interval }: Replay
 
 /** What a record says of one threshold. */
 export function outcomeText({ outcome, acted, should, late, fromStart }: ReplayedThreshold): string {
-  const then = spanText(acted.proven, acted.earliest);
-  const due = `${spanText(should.proven, should.earliest)}${fromStart ? ', where the record begins, or before' : ''}`;
+  const fine = late !== null && Math.abs(late) < 60;
+  const then = spanText(acted.proven, acted.earliest, fine);
+  const due = `${spanText(should.proven, should.earliest, fine)}${fromStart ? ', where the record begins, or before' : ''}`;
   switch (outcome) {
     case 'late':
       return `${fromStart ? 'at least ' : ''}${duration(late ?? NaN)} late, acted ${then}, should have ${due}`;
@@ -37,9 +38,9 @@ export function outcomeText({ outcome, acted, should, late, fromStart }: Replaye
 }
 
 /** When it acted as far as is proven; where unknown readings matter, the earliest possible too. */
-export function spanText(proven: Moment | null, earliest: Moment | null): string {
-  const at = (moment: Moment): string => `${dayOf(moment.time)} ${clockOf(moment.time)}`;
+export function spanText(proven: Moment | null, earliest: Moment | null, fine: boolean = false): string {
+  const at = (moment: Moment): string => `${dayOf(moment.time)} ${clockOf(moment.time, fine)}`;
   if (!proven) return earliest ? `not proven (possibly from ${at(earliest)})` : 'never in the record';
   const isSure = !earliest || Math.abs(proven.seconds - earliest.seconds) < 5e-4;
-  return isSure ? `at ${at(proven)}` : `at ${at(proven)} (possibly from ${clockOf(earliest.time)})`;
+  return isSure ? `at ${at(proven)}` : `at ${at(proven)} (possibly from ${clockOf(earliest.time, fine)})`;
 }

@@ -1,19 +1,13 @@
 import type { PlacedFact } from '../model/findings.ts';
 import type { LengthHint } from '../model/rules/settingsRules.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type {
-  Attention,
-  ChannelResult,
-  GroupResult,
-  NotRead,
-  ReplayedChannel,
-  ReplayedThreshold,
-} from '../model/report.ts';
+import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
 import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { lengthSentence } from './messages/chainLength.ts';
 import { messageOf } from './messages/messages.ts';
 import { groupSentences } from './groupSentences.ts';
+import { ofRunUp } from './runUpText.ts';
 import { ofReplayed } from './replaySentences.ts';
 import { questionSentences } from './questionSentences.ts';
 
@@ -26,7 +20,8 @@ export interface Unsaid {
   readonly fact?: PlacedFact;
   readonly notRead?: NotRead;
   readonly question?: AskedQuestion;
-  readonly replayed?: { readonly channel: ReplayedChannel; readonly threshold: ReplayedThreshold };
+  readonly replayed?: Parameters<typeof ofReplayed>;
+  readonly runUp?: Parameters<typeof ofRunUp>;
   /** What the readings say of the length of its chain. */
   readonly length?: LengthHint | null;
   /** Why a channel could not be judged. */
@@ -40,12 +35,12 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
   const { channel, threshold, group, fact, notRead, question, replayed } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
-  if (replayed) return ofReplayed(replayed.channel, replayed.threshold);
+  if (replayed) return ofReplayed(...replayed);
+  if (unsaid.runUp) return ofRunUp(...unsaid.runUp);
   if (group) return groupSentences(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
-  if (fact && channel) return ofFact(`${channel.tag}: `, fact, unsaid.entry);
-  if (fact) return ofFact('', fact, unsaid.entry);
+  if (fact) return ofFact(channel ? `${channel.tag}: ` : '', fact, unsaid.entry);
   return { headline: '', doNext: '' };
 }
 

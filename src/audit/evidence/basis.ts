@@ -8,7 +8,7 @@ import type { BookRead } from '../read/bookRead.ts';
 /** What an audit goes by, as it is found. */
 export function basisOf(
   workbook: Workbook,
-  { tables: { channels, settings }, records, history, trends, understood }: BookRead,
+  { tables: { channels, settings }, records, history, trends, againstSpeed, understood }: BookRead,
   map: ColumnMap,
   before: Snapshot | undefined,
   replayedFrom: string | null,
@@ -18,7 +18,7 @@ export function basisOf(
     channels.sheet.name,
     settings.sheet.name,
     ...read,
-    ...trends.map(({ name }) => name),
+    ...[...trends, ...againstSpeed].map(({ name }) => name),
   ]);
   // What is understood of a workbook hangs on all of its sheets.
   const sheets = workbook.sheets.filter((sheet) =>

@@ -18,16 +18,17 @@ export interface FoundInputs {
   readonly records: RecordBook;
   readonly history: HistoryBook;
   readonly trends: readonly Sheet[];
+  readonly againstSpeed: readonly Sheet[];
 }
 
 /**
  * SHA-256 of everything an audit reads: the recognised columns of both tables (meaning, header, unit) with all their
- * cells in the order of the rows, the calibration records and checks, the histories of readings, the recorded readings, and the column map. Numbers count to 12
+ * cells in the order of the rows, the calibration records and checks, the histories of readings, the recorded readings and run-ups, and the column map. Numbers count to 12
  * significant digits. Where a table stands on its sheet, how its cells look and what else the workbook holds do not
  * count. Goes step by step.
  */
 export function* inputsFingerprint(
-  { tables, records, history, trends }: FoundInputs,
+  { tables, records, history, trends, againstSpeed }: FoundInputs,
   map: ColumnMap,
 ): Generator<void, string, void> {
   const hash = new CellHash(inputDigits);
@@ -35,7 +36,7 @@ export function* inputsFingerprint(
   for (const kind of ['channels', 'settings'] as const) yield* addTable(hash, tables[kind]);
   yield* addRecords(hash, records);
   yield* addHistory(hash, history);
-  for (const trend of trends) yield* addTrend(hash, trend);
+  for (const sheet of [...trends, ...againstSpeed]) yield* addSheet(hash, sheet);
   return hash.hex();
 }
 
@@ -88,9 +89,9 @@ function* addHistory(hash: CellHash, { byTag, remarks }: HistoryBook): Generator
   for (const { sheet, rule } of remarks) addAll(hash, [sheet, rule]);
 }
 
-/** All of a sheet of recorded readings: its headers, and every row. */
-function* addTrend(hash: CellHash, { name, rows, plainText }: Sheet): Generator<void, void, void> {
-  addAll(hash, ['trend', name, plainText?.decimal ?? '']);
+/** All of a sheet of recorded readings or run-ups: its headers, and every row. */
+function* addSheet(hash: CellHash, { name, rows, plainText }: Sheet): Generator<void, void, void> {
+  addAll(hash, ['recorded', name, plainText?.decimal ?? '']);
   for (const [index, cells] of rows.entries()) {
     if (index % stride === stride - 1) yield;
     if (cells.every(isBlank)) continue;

@@ -1,4 +1,6 @@
 import type { Place } from './findings.ts';
+import type { RunUpOutcome } from './runUp.ts';
+import type { ReplayOutcome } from './replay.ts';
 import type { LeftAside } from './rules/tableRules.ts';
 import type { ThresholdName } from './threshold.ts';
 
@@ -10,7 +12,9 @@ export const attentionCodes = [
   'in-bypass',
   'late',
   'did-not-act',
+  'run-up-no-action',
   'acted-late',
+  'run-up-late',
   'beyond-limit',
   'group-late',
   'group-beyond-limit',
@@ -28,6 +32,19 @@ export const attentionCodes = [
   'problem',
 ] as const;
 export type AttentionCode = (typeof attentionCodes)[number];
+
+/** What an entry about recorded readings is about, by what they say. */
+export const replayCodes: Readonly<Partial<Record<ReplayOutcome, AttentionCode>>> = {
+  'did not act': 'did-not-act',
+  late: 'acted-late',
+  'not known': 'not-proven',
+};
+
+/** The same of run-ups. */
+export const runUpCodes: Readonly<Partial<Record<RunUpOutcome, AttentionCode>>> = {
+  'no action': 'run-up-no-action',
+  late: 'run-up-late',
+};
 
 export interface AttentionSubject {
   /** Empty where it is about no machine. */

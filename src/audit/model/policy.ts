@@ -112,7 +112,9 @@ export const policySchema = z.strictObject({
       /** Order of dates such as 03/04/2026; `null`: as the file tells by a day above 12. */
       dates: z.enum(['day first', 'month first']).nullable().default(null),
       /** s; readings farther apart leave what is between unknown; `null`: three times the usual time between them. */
-      maxGap: within(0.001, 31_622_400, 'from 0.001 s to 31,622,400 s, which is a year').nullable().default(null),
+      maxGap: within(0.001, 31_622_400, 'from 0.001 s to 31,622,400 s, which is a year')
+        .nullable()
+        .default(null),
       /** Between readings: straight, or the older value until the next. */
       between: z.enum(['line', 'hold']).default('line'),
     })

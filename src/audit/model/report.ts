@@ -11,6 +11,7 @@ import type { AskedQuestion } from './question.ts';
 import type { DynamicResult, RecordResult } from './records.ts';
 import type { ReplayResult } from './replay.ts';
 import type { RunoutResult } from './runout.ts';
+import type { RunUpResult } from './runUp.ts';
 import type { SinceResult } from './since.ts';
 import type { SensitivityResult, ThresholdResult, ThresholdVerdict } from './threshold.ts';
 
@@ -21,6 +22,7 @@ export type * from './group.ts';
 export type * from './records.ts';
 export type * from './replay.ts';
 export type * from './runout.ts';
+export type * from './runUp.ts';
 
 /** What the audit used beside the sensitivities, in the channel's unit or volts; `null` where not given. */
 export interface ChannelInputs {
@@ -168,6 +170,8 @@ export interface Report<Question extends AskedQuestion = AskedQuestion> {
    */
   readonly proposal: ColumnMap | null;
   readonly columns: readonly ColumnReading[];
+  /** Run-ups; `null` where there were none. */
+  readonly runUps: RunUpResult | null;
   /** Recorded readings replayed; `null` where there were none. */
   readonly replay: ReplayResult | null;
   /** What changed since an earlier audit; `null` where none was named. */

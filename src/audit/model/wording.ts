@@ -66,9 +66,9 @@ export function dayOf(time: string): string {
   return time.slice(0, 10);
 }
 
-/** The time of day of an ISO 8601 time, as its own clock shows it, to the second: `23:48:20`. */
-export function clockOf(time: string): string {
-  return time.slice(11, 19);
+/** The time of day of an ISO 8601 time, as its own clock shows it: `23:48:20`; `fine`: `23:48:20.4`. */
+export function clockOf(time: string, fine: boolean = false): string {
+  return time.slice(11, fine && time.charAt(19) === '.' ? 21 : 19);
 }
 
 /** Names in a row, for people: `1X`, `1X and 1Y`, `1X, 1Y and 2X`. */

@@ -13,6 +13,8 @@ import type { Understanding } from './understand/understand.ts';
 export interface BookRead extends ListsRead {
   /** Sheets of recorded readings. */
   readonly trends: readonly Sheet[];
+  /** Sheets of run-ups, sensitivities against speed and sensors. */
+  readonly againstSpeed: readonly Sheet[];
 }
 
 /** What is read of a workbook without its sheets of recorded readings. */

@@ -6,6 +6,7 @@ import type { BookRead, ListsRead, NothingRead } from './bookRead.ts';
 import { isCloserLook } from './route/closerLook.ts';
 import { leavesDoubts } from './route/doubts.ts';
 import { isOutranked } from './route/outranked.ts';
+import { speedSheets } from './runup/readRunUps.ts';
 import { findTables } from './tables/findTables.ts';
 import type { Tables } from './tables/found.ts';
 import { searchHeaders, type HeaderRows } from './tables/searchHeaders.ts';
@@ -33,8 +34,9 @@ export function* readBook(
   today: number,
 ): Steps<void, BookRead | NothingRead> {
   const trends = trendSheets(workbook, map);
-  const book = yield* readLists(withoutSheets(workbook, trends), map, today);
-  return 'refusal' in book ? book : { ...book, trends };
+  const againstSpeed = speedSheets(workbook, map).filter((sheet) => !trends.includes(sheet));
+  const book = yield* readLists(withoutSheets(workbook, [...trends, ...againstSpeed]), map, today);
+  return 'refusal' in book ? book : { ...book, trends, againstSpeed };
 }
 
 /** Reads what is left without the sheets of recorded readings. */

@@ -70,7 +70,8 @@ export const optionList = {
   'replay-zone': {
     type: 'string',
     value: 'ZONE',
-    words: 'zone of recorded times that name no offset: UTC, +01:00 or a name such as Europe/Berlin',
+    words:
+      'zone of recorded times that name no offset: UTC, +01:00 (as in --replay-zone=-05:00) or a name such as Europe/Berlin',
   },
   'replay-dates': {
     type: 'string',

@@ -5,6 +5,7 @@ import { plain, wrapped } from '../terminal.ts';
 import { andMore, attentionLine, howMany } from './attentionLines.ts';
 import { detailLines } from './detailLines.ts';
 import { replayLines } from './replayLines.ts';
+import { runUpLines } from './runUpLines.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import { changeKinds, changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
@@ -40,6 +41,7 @@ export function summaryText(report: Report, { details = false, style = plainStyl
     ...(details ? [] : correctFirst(report.machines, style)),
     '',
     ...countLines(summary).map((line) => wrapped(line, width, '  ')),
+    ...runUpLines(report, width, most),
     ...replayLines(report, width, most),
     ...(since ? sinceLines(since, width, most) : []),
     ...(details ? detailLines(report, width) : []),

@@ -10,6 +10,8 @@ export const codeWords: Readonly<Record<AttentionCode, string>> = {
   'in-bypass': 'in bypass',
   late: 'late',
   'did-not-act': 'did not act',
+  'run-up-no-action': 'would not act',
+  'run-up-late': 'late on run-up',
   'acted-late': 'acted late',
   'not-proven': 'not proven',
   'beyond-limit': 'beyond limit',

@@ -116,6 +116,10 @@ function sentence({ code, warns }: Fault, who: string, one: boolean): string {
       return `${who} did not ${warns ? 'alarm' : 'trip'} when ${it} should have.`;
     case 'acted-late':
       return `${who} ${warns ? 'alarmed' : 'tripped'} late.`;
+    case 'run-up-no-action':
+      return `${who} would not have ${warns ? 'alarmed' : 'tripped'} on the last run-up.`;
+    case 'run-up-late':
+      return `${who} ${acts} late on a run-up.`;
     case 'not-proven':
     case 'finding':
     case 'problem':

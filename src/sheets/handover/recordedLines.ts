@@ -1,15 +1,32 @@
 import { outcomeText } from '../../audit/advise/replayedText.ts';
+import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import type { Report } from '../../audit/model/report.ts';
 import type { Machine } from '../machines.ts';
 
-/** What recorded readings say of a machine, in one line: the worst that happened; none where no setpoint was reached. */
-export function recordedLines({ name }: Machine, { replay }: Report): readonly string[] {
-  const [worst] = (replay?.channels ?? []).flatMap(({ tag, machine, thresholds }) =>
-    tagKey(machine) === tagKey(name)
-      ? thresholds.flatMap((threshold) => (threshold.outcome === 'not reached' ? [] : [{ tag, threshold }]))
-      : [],
-  );
-  if (!worst) return [];
-  return [`By recorded readings, ${worst.threshold.name} of ${worst.tag}: ${outcomeText(worst.threshold)}.`];
+/** What recorded readings and run-ups say of a machine, a line each: the worst; none where no setpoint was reached. */
+export function recordedLines({ name }: Machine, { replay, runUps }: Report): readonly string[] {
+  const isOwn = ({ machine }: { readonly machine: string }): boolean => tagKey(machine) === tagKey(name);
+  const [event] = (replay?.channels ?? [])
+    .filter(isOwn)
+    .flatMap(({ tag, thresholds }) =>
+      thresholds.flatMap((threshold) => (threshold.outcome === 'not reached' ? [] : [{ tag, threshold }])),
+    );
+  const [start] = (runUps?.channels ?? [])
+    .filter(isOwn)
+    .flatMap((channel) =>
+      channel.thresholds.flatMap((threshold) =>
+        threshold.outcome === 'not reached' ? [] : [{ channel, threshold }],
+      ),
+    );
+  return [
+    ...(event
+      ? [`By recorded readings, ${event.threshold.name} of ${event.tag}: ${outcomeText(event.threshold)}.`]
+      : []),
+    ...(start
+      ? [
+          `On the run-up, ${runUpName(start.threshold)} of ${start.channel.tag}: ${runUpText(start.channel, start.threshold)}.`,
+        ]
+      : []),
+  ];
 }

@@ -37,6 +37,8 @@ const looks: Readonly<Record<AttentionCode, readonly [sign: string, shade: Thres
   'in-bypass': [verdictSigns['in bypass'], 'unreachable'],
   late: [verdictSigns.late, 'late'],
   'did-not-act': [`${verdictLooks.unreachable.sign} did not act`, 'unreachable'],
+  'run-up-no-action': [`${verdictLooks.unreachable.sign} would not act`, 'unreachable'],
+  'run-up-late': [`${verdictLooks.late.sign} late on run-up`, 'late'],
   'acted-late': [`${verdictLooks.late.sign} acted late`, 'late'],
   'not-proven': [`${verdictLooks.undetermined.sign} not proven`, 'undetermined'],
   'beyond-limit': [`${verdictLooks.late.sign} beyond limit`, 'late'],

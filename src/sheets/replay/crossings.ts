@@ -30,7 +30,13 @@ const timeOf = (moment: Moment | null): string | null =>
 export const crossingColumns = [
   { id: 'tag', header: 'Tag', width: 14, style: 'strong', value: ({ channel }) => channel.tag },
   { id: 'machine', header: 'Machine', width: 20, style: 'oneLine', value: ({ channel }) => channel.machine },
-  { id: 'threshold', header: 'Threshold', width: 12, style: 'text', value: ({ threshold }) => threshold.name },
+  {
+    id: 'threshold',
+    header: 'Threshold',
+    width: 12,
+    style: 'text',
+    value: ({ threshold }) => threshold.name,
+  },
   {
     id: 'late',
     header: 'Late by',
@@ -80,7 +86,13 @@ export const crossingColumns = [
     style: 'level',
     value: ({ channel }) => channel.configured,
   },
-  { id: 'measured', header: 'Measured Km', width: 11, style: 'level', value: ({ channel }) => channel.measured },
+  {
+    id: 'measured',
+    header: 'Measured Km',
+    width: 11,
+    style: 'level',
+    value: ({ channel }) => channel.measured,
+  },
   {
     id: 'shouldActAt',
     header: 'Panel shows at a real setpoint',
@@ -118,7 +130,13 @@ export const crossingColumns = [
     value: ({ channel }) => `${channel.first.slice(0, 10)} ${channel.first.slice(11, 19)}`,
   },
   { id: 'readings', header: 'Readings', width: 10, style: 'count', value: ({ channel }) => channel.readings },
-  { id: 'unknown', header: 'of them unknown', width: 10, style: 'count', value: ({ channel }) => channel.unknown },
+  {
+    id: 'unknown',
+    header: 'of them unknown',
+    width: 10,
+    style: 'count',
+    value: ({ channel }) => channel.unknown,
+  },
   {
     id: 'interval',
     header: 'Usual time between, s',
@@ -159,7 +177,8 @@ const own = (id: CrossingColumnId): string => `${letterOf(id)}{r}`;
 
 /** Formula of a column from the cells of its own row, without the leading `=`. */
 function formulaOf(id: string, { isRatio, channel, threshold }: Crossing): string | undefined {
-  if (id === 'lateSeconds' && threshold.late !== null) return `${own('actedSeconds')}-${own('shouldSeconds')}`;
+  if (id === 'lateSeconds' && threshold.late !== null)
+    return `${own('actedSeconds')}-${own('shouldSeconds')}`;
   if (id === 'shouldActAt' && isRatio && channel.corrected === null)
     return `${own('setpoint')}*${own('measured')}/${own('configured')}`;
   return undefined;

@@ -15,6 +15,9 @@ import { drawnThreshold, timelineBlock } from './timelineBlock.ts';
 /** Channels that are drawn: those of which most is to be said. */
 const mostDrawn = 60;
 
+/** Columns that are printed: what happened, and the drawings. */
+const printedColumns = 16;
+
 /** Recorded readings replayed: a line for each threshold of each channel, and a drawing of each channel where something happened. */
 export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const formulas = formulaList();
@@ -62,14 +65,30 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
     merges: [2, 3].map((row) => ({ top: row, left: 1, bottom: row, right: 12 })),
     shades: shadesFor(late, { 'did not act': severityShades.critical, 'not known': severityShades.warning }),
     charts,
-    print: { landscape: true, footer: footerOf(report) },
+    print: {
+      landscape: true,
+      footer: footerOf(report),
+      area: {
+        top: 1,
+        left: 1,
+        bottom: Math.max(1, headerRow + lines.length + 1 + blocks.length),
+        right: printedColumns,
+      },
+    },
   };
 }
 
 const howToRead =
   '“Acted” is when the monitor acted by the readings as it showed them; “should have acted”, when it would have with the measured sensitivity. What is unknown counts as below; in the columns “earliest possible”, as beyond. Start-up multipliers are taken as off. It tells of the readings recorded, no more: what happened between two of them is not seen.';
 
-function sourceText({ name, rows, rowsLeftOut, zone, notRead, from }: ReplayResult['sources'][number]): string {
+function sourceText({
+  name,
+  rows,
+  rowsLeftOut,
+  zone,
+  notRead,
+  from,
+}: ReplayResult['sources'][number]): string {
   const left = rowsLeftOut > 0 ? `, ${rowsLeftOut} of them left out` : '';
   const unread = notRead.length > 0 ? `; ${notRead.length} of its tags match no channel` : '';
   const where = from === 'file' ? `File ${name}` : `Sheet '${name}'`;
@@ -89,6 +108,8 @@ function crossingsOf({ channels }: Report, replay: ReplayResult): Crossing[] {
 }
 
 function drawnChannels({ channels }: ReplayResult): readonly ReplayedChannel[] {
-  const events = channels.filter(({ thresholds }) => thresholds.some(({ outcome }) => outcome !== 'not reached'));
+  const events = channels.filter(({ thresholds }) =>
+    thresholds.some(({ outcome }) => outcome !== 'not reached'),
+  );
   return events.slice(0, mostDrawn);
 }

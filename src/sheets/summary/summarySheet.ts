@@ -92,7 +92,12 @@ function guideLines(report: Report): Lines {
 }
 
 /** What each of the other sheets shows. */
-function guide({ since, summary, replay }: Report): readonly (readonly [name: string, words: string])[] {
+function guide({
+  since,
+  summary,
+  replay,
+  runUps,
+}: Report): readonly (readonly [name: string, words: string])[] {
   return [
     [
       sheetNames.results,
@@ -108,6 +113,14 @@ function guide({ since, summary, replay }: Report): readonly (readonly [name: st
           [
             sheetNames['as found and as left'],
             'Channels measured again: where each threshold acted as found beside where it acts as left, and how long it may have been late.',
+          ],
+        ] as const)
+      : []),
+    ...(runUps
+      ? ([
+          [
+            sheetNames['run-up'],
+            'Run-ups: at which speed each alert and danger acts, and at which it should have, with a drawing.',
           ],
         ] as const)
       : []),

@@ -16,7 +16,9 @@ import {
 import { historySheet } from './sheets/historySheet.ts';
 import { gapChartSheet, notesSheet } from './sheets/notesSheet.ts';
 import { probeRecordSheets } from './sheets/probeRecordSheets.ts';
+import { runUpSheet } from './sheets/runUpSheet.ts';
 import { settingsSheet } from './sheets/settingsSheet.ts';
+import { trendSheet } from './sheets/trendSheet.ts';
 import { boosterPump } from './station/boosterPump.ts';
 import { machines } from './station/station.ts';
 
@@ -33,6 +35,8 @@ export function harbourStation(): Uint8Array {
     changeLogSheet(),
     ...probeRecordSheets(),
     historySheet(),
+    trendSheet(),
+    runUpSheet(),
     notesSheet(),
   ];
   const parts = unpackParts(newWorkbook(sheets));

@@ -4,6 +4,7 @@ import { leftMessages } from './asLeftThresholds.ts';
 import { recordMessages, rawRecordMessages } from './calibrationRecords.ts';
 import { driftMessages, historyMessages } from './history.ts';
 import { replayMessages } from './replay.ts';
+import { runUpMessages } from './runUp.ts';
 import { settingsMessages } from './settings.ts';
 import { thresholdMessages } from './thresholds.ts';
 import type { GroupRules } from '../../model/rules/groupRules.ts';
@@ -96,6 +97,7 @@ const judgementMessages: { readonly [K in keyof JudgementRules]: (fact: FactOf<K
   ...groupMessages,
   ...driftMessages,
   ...replayMessages,
+  ...runUpMessages,
 };
 
 /** How each rule's finding is said. */

@@ -9,7 +9,7 @@ export const replayMessages: Sentences = {
   'trend-rows-left-out': ({ values }) =>
     `${rowsOf(values)}${quoted(values.text)} ${rowFaults[values.fault]}; ${values.count === 1 ? 'this row was' : 'these rows were'} left out.`,
   'trend-readings-unknown': ({ values }) =>
-    `${rowsOf(values)}${quoted(values.text)} ${values.fault === 'no number' ? 'is no number' : 'is no good quality'}; what ${values.count === 1 ? 'this reading was' : 'these readings were'} counts as unknown.`,
+    `${rowsOf(values)}${quoted(values.text)} ${values.fault === 'no number' ? 'is no number' : 'is no good quality'}; ${values.count === 1 ? 'this reading counts' : 'these readings count'} as unknown.`,
   'trend-columns-not-read': ({ values: { names } }) =>
     `${names.length === 1 ? 'A tag' : `${names.length} tags`} of the recorded readings (${listedUpTo(names, 8)}) ${names.length === 1 ? 'matches' : 'match'} no channel and ${names.length === 1 ? 'was' : 'were'} not read. Write tags as the channel list does.`,
   'trend-unit-assumed': ({ values: { names } }) =>
@@ -18,7 +18,7 @@ export const replayMessages: Sentences = {
   'replay-did-not-act': ({ values: { should, shouldActAt, setpoint, unit }, threshold }) =>
     `${threshold ?? ''} did not act on recorded readings: it should have at ${at(should)}, when the monitor showed ${amount(shouldActAt, unit)} for a real ${amount(setpoint, unit)}.`,
   'replay-acted-late': ({ values: { acted, should, late }, threshold }) =>
-    `${threshold ?? ''} acted ${duration(late)} late on recorded readings: at ${at(acted)} instead of ${clockOf(should)}.`,
+    `${threshold ?? ''} acted ${duration(late)} late on recorded readings: at ${at(acted, isFine(late))} instead of ${clockOf(should, isFine(late))}.`,
   'replay-not-proven': ({ values: { should }, threshold }) =>
     should === null
       ? `Recorded readings do not tell whether ${threshold ?? ''} acted: readings are missing, or the record ends, where it matters.`
@@ -27,8 +27,13 @@ export const replayMessages: Sentences = {
     `${threshold ?? ''} acted early on recorded readings, at ${at(acted)}.`,
 };
 
-function at(time: string): string {
-  return `${clockOf(time)} on ${dayOf(time)}`;
+/** Seconds below which tenths of them are told. */
+function isFine(late: number): boolean {
+  return Math.abs(late) < 60;
+}
+
+function at(time: string, fine: boolean = false): string {
+  return `${clockOf(time, fine)} on ${dayOf(time)}`;
 }
 
 function rowsOf({ rows, count }: { readonly rows: readonly number[]; readonly count: number }): string {

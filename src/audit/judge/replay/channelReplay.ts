@@ -106,7 +106,7 @@ export function channelReplay(settings: ReplaySettings): ChannelReplay {
       each.end();
       begin();
       if (readings === 0) return null;
-      const results = watches.map((one) => one.end(lastReading));
+      const results = watches.map((one) => one.end(lastReading, interval));
       const drawn = watches.find(({ drawn: { began } }) => began()) ?? watches[0];
       return {
         origin,
@@ -125,7 +125,7 @@ export function channelReplay(settings: ReplaySettings): ChannelReplay {
 
 interface Watch {
   readonly sample: (time: number, reading: number) => void;
-  readonly end: (lastReading: number) => WatchedResult;
+  readonly end: (lastReading: number, interval: number | null) => WatchedResult;
   readonly drawn: Timeline;
 }
 
@@ -155,12 +155,14 @@ function watch(
   });
   let [wasBeyond, below] = [false, 0];
   let fromStart: boolean | null = null;
+  let reached = false;
   return {
     drawn,
     sample: (time, given) => {
       const reading = sign * given;
       over.sample(time, reading);
       if (!Number.isNaN(reading)) fromStart ??= reading >= should.level;
+      if (reading >= sign * setpoint) reached = true;
       drawn.sample(time, given);
       const isBeyond = reading >= lowest;
       if (isBeyond || wasBeyond) {
@@ -172,13 +174,21 @@ function watch(
       if (below === quiet && drawn.began()) drawn.end();
       wasBeyond = isBeyond;
     },
-    end: (lastReading) => {
+    end: (lastReading, interval) => {
       const replayed = over.end();
       if (!drawn.began() && !(Number.isNaN(replayed.acts.proven) && Number.isNaN(replayed.should.proven)))
         drawn.begin();
       const shouldActAt = (later && from <= 0 ? later.chain : before).shownAt(setpoint);
       const isRunning = sign * lastReading >= sign * setpoint;
-      return { ...threshold, replayed, shouldActAt, fromStart: fromStart === true, outcome: outcomeOf(replayed, isRunning) };
+      // Between readings farther apart than the delay it may have stayed there long enough.
+      const isOpen = isRunning || (reached && interval !== null && interval > delay);
+      return {
+        ...threshold,
+        replayed,
+        shouldActAt,
+        fromStart: fromStart === true,
+        outcome: outcomeOf(replayed, isOpen),
+      };
     },
   };
 }
@@ -186,13 +196,13 @@ function watch(
 /** Seconds within which two moments are one. */
 const sameMoment = 5e-4;
 
-/** `isRunning`: the record ends while the monitor shows the setpoint or more, so that a delay may still run. */
-function outcomeOf({ acts, should, late }: Replayed, isRunning: boolean): ReplayOutcome {
+/** `isOpen`: it may have acted though the readings show no delay run out: they are too rare for that, or end too early. */
+function outcomeOf({ acts, should, late }: Replayed, isOpen: boolean): ReplayOutcome {
   const never = Number.isNaN;
-  if (never(acts.earliest) && never(should.earliest)) return isRunning ? 'not known' : 'not reached';
+  if (never(acts.earliest) && never(should.earliest)) return isOpen ? 'not known' : 'not reached';
   if (!never(acts.proven) && !never(should.proven))
     return Math.abs(late) < sameMoment ? 'as set' : late > 0 ? 'late' : 'early';
-  if (!never(should.proven) && never(acts.earliest) && !isRunning) return 'did not act';
+  if (!never(should.proven) && never(acts.earliest) && !isOpen) return 'did not act';
   if (!never(acts.proven) && never(should.earliest)) return 'false';
   return 'not known';
 }

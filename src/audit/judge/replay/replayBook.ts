@@ -73,10 +73,7 @@ function factOf(
   const due = should.proven?.time ?? null;
   const then = acted.proven?.time ?? null;
   if (outcome === 'did not act' && due !== null)
-    return factAt(
-      place,
-      factOfThreshold('replay-did-not-act', severity, about, { ...levels, should: due }),
-    );
+    return factAt(place, factOfThreshold('replay-did-not-act', severity, about, { ...levels, should: due }));
   if (outcome === 'late' && due !== null && then !== null && late !== null)
     return factAt(
       place,

@@ -1,23 +1,17 @@
 import { columnLetters } from '../../../cells/address.ts';
-import { offsetAtOf } from '../../../method/replay/localTime.ts';
-import { convert } from '../../../units/unit.ts';
-import { convertDetection } from '../../../units/detection.ts';
-import { parseUnit } from '../../../units/parse.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ReplayedChannel, ReplaySource } from '../../model/replay.ts';
 import type { ChannelResult } from '../../model/report.ts';
-import { trips } from '../../model/threshold.ts';
 import type { NotReplayed, TrendRowFault } from '../../model/rules/replayRules.ts';
 import type { TrendClock, TrendSource } from '../../model/trend.ts';
-import { dateOrderIn } from '../../read/trend/timeReader.ts';
+import { tagKey } from '../../read/tables/tagKey.ts';
+import { dateOrderOf } from '../../read/trend/dateOrder.ts';
 import { findTrendHead, type TrendHead } from '../../read/trend/trendHead.ts';
 import { readTrend, type TakeReading, type TrendTrouble } from '../../read/trend/trendRows.ts';
-import { tagKey } from '../../read/tables/tagKey.ts';
-import { chainOf, type ChainOverTime } from './chain.ts';
-import { channelReplay, type ChannelReplay, type Watched } from './channelReplay.ts';
 import { replayedChannel } from './replayedChannel.ts';
-import { sortedReadings, type SortedReadings } from './sortedReadings.ts';
+import { factorBetween, offsetOf, runningOf, type Running } from './runningChannel.ts';
+import { sortedReadings } from './sortedReadings.ts';
 
 type Channel = Omit<ChannelResult, 'findings'>;
 
@@ -26,16 +20,6 @@ export interface TrendReplayed {
   readonly source: ReplaySource | null;
   readonly channels: readonly { readonly of: Channel; readonly result: ReplayedChannel }[];
   readonly problems: readonly PlacedFact[];
-}
-
-/** One channel while its readings go by. */
-interface Running {
-  readonly of: Channel;
-  readonly chain: ChainOverTime;
-  readonly replay: ChannelReplay;
-  last: number;
-  outOfOrder: boolean;
-  sorted: SortedReadings | null;
 }
 
 /**
@@ -56,7 +40,7 @@ export function* replayTrend(
   const notReplayed = (values: NotReplayed, column = head.long?.tag ?? head.time): void => {
     say(column, head.row, factOf('not-replayed', 'warning', values));
   };
-  const clock = { zone: policy.zone, dates: policy.dates ?? orderOf(source, head) };
+  const clock = { zone: policy.zone, dates: policy.dates ?? dateOrderOf(source, head) };
   const zone = head.zone ?? clock.zone;
   const running = new Map<Channel, Running | null>();
   const unread = new Set<string>();
@@ -179,48 +163,6 @@ function* replaySorted(
   }
 }
 
-function runningOf(
-  of: Channel,
-  policy: Policy['replay'],
-  zone: string | null,
-  notReplayed: (values: NotReplayed) => void,
-): Running | null {
-  const chain = chainOf(of);
-  if (typeof chain === 'string') {
-    notReplayed({ kind: chain, tag: of.tag });
-    return null;
-  }
-  const thresholds = watchedOf(of);
-  if (thresholds.length === 0) {
-    notReplayed({ kind: 'no setpoint', tag: of.tag });
-    return null;
-  }
-  const midnight = chain.later ? chain.later.from * 86_400_000 : NaN;
-  const replay = channelReplay({
-    chain,
-    correctedAt: midnight - offsetOf(zone)(midnight),
-    thresholds,
-    maxGap: policy.maxGap,
-    between: policy.between,
-  });
-  return { of, chain, replay, last: NaN, outOfOrder: false, sorted: null };
-}
-
-/** The plain setpoints of a channel, those that trip first. */
-function watchedOf({ thresholds, inputs }: Channel): Watched[] {
-  return thresholds
-    .flatMap(({ name, setpoint, multiplier }): Watched[] => {
-      if (setpoint === null || multiplier !== 1) return [];
-      const delay = (trips(name) ? inputs.dangerDelay : inputs.alertDelay) ?? 0;
-      return [{ name, setpoint, delay }];
-    })
-    .sort((one, other) => Number(trips(other.name)) - Number(trips(one.name)));
-}
-
-function offsetOf(zone: string | null): (utc: number) => number {
-  return (zone === null ? null : offsetAtOf(zone)) ?? (() => 0);
-}
-
 function channelsByTag(channels: readonly Channel[]): Map<string, Channel[]> {
   const found = new Map<string, Channel[]>();
   for (const channel of channels) {
@@ -230,33 +172,6 @@ function channelsByTag(channels: readonly Channel[]): Map<string, Channel[]> {
     else found.set(key, [channel]);
   }
   return found;
-}
-
-/** What a reading is multiplied by to be in the channel's unit and detection; `null` where the units don't fit. */
-function factorBetween(given: string, wanted: string | null, detection: string | null): number | null {
-  const [from, to] = [parseUnit(given), wanted === null ? undefined : parseUnit(wanted)];
-  if (!from || !to) return null;
-  const factor = convert(1, from, to);
-  if (Number.isNaN(factor)) return null;
-  const own = detection === 'p-p' || detection === '0-p' || detection === 'rms' ? detection : null;
-  return from.detection && own ? convertDetection(factor, from.detection, own) : factor;
-}
-
-/** Rows in which a date is looked for that tells the order of day and month. */
-const orderRows = 5_000;
-
-function orderOf(source: TrendSource, { row, time, date }: TrendHead): TrendClock['dates'] {
-  let at = 0;
-  const found = new Set<TrendClock['dates']>();
-  for (const cells of source.rows()) {
-    if (++at <= row) continue;
-    if (at > row + orderRows) break;
-    const cell = cells[(date ?? time) - 1];
-    if (typeof cell === 'string') found.add(dateOrderIn(cell));
-  }
-  found.delete(null);
-  const [order = null] = found;
-  return found.size === 1 ? order : null;
 }
 
 function troubleFact({ fault, rows, count, text }: TrendTrouble): Parameters<typeof factAt>[1] {

@@ -1,6 +1,7 @@
 import type { GroupRules } from './groupRules.ts';
 import type { LeftRules, AsLeftReadingRules } from './leftRules.ts';
 import type { ReplayRules } from './replayRules.ts';
+import type { RunUpRules } from './runUpRules.ts';
 import type { RecordRules, RawRecordRules } from './recordRules.ts';
 import type { SettingsRules } from './settingsRules.ts';
 import type { ThresholdRules } from './thresholdRules.ts';
@@ -20,7 +21,15 @@ export type ReadingRules = CellRules &
 
 /** What can be said of a channel, its thresholds and its voting groups as they are judged. */
 export interface JudgementRules
-  extends ThresholdRules, SettingsRules, LeftRules, RecordRules, GroupRules, DriftRules, ReplayRules {}
+  extends
+    ThresholdRules,
+    SettingsRules,
+    LeftRules,
+    RecordRules,
+    GroupRules,
+    DriftRules,
+    ReplayRules,
+    RunUpRules {}
 
 /** Every rule and the values that its sentence is made from. Names are an interface: never rename one. */
 export type RuleValues = ReadingRules & JudgementRules;

@@ -74,7 +74,12 @@ export function timeReader({ zone, dates }: TrendClock): TimeReader {
     const start = /\d/u.test(text.charAt(colon - 2)) ? colon - 2 : colon - 1;
     const found = colon < 0 || text.length > 60 ? null : clockForm.exec(text.slice(start).trim());
     if (!found) return none('no time');
-    const day = dayOf(text.slice(0, start).replace(/[T ,]{1,3}$/u, '').trim());
+    const day = dayOf(
+      text
+        .slice(0, start)
+        .replace(/[T ,]{1,3}$/u, '')
+        .trim(),
+    );
     if (Number.isNaN(day)) return NaN;
     const ofDay = clockTime(found);
     if (Number.isNaN(ofDay)) return none('no time');

@@ -2,7 +2,6 @@ import { cellText, isBlank, type Cell } from '../../../cells/cell.ts';
 import { readNumber } from '../../../cells/number.ts';
 import { localToUtc, offsetAtOf } from '../../../method/replay/localTime.ts';
 import type { TrendClock, TrendSource } from '../../model/trend.ts';
-import { tagKey } from '../tables/tagKey.ts';
 import { timeReader, type TimeFault } from './timeReader.ts';
 import type { TrendHead } from './trendHead.ts';
 
@@ -156,7 +155,9 @@ export function* readTrend(
         unit === null ? (long.unit?.text ?? null) : textOf(unit),
       );
       if (!series) continue;
-      const reading = isGood(cells, long.quality) ? numberOf(cells[long.reading - 1] ?? null, long.reading) : NaN;
+      const reading = isGood(cells, long.quality)
+        ? numberOf(cells[long.reading - 1] ?? null, long.reading)
+        : NaN;
       give(series, utc, reading);
     } else
       for (const { column, quality, series } of wide)
@@ -222,9 +223,4 @@ function numberReader(
     tell(cell, column);
     return NaN;
   };
-}
-
-/** What a tag of a trend is compared by, with its machine where one is named. */
-export function trendKey(tag: string, machine: string): string {
-  return machine === '' ? tagKey(tag) : `${tagKey(tag)}\n${tagKey(machine)}`;
 }

@@ -16,6 +16,8 @@ import type { ListRow } from '../channels/listRows.ts';
 import { MachineDetail } from '../channels/MachineDetail.tsx';
 import { rowExtent } from '../channels/rowExtent.ts';
 import { WhatIf } from '../whatIf/WhatIf.tsx';
+import { ReplayPart } from '../recorded/ReplayPart.tsx';
+import { RunUpPart } from '../recorded/RunUpPart.tsx';
 import { Unread } from '../unread/Unread.tsx';
 import { bySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
@@ -132,6 +134,8 @@ export function Results(props: ResultsProps): JSX.Element {
       ) : (
         rows.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
       )}
+      {report.runUps && <RunUpPart runUps={report.runUps} />}
+      {report.replay && <ReplayPart replay={report.replay} />}
       {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
       <Unread notRead={report.notRead} map={map} onMap={onMap} />
       <h3>{auditWords.further}</h3>

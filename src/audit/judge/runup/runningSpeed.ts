@@ -1,0 +1,58 @@
+import { effectiveThreshold } from '../../../method/vibration/threshold.ts';
+import { factOfThreshold, type Fact } from '../../model/findings.ts';
+import type { Policy } from '../../model/policy.ts';
+import type { ChannelResult } from '../../model/report.ts';
+import type { ResponseChannel } from '../../model/runUp.ts';
+import { severityOf } from '../../model/severity.ts';
+import type { Response } from './responseOf.ts';
+
+type Channel = Omit<ChannelResult, 'findings'>;
+
+/** Where the thresholds of a channel act at its running speed, by the sensitivity there; `null` where that is not known. */
+export function atRunningSpeed(
+  { tag, machine, unit, kind, inputs, sensitivity, thresholds }: Channel,
+  response: Response,
+): ResponseChannel | null {
+  const { speed } = inputs;
+  const { configured } = sensitivity;
+  const own = speed === null ? NaN : response.at(speed);
+  if (speed === null || configured === null || !(own > 0) || kind === 'axial') return null;
+  return {
+    tag,
+    machine,
+    unit: unit ?? '',
+    sensitivityFrom: response.from,
+    atSpeed: {
+      speed,
+      sensitivity: own,
+      thresholds: thresholds.flatMap(({ name, setpoint, multiplier }) =>
+        setpoint === null || multiplier !== 1
+          ? []
+          : [{ name, effective: effectiveThreshold(setpoint, configured, own, 1) }],
+      ),
+    },
+  };
+}
+
+/** Thresholds that are within by the one sensitivity, and late by that at running speed. */
+export function lateAtSpeed(
+  { thresholds, sensitivity }: Channel,
+  { unit, atSpeed }: ResponseChannel,
+  { tolerance }: Policy,
+): Fact[] {
+  return atSpeed.thresholds.flatMap(({ name, effective }) => {
+    const judged = thresholds.find((one) => one.name === name && one.multiplier === 1);
+    const setpoint = judged?.setpoint ?? NaN;
+    if (judged?.verdict !== 'within' || !(effective > setpoint / (1 - tolerance))) return [];
+    return [
+      factOfThreshold('late-at-running-speed', severityOf(name, 'late') ?? 'warning', judged, {
+        setpoint,
+        effective,
+        unit,
+        speed: atSpeed.speed,
+        sensitivity: atSpeed.sensitivity,
+        sensitivityUnit: sensitivity.unit ?? '',
+      }),
+    ];
+  });
+}

@@ -1,0 +1,150 @@
+import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
+import type {
+  ResponseChannel,
+  RunUpChannel,
+  RunUpResult,
+  RunUpThreshold,
+  Report,
+} from '../../audit/model/report.ts';
+import { cell } from '../cells.ts';
+import type { ScatterChart } from '../charts/model.ts';
+import { formulaList } from '../formulaList.ts';
+import { tones } from '../look/palette.ts';
+import { footerOf } from '../look/print.ts';
+import { severityShades, shadesFor } from '../look/shades.ts';
+import { decimalsFor } from '../look/significant.ts';
+import { frameStyles, levelStyles } from '../look/styles.ts';
+import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
+import { sheetNames, titleOf } from '../titles.ts';
+import { runUpBlock } from './runUpBlock.ts';
+
+interface Line {
+  readonly channel: RunUpChannel;
+  readonly threshold: RunUpThreshold;
+}
+
+interface RunUpColumn {
+  readonly header: string;
+  readonly width: number;
+  /** `level`: with the decimals of the setpoint. */
+  readonly style: string;
+  readonly value: (line: Line) => ModelValue;
+}
+
+const columns: readonly RunUpColumn[] = [
+  { header: 'Tag', width: 13, style: 'strong', value: ({ channel }) => channel.tag },
+  { header: 'Machine', width: 20, style: 'oneLine', value: ({ channel }) => channel.machine },
+  { header: 'Threshold', width: 16, style: 'oneLine', value: ({ threshold }) => runUpName(threshold) },
+  { header: 'On this run-up', width: 14, style: 'strong', value: ({ threshold }) => threshold.outcome },
+  { header: 'Acts at, r/min', width: 12, style: 'speed', value: ({ threshold }) => threshold.acts },
+  { header: 'Should at, r/min', width: 12, style: 'speed', value: ({ threshold }) => threshold.should },
+  {
+    header: 'Set',
+    width: 12,
+    style: 'level',
+    value: ({ threshold }) => threshold.multiplier * threshold.setpoint,
+  },
+  {
+    header: 'Really, where it acts',
+    width: 12,
+    style: 'level',
+    value: ({ threshold }) => threshold.realAtTrip,
+  },
+  { header: 'Largest real', width: 12, style: 'level', value: ({ channel }) => channel.peak },
+  { header: 'at, r/min', width: 12, style: 'speed', value: ({ channel }) => channel.peakSpeed },
+  { header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
+  { header: 'Amplitudes were', width: 12, style: 'text', value: ({ channel }) => channel.amplitudes },
+  { header: 'Sensitivity by', width: 22, style: 'oneLine', value: ({ channel }) => channel.sensitivityFrom },
+  { header: 'Read from', width: 18, style: 'oneLine', value: ({ channel }) => channel.source },
+  {
+    header: 'In words',
+    width: 60,
+    style: 'oneLine',
+    value: ({ channel, threshold }) => runUpText(channel, threshold),
+  },
+];
+
+/** Channels that are drawn. */
+const mostDrawn = 60;
+const headerRow = 5;
+/** Columns that are printed. */
+const printedColumns = 16;
+
+/** Run-ups: a line for each threshold of each channel, where it acts at running speed, and a drawing of each channel. */
+export function runUpSheet(report: Report, { channels, responses }: RunUpResult): SheetModel {
+  const formulas = formulaList();
+  const lines = channels.flatMap((channel) =>
+    channel.thresholds.map((threshold) => ({ channel, threshold })),
+  );
+  const atSpeed = responses.flatMap(responseRows);
+  const blocks: ModelRow[] = [];
+  const charts: ScatterChart[] = [];
+  let top = headerRow + lines.length + 1 + atSpeed.length + 1;
+  for (const channel of channels.slice(0, mostDrawn)) {
+    const { rows, chart } = runUpBlock(channel, top, formulas.place);
+    blocks.push(...rows);
+    charts.push(chart);
+    top += rows.length;
+  }
+  const rowCount = headerRow + lines.length + 1 + atSpeed.length + blocks.length;
+  const outcomes = { top: headerRow + 1, left: 4, bottom: headerRow + Math.max(1, lines.length), right: 4 };
+  return {
+    name: sheetNames['run-up'],
+    widths: columns.map(({ width }) => width),
+    styles: {
+      ...frameStyles,
+      ...levelStyles,
+      speed: { numberFormat: '#,##0', valign: 'top' },
+      tag: { bold: true, size: 13, color: tones.ink, underline: true },
+    },
+    formulas: formulas.all,
+    rowCount,
+    *rows() {
+      yield { height: 24, cells: [cell(titleOf('run-up', report), 'title')] };
+      yield { height: 30, cells: [cell(report.caution, 'caution')] };
+      yield { height: 30, cells: [cell(howToRead, 'wrapped')] };
+      yield { cells: [] };
+      yield { height: 30, cells: columns.map(({ header }) => cell(header, 'header')) };
+      for (const line of lines) yield { height: 15, cells: columns.map((column) => cellOf(column, line)) };
+      yield { cells: [] };
+      yield* atSpeed;
+      yield* blocks;
+    },
+    freeze: { rows: headerRow, columns: 1 },
+    merges: [2, 3].map((row) => ({ top: row, left: 1, bottom: row, right: 12 })),
+    shades: shadesFor(outcomes, { 'no action': severityShades.critical, late: severityShades.warning }),
+    charts,
+    print: {
+      landscape: true,
+      footer: footerOf(report),
+      area: { top: 1, left: 1, bottom: Math.max(1, rowCount), right: printedColumns },
+    },
+  };
+}
+
+const howToRead =
+  'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have by what was really there. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
+
+function cellOf({ value, style }: RunUpColumn, line: Line): ModelCell | undefined {
+  const look = style === 'level' ? `level${decimalsFor(line.threshold.setpoint)}` : style;
+  return cell(value(line), look);
+}
+
+/** Where the thresholds of a channel act at its running speed. */
+function responseRows({ tag, unit, sensitivityFrom, atSpeed }: ResponseChannel): ModelRow[] {
+  return atSpeed.thresholds.map(({ name, effective }) => ({
+    cells: [
+      cell(tag, 'strong'),
+      cell(sensitivityFrom, 'oneLine'),
+      cell(name, 'text'),
+      cell('at running speed', 'text'),
+      cell(atSpeed.speed, 'speed'),
+      undefined,
+      undefined,
+      cell(effective, `level${decimalsFor(effective)}`),
+      undefined,
+      undefined,
+      cell(unit, 'text'),
+    ],
+  }));
+}

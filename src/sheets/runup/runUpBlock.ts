@@ -2,7 +2,8 @@ import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
 import type { RunUpChannel, RunUpThreshold } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { palette, tones } from '../look/palette.ts';
+import { tones } from '../look/palette.ts';
+import { verdictLooks } from '../look/verdictLooks.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -103,8 +104,8 @@ function chartOf(
     xAxis: { title: 'Speed, r/min', numberFormat: '#,##0' },
     yAxis: { title: unit, numberFormat: 'General' },
     series: [
-      { name: 'really', x, y: down(at.real), line: { color: palette.orange, width: 2 } },
-      { name: 'shown', x, y: down(at.shown), line: { color: palette.blue, width: 2, dash: 'dash' } },
+      { name: 'really', x, y: down(at.real), line: { color: verdictLooks.late.light, width: 2 } },
+      { name: 'shown', x, y: down(at.shown), line: { color: tones.quiet, width: 2, dash: 'dash' } },
       {
         name: `${threshold?.name ?? 'threshold'} set`,
         x,
@@ -113,10 +114,10 @@ function chartOf(
       },
       ...(threshold?.should == null
         ? []
-        : [mark('should act', 1, { shape: 'triangle', size: 11, color: palette.orange })]),
+        : [mark('should act', 1, { shape: 'triangle', size: 11, color: verdictLooks.late.light })]),
       ...(threshold?.acts == null
         ? []
-        : [mark('acts', 2, { shape: 'diamond', size: 11, color: palette.blue })]),
+        : [mark('acts', 2, { shape: 'diamond', size: 11, color: tones.quiet })]),
     ],
   };
 }

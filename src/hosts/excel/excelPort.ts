@@ -22,6 +22,8 @@ export interface ExcelPortOptions {
   readonly library?: OfficeLibrary;
   /** Whether Excel has called one of the worksheet functions since the page was loaded. */
   readonly functionWasCalled?: () => boolean;
+  /** How long an answer of Excel is waited for, in ms; three minutes by default. */
+  readonly patience?: number;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface ExcelPortOptions {
  */
 export function excelPort(options: ExcelPortOptions = {}): WorkbookPort {
   const library = options.library ?? pageLibrary();
-  const excel = session(library);
+  const excel = session(library, options.patience);
   return {
     readWorkbook: (onProgress, cancel) => readWorkbook(excel, onProgress, cancel),
     readSelection: () => readSelection(excel),

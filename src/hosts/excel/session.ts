@@ -1,4 +1,5 @@
 import { refusalOf } from './refusal.ts';
+import { patience, usualPatience } from './silence.ts';
 
 /// <reference types="office-js" />
 
@@ -13,23 +14,38 @@ export interface Session {
   readonly library: OfficeLibrary;
   /**
    * Runs a batch of calls, waiting until the user has left a cell that is being edited. `failed` is the sentence, without
-   * its full stop, that says what did not happen, should Excel refuse; the refusal comes as HostRefused.
+   * its full stop, that says what did not happen, should Excel refuse or not answer any more; the refusal comes as
+   * HostRefused. `begun` says what may be half done then.
    */
-  run<T>(failed: string, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
+  run<T>(
+    failed: string,
+    batch: (context: Excel.RequestContext) => Promise<T>,
+    begun?: () => string,
+  ): Promise<T>;
   /** Whether this Excel has that version of the interface, e.g. `1.13`; what the add-in requires need not be asked. */
   hasApi(version: string): boolean;
   /** Ids of sheets that this session has added; changes in them are its own. */
   readonly addedSheets: Set<string>;
 }
 
-export function session(library: OfficeLibrary): Session {
+/** A session that waits for an answer of Excel for so many ms. */
+export function session(library: OfficeLibrary, limit = usualPatience): Session {
   return {
     library,
-    async run(failed, batch) {
+    async run(failed, batch, begun = () => '') {
+      const waiting = patience(limit, failed, begun);
       try {
-        return await library.Excel.run({ delayForCellEdit: true }, batch);
+        return await Promise.race([
+          library.Excel.run({ delayForCellEdit: true }, (context) => {
+            waiting.follow(context);
+            return batch(context);
+          }),
+          waiting.silence,
+        ]);
       } catch (error) {
         throw refusalOf(error, failed);
+      } finally {
+        waiting.end();
       }
     },
     hasApi: (version) => library.Office.context.requirements.isSetSupported('ExcelApi', version),

@@ -26,10 +26,12 @@ const longest = 80;
 export function isOutranked({ channels, settings }: Tables): boolean {
   const both = isSameTable(channels, settings) ? [channels] : [channels, settings];
   return (
-    [channels, settings].some((table) => hasHiddenColumn(table) || hasWideHeader(table)) ||
+    [channels, settings].some(
+      (table) => hasHiddenColumn(table) || hasWideHeader(table) || isCommented(table),
+    ) ||
     isSaidAside(channels, settings) ||
     isSaidAside(settings, channels) ||
-    both.some((table) => hasOtherRows(table) || isCommented(table) || hasHiddenTwin(table)) ||
+    both.some((table) => hasOtherRows(table) || hasHiddenTwin(table)) ||
     both.every((table) => countsOnly(table)) ||
     hasOtherKinds(channels)
   );

@@ -30,13 +30,12 @@ export async function writeSheets(
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
   for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
-  return session.run(failed, async (context) => {
-    const added = await addSheets(
-      context,
-      models.map(({ name }) => name),
-      failed,
-    );
+  let names = models.map(({ name }) => name);
+  const begun = (): string => `Sheets that were begun may be there: delete ${listed(names)} first.`;
+  const write = async (context: Excel.RequestContext): Promise<readonly WrittenSheet[]> => {
+    const added = await addSheets(context, names, failed);
     for (const { id } of added.sheets) session.addedSheets.add(id);
+    names = added.sheets.map(({ given }) => given);
     try {
       await doJobs(context, jobsOf(models, added, onProgress), cancel);
       if (added.manual) await calculate(context, added);
@@ -48,7 +47,12 @@ export async function writeSheets(
     }
     await print(context, models, added).catch(() => undefined);
     return models.map(({ name }, index) => ({ wanted: name, given: added.sheets[index]?.given ?? name }));
-  });
+  };
+  return session.run(failed, write, begun);
+}
+
+function listed(names: readonly string[]): string {
+  return names.map((name) => `“${name}”`).join(', ');
 }
 
 function* jobsOf(
@@ -126,9 +130,8 @@ async function remove(context: Excel.RequestContext, { sheets }: AddedSheets, ca
     for (const sheet of left) if (!sheet.isNullObject) sheet.delete();
     await context.sync();
   } catch {
-    const names = sheets.map(({ given }) => `“${given}”`).join(', ');
     throw new HostRefused(
-      `${failed}, and Excel did not let those begun be removed again. Delete the sheets ${names}, then try again.`,
+      `${failed}, and Excel did not let those begun be removed again. Delete the sheets ${listed(sheets.map(({ given }) => given))}, then try again.`,
       { cause },
     );
   }

@@ -68,7 +68,7 @@ function withProbe(
 ): Claim | undefined {
   const probe = probeField(lane, sheets);
   const isUnique = single?.evidence.some(({ is }) => is === 'unique') === true;
-  if (!probe || (isUnique && single && !namesFirstAlone(lane, single.field, probe, sheets))) return undefined;
+  if (!probe || (isUnique && !namesFirstAlone(lane, single.field, probe, sheets))) return undefined;
   const names = [
     ...(single ? [single.field] : []),
     ...lane.fields.filter(({ concepts }) => concepts.has('tag') || concepts.has('location')),

@@ -1,7 +1,7 @@
 import { type GridPort, gridPort } from '../hosts/grid/gridPort.ts';
 import { onBookChanged } from '../hosts/grid/changes.ts';
 import { readSettings } from '../hosts/file/patch/settings/readSettings.ts';
-import { selectCell } from '../hosts/grid/selection.ts';
+import { openBook } from '../hosts/grid/grid.ts';
 import { defineNames } from './grid/bookNames.ts';
 import { type ShownGrid, createGrid } from './grid/createGrid.ts';
 import { gridFunctions } from './grid/functions.ts';
@@ -40,17 +40,23 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
     places.grid,
     gridWorkbook(view, file.plainText),
     gridFunctions(places, reasons.heard),
+    (...cell) => reasons.at(...cell),
   );
   markOrigins(grid, file);
   await grid.drawn;
   defineNames(grid, view);
   const front = view.sheets[view.activeSheet];
-  if (front && !front.hidden) selectCell(grid, { sheet: front.name, row: 1, column: 1 });
+  const { start = { row: 1, column: 1 } } = file;
+  if (front && !front.hidden) {
+    // It is in view: bringing it there would scroll what stands beside it away.
+    const shown = openBook(grid);
+    shown.setActiveRange(shown.getActiveSheet().getRange(start.row - 1, start.column - 1));
+  }
   onReason(grid, reasons, places.note);
   const port = gridPort(grid, file.original ? readSettings(file.original) : undefined);
   const touched = new Set<string>();
   onBookChanged(grid, ({ id }) => touched.add(id));
-  const closePane = await showPane(places.side, port);
+  const closePane = await showPane(places.side, port, file.start !== undefined);
   const close = (): void => {
     closePane();
     grid.dispose();

@@ -5,11 +5,12 @@ import { plainMessage } from '../pane/parts/shownText.ts';
 import { type Bench, showBench } from './bench.ts';
 import { fillBar } from './header/bar.ts';
 import { takeDrops } from './open/drops.ts';
+import { leadAround } from './pane/areaKeys.ts';
 import type { OpenedFile } from './open/openFile.ts';
 import { saveCopy } from './save/saveCopy.ts';
 import { watchUnsaved } from './save/unsaved.ts';
 import { openInWorker } from './worker/openInWorker.ts';
-import { tryItSheet, tryItStyles } from './tryIt.ts';
+import { cause, tryItSheet, tryItStyles } from './tryIt.ts';
 
 /** Name of the demo workbook, which lies beside the page. */
 const demoFile = 'harbour-station.xlsx';
@@ -130,6 +131,19 @@ const bar = fillBar(part('bar'), {
     }),
 });
 
+leadAround({
+  bar: part('bar'),
+  grid: part('grid'),
+  side: part('side'),
+  focusGrid: () => bench?.grid.focus(),
+  editing: () => bench?.grid.editing() ?? false,
+});
+part('skip').addEventListener('click', (event) => {
+  event.preventDefault();
+  const frame = part('side').querySelector('iframe');
+  frame?.focus();
+  frame?.contentDocument?.querySelector<HTMLElement>('[role=tab][aria-selected=true]')?.focus();
+});
 takeDrops(part('bench'), (chosen) => attempt(() => open(...chosen)));
 await attempt(async () => {
   // A canvas draws with the fonts that are there when it draws.
@@ -148,6 +162,7 @@ async function openDemo(): Promise<OpenedFile> {
   return {
     ...file,
     added: new Set([0]),
+    start: cause,
     view: {
       ...view,
       sheets: [tryItSheet(view.styles.length), ...view.sheets],

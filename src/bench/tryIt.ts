@@ -4,18 +4,30 @@ import { sheetNames, titleOf } from '../sheets/titles.ts';
 /** Looks of the sheet, by their place in the list. */
 export const tryItStyles = [
   { numberFormat: 'General', font: 'Calibri', size: 11 },
-  { numberFormat: 'General', font: 'Calibri', size: 16, bold: true, color: '1F2A33' },
+  { numberFormat: 'General', font: 'Calibri', size: 11, color: '5B6770', bold: true },
   { numberFormat: 'General', font: 'Calibri', size: 11, color: '5B6770' },
   { numberFormat: 'General', font: 'Calibri', size: 11, bold: true, fill: 'E3E8EB', wrap: true },
   { numberFormat: 'General', font: 'Calibri', size: 11, fill: 'FFF9E8' },
   { numberFormat: '0.000', font: 'Calibri', size: 11 },
   { numberFormat: '+0.0%;-0.0%;0.0%', font: 'Calibri', size: 11 },
+  { numberFormat: 'General', font: 'Calibri', size: 16, bold: true, color: '1F2A33' },
+  { numberFormat: 'General', font: 'Calibri', size: 14, bold: true, fill: 'FFD479' },
 ] as const;
-const look = { plain: 0, title: 1, quiet: 2, header: 3, input: 4, level: 5, percent: 6 } as const;
+const look = {
+  plain: 0,
+  title: 1,
+  quiet: 2,
+  header: 3,
+  input: 4,
+  level: 5,
+  percent: 6,
+  story: 7,
+  cause: 8,
+} as const;
 
 const header = [
   'Channel',
-  'Setpoint (mil)',
+  'Danger (mil)',
   'Configured (mV/mil)',
   'Measured (mV/mil)',
   'Acts at (mil)',
@@ -34,6 +46,15 @@ const channels: readonly (readonly [string, number, number, number | null])[] = 
 
 const firstRow = 6;
 const lastRow = firstRow + channels.length - 1;
+
+/** The cell that makes the first channel late. */
+export const cause = { row: firstRow, column: 4 } as const;
+
+/** What the first channel really does, in a sentence that follows the cells. */
+const story = `IFERROR("K1-1X is set to trip at "&B6&" mil. It really trips at "&ROUND(E6,2)&" mil"&IF(G6="late",": too late.",IF(G6="early",": too early.",".")),"K1-1X is not known: a number is missing in row 6.")`;
+
+/** Why, and what to try next. */
+const why = `IF(D6=C6,"The probe chain gives what the monitor counts on. Type 160 back into D6 and see it trip late.","D6 causes it: the probe chain gives "&D6&" mV/mil, the monitor counts on "&C6&". Type "&C6&" into D6 and see what changes.")`;
 
 function down(column: string): string {
   return `${column}${firstRow}:${column}${lastRow}`;
@@ -67,19 +88,14 @@ export function tryItSheet(styleBase: number): SheetView {
     style: styleBase + style,
   }));
   const rows: ViewRow[] = [
-    { row: 1, height: 24, cells: [text(1, titleOf('try it'), look.title)] },
-    {
-      row: 2,
-      cells: [
-        text(
-          1,
-          'Change a yellow cell: the thresholds follow. One formula in row 6 fills each column below it.',
-          look.quiet,
-        ),
-      ],
-    },
+    { row: 1, cells: [text(1, titleOf('try it'), look.title)] },
+    { row: 2, height: 30, cells: [formula(1, story, look.story)] },
     {
       row: 3,
+      cells: [formula(1, why, look.plain)],
+    },
+    {
+      row: 4,
       cells: [text(1, 'This sheet is no part of the file. Advisory only; all numbers invented.', look.quiet)],
     },
     { row: 5, height: 32, cells: header.map((word, index) => text(index + 1, word, look.header)) },
@@ -90,7 +106,7 @@ export function tryItSheet(styleBase: number): SheetView {
         ...numbers.map((value, column): ViewCell => ({
           column: column + 2,
           value,
-          style: styleBase + look.input,
+          style: styleBase + (index === 0 && column + 2 === cause.column ? look.cause : look.input),
         })),
         ...(index === 0 ? spills : filler),
       ],

@@ -107,7 +107,8 @@ describeWithChromium('the bench', () => {
     const cells = async () => (await visit.rows('Try it')).slice(19, 21).map((row) => row[1]);
     // A multiplier left blank is 1; 0 is none.
     await expect.poll(cells).toEqual(['late', 6.25]);
-    await page.getByLabel('Blank cells as').selectOption('0');
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('radio', { name: '0, as in Excel for desktop' }).check();
     await expect.poll(cells).toEqual(['late', { code: '#VALUE!' }]);
   });
 

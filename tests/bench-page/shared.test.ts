@@ -17,10 +17,11 @@ describeWithChromium('a copy to share that the bench makes', () => {
 
   async function shared(formulas: 'values' | 'native'): Promise<{ name: string; bytes: Uint8Array }> {
     const { page } = visit;
-    await page.getByRole('combobox', { name: 'Formulas in the copy to share' }).selectOption(formulas);
+    await page.getByRole('button', { name: 'Share…' }).click();
+    await page.getByRole('radio', { name: formulas === 'values' ? /^its value/u : /^a formula/u }).check();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Copy to share' }).click(),
+      page.getByRole('button', { name: 'Make the copy' }).click(),
     ]);
     return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
   }

@@ -11,10 +11,12 @@ import {
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import { FormulaDataModel, LexerTreeBuilder } from '@univerjs/engine-formula';
-import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
-import english from '@univerjs/preset-sheets-core/locales/en-US';
+import { CalculationMode, ILayoutService, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import { IEditorBridgeService } from '@univerjs/sheets-ui';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
+import { sayReasons, type ReasonAt } from './errorCards.ts';
+import { gridTexts } from './gridTexts.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
 import { nameTables } from './tables/nameTables.ts';
@@ -39,6 +41,10 @@ type GridFunctions = ReturnType<typeof gridFunctions>;
 export interface ShownGrid extends Grid {
   /** Kept once the grid is drawn and can scroll. */
   readonly drawn: Promise<void>;
+  /** Gives the keyboard to the cells. */
+  focus(): void;
+  /** Whether a cell is being edited. */
+  editing(): boolean;
   dispose(): void;
 }
 
@@ -51,12 +57,13 @@ export function createGrid(
   container: HTMLElement,
   workbook: Partial<IWorkbookData>,
   functions: GridFunctions,
+  reasonAt: ReasonAt,
 ): ShownGrid {
   addIteratorMethods();
   shownIn.get(container)?.();
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: english },
+    locales: { [LocaleType.EN_US]: gridTexts },
     logLevel: LogLevel.WARN,
   });
   const { plugins } = UniverSheetsCorePreset({
@@ -95,6 +102,10 @@ export function createGrid(
   const grid: ShownGrid = {
     api,
     drawn,
+    focus: () => {
+      injector.get(ILayoutService).focus();
+    },
+    editing: () => injector.get(IEditorBridgeService).isVisible().visible,
     // The library has no other way to make one step of several.
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),
@@ -103,6 +114,7 @@ export function createGrid(
     dispose,
   };
   closeBrackets(injector);
+  sayReasons(injector, reasonAt);
   keepInPlace(injector);
   const stopTables = nameTables(injector, grid);
   showPlainNumbers(injector);

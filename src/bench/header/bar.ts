@@ -1,4 +1,5 @@
 import type { ShareFormulas } from '../../share/types.ts';
+import { closeMenu, menuButton, radioChoice } from './menu.ts';
 
 export interface BarDeeds {
   readonly open: (file: File) => Promise<void>;
@@ -17,17 +18,19 @@ const words = {
   name: 'Tripdrift bench',
   open: 'Open…',
   save: 'Save a copy',
-  share: 'Copy to share',
-  shareHint: 'A copy for people without Tripdrift',
-  shared: 'Formulas in the copy to share',
-  values: 'values, kept in notes',
-  native: 'native formulas, else values',
-  blank: 'Blank cells as',
-  zero: '0, as Excel for desktop',
-  nothing: 'blank, as Excel on the web',
+  share: 'Share…',
+  shareHint: 'A copy for people without Tripdrift. Your workbook stays as it is.',
+  shared: 'Where a formula calls Tripdrift, the copy has',
+  values: 'its value, the formula in a note',
+  native: 'a formula without Tripdrift where there is one, else its value',
+  make: 'Make the copy',
+  settings: 'Settings',
+  blank: 'A function that is given a blank cell receives',
+  nothing: 'nothing, as in Excel on the web',
+  zero: '0, as in Excel for desktop',
 } as const;
 
-/** Fills the bar above the grid: the file's name, opening, saving, and what blank cells are to functions. */
+/** Fills the bar above the grid: the file's name, opening, saving, a copy to share, settings. */
 export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
   const title = make('h1', words.name);
   const file = make('span', '');
@@ -47,29 +50,59 @@ export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
   });
   const save = button(words.save, () => void deeds.save());
 
-  const formulas = make('select', '');
-  formulas.append(new Option(words.values, 'values'), new Option(words.native, 'native'));
-  const share = button(
-    words.share,
-    () => void deeds.share(formulas.value === 'native' ? 'native' : 'values'),
+  let formulas: ShareFormulas = 'values';
+  const sharing = make('div', '');
+  const copy = button(words.make, () => {
+    closeMenu(copy);
+    void deeds.share(formulas);
+  });
+  sharing.append(
+    make('p', words.shareHint),
+    radioChoice(
+      words.shared,
+      [
+        { value: 'values', text: words.values },
+        { value: 'native', text: words.native },
+      ],
+      (value) => {
+        formulas = value === 'native' ? 'native' : 'values';
+      },
+    ),
+    copy,
   );
-  share.title = words.shareHint;
-  formulas.ariaLabel = words.shared;
 
-  const label = make('label', words.blank);
-  const blank = make('select', '');
-  blank.append(new Option(words.nothing, 'null'), new Option(words.zero, '0'));
-  blank.addEventListener('change', () => void deeds.blankChanged());
-  label.append(blank);
+  let blank: 0 | null = null;
+  const settings = make('div', '');
+  settings.append(
+    radioChoice(
+      words.blank,
+      [
+        { value: 'nothing', text: words.nothing },
+        { value: 'zero', text: words.zero },
+      ],
+      (value) => {
+        blank = value === 'zero' ? 0 : null;
+        void deeds.blankChanged();
+      },
+    ),
+  );
 
-  root.append(title, file, label, chooser, open, save, share, formulas);
+  root.append(
+    title,
+    file,
+    chooser,
+    open,
+    save,
+    menuButton(words.share, sharing),
+    menuButton(words.settings, settings),
+  );
   return {
     showFile: (name) => {
       file.textContent = name;
       file.title = name;
       document.title = `${name} – ${words.name}`;
     },
-    blank: () => (blank.value === '0' ? 0 : null),
+    blank: () => blank,
   };
 }
 

@@ -13,6 +13,8 @@ export interface OpenedFile {
   readonly added: ReadonlySet<number>;
   /** How texts that are numbers were meant, where the file holds nothing but text. */
   readonly plainText?: NonNullable<Sheet['plainText']>;
+  /** Cell of the front sheet that the story begins with; the pane takes its row at once. */
+  readonly start?: { readonly row: number; readonly column: number };
 }
 
 /** Opens a workbook or a table of plain text; throws FileRefused for anything else. */

@@ -7,9 +7,13 @@ const page =
 
 /**
  * Shows the task pane in a frame of its own, as a spreadsheet program does, so that neither the grid nor the pane reaches
- * into the other's styles, keys or focus. The returned function takes it away.
+ * into the other's styles, keys or focus. `takeSelected`: the quick answer begins with what is selected. The returned function takes it away.
  */
-export async function showPane(side: HTMLElement, port: WorkbookPort): Promise<() => void> {
+export async function showPane(
+  side: HTMLElement,
+  port: WorkbookPort,
+  takeSelected: boolean,
+): Promise<() => void> {
   const frame = document.createElement('iframe');
   frame.title = 'Tripdrift task pane';
   frame.srcdoc = page;
@@ -24,7 +28,7 @@ export async function showPane(side: HTMLElement, port: WorkbookPort): Promise<(
   const style = inner.createElement('style');
   style.textContent = paneStyle;
   inner.head.append(style);
-  const unmount = mountPane(root, port);
+  const unmount = mountPane(root, port, { takeSelected });
   return () => {
     unmount();
     frame.remove();

@@ -86,7 +86,8 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
     repairFormulas: async (places) => Promise.resolve(repairFormulas(grid, places)),
     recalculate: () => recalculate(grid),
     functionsReady: () => Promise.resolve(true),
-    theme: () => null,
+    // The grid is always light, and the pane stands beside it.
+    theme: () => ({ dark: false, background: '#ffffff', text: '#1c2529' }),
     onTheme: () => undefined,
   };
 }

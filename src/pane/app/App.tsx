@@ -8,6 +8,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { QuickView } from '../quick/QuickView.tsx';
 import { appWords } from './appWords.ts';
 import { PortContext } from './paneContext.ts';
+import { Tour } from '../tour/Tour.tsx';
 
 interface Tab<Id extends string> {
   readonly id: Id;
@@ -34,10 +35,12 @@ interface AppProps {
   readonly view: ViewId;
   /** Something to know about where the pane runs. */
   readonly remark: string | null;
+  /** The quick answer begins with what is selected. */
+  readonly takeSelected: boolean;
 }
 
 /** The pane: its name, three views, and the caution that is always in sight. */
-export function App({ port, view, remark }: AppProps): JSX.Element {
+export function App({ port, view, remark, takeSelected }: AppProps): JSX.Element {
   const [chosen, setChosen] = useState<ViewId>(view);
   const [asked, setAsked] = useState(0);
   useEffect(
@@ -60,13 +63,14 @@ export function App({ port, view, remark }: AppProps): JSX.Element {
           chosen={chosen}
           onChoose={setChosen}
           tabs={[
-            { id: 'quick', name: appWords.quick, content: <QuickView /> },
+            { id: 'quick', name: appWords.quick, content: <QuickView takeSelected={takeSelected} /> },
             { id: 'audit', name: appWords.audit, content: <AuditView asked={asked} /> },
             { id: 'care', name: appWords.care, content: <CareView shown={chosen === 'care'} /> },
           ]}
         />
       </main>
       <footer class="caution">
+        <Tour onView={setChosen} />
         <details>
           <summary>{appWords.cautionShort}</summary>
           <p>{caution}</p>

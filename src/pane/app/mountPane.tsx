@@ -7,6 +7,8 @@ import { followTheme } from './theme.ts';
 export interface MountOptions {
   readonly view?: ViewId;
   readonly remark?: string;
+  /** The quick answer begins with what is selected. */
+  readonly takeSelected?: boolean;
 }
 
 /**
@@ -17,7 +19,8 @@ export function mountPane(root: HTMLElement, port: WorkbookPort, options: MountO
   z.config({ jitless: true });
   followTheme(port, root.ownerDocument.documentElement);
   root.replaceChildren();
-  render(<App port={port} view={options.view ?? 'quick'} remark={options.remark ?? null} />, root);
+  const { view = 'quick', remark = null, takeSelected = false } = options;
+  render(<App port={port} view={view} remark={remark} takeSelected={takeSelected} />, root);
   return () => {
     render(null, root);
   };

@@ -37,7 +37,7 @@ const careWords = {
   recalculation: 'Recalculation',
   sharing: 'A copy for people without Tripdrift',
   sharingHow:
-    'Their program shows #NAME? where a formula calls a Tripdrift function. Save the workbook, open it in the Tripdrift bench and choose “Copy to share”: values, or native formulas, stand there instead, and your workbook stays as it is.',
+    'Their program shows #NAME? where a formula calls a Tripdrift function. Save the workbook, open it in the Tripdrift bench and choose “Share…”: values, or native formulas, stand there instead, and your workbook stays as it is.',
   rules: 'Rules',
   rulesVersion: (version: string) =>
     `Version ${version}. It stands beside every result; results of another version may differ.`,

@@ -1,5 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import { Help } from '../help/Help.tsx';
 
 interface TextFieldProps {
   readonly label: ComponentChildren;
@@ -9,6 +10,8 @@ interface TextFieldProps {
   /** Said inside while it is empty; no label. */
   readonly placeholder?: string;
   readonly hint?: ComponentChildren;
+  /** A sentence behind a question mark beside the label; then the label must be a text. */
+  readonly help?: string | undefined;
   readonly complaint?: string | undefined;
   readonly numeric?: boolean;
   readonly onCommit?: () => void;
@@ -16,14 +19,21 @@ interface TextFieldProps {
 
 /** A labelled text field with its unit, a hint, and what is wrong with what was entered. */
 export function TextField(props: TextFieldProps): JSX.Element {
-  const { label, value, onText, unit, placeholder, hint, complaint, numeric = false, onCommit } = props;
+  const { label, value, onText, unit, placeholder, hint, help, complaint, numeric = false, onCommit } = props;
   const id = useId();
   const described = [hint ? `${id}-hint` : '', complaint ? `${id}-complaint` : ''].filter(
     (part) => part !== '',
   );
   return (
     <div class="field">
-      <label for={id}>{label}</label>
+      {help === undefined ? (
+        <label for={id}>{label}</label>
+      ) : (
+        <span class="label-row">
+          <label for={id}>{label}</label>
+          <Help about={typeof label === 'string' ? label : ''}>{help}</Help>
+        </span>
+      )}
       <span class="field-box">
         <input
           id={id}

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useReducer, useState } from 'preact/hooks';
+import { useReducer, useEffect, useState } from 'preact/hooks';
 import { SceneDrawing } from '../drawing/SceneDrawing.tsx';
 import { quickScene } from '../drawing/quickScene.ts';
 import { InsertFormula } from './InsertFormula.tsx';
@@ -17,12 +17,13 @@ import {
   type TakenCell,
 } from './quickState.ts';
 import { quickWords } from './quickWords.ts';
+import { Notice } from '../parts/Notice.tsx';
+import { useFollow } from './useFollow.ts';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { Said } from '../parts/Said.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { addressOf } from './formula.ts';
 import { usePort } from '../app/paneContext.ts';
-import { Notice } from '../parts/Notice.tsx';
 import { useDeed } from '../parts/useLongDeed.ts';
 import { AskRoles } from './AskRoles.tsx';
 import { notANumber } from '../../audit/advise/messages/phrases.ts';
@@ -32,6 +33,7 @@ import type { Area, Sheet } from '../../cells/sheet.ts';
 import { convert } from '../../units/unit.ts';
 import type { Unit } from '../../units/parse.ts';
 import type { CellPlace } from '../../hosts/port/port.ts';
+import { surroundings } from './follow.ts';
 import { headerRole, type Role } from './headerRole.ts';
 import { headerAbove, labelLeft } from './labels.ts';
 
@@ -43,6 +45,7 @@ export interface Found {
   readonly header: string;
   readonly role: Role | null;
   readonly unit: Unit | null;
+  readonly beside: string;
 }
 
 /** What is taken: fields that are not among its cells stay as they are. */
@@ -67,9 +70,13 @@ const mostAsked = 8;
 /** Filled cells of a selection that are looked at; a row of a list has fewer. */
 const mostCells = 300;
 
+type FilledCell = Pick<Found, 'place' | 'cell'>;
+
 interface TakeFromSelectionProps {
   readonly state: QuickState;
   readonly dispatch: (action: QuickAction) => void;
+  /** Takes what is selected when the pane opens, too. */
+  readonly atOnce: boolean;
 }
 
 interface QuickFieldsProps {
@@ -80,16 +87,18 @@ interface QuickFieldsProps {
 
 const kinds: readonly SetpointKind[] = ['danger', 'alert'];
 
-/** One setpoint in, one sentence and one drawing out. */
-export function QuickView(): JSX.Element {
+/** One setpoint in, one sentence and one drawing out. `takeSelected`: it begins with what is selected. */
+export function QuickView({ takeSelected }: { takeSelected: boolean }): JSX.Element {
   const [state, dispatch] = useReducer(quickReducer, emptyQuick);
+  const lost = useFollow(state, dispatch);
   const { complaints, answer } = readQuick(state);
   const scene = answer && quickScene(state, answer);
   return (
     <>
       <h2>{quickWords.title}</h2>
       <p class="quiet">{quickWords.intro}</p>
-      <TakeFromSelection state={state} dispatch={dispatch} />
+      <TakeFromSelection state={state} dispatch={dispatch} atOnce={takeSelected} />
+      {lost && <Notice tone="outdated">{quickWords.lost}</Notice>}
       <QuickFields state={state} complaints={complaints} dispatch={dispatch} />
       <div class="answer" aria-live="polite">
         {answer ? (
@@ -167,14 +176,16 @@ function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): JSX.Ele
 }
 
 /** Takes the numbers from the cells that are selected in the workbook by their headers, asks where these do not tell, and says which it took. */
-function TakeFromSelection({ state, dispatch }: TakeFromSelectionProps): JSX.Element {
+function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelectionProps): JSX.Element {
   const port = usePort();
   const deed = useDeed();
   const [said, setSaid] = useState<readonly string[]>([]);
+  const [took, setTook] = useState<string | null>(null);
   const [result, setResult] = useState<Taken | null>(null);
   const settle = (outcome: Taken, taken: (fields: readonly string[]) => string): void => {
     setResult(outcome);
     setSaid([]);
+    setTook(null);
     if (!('take' in outcome)) return;
     const { cells, kind, unit, said: more } = outcome.take;
     const names = cells.map(({ field }) =>
@@ -183,8 +194,8 @@ function TakeFromSelection({ state, dispatch }: TakeFromSelectionProps): JSX.Ele
     const others = cellFields.filter((field) => cells.every((cell) => cell.field !== field));
     const missing = others.filter((field) => state.texts[field].trim() === '');
     const kept = others.filter((field) => !missing.includes(field));
+    setTook(taken(names));
     setSaid([
-      taken(names),
       ...more,
       ...(missing.length > 0 ? [quickWords.missing(missing.map((field) => quickWords[field]))] : []),
       ...(kept.length > 0 ? [quickWords.stays(kept.map((field) => quickWords[field]))] : []),
@@ -193,11 +204,15 @@ function TakeFromSelection({ state, dispatch }: TakeFromSelectionProps): JSX.Ele
   };
   const take = async (): Promise<void> => {
     setResult(null);
+    setTook(null);
     const selection = await port.readSelection();
     const { sheets } = await port.readWorkbook();
     const sheet = sheets.find(({ name }) => name === selection.sheet);
     settle(takeFrom(sheet ?? { name: selection.sheet, rows: [] }, selection.area), quickWords.took);
   };
+  useEffect(() => {
+    if (atOnce) deed.run(take);
+  }, []);
   const problem = deed.refusal ?? (result && 'refusal' in result ? result.refusal : null);
   return (
     <div class="deed">
@@ -210,7 +225,9 @@ function TakeFromSelection({ state, dispatch }: TakeFromSelectionProps): JSX.Ele
       >
         {quickWords.take}
       </button>
-      <span class="quiet">{quickWords.takeHint}</span>
+      <span class="quiet" role="status">
+        {took ?? quickWords.takeHint}
+      </span>
       {problem !== null && (
         <Notice tone="problem">
           <Said text={problem} />
@@ -227,7 +244,7 @@ function TakeFromSelection({ state, dispatch }: TakeFromSelectionProps): JSX.Ele
         />
       )}
       {said.length > 0 && (
-        <Notice tone="done">
+        <Notice tone="note">
           <Said text={said.join(' ')} most={800} />
         </Notice>
       )}
@@ -317,14 +334,14 @@ function taken(
     if (!found) continue;
     const read = readNumber(found.cell, undefined);
     if ('why' in read) return { refusal: quickWords.noNumber(addressOf(found.place), notANumber[read.why]) };
-    cells.push({ field, place: found.place, value: read.value });
+    cells.push({ field, place: found.place, value: read.value, beside: found.beside });
   }
   const [from, to] = [measured?.unit ?? null, configured?.unit ?? null];
   if (from && to && from.text !== to.text) {
     const at = cells.findIndex(({ field }) => field === 'measured');
     const value = convert(cells[at]?.value ?? NaN, from, to);
     if (Number.isNaN(value)) return { refusal: quickWords.otherUnits(from.text, to.text) };
-    cells[at] = { field: 'measured', place: null, value };
+    cells[at] = { field: 'measured', place: null, value, beside: '' };
     said.push(quickWords.converted(from.text, to.text));
   } else if (configured && measured && (from === null) !== (to === null)) {
     said.push(quickWords.oneUnit(from ? 'measured' : 'configured', (from ?? to)?.text ?? ''));
@@ -362,6 +379,11 @@ function rolesOf(found: readonly Found[]): Set<Role> {
 /** Filled cells of an area that hold a number, or something else under a header that a number is expected under. */
 function numbersIn(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): readonly Found[] {
   const filled = filledCells(sheet, area).slice(0, mostCells);
+  const withHeader = ({ place, cell }: FilledCell, header: string | null): Found => {
+    const { role, unit } = header === null ? { role: null, unit: null } : headerRole(header);
+    const beside = surroundings(sheet.rows, place.row, place.column);
+    return { place, cell, header: header ?? '', role, unit, beside };
+  };
   const byColumns = filled.map((one) =>
     withHeader(one, headerAbove(sheet.rows, one.place.row, one.place.column)),
   );
@@ -372,15 +394,10 @@ function numbersIn(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): readonly Fo
   );
 }
 
-function withHeader({ place, cell }: Pick<Found, 'place' | 'cell'>, header: string | null): Found {
-  const { role, unit } = header === null ? { role: null, unit: null } : headerRole(header);
-  return { place, cell, header: header ?? '', role, unit };
-}
-
 function filledCells(
   { name, rows }: Pick<Sheet, 'name' | 'rows'>,
   { top, left, bottom, right }: Area,
-): Pick<Found, 'place' | 'cell'>[] {
+): FilledCell[] {
   return rows
     .slice(top - 1, bottom)
     .flatMap((cells, down) =>

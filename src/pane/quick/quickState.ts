@@ -15,6 +15,8 @@ export interface QuickState {
   readonly unit: string;
   /** Cells from which fields were taken and that still stand as taken. */
   readonly sources: Readonly<Partial<Record<CellField, CellPlace>>>;
+  /** What stood around those cells when they were taken. */
+  readonly beside: Readonly<Partial<Record<CellField, string>>>;
 }
 
 export interface TakenCell {
@@ -22,6 +24,8 @@ export interface TakenCell {
   /** `null`: the cell holds another number, as it is in another unit. */
   readonly place: CellPlace | null;
   readonly value: number;
+  /** What stands around it. */
+  readonly beside: string;
 }
 
 export type QuickAction =
@@ -40,6 +44,7 @@ export const emptyQuick: QuickState = {
   kind: 'danger',
   unit: 'mil',
   sources: {},
+  beside: {},
 };
 
 /** The next state of the quick answer. A field that is typed over is no longer that of its cell; one that is not taken stays. */
@@ -61,6 +66,10 @@ export function quickReducer(state: QuickState, action: QuickAction): QuickState
         else Reflect.deleteProperty(sources, field);
       }
       return {
+        beside: {
+          ...state.beside,
+          ...Object.fromEntries(action.cells.map(({ field, beside }) => [field, beside])),
+        },
         texts: {
           ...state.texts,
           ...Object.fromEntries(

@@ -34,6 +34,7 @@ export const quickWords = {
   missing: (fields: readonly string[]) =>
     `Not found beside them: ${fields.join(', ')}. Type it, or take it from another selection.`,
   stays: (fields: readonly string[]) => `As before: ${fields.join(', ')}.`,
+  lost: 'The cells were changed or moved: these numbers are not from them any more. Take them again.',
   ask: 'Which is which?',
   askHint: 'Headers do not tell for sure.',
   askOf: (cell: string) => `Cell ${cell} is`,

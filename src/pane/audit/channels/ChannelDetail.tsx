@@ -9,6 +9,7 @@ import { Said } from '../../parts/Said.tsx';
 import { auditWords } from '../auditWords.ts';
 import { FindingList } from '../results/FindingList.tsx';
 import { AttentionList } from '../results/NeedsAction.tsx';
+import { StandingHelp } from '../../help/StandingHelp.tsx';
 import { Badge } from './Badge.tsx';
 import { standingOf } from './standing.ts';
 import {
@@ -52,6 +53,7 @@ export function ChannelDetail({ channel, attention, policy }: ChannelDetailProps
       <h3>
         <Said text={channel.tag} most={60} /> <Badge standing={standingOf(channel)} />
       </h3>
+      <StandingHelp standing={standingOf(channel)} />
       <p class="quiet">
         <Said text={where.join(', ')} most={160} />
       </p>
@@ -97,7 +99,8 @@ function ThresholdLines({ channel }: { channel: ChannelResult }): JSX.Element {
     <ul class="plain-list">
       {channel.thresholds.map((threshold) => (
         <li key={thresholdName(threshold)}>
-          <b>{capital(thresholdName(threshold))}</b> <Badge standing={threshold.verdict} />
+          <b>{capital(thresholdName(threshold))}</b> <Badge standing={threshold.verdict} />{' '}
+          <StandingHelp standing={threshold.verdict} />
           <span class="block">{capital(reallyText(channel, threshold))}.</span>
           {linesBelow(channel, threshold).map((line) => (
             <span class="quiet block" key={line}>

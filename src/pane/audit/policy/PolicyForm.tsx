@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { defaultPolicy, type Policy } from '../../../audit/model/policy.ts';
+import { Help } from '../../help/Help.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -12,6 +13,8 @@ const policyWords = {
   title: 'Policy',
   intro: 'What the site accepts. What is used stands in every result. Kept in this workbook.',
   rule: 'Decision rule',
+  ruleHelp:
+    'Guarded calls a channel OK only where all of its uncertainty lies inside the tolerance. Simple looks at the value alone.',
   guarded: 'Guarded: all of the band must be inside',
   simple: 'Simple: the value alone decides',
   apply: 'Use this policy',
@@ -51,6 +54,7 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
         <span class="quiet">{differing === 0 ? policyWords.defaults : policyWords.changed(differing)}</span>
       </summary>
       <p class="quiet">{policyWords.intro}</p>
+      <Help about={policyWords.rule}>{policyWords.ruleHelp}</Help>
       <ChoiceField
         label={policyWords.rule}
         value={texts['rule'] ?? ''}
@@ -65,10 +69,11 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
       {policyParts.map(({ title, fields }) => (
         <fieldset key={title}>
           <legend>{title}</legend>
-          {fields.map(({ path, label, unit, holds }) => (
+          {fields.map(({ path, label, unit, holds, help }) => (
             <TextField
               key={path}
               label={label}
+              help={help}
               value={texts[path] ?? ''}
               numeric={holds === 'number'}
               {...(unit === undefined ? {} : { unit })}

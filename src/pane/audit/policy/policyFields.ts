@@ -10,6 +10,8 @@ export interface PolicyField {
   readonly optional?: true;
   /** What must stand in it, in words. */
   readonly says: string;
+  /** What it is for, in a sentence; absent beside a unit, which needs none. */
+  readonly help?: string;
 }
 
 export interface PolicyPart {
@@ -23,7 +25,13 @@ const amount = { holds: 'number', says: 'a number above 0' } as const;
 function rated(kind: string, name: string): readonly PolicyField[] {
   const path = `ratedSensitivity.${kind}`;
   return [
-    { path: `${path}.value`, label: name, ...amount, optional: true },
+    {
+      path: `${path}.value`,
+      label: name,
+      ...amount,
+      optional: true,
+      help: `What a chain of the kind “${kind}” should give. Empty: not checked.`,
+    },
     {
       path: `${path}.unit`,
       label: `${name}, unit`,
@@ -39,14 +47,21 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Decision',
     fields: [
-      { path: 'tolerance', label: 'Tolerance on sensitivity, ±', ...percent },
       {
+        help: 'How far the measured sensitivity may be off the configured one before a threshold counts as late or early.',
+        path: 'tolerance',
+        label: 'Tolerance on sensitivity, ±',
+        ...percent,
+      },
+      {
+        help: 'The factor k of uncertainties that name none; 2 covers about 95 %.',
         path: 'coverage',
         label: 'Coverage factor where none is named',
         holds: 'number',
         says: 'a number from 1 to 4',
       },
       {
+        help: 'A sensitivity measured longer ago is said to be old.',
         path: 'calibrationIntervalDays',
         label: 'A calibration is old after',
         unit: 'days',
@@ -58,7 +73,12 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Rated sensitivity',
     fields: [
-      { path: 'ratedTolerance', label: 'Configured may depart from rated by ±', ...percent },
+      {
+        help: 'How far the configured sensitivity may be off the rated one before it looks like a slip.',
+        path: 'ratedTolerance',
+        label: 'Configured may depart from rated by ±',
+        ...percent,
+      },
       ...rated('radial', 'Radial'),
       ...rated('axial', 'Axial'),
       ...rated('velocity', 'Velocity'),
@@ -70,6 +90,7 @@ export const policyParts: readonly PolicyPart[] = [
     title: 'Gap and range',
     fields: [
       {
+        help: 'The range over which a probe must follow in a straight line.',
         path: 'minimumLinearRange.value',
         label: 'Least linear range',
         holds: 'number',
@@ -82,6 +103,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'a unit of displacement such as mil or µm',
       },
       {
+        help: 'The gap voltage at which the straight part begins, near the probe.',
         path: 'linearVolts.near',
         label: 'Linear from',
         unit: 'V',
@@ -89,6 +111,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'a number from −60 to 0',
       },
       {
+        help: 'The gap voltage at which the straight part ends, far from the probe.',
         path: 'linearVolts.far',
         label: 'Linear to',
         unit: 'V',
@@ -96,6 +119,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'a number more negative than the one above',
       },
       {
+        help: 'Two gap voltages no farther apart count as the same.',
         path: 'gapVoltageTolerance',
         label: 'Gap voltages alike within',
         unit: 'V',
@@ -107,8 +131,14 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Calibration records',
     fields: [
-      { path: 'recordTolerance.incremental', label: 'Each step may depart from rated by ±', ...percent },
       {
+        help: 'How far the slope of each step of a calibration record may be off the rated one.',
+        path: 'recordTolerance.incremental',
+        label: 'Each step may depart from rated by ±',
+        ...percent,
+      },
+      {
+        help: 'How far a point of a record may lie off the rated line.',
         path: 'recordTolerance.deviation.value',
         label: 'Deviation from the rated line, at most',
         holds: 'number',
@@ -121,18 +151,25 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'a unit of displacement such as mil or µm',
       },
       {
+        help: 'How the points of a record are joined: by a smooth curve, or by straight lines.',
         path: 'curve',
         label: 'Points of a record joined',
         holds: 'word',
         says: 'monotone or linear',
       },
-      { path: 'curveDifference', label: 'A threshold on the curve may differ by ±', ...percent },
+      {
+        help: 'How far a threshold worked out on the curve may be off the one by the sensitivity before both are shown.',
+        path: 'curveDifference',
+        label: 'A threshold on the curve may differ by ±',
+        ...percent,
+      },
     ],
   },
   {
     title: 'Votes of members out of service',
     fields: [
       {
+        help: 'What the system does with the vote of a member in bypass: counts it as no trip, as a trip, or leaves it out.',
         path: 'bypassed',
         label: 'Member in bypass',
         holds: 'word',
@@ -140,6 +177,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'no-trip, trip or reduce, or leave it empty where it is not known',
       },
       {
+        help: 'What the system does with the vote of a member that it marks faulty.',
         path: 'faulty',
         label: 'Member marked faulty',
         holds: 'word',
@@ -179,8 +217,22 @@ export const policyParts: readonly PolicyPart[] = [
   {
     title: 'Longest alarm delays',
     fields: [
-      { path: 'delays.alert', label: 'Alert', unit: 's', holds: 'number', says: 'a number from 0 to 60' },
-      { path: 'delays.danger', label: 'Danger', unit: 's', holds: 'number', says: 'a number from 0 to 60' },
+      {
+        help: 'An alert that waits longer is said to wait too long.',
+        path: 'delays.alert',
+        label: 'Alert',
+        unit: 's',
+        holds: 'number',
+        says: 'a number from 0 to 60',
+      },
+      {
+        help: 'A danger that waits longer is said to wait too long.',
+        path: 'delays.danger',
+        label: 'Danger',
+        unit: 's',
+        holds: 'number',
+        says: 'a number from 0 to 60',
+      },
     ],
   },
 ];

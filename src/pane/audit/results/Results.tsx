@@ -4,6 +4,7 @@ import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Report, Summary } from '../../../audit/model/report.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { attentionOfNoMachine } from '../../../sheets/machines.ts';
+import { StandingsHelp } from '../../help/StandingHelp.tsx';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
@@ -85,12 +86,13 @@ export function Results(props: ResultsProps): JSX.Element {
         {progress}
       </Headline>
       {asking}
-      <h3 class="list-head">
-        {several ? auditWords.machineList : auditWords.list}{' '}
+      <div class="list-head">
+        <h3>{several ? auditWords.machineList : auditWords.list}</h3>
         <span class="quiet" role="status">
           {fitting === 0 ? auditWords.nothingListed : auditWords.listed(fitting, report.channels.length)}
         </span>
-      </h3>
+        <StandingsHelp />
+      </div>
       <Counts
         summary={report.summary}
         standing={filter.standing}

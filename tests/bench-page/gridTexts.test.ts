@@ -1,0 +1,20 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { describe, expect, it } from 'vitest';
+import { gridTexts } from '../../src/bench/grid/gridTexts.ts';
+
+const require = createRequire(import.meta.url);
+
+describe('texts of the grid', () => {
+  it('are there for every step that the formula engine tells of', () => {
+    const engine = readFileSync(require.resolve('@univerjs/sheets-formula'), 'utf8');
+    const keys = [...new Set(engine.match(/sheets-formula\.progress\.[a-z-]+/gu))];
+    expect(keys.length).toBeGreaterThan(3);
+    for (const key of keys) {
+      const text = key
+        .split('.')
+        .reduce<unknown>((at, part) => (at as Record<string, unknown> | undefined)?.[part], gridTexts);
+      expect(text, key).toMatch(/^[A-Z][a-z]/u);
+    }
+  });
+});

@@ -8,7 +8,7 @@ export function lengthSentence({ nominal, off }: LengthHint): string {
   const { least, most } = off;
   const percent = [least, most].map((part) => Math.round(Number((100 * Math.abs(part)).toPrecision(9))));
   const metres = [least, most].map((part) =>
-    Number(Number((nominal * Math.abs(part)).toPrecision(9)).toPrecision(1)),
+    Math.max(0.1, Math.round(Number((10 * nominal * Math.abs(part)).toPrecision(9))) / 10),
   );
   const between = ([from = 0, to = 0]: readonly number[]): string =>
     from === to ? rounded(to) : `${rounded(from)} to ${rounded(to)}`;

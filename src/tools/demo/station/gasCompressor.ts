@@ -15,6 +15,13 @@ const monitor = {
   voting: '1oo2',
 } as const satisfies SettingsRecord;
 
+/** Both cables of bearing 1 are of one wrong lot, so that their errors go together. */
+const lot = {
+  chainLength: 9,
+  batch: 'lot C-118',
+  sharedUncertainty: 1.5,
+} as const satisfies ChannelRecord;
+
 /** Gas compressor: a wrong extension cable type on one bearing, and a probe that was moved to make its gap look right. */
 export const gasCompressor: Machine = {
   name: 'K-101 Gas compressor',
@@ -29,8 +36,9 @@ export const gasCompressor: Machine = {
       growth: 0.02,
       calibrated: '2026-05-20',
       lastGood: '2024-09-14',
+      ...lot,
       remarks:
-        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores. Both probes read low. Right cable on order.',
+        'Extension cables of bearing 1 replaced in the 2024 outage with a longer type from stores, both of one lot. Both probes read low. Right cable on order.',
     },
     {
       ...probe,
@@ -45,6 +53,7 @@ export const gasCompressor: Machine = {
       asLeft: 161,
       asLeftUncertainty: 2,
       asLeftGap: -7.8,
+      ...lot,
       remarks:
         'As 1X: same longer cable, left as it was found. Shows 2.4 mil, so the shaft really moves 3.0 mil: past the alert of 2.8 that nobody has seen.',
     },

@@ -27,6 +27,9 @@ export interface ChannelRecord {
   readonly asLeftUncertainty?: Written;
   readonly asLeftGap?: Written;
   readonly asLeftZero?: Written;
+  readonly chainLength?: Written;
+  readonly batch?: string;
+  readonly sharedUncertainty?: Written;
   readonly loopAtZero?: Written;
   readonly loopAtSpan?: Written;
   readonly remarks?: string;

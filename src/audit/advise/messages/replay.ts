@@ -14,7 +14,7 @@ export const replayMessages: Sentences = {
     `${names.length === 1 ? 'A tag' : `${names.length} tags`} of the recorded readings (${listedUpTo(names, 8)}) ${names.length === 1 ? 'matches' : 'match'} no channel and ${names.length === 1 ? 'was' : 'were'} not read. Write tags as the channel list does.`,
   'trend-unit-assumed': ({ values: { names } }) =>
     `The recorded readings of ${listedUpTo(names, 8)} name no unit; they were taken in the unit of the setpoints.`,
-  'not-replayed': ({ values }) => `${notReplayed(values)}`,
+  'not-replayed': ({ values }) => notReplayed(values),
   'replay-did-not-act': ({ values: { should, shouldActAt, setpoint, unit }, threshold }) =>
     `${threshold ?? ''} did not act on recorded readings: it should have at ${at(should)}, when the monitor showed ${amount(shouldActAt, unit)} for a real ${amount(setpoint, unit)}.`,
   'replay-acted-late': ({ values: { acted, should, late }, threshold }) =>

@@ -68,11 +68,18 @@ const leftOut: Readonly<Record<string, string>> = {
       'replay-acted-early',
       'replay-did-not-act',
       'replay-not-proven',
+      'run-up-early',
+      'run-up-not-judged',
+      'run-up-row-left-out',
+      'late-at-running-speed',
       'trend-columns-not-read',
       'trend-readings-unknown',
       'trend-rows-left-out',
       'trend-unit-assumed',
-    ].map((rule) => [rule, 'one event that was late is enough for a demo; golden cases show the others']),
+    ].map((rule) => [
+      rule,
+      'one event that was late and one run-up are enough for a demo; golden cases show the others',
+    ]),
   ),
   'earlier-result': 'a demo that holds results already could not show its first audit',
 };
@@ -233,6 +240,20 @@ describe('numbers of the demo station', () => {
     // Readings are kept to a thousandth of a mil, which is half a second at that rate.
     expect(danger?.late).toBeCloseTo(400, 0);
     expect(danger?.acted.proven?.time.slice(0, 19)).toBe('2026-11-29T23:38:01');
+  });
+
+  it('the last run-up: 3.7 mil shown at the peak are 3.7·200/172 really, beyond the 4 of danger, which never acts', () => {
+    const own = report.runUps?.channels.find(({ tag }) => tag === 'K101-2Y');
+    const peak = Math.max(...(own?.points ?? []).map(({ shown }) => shown));
+    expect(peak).toBeLessThan(4);
+    expect(own?.peak).toBeCloseTo((peak * 200) / 172, 9);
+    expect(own?.thresholds[0]).toMatchObject({ name: 'danger', acts: null, outcome: 'no action' });
+    const other = report.runUps?.channels.find(({ tag }) => tag === 'K101-2X')?.thresholds[0];
+    // Real 4 at 4,719 r/min, shown 4 at 4,948: read off the points of the run-up by hand.
+    expect(other?.should).toBeCloseTo(4719, -1);
+    expect(other?.acts).toBeCloseTo(4948, -1);
+    const first = report.attention.find(({ code }) => code === 'run-up-no-action');
+    expect(first).toMatchObject({ severity: 'critical', subject: { tag: 'K101-2Y', threshold: 'danger' } });
   });
 
   it('the sensitivities of an old year are not read, and that needs action', () => {

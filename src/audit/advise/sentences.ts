@@ -2,9 +2,10 @@ import type { PlacedFact } from '../model/findings.ts';
 import type { LengthHint } from '../model/rules/settingsRules.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
-import { trips, type LineReason, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
+import { trips, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { lengthSentence } from './messages/chainLength.ts';
+import { lineReasons } from './lineReasons.ts';
 import { messageOf } from './messages/messages.ts';
 import { groupSentences } from './groupSentences.ts';
 import { ofRunUp } from './runUpText.ts';
@@ -32,11 +33,11 @@ export type Sentences = Pick<Attention, 'headline' | 'doNext'>;
 
 /** One sentence that says it, number first, and one thing to do. */
 export function sentencesOf(unsaid: Unsaid): Sentences {
-  const { channel, threshold, group, fact, notRead, question, replayed } = unsaid;
+  const { channel, threshold, group, fact, notRead, question, replayed, runUp } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
   if (replayed) return ofReplayed(...replayed);
-  if (unsaid.runUp) return ofRunUp(...unsaid.runUp);
+  if (runUp) return ofRunUp(...runUp);
   if (group) return groupSentences(group, unsaid.entry);
   if (channel && threshold) return ofThreshold(channel, threshold, unsaid);
   if (channel && unsaid.entry.code === 'in-bypass') return ofBypass(channel);
@@ -128,19 +129,6 @@ function meanwhile({ panel, name }: ThresholdResult, say: (value: number | null)
     ? `Until then do not rely on the ${name}.`
     : `Until then treat ${say(panel)} on the panel as ${name}.`;
 }
-
-/** Why a line of evidence gives no threshold, for people. */
-export const lineReasons: Readonly<Record<LineReason, string>> = {
-  'above full scale': 'it is set above full scale',
-  'out of the linear reach': 'it lies beyond the linear range of the chain',
-  'on the other side of zero': 'the zero has moved so far that it acts on the other side',
-  'outside the fault limits': 'the monitor marks the channel faulty before it gets there',
-  'the record does not reach that far': 'its calibration record does not reach that far',
-  'the gap voltage lies outside the record': 'its gap voltage lies outside the calibration record',
-  'the measured zero lies outside the record':
-    'its measured zero voltage lies outside the calibration record',
-  'its uncertainty is 100 % or more': 'the uncertainty is 100 % or more',
-};
 
 function why({ unreachable, lines }: ThresholdResult, say: (value: number | null) => string): string {
   if (unreachable.length > 0) return listed(unreachable.map((reason) => lineReasons[reason]));

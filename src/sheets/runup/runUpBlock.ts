@@ -112,10 +112,10 @@ function chartOf(
         y: down(at.set),
         line: { color: tones.ink, width: 1, dash: 'dot' },
       },
-      ...(threshold?.should == null
+      ...((threshold?.should ?? null) === null
         ? []
         : [mark('should act', 1, { shape: 'triangle', size: 11, color: verdictLooks.late.light })]),
-      ...(threshold?.acts == null
+      ...((threshold?.acts ?? null) === null
         ? []
         : [mark('acts', 2, { shape: 'diamond', size: 11, color: tones.quiet })]),
     ],

@@ -15,6 +15,7 @@ export const pages = [
   'tables.md',
   'your-own-workbook.md',
   'records.md',
+  'recorded.md',
   'policy.md',
   'results.md',
   'functions.md',

@@ -1,4 +1,5 @@
-import { lineReasons, obstacleTexts } from '../../../audit/advise/sentences.ts';
+import { lineReasons } from '../../../audit/advise/lineReasons.ts';
+import { obstacleTexts } from '../../../audit/advise/sentences.ts';
 import type { ChannelInputs, ChannelResult } from '../../../audit/model/report.ts';
 import {
   trips,

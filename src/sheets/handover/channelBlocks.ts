@@ -1,5 +1,5 @@
 import type { Policy } from '../../audit/model/policy.ts';
-import type { ChannelResult, Exposure } from '../../audit/model/report.ts';
+import type { ChannelInputs, ChannelResult, Exposure } from '../../audit/model/report.ts';
 import { thresholdName, type SensitivityResult } from '../../audit/model/threshold.ts';
 import { amount, capital, listed, percent } from '../../audit/model/wording.ts';
 import { wide } from '../look/layout.ts';
@@ -86,10 +86,23 @@ function inputsSentence({ sensitivity, inputs, unit, kind, state, asFound }: Cha
     kind === 'axial' && zeroConfigured !== null && zeroMeasured !== null
       ? `Zero configured ${amount(zeroConfigured, 'V')}, measured ${amount(zeroMeasured, 'V')}.`
       : '',
+    chainSentence(inputs),
     gapVoltage === null ? '' : `Gap voltage ${amount(gapVoltage, 'V')}.`,
     reading === null
       ? 'No present reading is given.'
       : `Panel ${amount(reading, unit ?? '')} now${realReading === null ? '' : `, really ${amount(realReading, unit ?? '')}`}.`,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** What else was measured of the chain: the monitor's gain, the uncertainty of a zero, the ends of a loop. */
+function chainSentence({ gain, gainUncertainty, zeroUncertainty, loop }: ChannelInputs): string {
+  const sure = gainUncertainty === null ? '' : ` ± ${percent(gainUncertainty)}`;
+  return [
+    gain === 1 && gainUncertainty === null ? '' : `Monitor gain ${amount(gain, '')}${sure}.`,
+    zeroUncertainty === null ? '' : `Zero ± ${amount(zeroUncertainty, 'V')}.`,
+    loop === null ? '' : `Loop ${amount(loop.at0, 'mA')} at 0 %, ${amount(loop.at100, 'mA')} at 100 %.`,
   ]
     .filter((part) => part !== '')
     .join(' ');

@@ -173,12 +173,12 @@ export const channelColumns = {
     dimensions: sensitivity,
   },
   vectorAmplitude: {
-    name: '1X amplitude',
-    also: ['1X vector amplitude'],
+    name: '1x amplitude',
+    also: ['1x vector amplitude'],
     holds: 'number',
     dimensions: measurand,
   },
-  vectorPhase: { name: '1X phase', also: ['1X vector phase'], holds: 'number' },
+  vectorPhase: { name: '1x phase', also: ['1x vector phase'], holds: 'number' },
   growth: {
     name: 'growth per day',
     also: ['growth', 'growth rate', 'daily growth'],

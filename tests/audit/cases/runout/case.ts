@@ -57,6 +57,6 @@ export const golden: GoldenCase = {
   says: [
     /really 2 mil, 40 % of the danger\. .* really moves 3 mil to 7 mil/u,
     /reaches it by itself/u,
-    /1X phase is missing/u,
+    /1x phase is missing/u,
   ],
 };

@@ -1,3 +1,4 @@
+import { chainWords } from './chainWords.ts';
 import { identityWords } from './identityWords.ts';
 import { pairWords } from './pairWords.ts';
 import { qualifierWords } from './qualifierWords.ts';
@@ -27,7 +28,13 @@ const longestEnding = 5;
 const shortestPart = 5;
 const kept = 20_000;
 
-const all: readonly ConceptWords[] = [...quantityWords, ...identityWords, ...qualifierWords, ...pairWords];
+const all: readonly ConceptWords[] = [
+  ...quantityWords,
+  ...chainWords,
+  ...identityWords,
+  ...qualifierWords,
+  ...pairWords,
+];
 const phrases = new Map<string, Meaning[]>();
 const compounds = new Map<string, Meaning[]>();
 for (const { concept, strong = {}, weak = {} } of all) {

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Report } from '../../../audit/model/report.ts';
+import { isResultSheet } from '../../../audit/read/tables/titleWords.ts';
 import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
 import { machineName, machinesOf, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
@@ -10,6 +11,7 @@ import type { Workbook } from '../../../cells/sheet.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { shownText } from '../../parts/shownText.ts';
 import { auditWords } from '../auditWords.ts';
+import { EarlierSheets } from './EarlierSheets.tsx';
 import type { Steps } from '../../../audit/model/steps.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
@@ -51,6 +53,8 @@ function valueOf({ name }: Machine): string {
 export function WriteSheets({ report, workbook, map, onWriting }: WriteSheetsProps): JSX.Element {
   const machines = useMemo(() => machinesOf(report), [report]);
   const [chosen, setChosen] = useState(everyMachine);
+  const [wrote, setWrote] = useState(false);
+  const hasResults = wrote || workbook.sheets.some(isResultSheet);
   const machine = machines.find((one) => valueOf(one) === chosen);
   return (
     <>
@@ -58,8 +62,15 @@ export function WriteSheets({ report, workbook, map, onWriting }: WriteSheetsPro
         words={auditWords.resultSheets}
         first
         sheets={() => resultSheetsInSteps(report)}
-        onWriting={onWriting}
+        onWriting={(under) => {
+          if (!under) setWrote(true);
+          onWriting(under);
+        }}
       />
+      {hasResults &&
+        (['replace', 'remove'] as const).map((aim) => (
+          <EarlierSheets key={aim} aim={aim} report={report} onWriting={onWriting} />
+        ))}
       {machines.length > 1 && (
         <ChoiceField
           label={auditWords.handOverOf}

@@ -1,4 +1,4 @@
-import { finish } from '../audit/model/steps.ts';
+import { finish, type Steps } from '../audit/model/steps.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { findRuns, titleOfSheet } from './runs.ts';
@@ -14,6 +14,11 @@ export interface OwnSheets {
 
 /** Tells the result sheets of a workbook; everything else is the user's. */
 export function ownSheets(workbook: Workbook): OwnSheets {
+  return finish(ownSheetsInSteps(workbook));
+}
+
+/** The same in steps, so that a screen stays alive; how many rows of a sheet are done says nothing of the whole. */
+export function* ownSheetsInSteps(workbook: Workbook): Steps<number, OwnSheets> {
   const { runs, without } = findRuns(workbook);
   const proven = new Set<Sheet>();
   const all = new Set<Sheet>(without);
@@ -27,7 +32,7 @@ export function ownSheets(workbook: Workbook): OwnSheets {
       // Of two sheets with one title neither is known to be the audit's own.
       const title = titles[index] ?? '';
       const isOnly = titles.indexOf(title) === titles.lastIndexOf(title);
-      if (isOnly && stored[title] === finish(sheetFingerprint(sheet.rows))) proven.add(sheet);
+      if (isOnly && stored[title] === (yield* sheetFingerprint(sheet.rows))) proven.add(sheet);
     }
   }
   const names = (isWanted: (sheet: Sheet) => boolean): string[] =>

@@ -308,24 +308,27 @@ describe('groups', () => {
   it('show each member with where it acts, or why it cannot', () => {
     const values = valuesOf(sheet(reportOf(plant), 'Audit groups').rows);
     const row = values.find((entry) => entry[0] === 'Compressor B NDE' && entry[5] === 'danger');
-    expect(row?.slice(1, 15)).toEqual([
+    expect(row?.slice(1, 12)).toEqual([
       'Compressor B',
       '2oo3',
       2,
       2,
       'danger',
+      'cannot trip',
       'mil',
       4,
       null,
       'cannot trip',
       'no',
+    ]);
+    expect(row?.[12]).toContain('Compressor B NDE (2oo3) cannot trip');
+    expect(row?.slice(14, 18)).toEqual([
       null,
       '31-VT-4102Y in bypass: no vote (not said; ask). Left: 2oo2.',
       4.1,
       'no',
     ]);
-    expect(row?.[20]).toContain('Compressor B NDE (2oo3) cannot trip');
-    expect(row?.slice(26)).toEqual([
+    expect(row?.slice(27)).toEqual([
       '31-VT-4102X',
       800 / 190,
       '31-VT-4102Y',
@@ -355,20 +358,21 @@ describe('groups', () => {
     ];
     const rows = valuesOf(sheet(reportOf(listed), 'Audit groups').rows).slice(4);
     // 3 · 5 = 15 mil lies above 10; 5 mil acted at 6.25 as found and acts at 5 as left.
-    expect(rows[0]?.slice(0, 10)).toEqual([
+    expect(rows[0]?.slice(0, 11)).toEqual([
       'Multiplied',
       'M',
       '1oo1',
       1,
       1,
       'danger × 3',
+      'cannot trip',
       'mil',
       15,
       null,
       'cannot trip',
     ]);
     const plain = rows.find((row) => row[0] === 'Multiplied' && row[5] === 'danger');
-    expect([plain?.[8], plain?.[22], plain?.[23], plain?.[24]]).toEqual([5, 6.25, 'yes', 'B-1']);
+    expect([plain?.[9], plain?.[23], plain?.[24], plain?.[25]]).toEqual([5, 6.25, 'yes', 'B-1']);
   });
 
   it('of more members than columns are shown as worked out, without formulas', () => {
@@ -381,23 +385,26 @@ describe('groups', () => {
     const { model, rows } = sheet(reportOf(many), 'Audit groups');
     const danger = rows[4]!;
     expect(danger.filter((cell) => cell?.formula !== undefined)).toEqual([]);
-    expect(danger.slice(0, 26).map((cell) => cell?.value ?? null)).toEqual([
+    expect(danger.slice(0, 27).map((cell) => cell?.value ?? null)).toEqual([
       'All',
       null,
       '2oo30',
       2,
       2,
       'danger',
+      'OK',
       'mil',
       5,
       5,
       'yes',
       'no',
+      null,
+      null,
       many.map((one) => one.tag).join(', '),
-      ...Array<null>(13).fill(null),
+      ...Array<null>(11).fill(null),
       6,
     ]);
-    expect(model.widths).toHaveLength(26 + 3 * 24);
+    expect(model.widths).toHaveLength(27 + 3 * 24);
   });
 
   it('are said to be none where none is named', () => {

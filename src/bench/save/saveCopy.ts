@@ -2,6 +2,7 @@ import { dayOf } from '../../share/dayOf.ts';
 import type { ShareFormulas, ShareOptions } from '../../share/types.ts';
 import type { Bench } from '../bench.ts';
 import { copyInWorker } from '../worker/copyInWorker.ts';
+import { removeSheets } from '../../hosts/file/remove/removeSheets.ts';
 import { FileRefused } from '../../hosts/file/zip/refused.ts';
 import { withSettings } from '../../hosts/file/patch/settings/writeSettings.ts';
 import { calculated } from '../../hosts/grid/formulas.ts';
@@ -78,7 +79,8 @@ async function copyOf(
   const { moves, notes: reordered } = movesOf(grid, bench.file);
   const { file, notes: unmoved } = movedFile(bench.file, moves);
   const { edits, notes: unsaved } = file.original ? editsOf(grid, file) : { edits: [], notes: [] };
-  const order = { original: file.original, edits, added: newSheets(bench), ...(share && { share }) };
+  const original = file.original && withoutRemoved(bench, file.original);
+  const order = { original, edits, added: newSheets(bench), ...(share && { share }) };
   const { bytes, notes } = await patched(order);
   const own = file.original
     ? file.view.name.replace(/\.xlt([xm])$/i, '.xls$1')
@@ -103,6 +105,17 @@ function ownSheets({ file }: Bench): { readonly name: string; readonly id: strin
   );
 }
 
+/** The file without the sheets that were taken away on request and are not back. */
+function withoutRemoved(bench: Bench, original: Uint8Array): Uint8Array {
+  const names = removedSheets(bench).map(({ name }) => name);
+  return names.length === 0 ? original : removeSheets(original, names);
+}
+
+function removedSheets(bench: Bench) {
+  const { port, grid } = bench;
+  return ownSheets(bench).filter(({ id }) => port.removed.has(id) && !storedBook(grid).getSheetBySheetId(id));
+}
+
 function refuseRenamed(bench: Bench): void {
   for (const { name, id } of ownSheets(bench)) {
     const now = storedBook(bench.grid).getSheetBySheetId(id)?.getName();
@@ -115,7 +128,10 @@ function refuseRenamed(bench: Bench): void {
 }
 
 function deleted(bench: Bench): string[] {
-  const gone = ownSheets(bench).filter(({ id }) => !storedBook(bench.grid).getSheetBySheetId(id));
+  const removed = removedSheets(bench).map(({ id }) => id);
+  const gone = ownSheets(bench).filter(
+    ({ id }) => !removed.includes(id) && !storedBook(bench.grid).getSheetBySheetId(id),
+  );
   return gone.map(({ name }) => `Sheet “${name}” was deleted here; the copy still has it.`);
 }
 

@@ -5,6 +5,7 @@ import { findBrokenFormulas, recalculate, repairFormulas } from './formulas.ts';
 import { type Grid, storedBook, openBook, shownContent } from './grid.ts';
 import { readWorkbook, areaOf } from './read/readWorkbook.ts';
 import { readSelection, selectCell, selectRow, scrollTo, shownSheet } from './selection.ts';
+import { referencesTo, removeSheets } from './write/removeSheets.ts';
 import { writeSheets } from './write/writeSheets.ts';
 import type { ICommandInfo, IRange, IDisposable } from '@univerjs/core';
 import { cellAddress } from '../../cells/address.ts';
@@ -34,6 +35,8 @@ const selecting = 'sheet.operation.set-selections';
 export interface GridPort extends WorkbookPort {
   /** Models of the result sheets that were written, by the id of their sheet in the grid. */
   readonly written: ReadonlyMap<string, SheetModel>;
+  /** Ids of sheets that were taken away on request, Undo or not. */
+  readonly removed: ReadonlySet<string>;
   /** What the pane keeps, as JSON by key, to be saved with the workbook. */
   readonly settings: ReadonlyMap<string, string>;
   /** Calls back after a setting becomes another than it was. */
@@ -45,10 +48,12 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
   const settings = new Map(brought);
   const settingListeners: (() => void)[] = [];
   const written = new Map<string, SheetModel>();
+  const removed = new Set<string>();
   const own = { has: (id: string) => written.has(id) };
   const pointAt = pointer(grid);
   return {
     written,
+    removed,
     settings,
     onSetting: (listener) => {
       settingListeners.push(listener);
@@ -70,6 +75,11 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
     onSelect: (listener) => Promise.resolve(onSelect(grid, listener)),
     insertFormula: (formula, overwrite) => insertFormula(grid, formula, overwrite),
     writeSheets: (models, onProgress, cancel) => writeSheets(grid, models, written, onProgress, cancel),
+    referencesTo: async (sheets) => Promise.resolve(referencesTo(grid, sheets)),
+    removeSheets: async (sheets) => {
+      await Promise.resolve();
+      for (const id of removeSheets(grid, sheets)) removed.add(id);
+    },
     readSetting: (key) => {
       const text = settings.get(key);
       return Promise.resolve(text === undefined ? null : parsed(text));

@@ -76,6 +76,10 @@ export interface WorkbookPort {
     onProgress?: OnProgress,
     cancel?: Cancel,
   ): Promise<readonly WrittenSheet[]>;
+  /** Cells of other sheets whose formulas refer to these sheets or to tables on them. */
+  referencesTo(sheets: readonly string[]): Promise<readonly CellPlace[]>;
+  /** Deletes sheets, all or none; names that no sheet has are passed over. Refused where no other sheet would be seen. */
+  removeSheets(sheets: readonly string[]): Promise<void>;
   /** A small document of the add-in's own that travels with the workbook; `null` where there is none. */
   readSetting(key: string): Promise<unknown>;
   writeSetting(key: string, value: unknown): Promise<void>;

@@ -87,6 +87,11 @@ export function memoryPort({ workbook, selection: first }: MemoryWorkbook): Work
       sheets = [...sheets, ...added];
       return written;
     },
+    referencesTo: () => Promise.resolve([]),
+    removeSheets: (names) => {
+      sheets = sheets.filter(({ name }) => !names.includes(name));
+      return Promise.resolve();
+    },
     readSetting: (key) => {
       const text = settings.get(key);
       return Promise.resolve(text === undefined ? null : (JSON.parse(text) as unknown));

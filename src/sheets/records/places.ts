@@ -5,7 +5,7 @@ const across = 125;
 
 /** Key figures stand in two lists side by side, each of this many rows. */
 export const figureRows = 8;
-const chartRows = 30;
+const chartRows = 24;
 
 /** Rows of a block, counted from 1 as the spreadsheet does. */
 export interface BlockPlaces {

@@ -15,7 +15,7 @@ const toleranceLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dot' };
 const fittedLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
 
 /** Parts of the height that the panels take, from the top. */
-const panels = [0, 12 / 30, 21 / 30, 1] as const;
+const panels = [0, 10 / 24, 17 / 24, 1] as const;
 
 /**
  * The three charts of a block, one above the other over the same gaps: volts, deviation and steps. Told apart by dashes and

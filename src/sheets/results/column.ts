@@ -32,10 +32,6 @@ export function signed(line: Line): string {
   return `signed${line.levels}`;
 }
 
-export function sensitivity(line: Line): string {
-  return `level${line.sensitivities}`;
-}
-
 /** The style of a number that was given. */
 export function given(value: (line: Line) => number | null): (line: Line) => string {
   return (line) => givenStyle(value(line));

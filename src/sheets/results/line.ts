@@ -1,7 +1,7 @@
 import type { EvidenceName, LineOfEvidence, ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { decimalsFor, levelDecimals } from '../look/significant.ts';
+import { levelDecimals } from '../look/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */
 export interface Line {
@@ -12,9 +12,8 @@ export interface Line {
   readonly listed: LineOfEvidence | null;
   /** Whether it was worked out by the listed sensitivity, so that formulas have all they need. */
   readonly worked: boolean;
-  /** Decimals of levels and of sensitivities. */
+  /** Decimals of levels. */
   readonly levels: number;
-  readonly sensitivities: number;
   readonly action: LineAction;
 }
 
@@ -47,7 +46,6 @@ export function lineOf(
     listed,
     worked: listed !== null,
     levels: levelDecimals(threshold.setpoint, channel.inputs.resolution),
-    sensitivities: decimalsFor(configured ?? measured),
     action,
   };
 }

@@ -180,6 +180,34 @@ export function workbookPortContract(host: string, open: OpenWorkbook): void {
       ]);
     });
 
+    it('shows the sheet in front, and keeps tables and links of result sheets', async () => {
+      const { port } = await open(station);
+      const area = { top: 1, left: 1, bottom: 2, right: 1 };
+      const list = (name: string) =>
+        sheetOf(name, [['Tag'], ['P-1']], { table: { name: 'TripdriftList', area }, inFront: true });
+      await port.writeSheets([sheetOf('Before', [['a']]), list('List'), sheetOf('After', [['a']])]);
+      expect((await port.readSelection()).sheet).toBe('List');
+      await port.writeSheets([list('Another')]);
+      const names = (await port.readWorkbook()).sheets.flatMap(({ tables }) =>
+        tables.map(({ name }) => name),
+      );
+      expect(names).toEqual(['Calibrations', 'TripdriftList', 'TripdriftList2']);
+    });
+
+    it('tells what refers to sheets, and removes them, but not all that can be seen', async () => {
+      const { port, type } = await open(station);
+      const table = { name: 'TripdriftList', area: { top: 1, left: 1, bottom: 2, right: 1 } };
+      await port.writeSheets([sheetOf("Crew's list", [['Tag'], ['P-1']], { table })]);
+      await type({ sheet: 'Below', row: 1, column: 1 }, "='Crew''s list'!A2");
+      await type({ sheet: 'Below', row: 2, column: 2 }, '=1+1');
+      expect(await port.referencesTo(["Crew's list"])).toEqual([{ sheet: 'Below', row: 1, column: 1 }]);
+      await port.removeSheets(["Crew's list", 'never there']);
+      const left = (await port.readWorkbook()).sheets.map(({ name }) => name);
+      expect(left).toEqual(['Channels', 'Old list', 'Below']);
+      expect(await refusal(port.removeSheets(['Channels', 'Below']))).toContain('no other sheet');
+      expect((await port.readWorkbook()).sheets).toHaveLength(3);
+    });
+
     it('writes texts as texts, exactly', async () => {
       const { port } = await open(station);
       await port.writeSheets([

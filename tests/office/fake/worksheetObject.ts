@@ -61,6 +61,8 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
       Activate: () => {
         if (sheet.visibility !== 'Visible') throw new HostError('InvalidOperation');
         book.active = sheet;
+        // Each sheet has a selection of its own, at first its first cell.
+        book.selection = { sheet, areas: [{ top: 1, left: 1, bottom: 1, right: 1 }] };
       },
       Calculate: () => {
         book.calculate(sheet);

@@ -1,5 +1,6 @@
 import type { CellPlace } from '../../port/port.ts';
 import type { Session } from '../session.ts';
+import { askForFormulas } from './askForFormulas.ts';
 import { readOutline } from '../read/outline.ts';
 import { readPieces, tripsOf } from '../read/pieces.ts';
 import { hasStoredName, isOurs } from '../../formats/ourFormula.ts';
@@ -10,11 +11,6 @@ interface OurCell {
   readonly place: CellPlace;
   /** It shows `#NAME?`, or its function's name in the stored form: Excel does not know the function. */
   readonly broken: boolean;
-}
-
-interface Formulas {
-  readonly formulas: readonly (readonly unknown[])[];
-  readonly values: readonly (readonly unknown[])[];
 }
 
 /** Cells with a formula of ours that Excel can't calculate because it does not know the function. */
@@ -77,13 +73,4 @@ async function readOurCells(context: Excel.RequestContext): Promise<OurCell[]> {
     });
   }
   return found;
-}
-
-function askForFormulas(range: Excel.Range): () => Formulas | null {
-  range.load('formulas,values');
-  return () => {
-    const formulas = range.formulas as Formulas['formulas'] | null;
-    const values = range.values as Formulas['values'] | null;
-    return formulas === null || values === null ? null : { formulas, values };
-  };
 }

@@ -22,7 +22,8 @@ export function preparedStyles(
 }
 
 function prepared(style: CellStyle): PreparedStyle {
-  const { named: _, numberFormat, underline = false, ...look } = style;
+  const { numberFormat, underline = false, ...rest } = style;
+  const look: CellStyle = Object.fromEntries(Object.entries(rest).filter(([part]) => part !== 'named'));
   const lookKey = JSON.stringify(Object.entries(look).toSorted());
   return {
     lookKey: lookKey === '[]' ? '' : lookKey,

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Report } from '../../../audit/model/report.ts';
+import { isResultSheet } from '../../../audit/read/tables/titleWords.ts';
 import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
 import { machineName, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
@@ -8,6 +9,7 @@ import { tidySheetsInSteps } from '../../../sheets/tidy/tidySheets.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { shownText } from '../../parts/shownText.ts';
 import { auditWords } from '../auditWords.ts';
+import { EarlierSheets } from './EarlierSheets.tsx';
 import { useState } from 'preact/hooks';
 import type { Steps } from '../../../audit/model/steps.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
@@ -47,14 +49,23 @@ interface WriteSheetsProps {
 /** What can be written of an audit into the workbook: result sheets, sheets to hand over, and the list itself in the standard shape where it has another. */
 export function WriteSheets(props: WriteSheetsProps): JSX.Element {
   const { report, workbook, map, machine, several, onWriting } = props;
+  const [wrote, setWrote] = useState(false);
+  const hasResults = wrote || workbook.sheets.some(isResultSheet);
   return (
     <>
       <SheetsDeed
         words={auditWords.resultSheets}
         first
         sheets={() => resultSheetsInSteps(report)}
-        onWriting={onWriting}
+        onWriting={(under) => {
+          if (!under) setWrote(true);
+          onWriting(under);
+        }}
       />
+      {hasResults &&
+        (['replace', 'remove'] as const).map((aim) => (
+          <EarlierSheets key={aim} aim={aim} report={report} onWriting={onWriting} />
+        ))}
       <SheetsDeed
         words={auditWords.handOverSheets}
         sheets={() => handoverSheetsInSteps(report)}

@@ -13,7 +13,7 @@ export function lateGiven(
   return reach === Infinity ? [1, 0] : lateBy(reach - 1 - shared * z, spread);
 }
 
-/** The same by how far it is from turning, and its spread. */
+/** The same by the margin by which it is late at its best value, and its spread. */
 function lateBy(margin: number, spread: number): [late: number, inTime: number] {
   if (spread === 0) return margin > 0 ? [1, 0] : [0, 1];
   const size = margin / spread;

@@ -4,7 +4,7 @@ import { textHash } from '../../audit/evidence/fingerprint.ts';
 import type { Cell } from '../../cells/cell.ts';
 import type { Steps } from '../../audit/model/steps.ts';
 import { fittedText, writable } from '../cells.ts';
-import type { ModelValue, SheetModel } from '../model.ts';
+import type { ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { isTitleOf } from '../titles.ts';
 import { isAboutResults } from './evidenceLabels.ts';
 
@@ -30,7 +30,7 @@ export function resultsFingerprint(sheets: SheetFingerprints): string {
 export function* modelFingerprint(model: SheetModel): Steps<number, string> {
   const hash = new SheetHash();
   for (const { cells } of model.rows()) {
-    const row = hash.add(cells.length, (index) => storedValue(cells[index]?.value ?? null));
+    const row = hash.add(storedRow(cells));
     if (row % stride === 0) yield row;
   }
   return hash.hex();
@@ -40,10 +40,15 @@ export function* modelFingerprint(model: SheetModel): Steps<number, string> {
 export function* sheetFingerprint(rows: readonly (readonly Cell[])[]): Steps<number, string> {
   const hash = new SheetHash();
   for (const cells of rows) {
-    const row = hash.add(cells.length, (index) => cells[index] ?? null);
+    const row = hash.add(cells);
     if (row % stride === 0) yield row;
   }
   return hash.hex();
+}
+
+/** A row of a model as cells hold it. */
+export function storedRow(cells: ModelRow['cells']): readonly Cell[] {
+  return cells.map((cell) => (cell ? storedValue(cell.value) : null));
 }
 
 /** A value of a model as a cell holds it. */
@@ -59,15 +64,14 @@ export class SheetHash {
   #isSummary = false;
 
   /** Adds the next row; its number. */
-  add(length: number, cellAt: (index: number) => Cell): number {
-    const first = cellAt(0);
-    if (++this.#row === 1) this.#isSummary = isTitleOf('summary', first);
-    if (this.#isSummary && isAboutResults(length, cellAt)) return this.#row;
-    let last = length - 1;
-    while (last >= 0 && isBlank(cellAt(last))) last--;
+  add(cells: readonly Cell[]): number {
+    if (++this.#row === 1) this.#isSummary = isTitleOf('summary', cells[0] ?? null);
+    if (this.#isSummary && isAboutResults(cells.length, (index) => cells[index])) return this.#row;
+    let last = cells.length - 1;
+    while (last >= 0 && isBlank(cells[last] ?? null)) last--;
     if (last < 0) return this.#row;
     this.#hash.cell(this.#row);
-    for (let index = 0; index <= last; index++) this.#hash.cell(counted(cellAt(index)));
+    for (let index = 0; index <= last; index++) this.#hash.cell(counted(cells[index] ?? null));
     this.#hash.end();
     return this.#row;
   }

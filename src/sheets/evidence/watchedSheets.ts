@@ -1,7 +1,7 @@
 import { finish } from '../../audit/model/steps.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { titleIn } from '../titles.ts';
-import { modelFingerprint, SheetHash, storedValue, type SheetFingerprints } from './resultsFingerprint.ts';
+import { modelFingerprint, SheetHash, storedRow, type SheetFingerprints } from './resultsFingerprint.ts';
 
 /** Sheets that take their own fingerprints while their rows are made. */
 export interface WatchedSheets {
@@ -34,8 +34,7 @@ function* hashing(model: SheetModel, known: Map<SheetModel, string>): Generator<
   }
   const hash = new SheetHash();
   for (const row of model.rows()) {
-    const { cells } = row;
-    hash.add(cells.length, (index) => storedValue(cells[index]?.value ?? null));
+    hash.add(storedRow(row.cells));
     yield row;
   }
   known.set(model, hash.hex());

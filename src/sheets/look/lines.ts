@@ -9,8 +9,8 @@ const lineHeight = 15;
  */
 export function heightOf(texts: readonly string[], widths: readonly number[], most = 8): number {
   let lines = 1;
-  for (const [index, width] of widths.entries()) {
-    const text = texts[index] ?? '';
+  for (let index = 0; index < widths.length; index++) {
+    const [text, width] = [texts[index] ?? '', widths[index] ?? 0];
     if (width > 0 && text !== '') lines = Math.max(lines, linesOf(text, width));
   }
   return lineHeight * Math.min(lines, most);

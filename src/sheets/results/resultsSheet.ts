@@ -126,11 +126,14 @@ function captions(): (ModelCell | undefined)[] {
   );
 }
 
+/** Place of each column's formula, if it has one, by the column's own place. */
+const formulaPlaces = columns.map(({ id }) => templateOf.get(id));
+
 function resultRow(line: Line): ModelRow {
-  const cells = columns.map(({ id, value, style, formula, applies }): ModelCell | undefined => {
+  const cells = columns.map(({ value, style, applies }, place): ModelCell | undefined => {
     const found = value(line);
     const look = typeof style === 'string' ? style : style(line);
-    const index = formula === undefined ? undefined : templateOf.get(id);
+    const index = formulaPlaces[place];
     if (index === undefined || !line.worked || applies?.(line) === false) return cell(found, look);
     return { value: found, style: look, formula: index };
   });

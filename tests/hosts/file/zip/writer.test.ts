@@ -1,10 +1,13 @@
 import { execFileSync } from 'node:child_process';
+import { randomBytes } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { inflateRawSync } from 'node:zlib';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { openZip } from '../../../../src/hosts/file/zip/archive.ts';
+import { crc32, tableCrc32 } from '../../../../src/hosts/file/zip/crc32.ts';
 import { fflateDeflater } from '../../../../src/hosts/file/zip/deflater.ts';
 import { defaultLimits } from '../../../../src/hosts/file/zip/limits.ts';
 import { nodeDeflater } from '../../../../src/hosts/file/zip/nodeDeflater.ts';
@@ -53,6 +56,57 @@ describe.each([
       rmSync(folder, { recursive: true, force: true });
     }
   });
+});
+
+describe('chunks packed in a second thread', () => {
+  /** Chunks of XML and of noise, which can't be made smaller; one is longer than goes to the thread, one is empty. */
+  const chunks = [1 << 20, 1 << 20, 70_000, 1 << 20, 1 << 20, 3 << 20, 1 << 20, 0, 1 << 20, 1 << 20, 5].map(
+    (length, index) =>
+      index % 3 === 2
+        ? new Uint8Array(randomBytes(length))
+        : Uint8Array.from({ length }, (_, at) => content[(at * (index + 1)) % content.length] ?? 0),
+  );
+
+  /** Packs the chunks, each in the same memory as the one before, and waits where told. */
+  function packed(wait: (index: number) => void): Uint8Array {
+    const { sink, bytes } = collect();
+    const push = nodeDeflater(sink);
+    const memory = new Uint8Array(3 << 20);
+    for (const [index, chunk] of chunks.entries()) {
+      memory.set(chunk);
+      push(memory.subarray(0, chunk.length), false);
+      memory.fill(0);
+      wait(index);
+    }
+    push(new Uint8Array(0), true);
+    return bytes();
+  }
+
+  const pause = (milliseconds: number): void => {
+    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds);
+  };
+
+  it('come in their order and are what went in, whoever packed them, and always the same bytes', () => {
+    const wanted = Buffer.concat(chunks);
+    const atOnce = packed(() => undefined);
+    // Long enough for the thread to start and to pack what it was given.
+    const unhurried = packed((index) => {
+      pause(index === 1 ? 1_000 : 50);
+    });
+    expect(Buffer.compare(inflateRawSync(atOnce), wanted)).toBe(0);
+    expect(Buffer.compare(unhurried, atOnce)).toBe(0);
+  });
+});
+
+it('check sums by Node and by the table are the same, in pieces too', () => {
+  // Source: the check value of CRC-32/ISO-HDLC for “123456789” (from memory).
+  for (const one of [crc32, tableCrc32]) expect(one(new TextEncoder().encode('123456789'))).toBe(0xcbf43926);
+  for (let length = 0; length < 70; length++) {
+    const bytes = new Uint8Array(randomBytes(length));
+    const half = bytes.subarray(0, length >> 1);
+    expect(crc32(bytes)).toBe(tableCrc32(bytes));
+    expect(tableCrc32(bytes.subarray(length >> 1), crc32(half))).toBe(crc32(bytes));
+  }
 });
 
 testWithTool(

@@ -280,11 +280,11 @@ describeWithChromium('task pane', () => {
     await open();
     await audited('example');
     await page.locator('summary', { hasText: 'Policy' }).click();
-    await page.getByLabel('Tolerance on sensitivity').fill('0');
+    await page.getByRole('textbox', { name: 'Tolerance on sensitivity' }).fill('0');
     await press('Use this policy');
     await page.getByText('Correct the marked fields first').waitFor();
     expect(await calls('writeSetting')).toEqual([]);
-    await page.getByLabel('Tolerance on sensitivity').fill('30');
+    await page.getByRole('textbox', { name: 'Tolerance on sensitivity' }).fill('30');
     await press('Use this policy');
     await press('Run audit again');
     // 160 and 231 of 200 mV/mil lie within ±30 %: only the danger above full scale and the unmeasured row remain.

@@ -4,6 +4,7 @@ import type { BenchVisit } from '../bench-page/openPage.ts';
 /** The bench with the demo audited and a late channel chosen, as a PNG. */
 export async function auditedScreen(visit: BenchVisit): Promise<Uint8Array> {
   const { page, pane } = visit;
+  await withoutTour(visit);
   await visit.audit();
   await pane.locator('.machine-line', { hasText: 'K-101' }).click();
   await pane.locator('.channel-line', { hasText: 'K101-1X' }).click();
@@ -18,6 +19,7 @@ export async function auditedScreen(visit: BenchVisit): Promise<Uint8Array> {
 /** The pane alone with the quick answer for three cells of the first sheet, as a PNG. */
 export async function quickScreen(visit: BenchVisit): Promise<Uint8Array> {
   const { page, pane } = visit;
+  await withoutTour(visit);
   const border = page.getByRole('separator', { name: 'Width of the task pane' });
   for (let step = 0; step < 4; step++) await border.press('ArrowLeft');
   await visit.select('Try it', 6, 2, 4);
@@ -28,6 +30,10 @@ export async function quickScreen(visit: BenchVisit): Promise<Uint8Array> {
   await pane.getByText('Danger 5 mil really trips at 6.25 mil').waitFor();
   await settled(visit);
   return page.locator('#side').screenshot();
+}
+
+async function withoutTour({ pane }: BenchVisit): Promise<void> {
+  await pane.getByRole('button', { name: 'Skip the tour' }).click();
 }
 
 /** The grid draws a moment after what it shows has changed, and has no sign for it. */

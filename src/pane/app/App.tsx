@@ -8,6 +8,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { QuickView } from '../quick/QuickView.tsx';
 import { appWords } from './appWords.ts';
 import { PortContext } from './paneContext.ts';
+import type { ViewId } from './views.ts';
 import { Tour } from '../tour/Tour.tsx';
 
 interface Tab<Id extends string> {
@@ -25,9 +26,6 @@ interface TabsProps<Id extends string> {
 
 /** Event on the document by which a button outside the pane asks for something; what, stands in `data-asked` of the page. */
 const askedEvent = 'tripdrift-asked';
-
-export const viewIds = ['quick', 'audit', 'care'] as const;
-export type ViewId = (typeof viewIds)[number];
 
 interface AppProps {
   readonly port: WorkbookPort;

@@ -1,7 +1,8 @@
 import { render } from 'preact';
 import * as z from 'zod';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
-import { App, viewIds, type ViewId } from './App.tsx';
+import { App } from './App.tsx';
+import { viewIds, type ViewId } from './views.ts';
 import { followTheme } from './theme.ts';
 
 export interface MountOptions {

@@ -96,7 +96,6 @@ export function QuickView({ takeSelected }: { takeSelected: boolean }): JSX.Elem
   return (
     <>
       <h2>{quickWords.title}</h2>
-      <p class="quiet">{quickWords.intro}</p>
       <TakeFromSelection state={state} dispatch={dispatch} atOnce={takeSelected} />
       {lost && <Notice tone="outdated">{quickWords.lost}</Notice>}
       <QuickFields state={state} complaints={complaints} dispatch={dispatch} />
@@ -171,6 +170,7 @@ function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): JSX.Ele
         {field('configured')}
         {field('measured')}
       </div>
+      {Object.keys(state.sources).length === 0 && <p class="field-hint">{quickWords.sensitivityHint}</p>}
     </div>
   );
 }

@@ -1,9 +1,9 @@
 /** Texts of the quick answer. */
 export const quickWords = {
-  title: 'Where does one setpoint really act?',
-  intro: 'Both sensitivities in one unit, such as mV/mil.',
+  title: 'Where it really trips',
   setpoint: 'Setpoint',
   configured: 'Configured sensitivity',
+  sensitivityHint: 'Both sensitivities in one unit, such as mV/mil.',
   measured: 'Measured sensitivity',
   uncertainty: 'Uncertainty (optional)',
   uncertaintyUnit: '%',

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { ViewId } from '../app/App.tsx';
+import type { ViewId } from '../app/views.ts';
 import { tourSteps, tourWords } from './tourWords.ts';
 
 /** Where it is kept on this computer that the tour was seen. */

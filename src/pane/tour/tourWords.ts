@@ -1,4 +1,4 @@
-import type { ViewId } from '../app/App.tsx';
+import type { ViewId } from '../app/views.ts';
 
 /** Texts of the tour. */
 export const tourWords = {

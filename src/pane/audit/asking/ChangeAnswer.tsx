@@ -11,6 +11,9 @@ import type { AskedRow, Choice } from './askedRow.ts';
 import { askingWords } from './askingWords.ts';
 import type { Asking } from './useAsking.ts';
 
+/** Choices that a menu holds at first: a longer one can't be taken in at a glance. */
+const shownFirst = 7;
+
 /** Another answer for a row: a column clicked in the sheet or chosen from a list, and its unit. */
 export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking }): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
@@ -18,7 +21,9 @@ export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking })
     box.current?.querySelector('select')?.focus();
   }, []);
   const now = chosenIn(row, asking.chosen);
-  const choices = now && !row.choices.includes(now) ? [...row.choices, now] : row.choices;
+  const all = now && !row.choices.includes(now) ? [...row.choices, now] : row.choices;
+  const [whole, setWhole] = useState(all.length <= shownFirst);
+  const choices = whole ? all : all.filter((choice, index) => index < shownFirst - 1 || choice === now);
   const takesUnit = row.column !== null && meaning(row.column.meaning).dimensions.length > 0;
   return (
     <div
@@ -38,6 +43,18 @@ export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking })
           if (choice) asking.choose(row, { choice, unit: null });
         }}
       />
+      {!whole && (
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            setWhole(true);
+            box.current?.querySelector('select')?.focus();
+          }}
+        >
+          {askingWords.moreChoices(all.length - choices.length)}
+        </button>
+      )}
       {row.column && <p class="quiet">{askingWords.click}</p>}
       {asking.complaint !== null && (
         <span class="field-complaint" role="alert">

@@ -39,6 +39,7 @@ export const askingWords = {
   click: 'Click a column in the sheet, or choose here.',
   unitOf: (title: string) => `Unit: ${title}`,
   unitUnknown: 'No unit known here. Write one such as mV/mil, mil, V or s.',
+  moreChoices: (count: number) => (count === 1 ? 'Offer 1 more column' : `Offer ${count} more columns`),
   leaveOpen: 'Leave it open',
   notChosen: 'Not found: choose a column',
   noHeader: 'No header says so',

@@ -63,7 +63,7 @@ export function* understand(workbook: Workbook, answers: ColumnMap = {}): Steps<
     ...unitQuestions(tables, channels),
     ...listQuestions(channels),
     ...machineQuestions(tables, channels),
-    ...nameQuestions(channels),
+    ...nameQuestions(channels, said.names),
     ...valueQuestions(tables, channels, sheets),
   ];
   questions.sort((one, other) => Number(other.needed) - Number(one.needed) || other.records - one.records);

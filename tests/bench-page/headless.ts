@@ -66,7 +66,7 @@ export function storedWorkbook({ name, sheets }: Workbook): Partial<IWorkbookDat
     name,
     sheetOrder: ids,
     sheets: Object.fromEntries(
-      sheets.map(({ name: sheetName, rows, hidden, hiddenRows, tables }, index) => [
+      sheets.map(({ name: sheetName, rows, hidden, hiddenRows, hiddenColumns = [], tables }, index) => [
         ids[index]!,
         {
           id: ids[index]!,
@@ -81,6 +81,9 @@ export function storedWorkbook({ name, sheets }: Workbook): Partial<IWorkbookDat
             ]),
           ),
           rowData: Object.fromEntries([...hiddenRows].map((row) => [row - 1, { hd: BooleanNumber.TRUE }])),
+          columnData: Object.fromEntries(
+            [...hiddenColumns].map((column) => [column - 1, { hd: BooleanNumber.TRUE }]),
+          ),
           custom: { tables },
         },
       ]),

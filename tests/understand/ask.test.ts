@@ -193,3 +193,65 @@ describe('what is not used', () => {
     ]);
   });
 });
+
+describe('a no', () => {
+  it('to tags spelled in two ways keeps both channels, and is not asked again', () => {
+    const lists = book(
+      [
+        'Probes',
+        [
+          ['Tag', 'Tested SF (mV/mil)'],
+          ['K-101 1X', 160],
+          ['K-101 1Y', 201],
+        ],
+      ],
+      [
+        'Panel',
+        [
+          ['Tag', 'Rack SF (mV/mil)', 'Alarm (mil)', 'Trip (mil)'],
+          ['K101-1X', 200, 3, 5],
+          ['K-101 1Y', 200, 3, 5],
+        ],
+      ],
+    );
+    const found = read(lists);
+    const [asked] = found.questions.filter(({ subject }) => subject.is === 'names');
+    expect(asked?.options.map(({ answer }) => answer.names)).toEqual([
+      { 'K101-1X': 'K-101 1X' },
+      { 'K101-1X': 'K101-1X' },
+    ]);
+    const kept = read(lists, asked?.options[1]?.answer);
+    expect(kept.questions.filter(({ subject }) => subject.is === 'names')).toEqual([]);
+    expect(
+      rowsOf(kept)
+        .map(([tag]) => tag)
+        .toSorted(),
+    ).toEqual(['K-101 1X', 'K-101 1Y', 'K101-1X']);
+  });
+
+  it('to a number in doubt leaves it out, says so, and is not asked again', () => {
+    const list = book(['All', [header, ['A-1', '~160', 200, 3, 5], ['A-2', 201, 200, 3, 5]]]);
+    const [asked] = read(list).questions.filter(({ subject }) => subject.is === 'value');
+    expect(asked?.options.map(({ answer }) => answer.cells)).toEqual([{ 'All!B2': 160 }, { 'All!B2': null }]);
+    const left = read(list, asked?.options[1]?.answer);
+    expect(left.questions).toEqual([]);
+    expect(rowsOf(left)[0]).toEqual(['A-1', '', null, 200, 3, 5]);
+    expect(left.notUsed).toContainEqual(
+      expect.objectContaining({ what: 'value', why: 'unusable', place: { sheet: 'All', row: 2, column: 2 } }),
+    );
+    expect(rowsOf(read(list, asked?.options[0]?.answer))[0]).toEqual(['A-1', '', 160, 200, 3, 5]);
+  });
+
+  it('a confirmed number keeps the unit in its cell', () => {
+    const list = book([
+      'All',
+      [
+        ['Tag', 'Tested SF', 'Rack SF', 'Alarm (mil)', 'Trip (mil)'],
+        ['A-1', '~6.3 mV/µm', '200 mV/mil', 3, 5],
+        ['A-2', '7.9 mV/µm', '200 mV/mil', 3, 5],
+      ],
+    ]);
+    const answer = read(list).questions.find(({ subject }) => subject.is === 'value')?.options[0]?.answer;
+    expect(read(list, answer).channels[0]?.values.get('measured')?.amount?.unit?.text).toBe('mV/µm');
+  });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isNumberText } from '../../src/audit/read/understand/blocks/cellKind.ts';
+import { isNumberText, isQuantityText } from '../../src/audit/read/understand/blocks/cellKind.ts';
 import { labelText } from '../../src/audit/read/understand/blocks/context.ts';
 import { cellValue } from '../../src/audit/read/understand/readings/cellValue.ts';
 import { readHeader } from '../../src/audit/read/understand/vocabulary/headerText.ts';
@@ -91,5 +91,19 @@ describe('a cell', () => {
     expect(cellValue('7.86 mV/µm ()', style)).toMatchObject({ doubt: 'remark', unit: null });
     expect(cellValue('ca.  7.86 mV/µm', style)).toMatchObject({ doubt: 'about', value: 7.86 });
     expect(cellValue('7.86 mV/µm\n7.9 mV/µm', style)).toMatchObject({ is: 'text' });
+  });
+});
+
+describe('numbers written as texts', () => {
+  it.each(['−9.8', '–9,8', '~160', '≈ 7,94', '< 190', '45 %', '1 234,5'])('%s is one', (text) => {
+    expect(isNumberText(text)).toBe(true);
+  });
+
+  it.each(['7.9 mV/µm', '~160 mV/mil', '−9,8 V'])('%s is one with its unit', (text) => {
+    expect([isNumberText(text), isQuantityText(text)]).toEqual([false, true]);
+  });
+
+  it.each(['VE-101', '1X', '31-VT-1', '10 bar gauge test', '−', ''])('“%s” is none', (text) => {
+    expect([isNumberText(text), isQuantityText(text)]).toEqual([false, false]);
   });
 });

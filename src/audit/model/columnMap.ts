@@ -63,10 +63,10 @@ export const columnMapSchema = z.strictObject({
   channels: tableMap.optional(),
   settings: tableMap.optional(),
   tables: z.array(tableSaid).optional(),
-  /** Tags that are spelled in two ways: as written → as joined. */
+  /** Tags that are spelled in two ways: as written → as joined; one that is joined as itself is a channel of its own. */
   names: z.record(z.string(), z.string()).optional(),
-  /** Numbers of cells that do not hold a plain one, by sheet and address: `Probes!C7`. */
-  cells: z.record(z.string(), z.number()).optional(),
+  /** Numbers of cells that do not hold a plain one, by sheet and address: `Probes!C7`; `null`: it holds none that counts. */
+  cells: z.record(z.string(), z.number().nullable()).optional(),
   /**
    * What looks like a part of the audit and is none: a column by its letters or its header, what begins in a row, or without
    * either a whole sheet.

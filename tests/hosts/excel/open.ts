@@ -17,10 +17,11 @@ export function openInExcel(book: FakeBook, apiVersion?: string): { excel: FakeE
 export function fakeBookOf({ name, sheets }: Workbook): FakeBook {
   const book = new FakeBook();
   book.name = name;
-  for (const { name: sheetName, rows, hidden, hiddenRows, tables } of sheets) {
+  for (const { name: sheetName, rows, hidden, hiddenRows, hiddenColumns = [], tables } of sheets) {
     const sheet = book.add(sheetName);
     if (hidden) sheet.visibility = 'Hidden';
     for (const row of hiddenRows) sheet.hiddenRows.add(row);
+    for (const column of hiddenColumns) sheet.hiddenColumns.add(column);
     for (const { name: table, area, headerRow, totalsRow } of tables) {
       sheet.tables.push({ name: table, area, showHeaders: headerRow, showTotals: totalsRow });
     }

@@ -81,7 +81,34 @@ describe('rows that are not seen', () => {
   });
 });
 
+describe('columns that are not seen', () => {
+  it.each([
+    ['some', [2, 4], true],
+    ['all', [2, 3, 4], false],
+  ])('%s hidden', async (_, hidden, isAskedByColumn) => {
+    const book = bookWith((sheet) => {
+      for (let column = 2; column <= 4; column++) sheet.setContent(3, column, column);
+      for (const column of hidden) sheet.hiddenColumns.add(column);
+    });
+    const { excel, port } = openInExcel(book);
+    const { sheets } = await port.readWorkbook();
+    expect([...(sheets[0]!.hiddenColumns ?? [])]).toEqual(hidden);
+    const calls = excel.roundTrips.flatMap(({ body }) => body.Actions.map(({ Name }) => Name));
+    expect(calls.includes('GetColumnProperties')).toBe(isAskedByColumn);
+  });
+});
+
 describe('merged cells read as they look', () => {
+  it('and are handed on, so that a header over several columns is known for one', async () => {
+    const book = bookWith((sheet) => {
+      sheet.setContent(1, 1, 'Measured sensitivity');
+      for (const column of [1, 2]) sheet.setContent(2, column, 2023 + column);
+      sheet.merges.push({ top: 1, left: 1, bottom: 1, right: 2 });
+    });
+    const { sheets } = await openInExcel(book).port.readWorkbook();
+    expect(sheets[0]!.merged).toEqual([{ top: 1, left: 1, bottom: 1, right: 2 }]);
+  });
+
   const machines = (count: number) =>
     bookWith((sheet) => {
       for (let index = 0; index < count; index++) {

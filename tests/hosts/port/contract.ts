@@ -32,6 +32,7 @@ const channels = sheet(
   ],
   {
     hiddenRows: new Set([3]),
+    hiddenColumns: new Set([3, 5]),
     tables: [
       {
         name: 'Calibrations',

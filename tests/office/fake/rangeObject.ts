@@ -47,6 +47,7 @@ export function rangeObject(book: FakeBook, sheet: FakeSheet, area: Area): HostO
       ColumnCount: () => size.columns,
       CellCount: () => size.rows * size.columns,
       RowHidden: () => allOrSome(top, bottom, sheet.hiddenRows),
+      ColumnHidden: () => allOrSome(left, area.right, sheet.hiddenColumns),
       Values: () => grid((row, column) => valueOf(sheet.content(row, column))),
       Formulas: () => grid((row, column) => formulaOf(sheet.content(row, column))),
       ValueTypes: () => grid((row, column) => typeOf(sheet.content(row, column))),
@@ -110,6 +111,10 @@ export function rangeObject(book: FakeBook, sheet: FakeSheet, area: Area): HostO
       },
       GetRowProperties: () =>
         Array.from({ length: size.rows }, (_, index) => ({ rowHidden: sheet.hiddenRows.has(top + index) })),
+      GetColumnProperties: () =>
+        Array.from({ length: size.columns }, (_, index) => ({
+          columnHidden: sheet.hiddenColumns.has(left + index),
+        })),
       GetMergedAreasOrNullObject: () => {
         const merges = sheet.merges.flatMap((merge) => overlap(merge, area) ?? []);
         if (merges.length > mostMerges) throw new HostError('InvalidOperation');

@@ -31,6 +31,7 @@ export class FakeSheet {
   isProtected = false;
   unlocked: Area[] = [];
   readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
   readonly tables: FakeTable[] = [];
   merges: Area[] = [];
   /** In order of priority, the first first. */

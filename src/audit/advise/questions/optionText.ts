@@ -43,8 +43,11 @@ export function optionText({ subject, options }: Question, option: Option): Opti
       return { label: text === '' ? 'None of them is a machine' : text, detail: '' };
     }
     case 'names':
-      return { label: 'They are the same', detail: '' };
+      return option === options[0]
+        ? { label: 'They are the same', detail: '' }
+        : { label: 'They are different channels', detail: 'each stays by itself' };
     case 'value':
+      if (text === '') return { label: 'No number that counts', detail: 'the value stays missing' };
       return { label: text, detail: `for ${cellName(subject.place)}` };
   }
 }

@@ -5,6 +5,7 @@ import { pairReader } from '../pairedRows.ts';
 import { isOnlyTag, tagAt } from '../join/tagIndex.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
+import type { Block } from '../understand/blocks/block.ts';
 import type { MeaningId } from '../understand/meanings/meaning.ts';
 import type { NotUsed } from '../understand/unread/notUsed.ts';
 import type { Understanding } from '../understand/understand.ts';
@@ -39,6 +40,10 @@ export function isCloserLook(
       ...lists.flatMap(({ machine }) =>
         machine && 'place' in machine.evidence ? (machine.evidence.place ?? []) : [],
       ),
+      // Nor is one of its header rows, also where they come again.
+      ...lists.flatMap(({ lane: { block } }) =>
+        block.lies === 'rows' ? headerRowsOf(block).map((row) => ({ sheet: block.sheet.name, row })) : [],
+      ),
     ].map(({ sheet, row }) => `${sheet}\n${row}`),
   );
   const read = pairReader(tables);
@@ -65,6 +70,10 @@ export function isCloserLook(
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
   const isAsking = known === 0 && questions.some(({ needed }) => needed);
   return contradicted || isNone || machineTold || isAsking || understood > known;
+}
+
+function headerRowsOf({ header: [first, last], repeats }: Block): number[] {
+  return [...Array.from({ length: last - first + 1 }, (_, at) => first + at), ...repeats];
 }
 
 function hasUnreadKind(diagnostics: ChannelRow['diagnostics']): boolean {

@@ -66,7 +66,7 @@ export function* understand(all: Workbook, answers: ColumnMap = {}): Steps<void,
     ...unitQuestions(tables, channels),
     ...listQuestions(channels),
     ...machineQuestions(tables, channels),
-    ...nameQuestions(channels),
+    ...nameQuestions(channels, said.names),
     ...valueQuestions(tables, channels, sheets),
   ];
   questions.sort((one, other) => Number(other.needed) - Number(one.needed) || other.records - one.records);

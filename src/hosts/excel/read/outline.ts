@@ -7,6 +7,8 @@ export interface SheetOutline extends UsedSheet {
   readonly hidden: boolean;
   /** Whether all rows of the used area are hidden, none, or (`null`) some. */
   readonly rowsHidden: boolean | null;
+  /** The same of its columns. */
+  readonly columnsHidden: boolean | null;
   readonly tables: readonly SheetTable[];
 }
 
@@ -26,7 +28,7 @@ export async function readOutline(context: Excel.RequestContext): Promise<Workbo
 
   const asked = workbook.worksheets.items.map((sheet) => {
     const used = sheet.getUsedRangeOrNullObject(true);
-    used.load(`${placeProperties},rowHidden`);
+    used.load(`${placeProperties},rowHidden,columnHidden`);
     const { tables } = sheet;
     tables.load('items/name,items/showHeaders,items/showTotals');
     return { sheet, used, tables };
@@ -47,6 +49,7 @@ export async function readOutline(context: Excel.RequestContext): Promise<Workbo
       hidden: sheet.visibility !== 'Visible',
       used: areaOf(used),
       rowsHidden: used.rowHidden,
+      columnsHidden: used.columnHidden,
       tables: tables.map(({ table, range }) => ({
         name: table.name,
         area: areaOf(range),

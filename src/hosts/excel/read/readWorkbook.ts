@@ -1,9 +1,10 @@
 import type { Cell } from '../../../cells/cell.ts';
-import type { Sheet, Workbook } from '../../../cells/sheet.ts';
+import type { Area, Sheet, Workbook } from '../../../cells/sheet.ts';
 import { applyMerges } from '../../formats/merges.ts';
 import { type Cancel, HostRefused, type OnProgress } from '../../port/port.ts';
 import type { Session } from '../session.ts';
 import { askForCells, cellReader, type RawCells } from './cells.ts';
+import { readHiddenColumns } from './hiddenColumns.ts';
 import { readMergedAreas } from './mergedAreas.ts';
 import { readOutline, type SheetOutline } from './outline.ts';
 import { type Piece, readPieces, tripsOf } from './pieces.ts';
@@ -16,7 +17,7 @@ const mostCells = 20_000_000;
 const emptyRow: readonly Cell[] = Object.freeze([]);
 
 /**
- * Reads every sheet that holds something: values, dates and percentages by their number formats, tables, hidden rows and
+ * Reads every sheet that holds something: values, dates and percentages by their number formats, tables, hidden rows, columns and
  * sheets, merged cells (from ExcelApi 1.13 on) as they look. About one round trip for 120,000 cells, and three or four besides.
  */
 export function readWorkbook(session: Session, onProgress?: OnProgress, cancel?: Cancel): Promise<Workbook> {
@@ -25,7 +26,8 @@ export function readWorkbook(session: Session, onProgress?: OnProgress, cancel?:
     refuseTooLarge(outlines);
     const merges = session.hasApi('1.13')
       ? await readMergedAreas(context, outlines)
-      : new Map<string, never>();
+      : new Map<string, readonly Area[]>();
+    const hiddenColumns = await readHiddenColumns(context, outlines);
     const cellsOf = cellReader(date1904);
     const sheets = new Map(outlines.map((outline) => [outline.name, emptySheet(outline)]));
     const trips = tripsOf(outlines);
@@ -40,8 +42,14 @@ export function readWorkbook(session: Session, onProgress?: OnProgress, cancel?:
     return {
       name,
       sheets: Array.from(sheets.values(), ({ sheet }) => {
-        applyMerges(sheet.rows, merges.get(sheet.name) ?? [], () => undefined);
-        return sheet;
+        const merged = merges.get(sheet.name) ?? [];
+        const columns = hiddenColumns.get(sheet.name);
+        applyMerges(sheet.rows, merged, () => undefined);
+        return {
+          ...sheet,
+          ...(merged.length > 0 ? { merged } : {}),
+          ...(columns && columns.size > 0 ? { hiddenColumns: columns } : {}),
+        };
       }),
     };
   });

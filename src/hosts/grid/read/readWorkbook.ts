@@ -34,14 +34,18 @@ export async function readWorkbook(grid: Grid, onProgress?: OnProgress, cancel?:
 }
 
 function sheetOf(sheet: Worksheet, rows: (readonly Cell[])[]): Sheet {
-  const { mergeData } = sheet.getConfig();
-  applyMerges(rows, mergeData.map(areaOf), () => undefined);
+  const merged = sheet.getConfig().mergeData.map(areaOf);
+  const widest = Math.max(0, ...merged.map(({ right }) => right), widthOf(rows));
+  const hiddenColumns = hiddenColumnsOf(sheet, widest);
+  applyMerges(rows, merged, () => undefined);
   return {
     name: sheet.getName(),
     hidden: sheet.isSheetHidden() === BooleanNumber.TRUE,
     rows,
     hiddenRows: hiddenRowsOf(sheet, rows.length),
     tables: tablesOf(sheet),
+    ...(merged.length > 0 ? { merged } : {}),
+    ...(hiddenColumns.size > 0 ? { hiddenColumns } : {}),
     ...plainTextOf(sheet),
   };
 }
@@ -83,6 +87,18 @@ function lastRow(sheet: Worksheet): number {
 function hiddenRowsOf(sheet: Worksheet, rowCount: number): Set<number> {
   const hidden = new Set<number>();
   for (let index = 0; index < rowCount; index++) if (!sheet.getRowVisible(index)) hidden.add(index + 1);
+  return hidden;
+}
+
+function widthOf(rows: readonly (readonly Cell[])[]): number {
+  let widest = 0;
+  for (const { length } of rows) widest = Math.max(widest, length);
+  return widest;
+}
+
+function hiddenColumnsOf(sheet: Worksheet, columnCount: number): Set<number> {
+  const hidden = new Set<number>();
+  for (let index = 0; index < columnCount; index++) if (!sheet.getColVisible(index)) hidden.add(index + 1);
   return hidden;
 }
 

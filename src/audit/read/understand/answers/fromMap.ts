@@ -23,7 +23,7 @@ export function meaningNamed(name: string): MeaningId | undefined {
 
 /** A map as it is looked up while a workbook is read. What it says of places that hold something else by now is left aside. */
 export function saidOf(map: ColumnMap): Said {
-  const cells = new Map<string, number>();
+  const cells = new Map<string, number | null>();
   for (const [address, value] of Object.entries(map.cells ?? {})) {
     const parts = /^(.*)!\$?([A-Za-z]{1,3})\$?(\d+)$/u.exec(address);
     if (parts) cells.set(`${parts[1] ?? ''}!${parts[3] ?? ''},${columnNumber(parts[2] ?? '')}`, value);

@@ -25,8 +25,8 @@ export interface Said {
   readonly names: ReadonlyMap<string, string>;
   /** Lines that are no channels, by `Sheet!5` for a row, `Sheet!C` for a column and `Sheet!A5` for the row of a list beside others. */
   readonly leftOut: ReadonlySet<string>;
-  /** Numbers of cells, by `Sheet!row,column`. */
-  readonly cells: ReadonlyMap<string, number>;
+  /** Numbers of cells, by `Sheet!row,column`; `null`: none that counts. */
+  readonly cells: ReadonlyMap<string, number | null>;
 }
 
 /** Nothing said. */

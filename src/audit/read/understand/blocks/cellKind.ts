@@ -28,7 +28,7 @@ export function isQuantityText(text: string): boolean {
   if (!mayBeNumber(text)) return false;
   const written = numberFirst.exec(text)?.[0];
   const unit = written === undefined ? '' : text.slice(written.length).trim();
-  return unit.length > 1 && unit.length <= longestUnit && statedUnit(unit) !== undefined;
+  return (unit.length > 1 || unit === 'V') && unit.length <= longestUnit && statedUnit(unit) !== undefined;
 }
 
 /** Whether a cell is a number or a date, or a text written as a number. */

@@ -5,8 +5,11 @@ import type { MeaningId } from '../meanings/meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Question } from './question.ts';
 
-/** Tags of probes and settings without each other that are the same but for spaces, dashes, and O for 0. */
-export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
+/** Tags of probes and settings without each other that are the same but for spaces, dashes, and O for 0; those of which a person `said` something are not asked. */
+export function nameQuestions(
+  channels: readonly ReadChannel[],
+  said: ReadonlyMap<string, string>,
+): Question[] {
   const lone = (id: MeaningId, other: MeaningId) =>
     channels.filter(
       ({ lines }) =>
@@ -23,6 +26,7 @@ export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
   for (const channel of lone('measured', 'configured')) {
     const fitting = settings.get(squeezed(channel.tag)) ?? [];
     const [only] = fitting;
+    if (only && said.has(tagKey(only.tag))) continue;
     if (only && fitting.length === 1 && tagKey(only.tag) !== tagKey(channel.tag)) {
       pairs.push([only.tag, channel.tag]);
       places.push(...only.lines.map(({ place }) => place));
@@ -39,7 +43,10 @@ export function nameQuestions(channels: readonly ReadChannel[]): Question[] {
       subject: { is: 'names', pairs, places },
       evidence: [],
       sheets: [],
-      options: [{ field: null, text: '', answer }],
+      options: [
+        { field: null, text: '', answer },
+        { field: null, text: '', answer: { names: Object.fromEntries(pairs.map(([tag]) => [tag, tag])) } },
+      ],
     },
   ];
 }

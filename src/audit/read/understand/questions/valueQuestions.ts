@@ -58,6 +58,9 @@ function questionFor(id: MeaningId, tag: string, place: Place, text: string, val
     subject: { is: 'value', meaning: id, tag, place, text },
     evidence: [],
     sheets: [place.sheet],
-    options: [{ field: null, text: String(value), answer: { cells: { [address]: value } } }],
+    options: [
+      { field: null, text: String(value), answer: { cells: { [address]: value } } },
+      { field: null, text: '', answer: { cells: { [address]: null } } },
+    ],
   };
 }

@@ -26,8 +26,8 @@ export interface FieldRead {
   readonly notes: readonly PlacedNote[];
 }
 
-/** Numbers that a person said a cell holds, by `Sheet!B5`. */
-export type SaidCells = ReadonlyMap<string, number>;
+/** Numbers that a person said a cell holds, by `Sheet!row,column`; `null`: none that counts. */
+export type SaidCells = ReadonlyMap<string, number | null>;
 
 const noNotes: readonly PlacedNote[] = [];
 
@@ -73,6 +73,10 @@ export function readField(
   }
   const answer = said.size > 0 ? said.get(`${place.sheet}!${place.row},${place.column}`) : undefined;
   const written = cellValue(cell, numberStyleOf(block.sheet));
+  if (answer === null) {
+    const doubt = written.is === 'doubtful' ? written.doubt : 'remark';
+    return found({}, note({ is: 'needs a person', doubt, value: null, word: text }, true));
+  }
   const value =
     answer === undefined
       ? written

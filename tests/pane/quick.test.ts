@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DateCell, ErrorCell, type Cell } from '../../src/cells/cell.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { effectiveFormula } from '../../src/pane/quick/formula.ts';
-import { takeFrom, takeSaid, type Taken } from '../../src/pane/quick/QuickView.tsx';
+import { takeFrom, takeSaid, type Taken } from '../../src/pane/quick/fromSelection.ts';
 import { readQuick } from '../../src/pane/quick/quickAnswer.ts';
 import {
   emptyQuick,

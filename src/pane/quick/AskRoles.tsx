@@ -4,7 +4,7 @@ import { cellText } from '../../cells/cell.ts';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { Said } from '../parts/Said.tsx';
 import { addressOf } from './formula.ts';
-import type { Found } from './QuickView.tsx';
+import type { Found } from './fromSelection.ts';
 import type { Role } from './headerRole.ts';
 import { quickWords } from './quickWords.ts';
 

@@ -21,7 +21,7 @@ const noChannel: ReadonlySet<NotUsed['why']> = new Set(['sums up', 'spare', 'hea
  * without a word, the standard tables count.
  */
 export function isCloserLook(
-{ tables, index }: ListsRead,
+  { tables, index }: ListsRead,
   { channels, notUsed, tables: lists, questions }: Understanding,
   { channels: list }: TidyList,
 ): boolean {

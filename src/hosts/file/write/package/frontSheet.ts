@@ -71,7 +71,7 @@ function startOf(archive: OpenWorkbook['archive'], entry: ZipEntry): string {
 function selections(text: string): Edit[] {
   const rows = text.search(/<(?:[\w.-]+:)?sheetData\b/u);
   const head = rows < 0 ? text : text.slice(0, rows);
-  return Array.from(head.matchAll(/<(?:[\w.-]+:)?sheetView(?=[\s/>])/gu)).flatMap(({ 0: opening, index }) => {
+  return Array.from(head.matchAll(/<(?:[\w.-]+:)?sheetView\b/gu)).flatMap(({ 0: opening, index }) => {
     const end = text.indexOf('>', index) + 1;
     return tagAttributes(text, index + opening.length, end)
       .filter(({ name }) => name === 'tabSelected')

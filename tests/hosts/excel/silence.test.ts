@@ -7,7 +7,7 @@ import { FakeExcel } from '../../office/fake/fakeExcel.ts';
 import { loadOffice } from '../../office/load.ts';
 import { sheetOf } from '../file/write/model.ts';
 
-await loadOffice();
+loadOffice();
 
 /** The fake Excel whose n-th answer never comes; `sent` counts the requests. */
 function silentFrom(number: number): { book: FakeBook; port: WorkbookPort; sent: () => number } {

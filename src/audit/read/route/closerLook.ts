@@ -41,8 +41,10 @@ export function isCloserLook(
         machine && 'place' in machine.evidence ? (machine.evidence.place ?? []) : [],
       ),
       // Nor is one of its header rows, also where they come again.
-      ...lists.flatMap(({ lane: { block } }) =>
-        block.lies === 'rows' ? headerRowsOf(block).map((row) => ({ sheet: block.sheet.name, row })) : [],
+      ...lists.flatMap(({ lane: { block }, part }) =>
+        part === 'channels' && block.lies === 'rows'
+          ? headerRowsOf(block).map((row) => ({ sheet: block.sheet.name, row }))
+          : [],
       ),
     ].map(({ sheet, row }) => `${sheet}\n${row}`),
   );
@@ -69,6 +71,7 @@ export function isCloserLook(
   }
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
   const isAsking = known === 0 && questions.some(({ needed }) => needed);
+  console.log('CL', contradicted, isNone, machineTold, isAsking, understood, known);
   return contradicted || isNone || machineTold || isAsking || understood > known;
 }
 

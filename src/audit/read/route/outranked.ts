@@ -93,9 +93,14 @@ function hasOtherRows({ sheet, columns, firstRow, lastRow, skipped }: FoundTable
     const cell = cellAt(sheet, row, tag);
     if (typeof cell !== 'string' || cell.length > longest || /\d/u.test(cell) || skipped.has(row)) continue;
     const text = cell.trim();
-    if (text !== '' && (isTotal(text) || isSpare(text) || isSignature(text))) return true;
+    if (text !== '' && (isTotal(text) || isSpare(text) || (isSignature(text) && !hasNumbers(sheet, row))))
+      return true;
   }
   return false;
+}
+
+function hasNumbers({ rows }: Sheet, row: number): boolean {
+  return (rows[row - 1] ?? []).some((cell) => typeof cell === 'number');
 }
 
 /** A first row that only numbers the columns, or a text around the list that says zero to peak where its units say nothing of it. */

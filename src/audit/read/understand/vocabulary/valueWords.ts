@@ -24,7 +24,7 @@ export const listWords: Words = {
 
 /** Words with which lines of signatures below a list begin. From memory. */
 export const signatureWords: Words = {
-  en: 'prepared | prepared by | checked | checked by | approved | approved by | reviewed | reviewed by | issued | issued by | author | tested by | verified by | done by | carried out by | performed by | signed | signed by | signature | signatures | sign | witnessed | witnessed by | accepted by | engineer | technician | name | date | page | rev | revision | document',
+  en: 'prepared | prepared by | checked | checked by | approved | approved by | reviewed | reviewed by | issued | issued by | author | tested by | verified by | done by | carried out by | performed by | signed | signed by | signature | signatures | witnessed | witnessed by | accepted by | engineer | technician | name | date | page | rev | revision | document',
   de: 'erstellt | erstellt von | geprüft | geprüft von | freigegeben | freigegeben von | genehmigt | durchgeführt | durchgeführt von | ausgeführt von | bearbeiter | prüfer | unterschrift | name | datum | seite | stand',
   es: 'elaborado | elaborado por | realizado | realizado por | ejecutado por | revisado | revisado por | aprobado | aprobado por | verificado por | firma | nombre | fecha | responsable | técnico | hoja | página',
   fr: 'établi | établi par | réalisé par | exécuté par | vérifié | vérifié par | contrôlé par | approuvé | approuvé par | rédigé par | signature | visa | nom | date | responsable | technicien | page',

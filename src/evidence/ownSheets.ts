@@ -2,7 +2,7 @@ import { finish, type Steps } from '../audit/model/steps.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { sheetFingerprint } from '../sheets/evidence/resultsFingerprint.ts';
 import { findRuns, titleOfSheet } from './runs.ts';
-import { storedFingerprints, tornEvidence } from './storedEvidence.ts';
+import { storedFingerprints, damagedEvidence } from './storedEvidence.ts';
 
 /** The result sheets of a workbook by whether they may be taken away without asking. Names, in the order of the sheets. */
 export interface OwnSheets {
@@ -25,7 +25,7 @@ export function* ownSheetsInSteps(workbook: Workbook): Steps<number, OwnSheets> 
   for (const { id, sheets, handOver, evidence } of runs) {
     for (const sheet of [...sheets, ...handOver]) all.add(sheet);
     const stored =
-      evidence && tornEvidence(id, evidence).length === 0 ? storedFingerprints(evidence) : undefined;
+      evidence && damagedEvidence(id, evidence).length === 0 ? storedFingerprints(evidence) : undefined;
     if (!stored) continue;
     const titles = sheets.map(titleOfSheet);
     for (const [index, sheet] of sheets.entries()) {

@@ -1,7 +1,7 @@
 import { isResultSheet } from '../audit/read/tables/titleWords.ts';
 import type { Sheet, Workbook } from '../cells/sheet.ts';
 import { auditIdIn, isNoResult, isTitleOf } from '../sheets/titles.ts';
-import { storedEvidence, type StoredEvidence, tornEvidence } from './storedEvidence.ts';
+import { storedEvidence, type StoredEvidence, damagedEvidence } from './storedEvidence.ts';
 import type { AuditRun } from './verification.ts';
 
 /** The result sheets of one audit. */
@@ -62,5 +62,7 @@ export function titleOfSheet({ rows }: Pick<Sheet, 'rows'>): string {
 
 /** Milliseconds since 1970; after all others where none can be relied on. */
 function timeOf({ id, evidence }: FoundRun): number {
-  return evidence && tornEvidence(id, evidence).length === 0 ? Date.parse(evidence.time) : Number.MAX_VALUE;
+  return evidence && damagedEvidence(id, evidence).length === 0
+    ? Date.parse(evidence.time)
+    : Number.MAX_VALUE;
 }

@@ -71,7 +71,7 @@ export function json(text: string): unknown {
 }
 
 /** What of the evidence of an audit, known by its short id, contradicts itself; one sentence each. */
-export function tornEvidence(id: string, evidence: StoredEvidence): string[] {
+export function damagedEvidence(id: string, evidence: StoredEvidence): string[] {
   const { inputs, policy, time, results } = evidence;
   const said: string[] = [];
   if (evidence.id !== id || shortId({ fingerprint: { inputs, policy }, generated: time }) !== id)

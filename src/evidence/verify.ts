@@ -23,7 +23,7 @@ import {
   storedBasis,
   storedFingerprints,
   type StoredEvidence,
-  tornEvidence,
+  damagedEvidence,
 } from './storedEvidence.ts';
 import type { PartCheck, Verification } from './verification.ts';
 
@@ -61,7 +61,7 @@ function* checkRun(
     const said = `The summary sheet of audit ${run.id} is missing, or its title was edited. Without it nothing else can be checked, nor whether it is the newest.`;
     return { inputs: unknown, policy: unknown, results: edited(said) };
   }
-  const torn = [...tornEvidence(run.id, evidence), ...disguised(run, without)];
+  const damaged = [...damagedEvidence(run.id, evidence), ...disguised(run, without)];
   const basis = storedBasis(evidence);
   const policy = policyOf(evidence);
   const audited = yield* asPart(
@@ -91,10 +91,10 @@ function* checkRun(
         : otherFormulas > 0
           ? []
           : yield* movedTables(run, evidence, results);
-    return { inputs, policy: policyCheck, results: withSaid(results, [...torn, ...unsaid]) };
+    return { inputs, policy: policyCheck, results: withSaid(results, [...damaged, ...unsaid]) };
   }
   const results = yield* asPart(byFingerprint(run, evidence, basis), rest);
-  return { inputs, policy: policyCheck, results: withSaid(results, torn) };
+  return { inputs, policy: policyCheck, results: withSaid(results, damaged) };
 }
 
 interface AuditedAgain {

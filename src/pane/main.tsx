@@ -1,4 +1,4 @@
-import { appWords } from './app/appWords.ts';
+import { appMessages } from './app/appMessages.ts';
 import { mountPane, viewOf } from './app/mountPane.tsx';
 import { surroundings, type OfficeLike } from './app/startup.ts';
 import { plainMessage } from './parts/shownText.ts';
@@ -24,10 +24,10 @@ function functionWasCalled(): boolean {
 
 async function start(): Promise<void> {
   if (!root) return;
-  say(appWords.starting);
+  say(appMessages.starting);
   const office = typeof Office === 'undefined' ? undefined : Office;
   const where = await surroundings(office, () => {
-    say(appWords.noAnswer);
+    say(appMessages.noAnswer);
   });
   const view = viewOf(window.location.hash);
   if (where === 'excel') {
@@ -41,10 +41,10 @@ async function start(): Promise<void> {
   ]);
   mountPane(root, memoryPort(exampleWorkbook), {
     view,
-    remark: where === 'browser' ? appWords.example : appWords.outsideExcel,
+    remark: where === 'browser' ? appMessages.example : appMessages.outsideExcel,
   });
 }
 
 start().catch((error: unknown) => {
-  say(`${appWords.failed} ${plainMessage(error)}`);
+  say(`${appMessages.failed} ${plainMessage(error)}`);
 });

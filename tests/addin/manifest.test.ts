@@ -27,7 +27,7 @@ function build(changes: Readonly<Record<string, Uint8Array | undefined>> = {}) {
     address.startsWith(`${ADDRESS}/`) ? files[address.slice(ADDRESS.length + 1)] : undefined;
 }
 
-function complaints(xml: string, files = build()): string {
+function faultsIn(xml: string, files = build()): string {
   return checkManifest(xml, files)
     .map(({ line, message }) => `${line}: ${message}`)
     .join('\n');
@@ -205,32 +205,32 @@ const PLANTED: readonly (readonly [string, () => string, RegExp])[] = [
 
 describe('manifest', () => {
   it('is good', () => {
-    expect(complaints(XML)).toBe('');
+    expect(faultsIn(XML)).toBe('');
   });
 
   it.each(PLANTED)('is refused with %s', (_, plant, expected) => {
-    expect(complaints(plant())).toMatch(expected);
+    expect(faultsIn(plant())).toMatch(expected);
   });
 
   it.each(['taskpane.html', 'functions.js', 'functions.0a1b2c3d.json', 'help.html', 'icons/icon-80.png'])(
     'is refused where the build lacks %s',
     (file) => {
-      expect(complaints(XML, build({ [file]: undefined }))).toContain(
+      expect(faultsIn(XML, build({ [file]: undefined }))).toContain(
         `no built file answers ${ADDRESS}/${file}`,
       );
     },
   );
 
   it('is refused with an icon file that is no picture, or larger than Office takes', () => {
-    expect(complaints(XML, build({ 'icons/icon-24.png': build()(`${ADDRESS}/help.html`) }))).toContain(
+    expect(faultsIn(XML, build({ 'icons/icon-24.png': build()(`${ADDRESS}/help.html`) }))).toContain(
       'it is no picture',
     );
-    expect(complaints(XML, build({ 'icons/icon-24.png': new Uint8Array(102_401) }))).toContain('100 KB');
+    expect(faultsIn(XML, build({ 'icons/icon-24.png': new Uint8Array(102_401) }))).toContain('100 KB');
   });
 
   it('names the line of a fault', () => {
     const line = XML.split('\n').findIndex((text) => text.includes('<Permissions>')) + 1;
-    expect(complaints(changed('ReadWriteDocument', 'Everything'))).toMatch(new RegExp(`^${line}: `));
+    expect(faultsIn(changed('ReadWriteDocument', 'Everything'))).toMatch(new RegExp(`^${line}: `));
   });
 
   it('is read by the manifest reader that Microsoft publishes', async () => {

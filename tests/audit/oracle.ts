@@ -295,7 +295,7 @@ export function groupOf(
   name: string,
   m: number,
 ): WorkedGroup | undefined {
-  const seats = members.map((member) => {
+  const voters = members.map((member) => {
     const own = thresholdsOf(member, policy).find((one) => one.name === name && one.multiplier === 1);
     // On its limit to within rounding a threshold is not beyond it, and acts.
     const reached = own?.verdict.some((verdict) => verdict !== 'unreachable' && verdict !== 'incomplete');
@@ -306,10 +306,10 @@ export function groupOf(
       effective: acts ? Math.abs(own.effective ?? Infinity) : Infinity,
     };
   });
-  if (seats.every((seat) => seat.setpoint === Infinity)) return undefined;
+  if (voters.every((voter) => voter.setpoint === Infinity)) return undefined;
   const mth = (values: number[]) => values.toSorted((a, b) => a - b)[m - 1] ?? Infinity;
-  const effective = mth(seats.map((seat) => seat.effective));
-  const intended = mth(seats.map((seat) => seat.setpoint));
+  const effective = mth(voters.map((voter) => voter.effective));
+  const intended = mth(voters.map((voter) => voter.setpoint));
   const sign = name.startsWith('counter') ? -1 : 1;
   return {
     intended: intended === Infinity ? null : sign * intended,
@@ -317,6 +317,8 @@ export function groupOf(
     decidedBy:
       effective === Infinity
         ? []
-        : seats.filter((seat) => Math.abs(seat.effective / effective - 1) < hair).map((seat) => seat.tag),
+        : voters
+            .filter((voter) => Math.abs(voter.effective / effective - 1) < hair)
+            .map((voter) => voter.tag),
   };
 }

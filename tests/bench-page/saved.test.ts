@@ -44,27 +44,27 @@ describeWithChromium('a copy that the bench saves', () => {
     value = '',
   ) =>
     page.evaluate(
-      async ([name, deed, place, given]) => {
+      async ([name, action, place, given]) => {
         const cells = window
           .tripdriftBench!.grid.api.getActiveWorkbook()!
           .getSheetByName(name)!
           .getRange(place);
-        if (deed === 'bold') cells.setFontWeight('bold');
-        if (deed === 'plain') cells.setFontWeight('normal');
-        if (deed === 'fill') cells.setBackgroundColor(given);
-        if (deed === 'color') cells.setFontColor(given);
-        if (deed === 'wrap') cells.setWrap(true);
-        if (deed === 'center') cells.setHorizontalAlignment('center');
-        if (deed === 'format') {
+        if (action === 'bold') cells.setFontWeight('bold');
+        if (action === 'plain') cells.setFontWeight('normal');
+        if (action === 'fill') cells.setBackgroundColor(given);
+        if (action === 'color') cells.setFontColor(given);
+        if (action === 'wrap') cells.setWrap(true);
+        if (action === 'center') cells.setHorizontalAlignment('center');
+        if (action === 'format') {
           await window.tripdriftBench!.grid.api.executeCommand('sheet.command.numfmt.set.numfmt', {
             unitId: 'workbook',
             subUnitId: cells.getSheetId(),
             values: [{ row: cells.getRow(), col: cells.getColumn(), pattern: given }],
           });
         }
-        if (deed === 'merge') cells.merge();
-        if (deed === 'clear') cells.clear();
-        if (deed === 'value') cells.setValue(given);
+        if (action === 'merge') cells.merge();
+        if (action === 'clear') cells.clear();
+        if (action === 'value') cells.setValue(given);
       },
       [sheet, work, range, value] as const,
     );
@@ -224,9 +224,9 @@ describeWithChromium('a copy that the bench saves', () => {
     count = 1,
   ) =>
     page.evaluate(
-      ([name, deed, index, many]) => {
+      ([name, action, index, many]) => {
         const front = window.tripdriftBench!.grid.api.getActiveWorkbook()!.getSheetByName(name)!;
-        front[deed](index, many);
+        front[action](index, many);
       },
       [sheet, work, at, count] as const,
     );

@@ -81,8 +81,8 @@ describeWithChromium('what the grid of the bench shows', () => {
     }, colour);
   const front = (work: 'insertRows' | 'insertColumns' | 'deleteRows', at: number, count: number) =>
     page.evaluate(
-      ([deed, index, many]) => {
-        window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet()[deed](index, many);
+      ([action, index, many]) => {
+        window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet()[action](index, many);
       },
       [work, at, count] as const,
     );

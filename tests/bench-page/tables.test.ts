@@ -46,8 +46,8 @@ describeWithChromium('tables in the grid of the bench', () => {
   const column = async (sheet: string) => (await rows(sheet)).map(([value]) => value);
   const front = (work: 'insertRows' | 'deleteRows', at: number, count: number) =>
     page.evaluate(
-      ([deed, index, many]) => {
-        window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet()[deed](index, many);
+      ([action, index, many]) => {
+        window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet()[action](index, many);
       },
       [work, at, count] as const,
     );

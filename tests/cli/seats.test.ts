@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/cli/fleet/job.ts';
 import type { Limits } from '../../src/cli/fleet/limits.ts';
-import { openSeat, answersTo } from '../../src/cli/fleet/seat.ts';
+import { openWorker, answersTo } from '../../src/cli/fleet/worker.ts';
 import { newToken } from '../../src/cli/staging.ts';
 import { temporaryFolder } from './run.ts';
 
@@ -91,14 +91,14 @@ describe('processes that audit', () => {
   });
 
   test('that end between two jobs are replaced', async () => {
-    const seat = openSeat({ module, args: [] }, limits);
+    const worker = openWorker({ module, args: [] }, limits);
     try {
-      expect(await seat.work(jobOf('last1'), never)).toMatchObject({ refused: 'done last1' });
+      expect(await worker.work(jobOf('last1'), never)).toMatchObject({ refused: 'done last1' });
       const [first = ''] = processesOf('last1');
       while (isAlive(first)) await new Promise((again) => setTimeout(again, 5));
-      expect(await seat.work(jobOf('e2'), never)).toMatchObject({ refused: 'done e2' });
+      expect(await worker.work(jobOf('e2'), never)).toMatchObject({ refused: 'done e2' });
     } finally {
-      seat.close();
+      worker.close();
     }
   });
 

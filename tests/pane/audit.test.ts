@@ -103,7 +103,7 @@ describe('policy form', () => {
       ratedSensitivity: { axial: null },
     });
     for (const policy of [defaultPolicy, other]) {
-      expect(readPolicy(policyTexts(policy))).toEqual({ policy, complaints: {} });
+      expect(readPolicy(policyTexts(policy))).toEqual({ policy, faults: {} });
     }
   });
 
@@ -133,9 +133,9 @@ describe('policy form', () => {
     ['linearVolts.far', '-1'],
     ['delays.danger', '-0.5'],
   ])('complains at %s about “%s” and gives no policy', (path, text) => {
-    const { policy, complaints } = readPolicy({ ...policyTexts(defaultPolicy), [path]: text });
+    const { policy, faults } = readPolicy({ ...policyTexts(defaultPolicy), [path]: text });
     expect(policy).toBeNull();
-    expect(Object.keys(complaints).some((key) => key === path || key === path.replace('value', 'unit'))).toBe(
+    expect(Object.keys(faults).some((key) => key === path || key === path.replace('value', 'unit'))).toBe(
       true,
     );
   });

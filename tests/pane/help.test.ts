@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { meanings } from '../../src/audit/read/understand/meanings/meaning.ts';
 import { standings } from '../../src/pane/audit/channels/standing.ts';
 import { policyParts } from '../../src/pane/audit/policy/policyFields.ts';
-import { standingHelp } from '../../src/pane/help/helpWords.ts';
+import { standingHelp } from '../../src/pane/help/helpMessages.ts';
 import { meaningHelp } from '../../src/pane/help/meaningHelp.ts';
 import { describeWithChromium } from '../chromium.ts';
 import { visits } from './visit.ts';

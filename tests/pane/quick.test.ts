@@ -57,7 +57,7 @@ describe('quick answer', () => {
     expect(
       readQuick(typed({ setpoint: '5,5', configured: '200', measured: '160' })).answer?.values.setpoint,
     ).toBe(5.5);
-    expect(readQuick(typed({ ...usual, configured: '1,234' })).complaints.configured).toContain(
+    expect(readQuick(typed({ ...usual, configured: '1,234' })).faults.configured).toContain(
       'thousands comma',
     );
   });
@@ -73,13 +73,13 @@ describe('quick answer', () => {
     ['uncertainty', '-1'],
     ['uncertainty', '1e999'],
   ] as const)('complains at the field %s about %s and answers nothing', (field, text) => {
-    const { answer, complaints } = readQuick(typed({ ...usual, uncertainty: '3', [field]: text }));
+    const { answer, faults } = readQuick(typed({ ...usual, uncertainty: '3', [field]: text }));
     expect(answer).toBeNull();
-    expect(Object.keys(complaints)).toEqual([field]);
+    expect(Object.keys(faults)).toEqual([field]);
   });
 
   it('has no complaint about what is not filled in yet', () => {
-    expect(readQuick(typed({ setpoint: '5' }))).toEqual({ answer: null, complaints: {} });
+    expect(readQuick(typed({ setpoint: '5' }))).toEqual({ answer: null, faults: {} });
   });
 });
 

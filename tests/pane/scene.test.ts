@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { channelScene } from '../../src/pane/drawing/channelScene.ts';
-import { sceneInWords } from '../../src/pane/drawing/drawingWords.ts';
+import { sceneInWords } from '../../src/pane/drawing/drawingMessages.ts';
 import { positionOf, sceneOf, type Lane, type SceneInput } from '../../src/pane/drawing/scene.ts';
 import { oneChannel } from '../audit/book.ts';
 

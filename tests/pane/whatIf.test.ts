@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { whatIf } from '../../src/audit/advise/whatIf.ts';
 import { audit } from '../../src/audit/audit.ts';
-import { lateWords } from '../../src/pane/audit/whatIf/whatIfWords.ts';
+import { lateWords } from '../../src/pane/audit/whatIf/whatIfMessages.ts';
 import { book } from '../audit/book.ts';
 import { describeWithChromium } from '../chromium.ts';
 import type { GivenSheet } from './pages/test.ts';

@@ -38,7 +38,7 @@ export function outcomeText({ outcome, acted, should, late, fromStart }: Replaye
 }
 
 /** When it acted as far as is proven; where unknown readings matter, the earliest possible too. */
-export function spanText(proven: Moment | null, earliest: Moment | null, fine: boolean = false): string {
+function spanText(proven: Moment | null, earliest: Moment | null, fine: boolean = false): string {
   const at = (moment: Moment): string => `${dayOf(moment.time)} ${clockOf(moment.time, fine)}`;
   if (!proven) return earliest ? `not proven (possibly from ${at(earliest)})` : 'never in the record';
   const isSure = !earliest || Math.abs(proven.seconds - earliest.seconds) < 5e-4;

@@ -3,7 +3,7 @@ import type { Attention, ChannelResult, GroupResult, NotRead, Summary } from '..
 import { trips } from '../model/threshold.ts';
 
 /** Voting groups that cannot trip: on danger, in either direction, running or at start-up. An alert trips nothing. */
-export function groupsThatCannotTrip(
+function groupsThatCannotTrip(
   groups: readonly GroupResult[],
 ): readonly Pick<GroupResult, 'machine' | 'name'>[] {
   const idle = groups.filter((group) => !group.canTrip && trips(group.threshold));

@@ -9,8 +9,7 @@ export type UnreachableReason =
   'above full scale' | 'out of the linear reach' | 'on the other side of zero' | 'outside the fault limits';
 
 /** What an effective threshold can be worked out from. */
-export const evidenceNames = ['listed sensitivity', 'calibration record', 'known vibration'] as const;
-export type EvidenceName = (typeof evidenceNames)[number];
+export type EvidenceName = 'listed sensitivity' | 'calibration record' | 'known vibration';
 
 /** Why a line of evidence gives no threshold, or none that can be relied on. */
 export type LineReason =

@@ -81,7 +81,7 @@ function inUnitNow(was: Value | null, is: Value | null): string {
 }
 
 /** A value for people, with its unit and detection. */
-export function valueText(value: Value | null): string {
+function valueText(value: Value | null): string {
   if (value === null) return 'nothing';
   if ('word' in value) return value.word;
   return [rounded(value.amount), value.unit, value.detection ?? ''].filter((part) => part !== '').join(' ');

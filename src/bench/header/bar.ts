@@ -1,7 +1,7 @@
 import type { ShareFormulas } from '../../share/types.ts';
 import { closeMenu, menuButton, radioChoice } from './menu.ts';
 
-export interface BarDeeds {
+export interface BarActions {
   readonly open: (file: File) => Promise<void>;
   readonly save: () => Promise<void>;
   readonly share: (formulas: ShareFormulas) => Promise<void>;
@@ -31,7 +31,7 @@ const words = {
 } as const;
 
 /** Fills the bar above the grid: the file's name, opening, saving, a copy to share, settings. */
-export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
+export function fillBar(root: HTMLElement, actions: BarActions): Bar {
   const title = make('h1', words.name);
   const file = make('span', '');
   file.className = 'file';
@@ -43,18 +43,18 @@ export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
   chooser.addEventListener('change', () => {
     const [chosen] = chooser.files ?? [];
     chooser.value = '';
-    if (chosen) void deeds.open(chosen);
+    if (chosen) void actions.open(chosen);
   });
   const open = button(words.open, () => {
     chooser.click();
   });
-  const save = button(words.save, () => void deeds.save());
+  const save = button(words.save, () => void actions.save());
 
   let formulas: ShareFormulas = 'values';
   const sharing = make('div', '');
   const copy = button(words.make, () => {
     closeMenu(copy);
-    void deeds.share(formulas);
+    void actions.share(formulas);
   });
   sharing.append(
     make('p', words.shareHint),
@@ -82,7 +82,7 @@ export function fillBar(root: HTMLElement, deeds: BarDeeds): Bar {
       ],
       (value) => {
         blank = value === 'zero' ? 0 : null;
-        void deeds.blankChanged();
+        void actions.blankChanged();
       },
     ),
   );

@@ -1,6 +1,6 @@
 import process from 'node:process';
 import { type Command, typedAs } from '../command.ts';
-import { memberMark, serveFleet } from '../fleet/member.ts';
+import { memberMark, serveFleet } from '../fleet/workerProcess.ts';
 import { failed } from './reason.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
 import { isFolder } from '../fleet/folder.ts';

@@ -3,7 +3,7 @@ import { levelsOf } from './nodes.ts';
 import { behindBrackets, behindQuote } from '../../cells/formulaText.ts';
 
 /** The longest formula that a spreadsheet cell holds. */
-export const longestFormula = 8192;
+const longestFormula = 8192;
 /** Levels of brackets and calls that a formula may have; spreadsheet programs take 64 of calls. */
 export const mostLevels = 200;
 

@@ -59,7 +59,7 @@ function isWhole(forms: readonly (ArgumentForm | undefined)[]): forms is readonl
 }
 
 /** An expression with each of our calls in it in its native form. */
-export function withoutOurs(node: AstExpression, place: NativePlace): AstExpression | undefined {
+function withoutOurs(node: AstExpression, place: NativePlace): AstExpression | undefined {
   if (node.type === 'LetExpression' || node.type === 'LambdaExpression') return undefined;
   if (node.type === 'CallExpression' && calledName(node) === undefined) return undefined;
   if (!('arguments' in node)) return node;

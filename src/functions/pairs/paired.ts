@@ -40,7 +40,7 @@ export function pairedBy(
 }
 
 /** The same in the order given, values twice and all. */
-export function placesOf(ranges: readonly [NamedCells, ...NamedCells[]]): Place[] | FunctionError {
+function placesOf(ranges: readonly [NamedCells, ...NamedCells[]]): Place[] | FunctionError {
   const [key] = ranges;
   const { length } = key.cells;
   for (const { name, cells, oneForAll } of ranges) {

@@ -10,7 +10,7 @@ export interface BestCorrections {
 }
 
 /** More sets than this are not tried. */
-export const MOST_SETS = 20_000;
+const MOST_SETS = 20_000;
 
 /**
  * The `budget` corrections (a whole number, 1 or above) that leave the objective least: every set where there are at most

@@ -22,7 +22,7 @@ function lateBy(margin: number, spread: number): [late: number, inTime: number] 
 }
 
 /** The same for a member whose shared part is shared with nobody: one normal of both parts together. */
-export function lateAlone(member: AgainstLimit): [late: number, inTime: number] {
+function lateAlone(member: AgainstLimit): [late: number, inTime: number] {
   return lateGiven({ ...member, shared: 0, spread: Math.hypot(member.shared, member.spread) }, 0);
 }
 
@@ -35,7 +35,7 @@ export function withMember(counts: readonly number[], [late, inTime]: readonly [
 }
 
 /** Late counts of two lots of members that share nothing. */
-export function convolved(one: readonly number[], other: readonly number[]): number[] {
+function convolved(one: readonly number[], other: readonly number[]): number[] {
   const sums = new Array<number>(one.length + other.length - 1).fill(0);
   for (const [i, a] of one.entries())
     for (const [j, b] of other.entries()) sums[i + j] = (sums[i + j] ?? 0) + a * b;
@@ -43,7 +43,7 @@ export function convolved(one: readonly number[], other: readonly number[]): num
 }
 
 /** Members by what they share; those without a batch, and those alone in one, stand alone. */
-export function batchesOf<T extends { readonly batch: string | null }>(members: readonly T[]): T[][] {
+function batchesOf<T extends { readonly batch: string | null }>(members: readonly T[]): T[][] {
   const named = new Map<string, T[]>();
   const alone: T[][] = [];
   for (const member of members) {

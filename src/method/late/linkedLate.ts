@@ -36,7 +36,7 @@ export function linkedLate({ groups, batches }: Linked): AnyAndAll {
 
   const local = (group: Voters): number[] =>
     lateCounts(group.members.filter(({ batch }) => batch === null || !batches.includes(batch)));
-  const lone = loose.map((group) => {
+  const independent = loose.map((group) => {
     const so = local(group);
     const members = ofBatch(group, farthest);
     return { so, members, needed: group.needed, counts: new Float64Array(so.length + members.length) };
@@ -49,7 +49,7 @@ export function linkedLate({ groups, batches }: Linked): AnyAndAll {
   for (const [at, z] of nodes.entries()) {
     let logNone = 0;
     let every = 1;
-    for (const { so, members, needed, counts } of lone) {
+    for (const { so, members, needed, counts } of independent) {
       countsGiven(so, members, z, counts);
       let late = 0;
       for (let j = needed; j < counts.length; j++) late += counts[j] ?? 0;

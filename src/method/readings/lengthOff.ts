@@ -8,7 +8,7 @@ export interface LengthOff {
 }
 
 /** Beyond this part of the length the rough rule says nothing. */
-export const MOST_LENGTH = 1 / 5;
+const MOST_LENGTH = 1 / 5;
 /** Percent of sensitivity for each percent of length: from as much to a third more. */
 const PER_LENGTH = 4 / 3;
 /** Two ratios are about the same where the smaller is at least this part of the larger. */

@@ -6,7 +6,7 @@ import { AuditView } from '../audit/AuditView.tsx';
 import { CareView } from '../care/CareView.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { QuickView } from '../quick/QuickView.tsx';
-import { appWords } from './appWords.ts';
+import { appMessages } from './appMessages.ts';
 import { PortContext } from './paneContext.ts';
 import type { ViewId } from './views.ts';
 import { Tour } from '../tour/Tour.tsx';
@@ -52,25 +52,25 @@ export function App({ port, view, remark, takeSelected }: AppProps): JSX.Element
   return (
     <PortContext.Provider value={port}>
       <header class="masthead">
-        <h1>{appWords.name}</h1>
+        <h1>{appMessages.name}</h1>
       </header>
       <main>
         {remark !== null && <Notice tone="note">{remark}</Notice>}
         <Tabs
-          label={appWords.views}
+          label={appMessages.views}
           chosen={chosen}
           onChoose={setChosen}
           tabs={[
-            { id: 'quick', name: appWords.quick, content: <QuickView takeSelected={takeSelected} /> },
-            { id: 'audit', name: appWords.audit, content: <AuditView asked={asked} /> },
-            { id: 'care', name: appWords.care, content: <CareView shown={chosen === 'care'} /> },
+            { id: 'quick', name: appMessages.quick, content: <QuickView takeSelected={takeSelected} /> },
+            { id: 'audit', name: appMessages.audit, content: <AuditView asked={asked} /> },
+            { id: 'care', name: appMessages.care, content: <CareView shown={chosen === 'care'} /> },
           ]}
         />
       </main>
       <footer class="caution">
         <Tour onView={setChosen} />
         <details>
-          <summary>{appWords.cautionShort}</summary>
+          <summary>{appMessages.cautionShort}</summary>
           <p>{caution}</p>
         </details>
       </footer>

@@ -1,11 +1,11 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { Notice } from '../parts/Notice.tsx';
-import { Progress } from '../parts/LongDeedPart.tsx';
+import { Progress } from '../parts/LongActionPart.tsx';
 import { Said } from '../parts/Said.tsx';
 import { AskingPart } from './asking/AskingPart.tsx';
 import { KeptAnswers } from './asking/KeptAnswers.tsx';
-import { auditWords } from './auditWords.ts';
+import { auditMessages } from './auditMessages.ts';
 import { CheckResults } from './check/CheckResults.tsx';
 import { PolicyForm } from './policy/PolicyForm.tsx';
 import { Results } from './results/Results.tsx';
@@ -38,9 +38,9 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
   );
   const progress = work && (
     <Progress
-      label={auditWords.steps[work.step]}
+      label={auditMessages.steps[work.step]}
       part={work.part}
-      cancelText={auditWords.cancel}
+      cancelText={auditMessages.cancel}
       onCancel={cancel}
     />
   );
@@ -52,7 +52,7 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
         start('columns');
       }}
     >
-      {auditWords.show}
+      {auditMessages.show}
     </button>
   );
   const further = (
@@ -68,10 +68,10 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
   );
   return (
     <div ref={view}>
-      {(!answered || asksFirst) && <h2>{auditWords.title}</h2>}
+      {(!answered || asksFirst) && <h2>{auditMessages.title}</h2>}
       {!answered && (
         <>
-          <p class="quiet">{auditWords.intro}</p>
+          <p class="quiet">{auditMessages.intro}</p>
           {progress ?? (
             <div class="button-row">
               <button
@@ -81,7 +81,7 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
                   start('report');
                 }}
               >
-                {auditWords.run}
+                {auditMessages.run}
               </button>
               {show}
             </div>
@@ -98,7 +98,7 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
           <Said text={refusal} most={1500} />
         </Notice>
       )}
-      {cancelled && <Notice tone="note">{auditWords.cancelled}</Notice>}
+      {cancelled && <Notice tone="note">{auditMessages.cancelled}</Notice>}
       {asksFirst && asking}
       {answered ? (
         <Results
@@ -106,7 +106,10 @@ export function AuditView({ asked }: { asked: number }): JSX.Element {
           workbook={workbook}
           map={state.map}
           onMap={setMap}
-          outOfDate={[...(stale ? [auditWords.stale] : []), ...(unsettled ? [auditWords.unsettled] : [])]}
+          outOfDate={[
+            ...(stale ? [auditMessages.stale] : []),
+            ...(unsettled ? [auditMessages.unsettled] : []),
+          ]}
           onAgain={
             work
               ? null

@@ -2,7 +2,7 @@ import { parseColumnMap, type ColumnMap } from '../../audit/model/columnMap.ts';
 import { parsePolicy, defaultPolicy, type Policy } from '../../audit/model/policy.ts';
 import { AuditRefused } from '../../audit/model/refused.ts';
 import type { WorkbookPort } from '../../hosts/port/port.ts';
-import { auditWords } from './auditWords.ts';
+import { auditMessages } from './auditMessages.ts';
 
 /** Keys of the documents that travel with the workbook. */
 const keys = { map: 'tripdrift.columns', policy: 'tripdrift.policy' } as const;
@@ -33,8 +33,8 @@ export async function readKept(port: WorkbookPort): Promise<Kept> {
     }
   };
   return {
-    map: use(await port.readSetting(keys.map), parseColumnMap, {}, () => auditWords.answersLost),
-    policy: use(await port.readSetting(keys.policy), parsePolicy, defaultPolicy, auditWords.policyLost),
+    map: use(await port.readSetting(keys.map), parseColumnMap, {}, () => auditMessages.answersLost),
+    policy: use(await port.readSetting(keys.policy), parsePolicy, defaultPolicy, auditMessages.policyLost),
     remarks,
   };
 }

@@ -9,7 +9,7 @@ import { AuditRefused } from '../../audit/model/refused.ts';
 import { mergeMaps } from '../../audit/read/understand/answers/merge.ts';
 import { withoutAnswers } from './asking/answers.ts';
 import { understandRun } from './asking/asked.ts';
-import { auditWords } from './auditWords.ts';
+import { auditMessages } from './auditMessages.ts';
 import { auditReducer, firstAuditState, type AuditState } from './auditState.ts';
 import { keepMap, keepPolicy, readKept } from './kept.ts';
 import { earlierIn } from './since/earlierIn.ts';
@@ -129,7 +129,7 @@ export function useAudit(): Audit {
   };
   const keep = (saved: Promise<void>): void => {
     saved.catch((error: unknown) => {
-      setRemarks([`${auditWords.notKept} ${plainMessage(error)}`]);
+      setRemarks([`${auditMessages.notKept} ${plainMessage(error)}`]);
     });
   };
   const setMap = (map: ColumnMap): void => {

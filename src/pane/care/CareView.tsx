@@ -5,13 +5,13 @@ import { version } from '../../audit/model/version.ts';
 import { usePort } from '../app/paneContext.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
-import { useDeed } from '../parts/useLongDeed.ts';
+import { useAction } from '../parts/useLongAction.ts';
 import { columnLetters } from '../../cells/address.ts';
 import type { CellPlace } from '../../hosts/port/port.ts';
 import { CellLink } from '../parts/CellLink.tsx';
 
 /** Texts of the care view. */
-const careWords = {
+const careMessages = {
   title: 'Care',
   functions: 'Worksheet functions',
   looking: 'Checking the worksheet functions…',
@@ -56,24 +56,24 @@ const shownAtMost = 100;
 export function CareView({ shown }: { shown: boolean }): JSX.Element {
   return (
     <>
-      <h2>{careWords.title}</h2>
-      <h3>{careWords.functions}</h3>
+      <h2>{careMessages.title}</h2>
+      <h3>{careMessages.functions}</h3>
       <FunctionsLine shown={shown} />
-      <h3>{careWords.broken}</h3>
+      <h3>{careMessages.broken}</h3>
       <BrokenFormulas />
-      <h3>{careWords.recalculation}</h3>
+      <h3>{careMessages.recalculation}</h3>
       <Recalculate />
-      <h3>{careWords.sharing}</h3>
-      <p>{careWords.sharingHow}</p>
-      <h3>{careWords.rules}</h3>
-      <p>{careWords.rulesVersion(version)}</p>
-      <h3>{careWords.caution}</h3>
+      <h3>{careMessages.sharing}</h3>
+      <p>{careMessages.sharingHow}</p>
+      <h3>{careMessages.rules}</h3>
+      <p>{careMessages.rulesVersion(version)}</p>
+      <h3>{careMessages.caution}</h3>
       <p>{caution}</p>
-      <h3>{careWords.help}</h3>
+      <h3>{careMessages.help}</h3>
       <p>
-        {careWords.helpText}{' '}
+        {careMessages.helpText}{' '}
         <a href={helpAddress} target="_blank" rel="noreferrer">
-          {careWords.helpLink}
+          {careMessages.helpLink}
         </a>
       </p>
     </>
@@ -91,15 +91,15 @@ function FunctionsLine({ shown }: { shown: boolean }): JSX.Element {
       setReady(null);
     });
   }, [port, shown]);
-  if (ready === 'looking') return <p role="status">{careWords.looking}</p>;
-  const said = ready === null ? careWords.unknown : ready ? careWords.ready : careWords.notReady;
+  if (ready === 'looking') return <p role="status">{careMessages.looking}</p>;
+  const said = ready === null ? careMessages.unknown : ready ? careMessages.ready : careMessages.notReady;
   return <p role="status">{said}</p>;
 }
 
 /** Calculates every Tripdrift formula of the workbook anew. */
 function Recalculate(): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   const [count, setCount] = useState<number | null>(null);
   return (
     <div class="deed">
@@ -108,19 +108,19 @@ function Recalculate(): JSX.Element {
         class="button"
         onClick={() => {
           setCount(null);
-          deed.run(async () => {
+          action.run(async () => {
             setCount(await port.recalculate());
           });
         }}
       >
-        {careWords.recalculate}
+        {careMessages.recalculate}
       </button>
-      {deed.refusal !== null && (
+      {action.refusal !== null && (
         <Notice tone="problem">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </Notice>
       )}
-      {count !== null && <Notice tone="done">{careWords.recalculated(count)}</Notice>}
+      {count !== null && <Notice tone="done">{careMessages.recalculated(count)}</Notice>}
     </div>
   );
 }
@@ -128,32 +128,32 @@ function Recalculate(): JSX.Element {
 /** Finds cells whose Tripdrift formula lost its function, lists them, and repairs them when asked. */
 function BrokenFormulas(): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   const [found, setFound] = useState<readonly CellPlace[] | null>(null);
   const [repaired, setRepaired] = useState<number | null>(null);
   return (
     <div class="deed">
-      <p class="quiet">{careWords.brokenIntro}</p>
+      <p class="quiet">{careMessages.brokenIntro}</p>
       <button
         type="button"
         class="button"
         onClick={() => {
           setRepaired(null);
-          deed.run(async () => {
+          action.run(async () => {
             setFound(await port.findBrokenFormulas());
           });
         }}
       >
-        {careWords.find}
+        {careMessages.find}
       </button>
-      {deed.refusal !== null && (
+      {action.refusal !== null && (
         <Notice tone="problem">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </Notice>
       )}
-      {repaired !== null && <Notice tone="done">{careWords.repaired(repaired)}</Notice>}
+      {repaired !== null && <Notice tone="done">{careMessages.repaired(repaired)}</Notice>}
       {found !== null && (
-        <p role="status">{found.length === 0 ? careWords.none : careWords.found(found.length)}</p>
+        <p role="status">{found.length === 0 ? careMessages.none : careMessages.found(found.length)}</p>
       )}
       {found !== null && found.length > 0 && (
         <>
@@ -164,18 +164,18 @@ function BrokenFormulas(): JSX.Element {
               </li>
             ))}
           </ul>
-          {found.length > shownAtMost && <p class="quiet">{careWords.more(found.length - shownAtMost)}</p>}
+          {found.length > shownAtMost && <p class="quiet">{careMessages.more(found.length - shownAtMost)}</p>}
           <button
             type="button"
             class="button button-first"
             onClick={() => {
-              deed.run(async () => {
+              action.run(async () => {
                 setRepaired(await port.repairFormulas(found));
                 setFound(await port.findBrokenFormulas());
               });
             }}
           >
-            {careWords.repair(found.length)}
+            {careMessages.repair(found.length)}
           </button>
         </>
       )}

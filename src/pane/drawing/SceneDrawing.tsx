@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import { rounded } from '../../audit/model/wording.ts';
-import { drawingWords, sceneInWords, laneLabel } from './drawingWords.ts';
+import { drawingMessages, sceneInWords, laneLabel } from './drawingMessages.ts';
 import { positionOf, type Scene, type Lane } from './scene.ts';
 import { axisHeight, edges, footHeight, headHeight, laneHeight, width } from './sizes.ts';
 import { laneNumbers } from './laneNumbers.ts';
@@ -27,12 +27,12 @@ export function SceneDrawing({ scene }: { scene: Scene }): JSX.Element {
         <title id={id}>{sceneInWords(scene)}</title>
         {limit !== null && (
           <Mark name="limit" at={x(limit)} from={headHeight - 4} to={axis} labelAt={12}>
-            {drawingWords.limitLabel(scene, limit)}
+            {drawingMessages.limitLabel(scene, limit)}
           </Mark>
         )}
         {reading !== null && (
           <Mark name="reading" at={x(reading)} from={top} to={axis} labelAt={axis + axisHeight + 8}>
-            {drawingWords.readingLabel(scene, reading)}
+            {drawingMessages.readingLabel(scene, reading)}
           </Mark>
         )}
         {lanes.map((lane, index) => (
@@ -49,7 +49,7 @@ export function SceneDrawing({ scene }: { scene: Scene }): JSX.Element {
           </g>
         ))}
         <text class="axis-name" x={edges.right} y={axis + 29} text-anchor="end">
-          {drawingWords.axis(unit)}
+          {drawingMessages.axis(unit)}
         </text>
       </svg>
       <Legend scene={scene} />
@@ -99,7 +99,7 @@ function Reach({ scene, reach, axis, y }: ReachProps): JSX.Element {
         <line x1={end} x2={end} y1={axis - 6} y2={axis + 6} />
       )}
       <text x={edges.left} y={y}>
-        {drawingWords.reachLabel(scene, reach)}
+        {drawingMessages.reachLabel(scene, reach)}
       </text>
     </g>
   );
@@ -147,33 +147,33 @@ function Legend({ scene }: { scene: Scene }): JSX.Element {
   const banded = scene.lanes.some((lane) => lane.low !== null && lane.high !== null);
   return (
     <figcaption class="legend" aria-hidden="true">
-      <Entry name={drawingWords.intended}>
+      <Entry name={drawingMessages.intended}>
         <circle class="lane-intended" cx={8} cy={8} r={5} />
       </Entry>
-      <Entry name={drawingWords.effective}>
+      <Entry name={drawingMessages.effective}>
         <path class="lane-effective" d="M8,1l6,7l-6,7l-6,-7z" />
       </Entry>
       {banded && (
-        <Entry name={drawingWords.band}>
+        <Entry name={drawingMessages.band}>
           <rect class="lane-band" x={1} y={2} width={14} height={12} rx={2} />
         </Entry>
       )}
       {scene.limit !== null && (
-        <Entry name={drawingWords.limit}>
+        <Entry name={drawingMessages.limit}>
           <g class="mark mark-limit">
             <line x1={8} x2={8} y1={0} y2={16} />
           </g>
         </Entry>
       )}
       {scene.reach !== null && (
-        <Entry name={drawingWords.reach}>
+        <Entry name={drawingMessages.reach}>
           <g class="reach">
             <line x1={0} x2={16} y1={8} y2={8} />
           </g>
         </Entry>
       )}
       {scene.reading !== null && (
-        <Entry name={drawingWords.reading}>
+        <Entry name={drawingMessages.reading}>
           <g class="mark mark-reading">
             <path d="M8,13l-5,-9h10z" />
           </g>

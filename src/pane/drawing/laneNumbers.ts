@@ -1,4 +1,4 @@
-import { scaleNumber } from './drawingWords.ts';
+import { scaleNumber } from './drawingMessages.ts';
 import { positionOf, type Lane, type Scene } from './scene.ts';
 import { edges } from './sizes.ts';
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { helpWords } from './helpWords.ts';
+import { helpMessages } from './helpMessages.ts';
 
 interface HelpProps {
   /** What it explains. */
@@ -17,7 +17,7 @@ export function Help({ about, children }: HelpProps): JSX.Element {
       <button
         type="button"
         class="help-mark"
-        aria-label={helpWords.about(about)}
+        aria-label={helpMessages.about(about)}
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         onClick={(event) => {

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { standings, standingWords, type Standing } from '../audit/channels/standing.ts';
 import { Help } from './Help.tsx';
-import { helpWords, standingHelp } from './helpWords.ts';
+import { helpMessages, standingHelp } from './helpMessages.ts';
 import { VerdictSketch } from './VerdictSketch.tsx';
 
 /** What one verdict means, behind a question mark. */
@@ -16,7 +16,7 @@ export function StandingHelp({ standing }: { standing: Standing }): JSX.Element 
 /** What all verdicts mean, behind one question mark. */
 export function StandingsHelp(): JSX.Element {
   return (
-    <Help about={helpWords.standings}>
+    <Help about={helpMessages.standings}>
       {standings.map((standing) => (
         <span key={standing} class="help-entry">
           <b>{standingWords[standing]}</b> <Meaning standing={standing} />

@@ -3,7 +3,7 @@ import { columnNumber } from '../../cells/address.ts';
 import { Said } from './Said.tsx';
 import type { CellPlace } from '../../hosts/port/port.ts';
 import { usePort } from '../app/paneContext.ts';
-import { useDeed } from './useLongDeed.ts';
+import { useAction } from './useLongAction.ts';
 
 interface CellLinkProps {
   readonly sheet: string;
@@ -40,21 +40,21 @@ export function CellButton({
   children: ComponentChildren;
 }): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   return (
     <>
       <button
         type="button"
         class="cell-link"
         onClick={() => {
-          deed.run(() => port.selectCell(place));
+          action.run(() => port.selectCell(place));
         }}
       >
         {children}
       </button>
-      {deed.refusal !== null && (
+      {action.refusal !== null && (
         <span class="field-complaint" role="alert">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </span>
       )}
     </>

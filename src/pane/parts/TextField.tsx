@@ -12,18 +12,16 @@ interface TextFieldProps {
   readonly hint?: ComponentChildren;
   /** A sentence behind a question mark beside the label; then the label must be a text. */
   readonly help?: string | undefined;
-  readonly complaint?: string | undefined;
+  readonly fault?: string | undefined;
   readonly numeric?: boolean;
   readonly onCommit?: () => void;
 }
 
 /** A labelled text field with its unit, a hint, and what is wrong with what was entered. */
 export function TextField(props: TextFieldProps): JSX.Element {
-  const { label, value, onText, unit, placeholder, hint, help, complaint, numeric = false, onCommit } = props;
+  const { label, value, onText, unit, placeholder, hint, help, fault, numeric = false, onCommit } = props;
   const id = useId();
-  const described = [hint ? `${id}-hint` : '', complaint ? `${id}-complaint` : ''].filter(
-    (part) => part !== '',
-  );
+  const described = [hint ? `${id}-hint` : '', fault ? `${id}-complaint` : ''].filter((part) => part !== '');
   return (
     <div class="field">
       {help === undefined ? (
@@ -43,7 +41,7 @@ export function TextField(props: TextFieldProps): JSX.Element {
           spellcheck={false}
           value={value}
           placeholder={placeholder}
-          aria-invalid={complaint ? true : undefined}
+          aria-invalid={fault ? true : undefined}
           aria-describedby={described.length > 0 ? described.join(' ') : undefined}
           onInput={(event) => {
             onText(event.currentTarget.value);
@@ -57,9 +55,9 @@ export function TextField(props: TextFieldProps): JSX.Element {
           {hint}
         </span>
       )}
-      {complaint !== undefined && (
+      {fault !== undefined && (
         <span class="field-complaint" id={`${id}-complaint`} role="alert">
-          {complaint}
+          {fault}
         </span>
       )}
     </div>

@@ -6,7 +6,7 @@ import { Said } from '../parts/Said.tsx';
 import { addressOf } from './formula.ts';
 import type { Found } from './fromSelection.ts';
 import type { Role } from './headerRole.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 interface AskRolesProps {
   readonly found: readonly Found[];
@@ -25,8 +25,8 @@ export function AskRoles({ found, guess, onUse }: AskRolesProps): JSX.Element {
   const nothing = used.length < 2 || twice;
   return (
     <fieldset>
-      <legend>{quickWords.ask}</legend>
-      <p class="quiet">{quickWords.askHint}</p>
+      <legend>{quickMessages.ask}</legend>
+      <p class="quiet">{quickMessages.askHint}</p>
       {found.map(({ place, cell, header }, index) => (
         <div key={addressOf(place)} class="role">
           <span>
@@ -38,12 +38,12 @@ export function AskRoles({ found, guess, onUse }: AskRolesProps): JSX.Element {
             </span>
           </span>
           <ChoiceField
-            label={quickWords.askOf(addressOf(place))}
+            label={quickMessages.askOf(addressOf(place))}
             labelHidden
             value={roles[index] ?? ''}
             choices={[
-              { value: '', text: quickWords.leaveOut },
-              ...offered.map((role) => ({ value: role, text: quickWords.roles[role] })),
+              { value: '', text: quickMessages.leaveOut },
+              ...offered.map((role) => ({ value: role, text: quickMessages.roles[role] })),
             ]}
             onChoice={(value) => {
               setRoles(
@@ -64,7 +64,7 @@ export function AskRoles({ found, guess, onUse }: AskRolesProps): JSX.Element {
             onUse(roles);
           }}
         >
-          {quickWords.use}
+          {quickMessages.use}
         </button>
       </div>
     </fieldset>

@@ -4,11 +4,11 @@ import type { CellPlace, Selection } from '../../hosts/port/port.ts';
 import { usePort } from '../app/paneContext.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
-import { useDeed } from '../parts/useLongDeed.ts';
+import { useAction } from '../parts/useLongAction.ts';
 import { addressOf, effectiveFormula, sameCell } from './formula.ts';
 import type { QuickValues } from './quickAnswer.ts';
 import type { QuickState } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 interface InsertFormulaProps {
   readonly values: QuickValues;
@@ -22,7 +22,7 @@ type Outcome =
 /** Puts the formula into the selected cell. A filled cell is overwritten only after the user said so, and only that one. */
 export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   const [said, setSaid] = useState<Outcome | null>(null);
 
   const insert = async (agreed: CellPlace | null): Promise<void> => {
@@ -42,7 +42,7 @@ export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Elem
     setSaid({ kind: 'inserted', at: target });
   };
   const start = (agreed: CellPlace | null): void => {
-    deed.run(() => insert(agreed));
+    action.run(() => insert(agreed));
   };
 
   return (
@@ -54,28 +54,28 @@ export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Elem
           start(null);
         }}
       >
-        {quickWords.insert}
+        {quickMessages.insert}
       </button>
-      <span class="quiet">{quickWords.insertHint}</span>
-      {deed.refusal !== null && (
+      <span class="quiet">{quickMessages.insertHint}</span>
+      {action.refusal !== null && (
         <Notice tone="problem">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </Notice>
       )}
       {said?.kind === 'inserted' && (
         <Notice tone="done">
-          <Said text={quickWords.inserted(addressOf(said.at))} />
+          <Said text={quickMessages.inserted(addressOf(said.at))} />
         </Notice>
       )}
       {said?.kind === 'itself' && (
         <Notice tone="problem">
-          <Said text={quickWords.readsItself(addressOf(said.at))} />
+          <Said text={quickMessages.readsItself(addressOf(said.at))} />
         </Notice>
       )}
       {said?.kind === 'filled' && (
         <Notice tone="warning">
-          {said.moved && <Said text={quickWords.moved(addressOf(said.at))} />}{' '}
-          <Said text={quickWords.filled(addressOf(said.at))} />
+          {said.moved && <Said text={quickMessages.moved(addressOf(said.at))} />}{' '}
+          <Said text={quickMessages.filled(addressOf(said.at))} />
           <span class="button-row">
             <button
               type="button"
@@ -84,7 +84,7 @@ export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Elem
                 start(said.at);
               }}
             >
-              {quickWords.overwrite}
+              {quickMessages.overwrite}
             </button>
             <button
               type="button"
@@ -93,7 +93,7 @@ export function InsertFormula({ values, sources }: InsertFormulaProps): JSX.Elem
                 setSaid(null);
               }}
             >
-              {quickWords.keep}
+              {quickMessages.keep}
             </button>
           </span>
         </Notice>

@@ -11,34 +11,34 @@ import {
   type QuickState,
   type SetpointKind,
 } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 interface QuickFieldsProps {
   readonly state: QuickState;
-  readonly complaints: QuickReading['complaints'];
+  readonly faults: QuickReading['faults'];
   readonly dispatch: (action: QuickAction) => void;
 }
 
 const kinds: readonly SetpointKind[] = ['danger', 'alert'];
 
 /** The numbers that the quick answer is worked out from. */
-export function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): JSX.Element {
+export function QuickFields({ state, faults, dispatch }: QuickFieldsProps): JSX.Element {
   const field = (name: QuickField, unit?: string): JSX.Element => {
     const source = name === 'uncertainty' ? undefined : state.sources[name];
     return (
       <TextField
-        label={quickWords[name]}
+        label={quickMessages[name]}
         value={state.texts[name]}
         numeric
         {...(unit === undefined ? {} : { unit })}
         hint={
           source && (
             <>
-              {quickWords.from} <Said text={addressOf(source)} most={60} />
+              {quickMessages.from} <Said text={addressOf(source)} most={60} />
             </>
           )
         }
-        complaint={complaints[name]}
+        fault={faults[name]}
         onText={(text) => {
           dispatch({ type: 'typed', field: name, text });
         }}
@@ -49,15 +49,15 @@ export function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): 
     <div class="fields">
       <div class="field-pair">
         <ChoiceField
-          label={quickWords.kind}
+          label={quickMessages.kind}
           value={state.kind}
-          choices={kinds.map((kind) => ({ value: kind, text: quickWords[kind] }))}
+          choices={kinds.map((kind) => ({ value: kind, text: quickMessages[kind] }))}
           onChoice={(value) => {
             dispatch({ type: 'kind', kind: value === 'alert' ? 'alert' : 'danger' });
           }}
         />
         <ChoiceField
-          label={quickWords.unit}
+          label={quickMessages.unit}
           value={state.unit}
           choices={[...new Set<string>([...displacementUnits, state.unit])].map((unit) => ({
             value: unit,
@@ -68,11 +68,11 @@ export function QuickFields({ state, complaints, dispatch }: QuickFieldsProps): 
           }}
         />
         {field('setpoint', state.unit)}
-        {field('uncertainty', quickWords.uncertaintyUnit)}
+        {field('uncertainty', quickMessages.uncertaintyUnit)}
         {field('configured')}
         {field('measured')}
       </div>
-      {Object.keys(state.sources).length === 0 && <p class="field-hint">{quickWords.sensitivityHint}</p>}
+      {Object.keys(state.sources).length === 0 && <p class="field-hint">{quickMessages.sensitivityHint}</p>}
     </div>
   );
 }

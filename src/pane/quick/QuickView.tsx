@@ -6,7 +6,7 @@ import { InsertFormula } from './InsertFormula.tsx';
 import { QuickFields } from './QuickFields.tsx';
 import { readQuick } from './quickAnswer.ts';
 import { emptyQuick, quickReducer } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { useFollow } from './useFollow.ts';
 import { TakeFromSelection } from './TakeFromSelection.tsx';
@@ -15,14 +15,14 @@ import { TakeFromSelection } from './TakeFromSelection.tsx';
 export function QuickView({ takeSelected }: { takeSelected: boolean }): JSX.Element {
   const [state, dispatch] = useReducer(quickReducer, emptyQuick);
   const lost = useFollow(state, dispatch);
-  const { complaints, answer } = readQuick(state);
+  const { faults, answer } = readQuick(state);
   const scene = answer && quickScene(state, answer);
   return (
     <>
-      <h2>{quickWords.title}</h2>
+      <h2>{quickMessages.title}</h2>
       <TakeFromSelection state={state} dispatch={dispatch} atOnce={takeSelected} />
-      {lost && <Notice tone="outdated">{quickWords.lost}</Notice>}
-      <QuickFields state={state} complaints={complaints} dispatch={dispatch} />
+      {lost && <Notice tone="outdated">{quickMessages.lost}</Notice>}
+      <QuickFields state={state} faults={faults} dispatch={dispatch} />
       <div class="answer" aria-live="polite">
         {answer ? (
           <>
@@ -34,7 +34,7 @@ export function QuickView({ takeSelected }: { takeSelected: boolean }): JSX.Elem
             ))}
           </>
         ) : (
-          <p class="quiet">{quickWords.waiting}</p>
+          <p class="quiet">{quickMessages.waiting}</p>
         )}
       </div>
       {scene && <SceneDrawing scene={scene} />}

@@ -3,11 +3,11 @@ import { useEffect, useState } from 'preact/hooks';
 import { usePort } from '../app/paneContext.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
-import { useDeed } from '../parts/useLongDeed.ts';
+import { useAction } from '../parts/useLongAction.ts';
 import { AskRoles } from './AskRoles.tsx';
 import { takeFrom, takeSaid, type Taken } from './fromSelection.ts';
 import { cellFields, type QuickAction, type QuickState } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 interface TakeFromSelectionProps {
   readonly state: QuickState;
@@ -19,7 +19,7 @@ interface TakeFromSelectionProps {
 /** Takes the numbers from the cells that are selected in the workbook by their headers, asks where these do not tell, and says which it took. */
 export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelectionProps): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   const [said, setSaid] = useState<readonly string[]>([]);
   const [took, setTook] = useState<string | null>(null);
   const [result, setResult] = useState<Taken | null>(null);
@@ -30,7 +30,7 @@ export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelection
     if (!('take' in outcome)) return;
     const { cells, kind, unit, said: more } = outcome.take;
     const names = cells.map(({ field }) =>
-      field === 'setpoint' && kind !== null ? quickWords[kind] : quickWords[field],
+      field === 'setpoint' && kind !== null ? quickMessages[kind] : quickMessages[field],
     );
     const others = cellFields.filter((field) => cells.every((cell) => cell.field !== field));
     const missing = others.filter((field) => state.texts[field].trim() === '');
@@ -38,8 +38,8 @@ export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelection
     setTook(taken(names));
     setSaid([
       ...more,
-      ...(missing.length > 0 ? [quickWords.missing(missing.map((field) => quickWords[field]))] : []),
-      ...(kept.length > 0 ? [quickWords.stays(kept.map((field) => quickWords[field]))] : []),
+      ...(missing.length > 0 ? [quickMessages.missing(missing.map((field) => quickMessages[field]))] : []),
+      ...(kept.length > 0 ? [quickMessages.stays(kept.map((field) => quickMessages[field]))] : []),
     ]);
     dispatch({ type: 'took', cells, kind, unit });
   };
@@ -49,25 +49,25 @@ export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelection
     const selection = await port.readSelection();
     const { sheets } = await port.readWorkbook();
     const sheet = sheets.find(({ name }) => name === selection.sheet);
-    settle(takeFrom(sheet ?? { name: selection.sheet, rows: [] }, selection.area), quickWords.took);
+    settle(takeFrom(sheet ?? { name: selection.sheet, rows: [] }, selection.area), quickMessages.took);
   };
   useEffect(() => {
-    if (atOnce) deed.run(take);
+    if (atOnce) action.run(take);
   }, []);
-  const problem = deed.refusal ?? (result && 'refusal' in result ? result.refusal : null);
+  const problem = action.refusal ?? (result && 'refusal' in result ? result.refusal : null);
   return (
     <div class="deed">
       <button
         type="button"
         class="button"
         onClick={() => {
-          deed.run(take);
+          action.run(take);
         }}
       >
-        {quickWords.take}
+        {quickMessages.take}
       </button>
       <span class="quiet" role="status">
-        {took ?? quickWords.takeHint}
+        {took ?? quickMessages.takeHint}
       </span>
       {problem !== null && (
         <Notice tone="problem">
@@ -80,7 +80,7 @@ export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelection
           found={result.ask}
           guess={result.guess}
           onUse={(roles) => {
-            settle(takeSaid(result.ask, roles), quickWords.tookSaid);
+            settle(takeSaid(result.ask, roles), quickMessages.tookSaid);
           }}
         />
       )}

@@ -10,7 +10,7 @@ import { addressOf } from './formula.ts';
 import { headerRole, type Role } from './headerRole.ts';
 import { headerAbove, labelLeft } from './labels.ts';
 import type { CellField, SetpointKind, TakenCell } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 /** A filled cell that could be meant, with what stands beside it. */
 export interface Found {
@@ -57,7 +57,7 @@ export function takeFrom(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): Taken
   if (rolesOf(column).size >= 2) return byRoles(column, area);
   const below = rowBelow(sheet, area);
   if (below) return byRoles(below, area);
-  return { refusal: quickWords.tooFew(filledCells(sheet, area).length) };
+  return { refusal: quickMessages.tooFew(filledCells(sheet, area).length) };
 }
 
 /** What a person said of cells, as it is taken. */
@@ -79,7 +79,7 @@ function byRoles(found: readonly Found[], area: Area | null): Taken {
   const groups = [...setpoints, configured, measured];
   const several = groups.some((own) => own.length > 1);
   const alike = groups.some((own) => new Set(own.map(({ header }) => header)).size < own.length);
-  if (alike && area !== null) return { refusal: quickWords.severalRows };
+  if (alike && area !== null) return { refusal: quickMessages.severalRows };
   const told = setpoints.length > 0 || configured.length > 0 || measured.length > 0;
   const sure =
     told && !several && !unclear && !(setpoints.length === 2 && setpoints[1]?.[0]?.role === 'setpoint');
@@ -93,7 +93,7 @@ function byRoles(found: readonly Found[], area: Area | null): Taken {
 function asked(found: readonly Found[]): Taken {
   const meant = found.filter(({ role }) => role !== null);
   const shown = found.length <= mostAsked ? found : meant;
-  if (shown.length === 0 || shown.length > mostAsked) return { refusal: quickWords.tooMany(found.length) };
+  if (shown.length === 0 || shown.length > mostAsked) return { refusal: quickMessages.tooMany(found.length) };
   return { ask: shown, guess: guessed(shown) };
 }
 
@@ -125,20 +125,21 @@ function taken(
   ] as const satisfies readonly (readonly [CellField, Found | null])[]) {
     if (!found) continue;
     const read = readNumber(found.cell, undefined);
-    if ('why' in read) return { refusal: quickWords.noNumber(addressOf(found.place), notANumber[read.why]) };
+    if ('why' in read)
+      return { refusal: quickMessages.noNumber(addressOf(found.place), notANumber[read.why]) };
     cells.push({ field, place: found.place, value: read.value, beside: found.beside });
   }
   const [from, to] = [measured?.unit ?? null, configured?.unit ?? null];
   if (from && to && from.text !== to.text) {
     const at = cells.findIndex(({ field }) => field === 'measured');
     const value = convert(cells[at]?.value ?? NaN, from, to);
-    if (Number.isNaN(value)) return { refusal: quickWords.otherUnits(from.text, to.text) };
+    if (Number.isNaN(value)) return { refusal: quickMessages.otherUnits(from.text, to.text) };
     cells[at] = { field: 'measured', place: null, value, beside: '' };
-    said.push(quickWords.converted(from.text, to.text));
+    said.push(quickMessages.converted(from.text, to.text));
   } else if (configured && measured && (from === null) !== (to === null)) {
-    said.push(quickWords.oneUnit(from ? 'measured' : 'configured', (from ?? to)?.text ?? ''));
+    said.push(quickMessages.oneUnit(from ? 'measured' : 'configured', (from ?? to)?.text ?? ''));
   }
-  if (other && setpoint) said.push(quickWords.otherSetpoint(addressOf(other.place)));
+  if (other && setpoint) said.push(quickMessages.otherSetpoint(addressOf(other.place)));
   const role = setpoint?.role;
   return {
     take: {

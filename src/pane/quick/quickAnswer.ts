@@ -7,7 +7,7 @@ import { decide, type Verdict } from '../../method/decision/verdict.ts';
 import { effectiveThreshold, shift, shiftFraction } from '../../method/vibration/threshold.ts';
 import { indicated } from '../../method/vibration/panelReading.ts';
 import type { QuickField, QuickState } from './quickState.ts';
-import { quickWords } from './quickWords.ts';
+import { quickMessages } from './quickMessages.ts';
 
 export interface QuickValues {
   readonly setpoint: number;
@@ -30,39 +30,39 @@ export interface QuickAnswer {
 }
 
 export interface QuickReading {
-  readonly complaints: Readonly<Partial<Record<QuickField, string>>>;
+  readonly faults: Readonly<Partial<Record<QuickField, string>>>;
   /** `null` until every field that is needed is filled and right. */
   readonly answer: QuickAnswer | null;
 }
 
 /** What the fields say, or what is wrong with each. An empty field is no fault, only nothing yet. */
 export function readQuick(state: QuickState): QuickReading {
-  const complaints: Partial<Record<QuickField, string>> = {};
+  const faults: Partial<Record<QuickField, string>> = {};
   const numberIn = (field: QuickField): number | null => {
     const text = state.texts[field].trim();
     if (text === '') return null;
     const read = readNumber(text, undefined);
     if ('why' in read) {
-      complaints[field] = quickWords.notNumber(notANumber[read.why]);
+      faults[field] = quickMessages.notNumber(notANumber[read.why]);
       return null;
     }
     if (field === 'uncertainty') {
       if (read.value >= 0 && read.value < 100) return read.value / 100;
-      complaints[field] = quickWords.uncertaintyRange;
+      faults[field] = quickMessages.uncertaintyRange;
       return null;
     }
     if (read.value > 0 && !read.percent) return read.value;
-    complaints[field] = quickWords.notAbove(quickWords[field]);
+    faults[field] = quickMessages.notAbove(quickMessages[field]);
     return null;
   };
   const setpoint = numberIn('setpoint');
   const configured = numberIn('configured');
   const measured = numberIn('measured');
   const uncertainty = numberIn('uncertainty');
-  const usable = Object.keys(complaints).length === 0;
+  const usable = Object.keys(faults).length === 0;
   if (!usable || setpoint === null || configured === null || measured === null)
-    return { complaints, answer: null };
-  return { complaints, answer: answerOf({ setpoint, configured, measured, uncertainty }, state) };
+    return { faults, answer: null };
+  return { faults, answer: answerOf({ setpoint, configured, measured, uncertainty }, state) };
 }
 
 function answerOf(values: QuickValues, state: QuickState): QuickAnswer {

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ViewId } from '../app/views.ts';
-import { tourSteps, tourWords } from './tourWords.ts';
+import { tourSteps, tourMessages } from './tourMessages.ts';
 
 /** Where it is kept on this computer that the tour was seen. */
 const kept = 'tripdrift.tour';
@@ -28,7 +28,7 @@ export function Tour({ onView }: TourProps): JSX.Element | null {
   return (
     <section
       class="tour"
-      aria-label={tourWords.name}
+      aria-label={tourMessages.name}
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return;
         event.stopPropagation();
@@ -36,7 +36,7 @@ export function Tour({ onView }: TourProps): JSX.Element | null {
       }}
     >
       <p ref={head} tabIndex={-1}>
-        <b>{tourWords.step(step + 1, tourSteps.length)}</b> {now.text}
+        <b>{tourMessages.step(step + 1, tourSteps.length)}</b> {now.text}
       </p>
       <div class="button-row">
         <button
@@ -53,11 +53,11 @@ export function Tour({ onView }: TourProps): JSX.Element | null {
             setStep(step + 1);
           }}
         >
-          {last ? tourWords.done : tourWords.next}
+          {last ? tourMessages.done : tourMessages.next}
         </button>
         {!last && (
           <button type="button" class="button" onClick={end}>
-            {tourWords.skip}
+            {tourMessages.skip}
           </button>
         )}
       </div>

@@ -41,7 +41,7 @@ function followsFromCells({ inputs }: ChannelResult): boolean {
 }
 
 /** What became of a threshold, as people say it. */
-export const changeWords: Readonly<Record<ThresholdChange, string>> = {
+const changeWords: Readonly<Record<ThresholdChange, string>> = {
   corrected: 'corrected',
   unchanged: 'unchanged',
   'not judged': 'not judged',

@@ -72,7 +72,7 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
 }
 
 /** With which earlier audit this one is compared, as a sentence. */
-export function comparedWith({ before }: SinceResult): string {
+function comparedWith({ before }: SinceResult): string {
   const { input, audited, channels } = before;
   const when =
     before.from === 'tables'

@@ -11,12 +11,12 @@ const mostSeries = 255;
  * colour that is none, a measure out of range.
  */
 export function checkChart(chart: ChartModel, sheet: string): void {
-  const complaint = complaintOf(chart);
-  if (complaint !== undefined)
-    throw new Error(`chart "${chart.title ?? chart.alternativeText}" of sheet "${sheet}": ${complaint}`);
+  const fault = faultOf(chart);
+  if (fault !== undefined)
+    throw new Error(`chart "${chart.title ?? chart.alternativeText}" of sheet "${sheet}": ${fault}`);
 }
 
-function complaintOf(chart: ChartModel): string | undefined {
+function faultOf(chart: ChartModel): string | undefined {
   const { place, series } = chart;
   if (!isArea(place)) return 'its place is no area of cells';
   if (series.length === 0 || series.length > mostSeries)
@@ -36,10 +36,10 @@ function complaintOf(chart: ChartModel): string | undefined {
       : chart.series.map(({ color }) => color);
   const wrong = colors.find((color) => !/^[0-9A-F]{6}$/i.test(color));
   if (wrong !== undefined) return `colour "${wrong}" is not of the form RRGGBB`;
-  return chart.kind === 'scatter' ? looksComplaint(chart.series) : undefined;
+  return chart.kind === 'scatter' ? looksFault(chart.series) : undefined;
 }
 
-function looksComplaint(series: Extract<ChartModel, { kind: 'scatter' }>['series']): string | undefined {
+function looksFault(series: Extract<ChartModel, { kind: 'scatter' }>['series']): string | undefined {
   for (const { name, line, marker } of series) {
     if (!line && !marker) return `series "${name}" has neither a line nor markers`;
     if (line && !(line.width > 0 && line.width <= 100))

@@ -14,7 +14,7 @@ export const evidenceLabels = {
 } as const;
 
 /** Lines that say what the results are, and so are no part of them. */
-export const aboutResults: ReadonlySet<unknown> = new Set([evidenceLabels.results, evidenceLabels.sheets]);
+const aboutResults: ReadonlySet<unknown> = new Set([evidenceLabels.results, evidenceLabels.sheets]);
 
 /**
  * Whether a row of a summary is such a line and nothing more: a text that somebody put beside it is an edit. `cellAt`

@@ -9,7 +9,7 @@ import { isTitleOf } from '../titles.ts';
 import { isAboutResults } from './evidenceLabels.ts';
 
 /** Significant digits in which the numbers of results count: programs that calculate anew differ in the last ones. */
-export const resultDigits = 9;
+const resultDigits = 9;
 /** Numbers this close are equal: what a difference of equal ones leaves. */
 export const negligible = 1e-11;
 /** Characters of a text that count: what every host can write into one cell. */

@@ -6,7 +6,7 @@ import type { FleetFile, MachineCounts, Found } from './types.ts';
 import { correctionsOfAll } from '../../audit/advise/machineSentences.ts';
 
 /** The counts of each machine, worst machine first. */
-export function machineCounts(report: Report): readonly MachineCounts[] {
+function machineCounts(report: Report): readonly MachineCounts[] {
   return machinesOf(report)
     .map(({ name, summary, attention: [gravest] }): MachineCounts => ({
       machine: name,

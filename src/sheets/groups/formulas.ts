@@ -1,4 +1,4 @@
-import type { Seats } from './seats.ts';
+import type { Seats } from './voters.ts';
 import { trips, type ThresholdName } from '../../audit/model/threshold.ts';
 
 /** Places of the formulas of one direction. */
@@ -9,7 +9,7 @@ export interface GroupFormulas {
 }
 
 /** Columns that the formulas refer to. */
-export const votesNeeded = 'D';
+const votesNeeded = 'D';
 const votesNow = 'E';
 
 /**

@@ -12,7 +12,7 @@ import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { chanceText } from './chanceText.ts';
 import { formulasOf, groupFormulas, tripWord } from './formulas.ts';
 import { headerRow, worstFirst } from './worstFirst.ts';
-import { mostSeats, seatCells, seatsFor } from './seats.ts';
+import { mostSeats, voterCells, seatsFor } from './voters.ts';
 
 /** Columns before the members; `votesNeeded` is the letter of the fourth. */
 const columns = [
@@ -67,7 +67,7 @@ const wrapping = columns.map(([header, width]) => (wrapped.has(header) ? width :
 /** One row a voting group and threshold as they are now, worst first, its members beside it, with the vote as a native formula. */
 export function groupsSheet(report: Report): SheetModel {
   const { groups, actionOf } = worstFirst(report);
-  const seats = seatsFor(groups, columns.length + 1);
+  const voters = seatsFor(groups, columns.length + 1);
   const shown = roomFor(groups.length, headerRow);
   const lastRow = headerRow + Math.max(shown, 1);
   const below = (header: Header) => {
@@ -76,9 +76,9 @@ export function groupsSheet(report: Report): SheetModel {
   };
   return {
     name: sheetNames.groups,
-    widths: [...widths, ...seats.headers.map((header) => (header.endsWith('set at') ? 11 : 16))],
+    widths: [...widths, ...voters.headers.map((header) => (header.endsWith('set at') ? 11 : 16))],
     styles: { ...frameStyles, ...levelStyles },
-    formulas: groupFormulas(seats),
+    formulas: groupFormulas(voters),
     rowCount: lastRow,
     *rows() {
       yield { height: 24, cells: [cell(titleOf('groups', report), 'title')] };
@@ -86,7 +86,7 @@ export function groupsSheet(report: Report): SheetModel {
       yield { cells: [cell(reading, 'subtitle')] };
       yield {
         height: 45,
-        cells: [...columns.map(([header]) => header), ...seats.headers].map((header) =>
+        cells: [...columns.map(([header]) => header), ...voters.headers].map((header) =>
           cell(header, 'header'),
         ),
       };
@@ -94,13 +94,13 @@ export function groupsSheet(report: Report): SheetModel {
         yield { cells: [cell('No voting group is named in the monitor settings.', 'subtitle')] };
       for (let index = 0; index < shown; index++) {
         const group = groups[index];
-        if (group) yield groupRow(group, actionOf(group), seats.count);
+        if (group) yield groupRow(group, actionOf(group), voters.count);
       }
     },
     freeze: { rows: headerRow, columns: 1 },
     table: {
       name: tableNames.groups,
-      area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + seats.headers.length },
+      area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length + voters.headers.length },
     },
     merges: [{ top: 2, left: 1, bottom: 2, right: printedColumns }],
     shades: [
@@ -161,7 +161,7 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
   };
   const row = columns.map(([header]) => cells[header]);
   const texts = row.map((one, index) => (wrapping[index] ? String(one?.value ?? '') : ''));
-  return { height: heightOf(texts, wrapping, 6), cells: [...row, ...seatCells(group, seatCount, level)] };
+  return { height: heightOf(texts, wrapping, 6), cells: [...row, ...voterCells(group, seatCount, level)] };
 }
 
 /** What the group does as audited, shaded as the verdict of a threshold that does the same. */

@@ -4,7 +4,7 @@ import type { ChannelRow } from './channelRows.ts';
 import { type PageLine, clipped } from './paper.ts';
 
 /** Marks of the drawing. */
-export const marks = { set: '△', trips: '▼', limit: '┃' } as const;
+const marks = { set: '△', trips: '▼', limit: '┃' } as const;
 
 /** What a line of the drawing shows, each as a part of where it is set: 1 is on the setting. */
 interface DrawnLine {

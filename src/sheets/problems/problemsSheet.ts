@@ -87,8 +87,7 @@ function* listed({ channels, problems }: Report, others: readonly Line[]): Gener
   for (const severity of severities) {
     for (const line of others) if (line.severity === severity) yield line;
     for (const [channel, { tag, findings }] of channels.entries()) {
-      for (const finding of findings)
-        if (finding.severity === severity) yield lineOf(finding, tag, channel);
+      for (const finding of findings) if (finding.severity === severity) yield lineOf(finding, tag, channel);
     }
     for (const problem of problems) if (problem.severity === severity) yield lineOf(problem, '', undefined);
   }

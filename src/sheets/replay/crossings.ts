@@ -169,7 +169,7 @@ const letters = new Map<string, string>(
 );
 
 /** Letters of a column of the table. */
-export function letterOf(id: CrossingColumnId): string {
+function letterOf(id: CrossingColumnId): string {
   return letters.get(id) ?? '';
 }
 

@@ -48,7 +48,7 @@ export function* tidySheetsInSteps(workbook: Workbook, map: ColumnMap): Steps<nu
 }
 
 /** The two tables of a list that was understood in a workbook. */
-export function tidySheets(list: TidyList, { sheets }: Workbook): readonly SheetModel[] {
+function tidySheets(list: TidyList, { sheets }: Workbook): readonly SheetModel[] {
   const byName = new Map(sheets.map((sheet) => [sheet.name, sheet]));
   const textAt = ({ sheet: name, row, column }: Place): string => {
     const sheet = byName.get(name);

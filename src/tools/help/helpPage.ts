@@ -9,7 +9,7 @@ import { EXAMPLE_SHARE, registryFile } from '../sideload/registry.ts';
 import { caution } from '../../audit/model/caution.ts';
 
 /** The pages in the order in which one reads them; all of them make one page of the add-in. */
-export const pages = [
+const pages = [
   'start.md',
   'verdicts.md',
   'tables.md',
@@ -29,7 +29,7 @@ const folder = join(import.meta.dirname, '..', '..', 'help');
 const styles = 'help.css';
 
 /** The help page: what each verdict, table, sheet and function means, and how to host and install the add-in. */
-export function helpHtml({ address, cdn }: BuildOptions): string {
+function helpHtml({ address, cdn }: BuildOptions): string {
   // Worked out before the whole is: the list of headings is one for all that is parsed.
   const titles = new Map(pages.map((page) => [page as string, titleId(text(page))]));
   const marked = new Marked(gfmHeadingId(), {

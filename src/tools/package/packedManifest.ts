@@ -5,7 +5,7 @@ import { join } from 'node:path';
 const aside = 'package.checkout.json';
 
 /** package.json without the packages that are in the built files already: whoever installs them fetches nothing. */
-export function packedManifest(text: string): string {
+function packedManifest(text: string): string {
   const manifest = JSON.parse(text) as Record<string, unknown>;
   const bundled = new Set(['dependencies', 'devDependencies', 'optionalDependencies']);
   const rest = Object.fromEntries(Object.entries(manifest).filter(([name]) => !bundled.has(name)));

@@ -43,15 +43,15 @@ function entriesOf(members: readonly Member[], policy: PolicyFacts, hair: number
   const names: ThresholdName[] = ['danger', 'alert', 'counter danger', 'counter alert'];
   return names.flatMap((name) =>
     (most > 1 ? [1, most] : [1]).flatMap((multiplier) => {
-      const seats = members.map((member) => seatOf(member, name, multiplier > 1));
-      return seats.every(({ setpoint }) => setpoint === Infinity)
+      const voters = members.map((member) => voterOf(member, name, multiplier > 1));
+      return voters.every(({ setpoint }) => setpoint === Infinity)
         ? []
-        : [entry(members, seats, name, multiplier, policy, hair)];
+        : [entry(members, voters, name, multiplier, policy, hair)];
     }),
   );
 }
 
-interface Seat {
+interface Voter {
   readonly tag: string;
   readonly setpoint: number;
   readonly effective: number;
@@ -61,7 +61,7 @@ interface Seat {
  * A member by the line that governs it; what cannot act, is in bypass, marked faulty by the monitor or not known, for whatever
  * reason, counts as infinite: it casts no vote, which is what holds where the site says nothing else.
  */
-function seatOf({ facts, thresholds }: Member, name: ThresholdName, multiplied: boolean): Seat {
+function voterOf({ facts, thresholds }: Member, name: ThresholdName, multiplied: boolean): Voter {
   const factor = multiplied ? Math.max(1, facts.multiplier ?? 1) : 1;
   const own = thresholds.find((one) => one.name === name && one.multiplier === factor);
   const { setpoint, effective, verdict } = own ?? { setpoint: null, effective: null, verdict: null };
@@ -83,7 +83,7 @@ function isFaulty(facts: ChannelFacts): boolean {
 
 function entry(
   members: readonly Member[],
-  seats: readonly Seat[],
+  voters: readonly Voter[],
   threshold: ThresholdName,
   multiplier: number,
   { tolerance }: PolicyFacts,
@@ -94,8 +94,8 @@ function entry(
   const smallest = (values: readonly number[]): number =>
     values.toSorted((one, other) => one - other)[votes - 1] ?? Infinity;
   const [intended, effective] = [
-    smallest(seats.map((seat) => seat.setpoint)),
-    smallest(seats.map((seat) => seat.effective)),
+    smallest(voters.map((voter) => voter.setpoint)),
+    smallest(voters.map((voter) => voter.effective)),
   ];
   const limit = Math.min(...members.map(({ facts }) => facts.limit ?? Infinity));
   const sign = threshold.startsWith('counter') ? -1 : 1;
@@ -118,6 +118,6 @@ function entry(
     decidedBy:
       effective === Infinity
         ? []
-        : seats.filter((seat) => Math.abs(seat.effective / effective - 1) < 1e-9).map(({ tag }) => tag),
+        : voters.filter((voter) => Math.abs(voter.effective / effective - 1) < 1e-9).map(({ tag }) => tag),
   };
 }

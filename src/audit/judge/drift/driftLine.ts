@@ -19,7 +19,7 @@ interface DriftLimits {
 const lastDay = 2_932_896;
 
 /** Readings, and days on which they were taken, that a drift needs: two leave no way to tell it from scatter. */
-export const leastReadings = 3;
+const leastReadings = 3;
 
 /** Why no drift was worked out: the readings that count, and from which correction on. */
 export interface TooFew {

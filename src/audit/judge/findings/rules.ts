@@ -78,7 +78,7 @@ const growthTwice: Rule = ({ channel }, say) => {
 const ofVerdicts: readonly Rule[] = [verdictRules, beyondLimit, inBypass];
 
 /** Every other rule, in the order in which its findings stand in a report. A new rule is one entry here. */
-export const rules: readonly Rule[] = [
+const rules: readonly Rule[] = [
   worseZone,
   alertNotBelowDanger,
   configuredFarFromRated,

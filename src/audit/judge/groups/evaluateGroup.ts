@@ -6,8 +6,8 @@ import { trips, type Spread, type ThresholdName, type ThresholdResult } from '..
 import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
 import { type Member, type OutPolicies, membersOut, voteLeft } from './members.ts';
-import { type ChanceBasis, type ChanceLimit, type ChanceSeat, groupChance } from './groupChance.ts';
-import { type Stage, leastLimit, magnitude, seatOf, thresholdOf } from './seat.ts';
+import { type ChanceBasis, type ChanceLimit, type ChanceVoter, groupChance } from './groupChance.ts';
+import { type Stage, leastLimit, magnitude, voterOf, thresholdOf } from './voter.ts';
 
 /** A group's result before its findings. */
 export type JudgedGroup = Omit<GroupResult, 'findings'>;
@@ -44,18 +44,18 @@ export function evaluateGroup(
     );
     if (!first) return [];
     const sign = threshold.startsWith('counter') ? -1 : 1;
-    const seats = members.map((member) => seatOf(member, threshold, stage, first));
+    const voters = members.map((member) => voterOf(member, threshold, stage, first));
     const intended = votedThreshold(
-      seats.map((seat) => magnitude(seat.setpoint)),
+      voters.map((voter) => magnitude(voter.setpoint)),
       voting.m,
     );
-    const vote = voteOf(seats, left, out, sign);
+    const vote = voteOf(voters, left, out, sign);
     const limit = stage === 'running' && trips(threshold) ? leastLimit(members, first) : null;
     const acts = Math.abs(vote.effective ?? NaN);
     const basis = trips(threshold)
       ? chanceOf(
           members,
-          seats,
+          voters,
           left,
           threshold,
           stage,
@@ -68,7 +68,7 @@ export function evaluateGroup(
         )
       : undefined;
     const found = members.some(({ asFound }) => asFound !== null)
-      ? members.map((member) => seatOf(asItWasFound(member), threshold, stage, first))
+      ? members.map((member) => voterOf(asItWasFound(member), threshold, stage, first))
       : null;
     const result: JudgedGroup = {
       machine,
@@ -82,13 +82,13 @@ export function evaluateGroup(
       limit,
       late: isLate(acts, intended, policy.tolerance),
       beyondLimit: limit !== null && exceeds(acts, limit),
-      members: seats,
+      members: voters,
       liveVoting: liveVoteText(left),
       out,
       chance: basis?.chance ?? null,
       asFound: found && voteOf(found, left, out, sign),
     };
-    return [{ result, correctable: basis && correctable(basis, seats) }];
+    return [{ result, correctable: basis && correctable(basis, voters) }];
   });
 }
 
@@ -110,7 +110,7 @@ function isLate(acts: number, meant: number, tolerance: number): boolean {
  * where it has tripped already.
  */
 function voteOf(
-  seats: readonly GroupMember[],
+  voters: readonly GroupMember[],
   left: LiveVote,
   out: readonly MemberOut[],
   sign: number,
@@ -122,7 +122,7 @@ function voteOf(
   const m = left === 'cannot trip' ? Infinity : left.m;
   if (m === Infinity) return { effective: null, canTrip: false, decidedBy: [] };
   const effective = votedThreshold(
-    seats.map((seat) => magnitude(seat.effective)),
+    voters.map((voter) => magnitude(voter.effective)),
     m,
   );
   const canTrip = Number.isFinite(effective);
@@ -130,7 +130,7 @@ function voteOf(
     effective: canTrip ? sign * effective : null,
     canTrip,
     decidedBy: canTrip
-      ? seats.filter((seat) => magnitude(seat.effective) === effective).map((seat) => seat.tag)
+      ? voters.filter((voter) => magnitude(voter.effective) === effective).map((voter) => voter.tag)
       : [],
   };
 }
@@ -138,7 +138,7 @@ function voteOf(
 /** The chances of the live members; uncertainties are those of the lines of evidence that govern. */
 function chanceOf(
   members: readonly Member[],
-  seats: readonly GroupMember[],
+  voters: readonly GroupMember[],
   left: LiveVote,
   threshold: ThresholdName,
   stage: Stage,
@@ -148,16 +148,16 @@ function chanceOf(
 ): ChanceBasis | undefined {
   if (!Number.isFinite(limit.level)) return undefined;
   const gone = new Set(out.map(({ tag }) => tag));
-  const live = members.flatMap((member, at): ChanceSeat[] => {
-    const seat = seats[at];
-    if (!seat || gone.has(seat.tag)) return [];
+  const live = members.flatMap((member, at): ChanceVoter[] => {
+    const voter = voters[at];
+    if (!voter || gone.has(voter.tag)) return [];
     const { batch, sharedUncertainty } = member;
     const own = thresholdOf(member, threshold, stage);
-    const spread = own && seat.effective !== null ? inUnitOfGroup(own, seat.effective) : null;
+    const spread = own && voter.effective !== null ? inUnitOfGroup(own, voter.effective) : null;
     const away = (level: number | null): number | null => (level === null ? null : Math.abs(level));
     return [
       {
-        ...{ tag: seat.tag, effective: away(seat.effective), setpoint: away(seat.setpoint) },
+        ...{ tag: voter.tag, effective: away(voter.effective), setpoint: away(voter.setpoint) },
         ...{ spread, sharedUncertainty, batch },
       },
     ];
@@ -174,8 +174,8 @@ function inUnitOfGroup({ effective: own, spread }: ThresholdResult, effective: n
 }
 
 /** A group's members with where each would act once its sensitivity is as configured. */
-function correctable({ group, tags }: ChanceBasis, seats: readonly GroupMember[]): CorrectableGroup {
-  const setpoints = new Map(seats.map(({ tag, setpoint }) => [tag, setpoint]));
+function correctable({ group, tags }: ChanceBasis, voters: readonly GroupMember[]): CorrectableGroup {
+  const setpoints = new Map(voters.map(({ tag, setpoint }) => [tag, setpoint]));
   return {
     ...group,
     members: group.members.map((member, at) => {

@@ -6,7 +6,7 @@ import type { GroupChance } from '../../model/report.ts';
 import type { Spread } from '../../model/threshold.ts';
 
 /** A live member's seat as the chances are worked out from it. */
-export interface ChanceSeat {
+export interface ChanceVoter {
   readonly tag: string;
   /** Away from zero; `null`: it cannot act. */
   readonly effective: number | null;
@@ -37,25 +37,25 @@ export interface ChanceBasis {
  * tripped already or something can't be used.
  */
 export function groupChance(
-  seats: readonly ChanceSeat[],
+  voters: readonly ChanceVoter[],
   left: LiveVote,
   limit: ChanceLimit,
   coverage: number,
 ): ChanceBasis | undefined {
   if (left === 'tripped') return undefined;
-  const acting = seats.filter(({ effective }) => effective !== null);
-  const members = seats.map((seat) => lateMember(seat, coverage));
+  const acting = voters.filter(({ effective }) => effective !== null);
+  const members = voters.map((voter) => lateMember(voter, coverage));
   // A vote that cannot trip needs one more than there are.
   const m = left === 'cannot trip' ? Math.max(1, members.length) : left.m;
   const dead = { threshold: Infinity, shared: 0, own: 0, batch: null };
-  const voters = left !== 'cannot trip' ? members : members.length > 0 ? members.map(() => dead) : [dead];
-  const group: LateGroup = { m, limit: limit.level, members: voters };
+  const votes = left !== 'cannot trip' ? members : members.length > 0 ? members.map(() => dead) : [dead];
+  const group: LateGroup = { m, limit: limit.level, members: votes };
   const later = groupLate(group).late;
   if (Number.isNaN(later)) return undefined;
   const known = acting.some(({ spread }) => spread !== null);
   return {
     group,
-    tags: seats.map(({ tag }) => tag),
+    tags: voters.map(({ tag }) => tag),
     chance: known ? chanceOf(group, later, acting, limit, coverage) : null,
   };
 }
@@ -63,7 +63,7 @@ export function groupChance(
 function chanceOf(
   group: LateGroup,
   later: number,
-  acting: readonly ChanceSeat[],
+  acting: readonly ChanceVoter[],
   limit: ChanceLimit,
   coverage: number,
 ): GroupChance {
@@ -81,7 +81,7 @@ function chanceOf(
 }
 
 function lateMember(
-  { effective, spread, sharedUncertainty, batch }: ChanceSeat,
+  { effective, spread, sharedUncertainty, batch }: ChanceVoter,
   coverage: number,
 ): LateMember {
   const whole = (spread?.ofDivisor ?? 0) / coverage;

@@ -1,5 +1,5 @@
 import type { Spread } from '../../../method/ratio/acting.ts';
-import { type Verdict, acceptanceBand } from '../../../method/decision/verdict.ts';
+import type { Verdict } from '../../../method/decision/verdict.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { LineOfEvidence, ThresholdName, UnreachableReason } from '../../model/threshold.ts';
@@ -57,11 +57,6 @@ export function isAboveFullScale({ fullScale }: Channel, { setpoint, multiplier 
 /** Whether a level lies above a limit by more than the rounding of the arithmetic that led to it. */
 export function exceeds(level: number, limit: number): boolean {
   return level > limit + 1e-12 * Math.abs(limit);
-}
-
-/** The latest real level at which a threshold still acts within the tolerance, away from zero. */
-export function latestWithin({ setpoint, multiplier }: Asked, { tolerance }: Policy): number {
-  return acceptanceBand(Math.abs(setpoint), tolerance, multiplier).high;
 }
 
 /** The setpoint of a threshold in the channel's unit; `null` where there is none. */

@@ -32,12 +32,12 @@ export function historyProblems(
   { byTag, remarks }: HistoryBook,
   isTag: (key: string) => boolean,
 ): PlacedFact[] {
-  const lone = [...byTag].flatMap(([key, [first, ...more]]) =>
+  const unmatched = [...byTag].flatMap(([key, [first, ...more]]) =>
     first && !isTag(key) ? [{ first, count: more.length + 1 }] : [],
   );
   return [
     ...remarks,
-    ...lone.map(({ first, count }) =>
+    ...unmatched.map(({ first, count }) =>
       factAt(first, factOf('history-without-channel', 'warning', { tag: first.tag, count })),
     ),
   ];

@@ -52,9 +52,11 @@ export function recordProblems(
   { byTag, remarks }: RecordBook,
   isTag: (key: string) => boolean,
 ): PlacedFact[] {
-  const lone = [...byTag].flatMap(([key, records]) => (isTag(key) ? [] : records));
+  const unmatched = [...byTag].flatMap(([key, records]) => (isTag(key) ? [] : records));
   return [
     ...remarks,
-    ...lone.map((record) => factAt(record, factOf('record-without-channel', 'warning', { tag: record.tag }))),
+    ...unmatched.map((record) =>
+      factAt(record, factOf('record-without-channel', 'warning', { tag: record.tag })),
+    ),
   ];
 }

@@ -29,12 +29,6 @@ export function rowPlaceOf(table: Pick<FoundTable, 'sheet' | 'columns' | 'origin
   return { sheet, row: at };
 }
 
-/** The address of a cell of a table's row, such as `C3`. */
-export function cellOf(table: FoundTable, row: number, id: string): string {
-  const place = placeOf(table, row, id);
-  return `${place.column}${place.row}`;
-}
-
 /** What is wrong with a value, at its place. */
 export function placed(
   table: Pick<FoundTable, 'sheet' | 'columns' | 'origin'>,

@@ -18,7 +18,7 @@ import { tidyColumns } from './tidyColumns.ts';
 const stride = 1_000;
 
 /** The table in which a meaning usually stands. */
-export function tableOf(id: MeaningId): TableKind {
+function tableOf(id: MeaningId): TableKind {
   return id in channelColumns ? 'channels' : 'settings';
 }
 

@@ -84,7 +84,7 @@ interface Headed {
 }
 
 /** Reads a row as the header of a table of recorded readings; `undefined` where it has no column of times, or nothing else. */
-export function trendHead(cells: readonly Cell[], row: number): TrendHead | undefined {
+function trendHead(cells: readonly Cell[], row: number): TrendHead | undefined {
   const headed: Headed[] = [];
   for (const [index, cell] of cells.entries())
     if (typeof cell === 'string' && cell.trim() !== '' && cell.length <= 250)

@@ -20,7 +20,7 @@ export function evidenceTexts(evidence: readonly Evidence[]): string[] {
 }
 
 /** One piece of evidence as a short sentence. */
-export function evidenceText(one: Evidence): string {
+function evidenceText(one: Evidence): string {
   switch (one.is) {
     case 'answer':
       return 'You said so';

@@ -19,7 +19,7 @@ export interface UsedSheet {
  * Cells asked for in one round trip. Excel on the web hands over 5 MB; a cell with its value, type and number format takes
  * some 30 bytes. Where that was too much after all, less is asked for.
  */
-export const cellsPerTrip = 120_000;
+const cellsPerTrip = 120_000;
 
 /** Cuts the used areas into as few trips as they fit into, several small sheets to a trip. */
 export function tripsOf<S extends UsedSheet>(sheets: readonly S[], most = cellsPerTrip): Piece<S>[][] {

@@ -66,7 +66,7 @@ export function refuseUnfit(
 }
 
 /** Whether the edit leaves the formula of the array as it is and gives it new results. */
-export function isRecalculated(edit: EditedCell | undefined, { anchor }: FilledArea): boolean {
+function isRecalculated(edit: EditedCell | undefined, { anchor }: FilledArea): boolean {
   return edit?.formula !== undefined && isSameFormula(edit.formula, shownFormula(anchor.formula.text));
 }
 

@@ -5,12 +5,12 @@ import { meaningHelp } from '../../help/meaningHelp.ts';
 import { Said } from '../../parts/Said.tsx';
 import { chosenIn } from './answers.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import { ChangeAnswer } from './ChangeAnswer.tsx';
 import type { Asking } from './useAsking.ts';
 import { cellAddress } from '../../../cells/address.ts';
 import { usePort } from '../../app/paneContext.ts';
-import { useDeed } from '../../parts/useLongDeed.ts';
+import { useAction } from '../../parts/useLongAction.ts';
 
 /** Lines that are shown at once. */
 const first = 2;
@@ -48,7 +48,7 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
         )}
         {row.sheets.length > 0 && (
           <span class="quiet block">
-            <Said text={askingWords.sheets(row.sheets)} most={120} />
+            <Said text={askingMessages.sheets(row.sheets)} most={120} />
           </span>
         )}
         {row.question !== '' && (
@@ -65,13 +65,13 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
       </td>
       <td role="cell" class="asked-unit">
         {unit === null ? (
-          <span class="quiet">{choice?.field ? askingWords.none : ''}</span>
+          <span class="quiet">{choice?.field ? askingMessages.none : ''}</span>
         ) : (
           <Said text={unit} most={40} />
         )}
       </td>
       <td role="cell" class="asked-why">
-        <Evidence lines={own ? [askingWords.yourChoice] : row.evidence} />
+        <Evidence lines={own ? [askingMessages.yourChoice] : row.evidence} />
       </td>
       <td role="cell" class={changing ? 'asked-changing' : 'asked-change'}>
         {changing ? (
@@ -81,12 +81,12 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
             ref={button}
             type="button"
             class="button"
-            aria-label={askingWords.changeOf(row.title)}
+            aria-label={askingMessages.changeOf(row.title)}
             onClick={() => {
               asking.setChanging(row);
             }}
           >
-            {askingWords.change}
+            {askingMessages.change}
           </button>
         )}
       </td>
@@ -102,7 +102,7 @@ function Evidence({ lines }: { lines: readonly string[] }): JSX.Element {
       {listOf(lines.slice(0, first))}
       {rest.length > 0 && (
         <details>
-          <summary>{askingWords.moreEvidence(rest.length)}</summary>
+          <summary>{askingMessages.moreEvidence(rest.length)}</summary>
           {listOf(rest)}
         </details>
       )}
@@ -125,7 +125,7 @@ function listOf(lines: readonly string[]): JSX.Element {
 /** Where a choice lies: sheet and header of its column, or what it says; a button that shows it in the workbook. */
 function Where({ choice }: { choice: Choice }): JSX.Element {
   const port = usePort();
-  const deed = useDeed();
+  const action = useAction();
   const { field, place, label } = choice;
   if (!place) return <Said text={label} most={200} />;
   return (
@@ -134,7 +134,7 @@ function Where({ choice }: { choice: Choice }): JSX.Element {
         type="button"
         class="cell-link"
         onClick={() => {
-          deed.run(() => port.pointAt(place));
+          action.run(() => port.pointAt(place));
         }}
       >
         {field ? (
@@ -151,9 +151,9 @@ function Where({ choice }: { choice: Choice }): JSX.Element {
           <Said text={field.header} most={80} />
         </b>
       )}
-      {deed.refusal !== null && (
+      {action.refusal !== null && (
         <span class="field-complaint" role="alert">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </span>
       )}
     </>

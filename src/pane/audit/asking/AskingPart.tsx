@@ -5,7 +5,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { answersOf, countAnswered } from './answers.ts';
 import type { Asked } from './asked.ts';
 import type { AskedRow } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import { questionRows } from './questionRows.ts';
 import { missingRows, understoodRows } from './understoodRows.ts';
 import { useAsking, type Asking } from './useAsking.ts';
@@ -64,7 +64,7 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
             onAnswer(answersOf(some, asking.chosen));
           }}
         >
-          {count === some.length ? askingWords.yesToAll(count) : askingWords.use(count, some.length)}
+          {count === some.length ? askingMessages.yesToAll(count) : askingMessages.use(count, some.length)}
         </button>
       </div>
     );
@@ -76,7 +76,7 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
       {asks > 0 && (
         <section class="asking">
           <h3 ref={head} tabIndex={-1} class="outcome">
-            {hasReport ? askingWords.open(asks) : askingWords.title(asks)}
+            {hasReport ? askingMessages.open(asks) : askingMessages.title(asks)}
           </h3>
           {hasReport && (
             <button
@@ -87,19 +87,19 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
                 setOpen(!open);
               }}
             >
-              {open ? askingWords.hide : askingWords.answer}
+              {open ? askingMessages.hide : askingMessages.answer}
             </button>
           )}
           {open && (
             <>
               <p class="quiet">
-                {rows.stakes} {hasReport ? askingWords.partly : askingWords.nothingYet}
+                {rows.stakes} {hasReport ? askingMessages.partly : askingMessages.nothingYet}
               </p>
               {rows.needed.length > 0 && (
                 <>
                   {yes(rows.needed)}
                   <AskedTable
-                    label={askingWords.title(rows.needed.length)}
+                    label={askingMessages.title(rows.needed.length)}
                     rows={rows.needed}
                     asking={asking}
                   />
@@ -107,10 +107,10 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
                 </>
               )}
               {rows.optional.length > 0 && (
-                <Fold title={askingWords.optional(rows.optional.length)} needed={rows.needed.length === 0}>
+                <Fold title={askingMessages.optional(rows.optional.length)} needed={rows.needed.length === 0}>
                   {yes(rows.optional)}
                   <AskedTable
-                    label={askingWords.optional(rows.optional.length)}
+                    label={askingMessages.optional(rows.optional.length)}
                     rows={rows.optional}
                     asking={asking}
                   />
@@ -121,9 +121,9 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
         </section>
       )}
       {rows.understood.length > 0 && (
-        <Fold part title={askingWords.understood} needed={asked.wanted}>
-          <p class="quiet">{askingWords.understoodHint}</p>
-          <AskedTable label={askingWords.understood} rows={rows.understood} asking={asking} />
+        <Fold part title={askingMessages.understood} needed={asked.wanted}>
+          <p class="quiet">{askingMessages.understoodHint}</p>
+          <AskedTable label={askingMessages.understood} rows={rows.understood} asking={asking} />
           {changes > 0 && (
             <div class="button-row">
               <button
@@ -133,7 +133,7 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
                   onAnswer(answersOf(rows.understood, asking.chosen));
                 }}
               >
-                {askingWords.useChanges(changes)}
+                {askingMessages.useChanges(changes)}
               </button>
             </div>
           )}
@@ -148,7 +148,7 @@ export function AskingPart({ asked, hasReport, onAnswer }: AskingPartProps): JSX
  * each other, and a browser no longer takes that for a table.
  */
 function AskedTable({ label, rows, asking }: AskedTableProps): JSX.Element {
-  const { columns } = askingWords;
+  const { columns } = askingMessages;
   return (
     <div class="asked-box">
       <table class="asked" role="table" aria-label={label}>

@@ -8,7 +8,7 @@ import { shownText } from '../../parts/shownText.ts';
 import { TextField } from '../../parts/TextField.tsx';
 import { chosenIn } from './answers.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import type { Asking } from './useAsking.ts';
 
 /** Choices that a menu holds at first: a longer one can't be taken in at a glance. */
@@ -34,7 +34,7 @@ export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking })
       }}
     >
       <ChoiceField
-        label={askingWords.choiceOf(row.title)}
+        label={askingMessages.choiceOf(row.title)}
         labelHidden
         value={String(now ? choices.indexOf(now) : 0)}
         choices={choices.map(({ label }, index) => ({ value: String(index), text: shownText(label, 90) }))}
@@ -52,13 +52,13 @@ export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking })
             box.current?.querySelector('select')?.focus();
           }}
         >
-          {askingWords.moreChoices(all.length - choices.length)}
+          {askingMessages.moreChoices(all.length - choices.length)}
         </button>
       )}
-      {row.column && <p class="quiet">{askingWords.click}</p>}
-      {asking.complaint !== null && (
+      {row.column && <p class="quiet">{askingMessages.click}</p>}
+      {asking.fault !== null && (
         <span class="field-complaint" role="alert">
-          <Said text={asking.complaint} />
+          <Said text={asking.fault} />
         </span>
       )}
       {takesUnit && now?.field && (
@@ -76,7 +76,7 @@ export function ChangeAnswer({ row, asking }: { row: AskedRow; asking: Asking })
           asking.setChanging(null);
         }}
       >
-        {askingWords.done}
+        {askingMessages.done}
       </button>
     </div>
   );
@@ -93,10 +93,10 @@ function UnitOf({ row, choice, asking }: UnitOfProps): JSX.Element {
   const unknown = text.trim() !== '' && text !== choice.unit && parseUnit(text) === undefined;
   return (
     <TextField
-      label={askingWords.unitOf(row.title)}
+      label={askingMessages.unitOf(row.title)}
       value={text}
       onText={setText}
-      complaint={unknown ? askingWords.unitUnknown : undefined}
+      fault={unknown ? askingMessages.unitUnknown : undefined}
       onCommit={() => {
         const said = text.trim();
         if (!unknown) asking.choose(row, { choice, unit: said === '' || said === choice.unit ? null : said });

@@ -3,14 +3,14 @@ import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { hasAnswers, keptAnswers } from './answers.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 
 /** What was answered about this workbook, list by list, and the button that forgets it. */
 export function KeptAnswers({ map, onForget }: { map: ColumnMap; onForget: () => void }): JSX.Element | null {
   if (!hasAnswers(map)) return null;
   return (
-    <Fold part title={askingWords.kept}>
-      <p class="quiet">{askingWords.keptHint}</p>
+    <Fold part title={askingMessages.kept}>
+      <p class="quiet">{askingMessages.keptHint}</p>
       <ul class="plain-list">
         {keptAnswers(map).map(({ about, names }) => (
           <li key={about}>
@@ -24,7 +24,7 @@ export function KeptAnswers({ map, onForget }: { map: ColumnMap; onForget: () =>
         ))}
       </ul>
       <button type="button" class="button" onClick={onForget}>
-        {askingWords.forget}
+        {askingMessages.forget}
       </button>
     </Fold>
   );

@@ -2,7 +2,7 @@ import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';
 import { meaning } from '../../../audit/read/understand/meanings/meaning.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 
 /** What the user chose in a row: one of its choices or a column clicked in the sheet, and a unit typed for it. */
 export interface Chosen {
@@ -58,15 +58,15 @@ export function keptAnswers(map: ColumnMap): readonly { about: string; names: re
   const lists = [channels, settings, ...tables].flatMap((table) => (table ? [table] : []));
   const bySheet = new Map<string, string[]>();
   for (const { sheet = '', columns = {}, units = {} } of lists) {
-    const about = sheet === '' ? askingWords.anySheet : askingWords.onSheet(sheet);
+    const about = sheet === '' ? askingMessages.anySheet : askingMessages.onSheet(sheet);
     const named = [...new Set([...Object.keys(columns), ...Object.keys(units)])];
     bySheet.set(about, [...new Set([...(bySheet.get(about) ?? []), ...named])]);
   }
   const [tags, places] = [Object.keys(names), Object.keys(cells)];
   return [
     ...[...bySheet].map(([about, own]) => ({ about, names: own })),
-    ...(tags.length > 0 ? [{ about: askingWords.spelled, names: tags }] : []),
-    ...(places.length > 0 ? [{ about: askingWords.numbersOf, names: places }] : []),
+    ...(tags.length > 0 ? [{ about: askingMessages.spelled, names: tags }] : []),
+    ...(places.length > 0 ? [{ about: askingMessages.numbersOf, names: places }] : []),
   ];
 }
 

@@ -3,7 +3,7 @@ import type { MeaningId } from '../../../audit/read/understand/meanings/meaning.
 import type { FieldOption } from '../../../audit/read/understand/questions/question.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { SheetArea } from '../../../hosts/port/port.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 
 /** One way to answer a row of the table of questions. */
 export interface Choice {
@@ -38,7 +38,7 @@ export interface AskedRow {
 
 /** Nothing is said: the question stays open. */
 export const leftOpen: Choice = {
-  label: askingWords.leaveOpen,
+  label: askingMessages.leaveOpen,
   field: null,
   unit: null,
   place: null,

@@ -8,7 +8,7 @@ import type { Option, Question } from '../../../audit/read/understand/questions/
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { SheetArea } from '../../../hosts/port/port.ts';
 import { type AskedRow, type Choice, leftOpen } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import { otherFields } from './fieldChoices.ts';
 import { areaOfCell, areaOfField, areaOfTable, fieldOf, tableNamed } from './places.ts';
 
@@ -48,7 +48,7 @@ function rowOf(question: Question, unit: Question | undefined, tables: readonly 
   });
   const others = subject.is === 'field' ? otherFields(subject.meaning, asked, question.options) : [];
   // The first values of a column stand in a cell of their own.
-  const field = told.length > 0 ? told : [askingWords.noHeader];
+  const field = told.length > 0 ? told : [askingMessages.noHeader];
   return {
     id: question.id,
     title: capital(text.title),

@@ -6,7 +6,7 @@ import type { Question } from '../../../audit/read/understand/questions/question
 import type { Claim } from '../../../audit/read/understand/tables/claim.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import { type AskedRow, leftOpen } from './askedRow.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import { fieldChoice, noFieldChoice, otherFields, suits } from './fieldChoices.ts';
 import { optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 
@@ -62,12 +62,12 @@ export function missingRows(tables: readonly TableRead[], questions: readonly Qu
     .map(({ id }): AskedRow => ({
       id: `missing ${id}`,
       title: capital(meaningWords(id)),
-      question: askingWords.whichColumn(meaningWords(id)),
-      stakes: askingWords.neededByAll,
+      question: askingMessages.whichColumn(meaningWords(id)),
+      stakes: askingMessages.neededByAll,
       needed: true,
       asks: true,
-      evidence: [askingWords.nothingFound],
-      choices: [{ ...leftOpen, label: askingWords.notChosen }, ...freeFields(id, tables)],
+      evidence: [askingMessages.nothingFound],
+      choices: [{ ...leftOpen, label: askingMessages.notChosen }, ...freeFields(id, tables)],
       sheets: [],
       column: { meaning: id, tables: [] },
     }));

@@ -4,7 +4,7 @@ import { type SheetArea, HostRefused } from '../../../hosts/port/port.ts';
 import { type Chosen, type ChosenById, chosenIn } from './answers.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
 import { meaningWords } from '../../../audit/advise/questions/questionWords.ts';
-import { askingWords } from './askingWords.ts';
+import { askingMessages } from './askingMessages.ts';
 import { fieldChoice, suits } from './fieldChoices.ts';
 import { fieldAt } from './places.ts';
 import { usePort } from '../../app/paneContext.ts';
@@ -17,7 +17,7 @@ export interface Asking {
   /** Id of the row that is being changed. */
   readonly changing: string | null;
   /** Why the last click in the sheet chose nothing. */
-  readonly complaint: string | null;
+  readonly fault: string | null;
   readonly setCurrent: (row: AskedRow) => void;
   readonly setChanging: (row: AskedRow | null) => void;
   readonly choose: (row: AskedRow, chosen: Chosen) => void;
@@ -32,14 +32,14 @@ export function useAsking(
   const [chosen, setChosen] = useState<ChosenById>(new Map());
   const [touched, setTouched] = useState<string | null>(null);
   const [changingId, setChangingId] = useState<string | null>(null);
-  const [complaint, setComplaint] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
   const row = rows.find(({ id }) => id === touched) ?? first;
   const changing = rows.find(({ id }) => id === changingId) ?? null;
   const place = (row && chosenIn(row, chosen)?.place) ?? null;
   usePointing(place);
 
   const choose = (of: AskedRow, made: Chosen): void => {
-    setComplaint(null);
+    setFault(null);
     setChosen((before) => new Map(before).set(of.id, made));
   };
   const refusal = useSelections(
@@ -48,7 +48,7 @@ export function useAsking(
     (selected: SheetArea) => {
       if (!changing?.column) return;
       const picked = pickColumn(selected, changing.column, tables);
-      if (typeof picked === 'string') setComplaint(picked);
+      if (typeof picked === 'string') setFault(picked);
       else choose(changing, { choice: picked, unit: null });
     },
   );
@@ -56,12 +56,12 @@ export function useAsking(
     chosen,
     current: row?.id ?? null,
     changing: changing?.id ?? null,
-    complaint: complaint ?? refusal,
+    fault: fault ?? refusal,
     setCurrent: (to) => {
       setTouched(to.id);
     },
     setChanging: (to) => {
-      setComplaint(null);
+      setFault(null);
       setChangingId(to?.id ?? null);
       if (to) setTouched(to.id);
     },
@@ -83,9 +83,9 @@ export function pickColumn(
     if (!field) continue;
     return suits(field, id)
       ? fieldChoice(id, table, field, asked)
-      : askingWords.doesNotFit(field.text, meaningWords(id));
+      : askingMessages.doesNotFit(field.text, meaningWords(id));
   }
-  return askingWords.noList(sheet);
+  return askingMessages.noList(sheet);
 }
 
 /** Points at a place in the workbook while it is shown, and away from it in the end. A place that can't be shown is not pointed at. */

@@ -6,7 +6,7 @@ import { RecordPart } from '../../drawing/record/RecordPart.tsx';
 import { SceneDrawing } from '../../drawing/SceneDrawing.tsx';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords } from '../auditWords.ts';
+import { auditMessages } from '../auditMessages.ts';
 import { FindingList } from '../results/FindingList.tsx';
 import { AttentionList } from '../results/NeedsAction.tsx';
 import { StandingHelp } from '../../help/StandingHelp.tsx';
@@ -49,7 +49,7 @@ export function ChannelDetail({ channel, attention, policy }: ChannelDetailProps
   const { source, sensitivity, inputs, asFound, record, findings } = channel;
   const where = [channel.machine, channel.location, channel.kind ?? ''].filter((text) => text !== '');
   return (
-    <article class="channel-detail" aria-label={auditWords.thresholds}>
+    <article class="channel-detail" aria-label={auditMessages.thresholds}>
       <h3>
         <Said text={channel.tag} most={60} /> <Badge standing={standingOf(channel)} />
       </h3>
@@ -57,30 +57,34 @@ export function ChannelDetail({ channel, attention, policy }: ChannelDetailProps
       <p class="quiet">
         <Said text={where.join(', ')} most={160} />
       </p>
-      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditWords.noDrawing}</p>}
-      <h4>{auditWords.next}</h4>
-      {attention.length > 0 ? <AttentionList attention={attention} ofOne /> : <p>{auditWords.nothingToDo}</p>}
-      <h4>{auditWords.thresholdsNow(channel.state)}</h4>
+      {scene ? <SceneDrawing scene={scene} /> : <p class="quiet">{auditMessages.noDrawing}</p>}
+      <h4>{auditMessages.next}</h4>
+      {attention.length > 0 ? (
+        <AttentionList attention={attention} ofOne />
+      ) : (
+        <p>{auditMessages.nothingToDo}</p>
+      )}
+      <h4>{auditMessages.thresholdsNow(channel.state)}</h4>
       <Readings text={readingsText(sensitivity, inputs.gapVoltage)} />
       <ThresholdLines channel={channel} />
       {asFound && (
         <>
           <h4>
-            {auditWords.wasFound} <Badge standing={asFound.verdict} />
+            {auditMessages.wasFound} <Badge standing={asFound.verdict} />
           </h4>
           <Readings text={readingsText(asFound.sensitivity, asFound.gapVoltage)} />
         </>
       )}
       {record && <RecordPart channel={channel} record={record} policy={policy} />}
-      <h4>{auditWords.findings}</h4>
-      <FindingList findings={findings} none={auditWords.noFindings} />
-      <h4>{auditWords.rows}</h4>
+      <h4>{auditMessages.findings}</h4>
+      <FindingList findings={findings} none={auditMessages.noFindings} />
+      <h4>{auditMessages.rows}</h4>
       <p>
-        {auditWords.channelRow}:{' '}
+        {auditMessages.channelRow}:{' '}
         <CellLink sheet={source.channels.sheet} row={source.channels.row} column="" />
         {source.settings && (
           <>
-            , {auditWords.settingsRow}:{' '}
+            , {auditMessages.settingsRow}:{' '}
             <CellLink sheet={source.settings.sheet} row={source.settings.row} column="" />
           </>
         )}

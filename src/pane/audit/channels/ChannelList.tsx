@@ -1,7 +1,7 @@
 import type { JSX, RefObject } from 'preact';
 import { useRef, useState, useLayoutEffect, useReducer } from 'preact/hooks';
 import type { Attention, ChannelResult } from '../../../audit/model/report.ts';
-import { auditWords, severityNames } from '../auditWords.ts';
+import { auditMessages, severityNames } from '../auditMessages.ts';
 import type { ListRow, MachineRow } from './listRows.ts';
 import { MachineLine } from './MachineLine.tsx';
 import { worstThreshold } from '../../../audit/model/order.ts';
@@ -94,7 +94,7 @@ export function ChannelList({ rows, chosen, onChoose, onTurn, attentionOf }: Cha
       ref={box}
       role="tree"
       tabIndex={0}
-      aria-label={`${auditWords.list}. ${auditWords.listHint}`}
+      aria-label={`${auditMessages.list}. ${auditMessages.listHint}`}
       aria-activedescendant={activeShown ? `channel-${active}` : undefined}
       onKeyDown={onKey}
     >
@@ -167,11 +167,11 @@ function ChannelLine({ channel, attention: [first], below }: ChannelLineProps): 
             Panel <strong>{levelOf(channel, panel)}</strong>: treat as {worst.name}
           </>
         ) : (
-          auditWords.noPanel
+          auditMessages.noPanel
         )}
       </span>
       <span class="quiet cut">
-        {worst ? `${capital(thresholdName(worst))} ${reallyText(channel, worst)}` : auditWords.noThreshold}
+        {worst ? `${capital(thresholdName(worst))} ${reallyText(channel, worst)}` : auditMessages.noThreshold}
       </span>
     </>
   );

@@ -3,7 +3,7 @@ import { machineName, type Machine } from '../../../sheets/machines.ts';
 import { standing } from '../../../sheets/handover/answer.ts';
 import { tripLines } from '../../../sheets/handover/tripLines.ts';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords } from '../auditWords.ts';
+import { auditMessages } from '../auditMessages.ts';
 import { AttentionList } from '../results/NeedsAction.tsx';
 
 interface MachineDetailProps {
@@ -16,14 +16,14 @@ interface MachineDetailProps {
 export function MachineDetail({ machine, wholeRead }: MachineDetailProps): JSX.Element {
   const ofVotes = machine.attention.filter(({ subject }) => subject.group !== null);
   return (
-    <article class="channel-detail" aria-label={auditWords.machine}>
+    <article class="channel-detail" aria-label={auditMessages.machine}>
       <h3>
         <Said text={machineName(machine)} most={80} />
       </h3>
       <p>
         <Said text={standing(machine, wholeRead)} most={700} />
       </p>
-      <h4>{auditWords.stillTrips}</h4>
+      <h4>{auditMessages.stillTrips}</h4>
       <ul class="plain-list">
         {tripLines(machine).map(({ sign, shade, words }) => (
           <li key={words}>
@@ -33,7 +33,7 @@ export function MachineDetail({ machine, wholeRead }: MachineDetailProps): JSX.E
       </ul>
       {ofVotes.length > 0 && (
         <>
-          <h4>{auditWords.next}</h4>
+          <h4>{auditMessages.next}</h4>
           <AttentionList attention={ofVotes} ofMachine />
         </>
       )}

@@ -10,17 +10,17 @@ import {
 import { verifyInSteps } from '../../../evidence/verify.ts';
 import type { Cancel } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
-import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { LongActionPart } from '../../parts/LongActionPart.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { plainMessage } from '../../parts/shownText.ts';
-import { useLongDeed } from '../../parts/useLongDeed.ts';
+import { useLongAction } from '../../parts/useLongAction.ts';
 import { inSlices } from '../run/inSlices.ts';
 import { Said } from '../../parts/Said.tsx';
 import { CellLink } from '../../parts/CellLink.tsx';
-import { clockTime } from '../auditWords.ts';
+import { clockTime } from '../auditMessages.ts';
 
 /** Texts of the check of result sheets. */
-const checkWords = {
+const checkMessages = {
   check: 'Check results',
   hint: 'Tells whether inputs, policy or results were edited since the newest result sheets were written.',
   reading: 'Reading the workbook',
@@ -48,7 +48,7 @@ const stateWords: Readonly<Record<PartCheck['state'], string>> = {
 };
 
 interface CheckedPartProps {
-  readonly part: keyof typeof checkWords.parts;
+  readonly part: keyof typeof checkMessages.parts;
   readonly check: PartCheck;
 }
 
@@ -70,8 +70,8 @@ const mostForAgain = 3_000;
  */
 export function CheckResults({ stale }: { stale: boolean }): JSX.Element {
   const port = usePort();
-  const deed = useLongDeed(checkWords.cancelled);
-  const [work, setWork] = useState<Work>({ label: checkWords.reading, part: 0 });
+  const action = useLongAction(checkMessages.cancelled);
+  const [work, setWork] = useState<Work>({ label: checkMessages.reading, part: 0 });
   const [found, setFound] = useState<Verification | null>(null);
   const [changed, setChanged] = useState(false);
   const [deaf, setDeaf] = useState<string | null>(null);
@@ -86,18 +86,18 @@ export function CheckResults({ stale }: { stale: boolean }): JSX.Element {
       (part: number): void => {
         setWork({ label, part });
       };
-    const workbook = await port.readWorkbook(showing(checkWords.reading), cancel);
-    const verification = await inSlices(verifyInSteps(workbook), showing(checkWords.checking), cancel);
+    const workbook = await port.readWorkbook(showing(checkMessages.reading), cancel);
+    const verification = await inSlices(verifyInSteps(workbook), showing(checkMessages.checking), cancel);
     setFound(verification);
     if (verification && verification.checked !== null) setListening(true);
     took.current = Date.now() - begun;
     return verification !== null;
   };
   const start = (): void => {
-    deed.run(check);
+    action.run(check);
   };
-  const latest = useRef({ start, busy: deed.busy });
-  latest.current = { start, busy: deed.busy };
+  const latest = useRef({ start, busy: action.busy });
+  latest.current = { start, busy: action.busy };
 
   const [listening, setListening] = useState(false);
   useEffect(() => {
@@ -134,31 +134,31 @@ export function CheckResults({ stale }: { stale: boolean }): JSX.Element {
   }, [port, listening]);
 
   return (
-    <LongDeedPart
-      deed={deed}
-      words={{ button: checkWords.check, hint: checkWords.hint, cancel: checkWords.cancel }}
+    <LongActionPart
+      action={action}
+      words={{ button: checkMessages.check, hint: checkMessages.hint, cancel: checkMessages.cancel }}
       work={work}
       start={start}
     >
       {deaf !== null && <Notice tone="warning">{deaf}</Notice>}
-      {found && changed && <Notice tone="outdated">{checkWords.changed}</Notice>}
+      {found && changed && <Notice tone="outdated">{checkMessages.changed}</Notice>}
       {found && !changed && <CheckOutcome found={found} stale={stale} />}
-    </LongDeedPart>
+    </LongActionPart>
   );
 }
 
 /** What a check of the result sheets found. */
 function CheckOutcome({ found, stale }: CheckOutcomeProps): JSX.Element {
   const { checked, inputs, policy, results, older, without } = found;
-  if (!checked && stale) return <Notice tone="problem">{checkWords.changedUnwritten}</Notice>;
+  if (!checked && stale) return <Notice tone="problem">{checkMessages.changedUnwritten}</Notice>;
   if (!checked) {
     return (
       <Notice tone="note">
         {without.length === 0 ? (
-          checkWords.nothing
+          checkMessages.nothing
         ) : (
           <>
-            {checkWords.without} <Said text={without.join(', ')} />
+            {checkMessages.without} <Said text={without.join(', ')} />
           </>
         )}
       </Notice>
@@ -167,7 +167,7 @@ function CheckOutcome({ found, stale }: CheckOutcomeProps): JSX.Element {
   const clean = isClean(found);
   return (
     <Notice tone={clean ? 'done' : 'problem'}>
-      <Said text={runWords(checked)} />. {clean ? checkWords.clean : checkWords.edited}
+      <Said text={runWords(checked)} />. {clean ? checkMessages.clean : checkMessages.edited}
       <ul>
         <CheckedPart part="inputs" check={inputs} />
         <CheckedPart part="policy" check={policy} />
@@ -175,7 +175,7 @@ function CheckOutcome({ found, stale }: CheckOutcomeProps): JSX.Element {
       </ul>
       {older.length > 0 && (
         <p>
-          {checkWords.older}: <Said text={older.map(runWords).join('; ')} />
+          {checkMessages.older}: <Said text={older.map(runWords).join('; ')} />
         </p>
       )}
       <p class="quiet">{coverageWithoutFile}</p>
@@ -187,7 +187,7 @@ function CheckOutcome({ found, stale }: CheckOutcomeProps): JSX.Element {
 function CheckedPart({ part, check: { state, said, cells, more } }: CheckedPartProps): JSX.Element {
   return (
     <li>
-      {checkWords.parts[part]}: <strong>{stateWords[state]}</strong>
+      {checkMessages.parts[part]}: <strong>{stateWords[state]}</strong>
       {said.map((text) => (
         <p key={text}>
           <Said text={text} most={600} />
@@ -198,18 +198,18 @@ function CheckedPart({ part, check: { state, said, cells, more } }: CheckedPartP
           {cells.map(({ sheet, row, column, stands, should }) => (
             <li key={`${sheet} ${column}${row}`}>
               <CellLink sheet={sheet} row={row} column={column} />: <Value text={stands} />,{' '}
-              {checkWords.should[part]} <Value text={should} />
+              {checkMessages.should[part]} <Value text={should} />
             </li>
           ))}
         </ul>
       )}
-      {more > 0 && <p>{checkWords.more(more)}</p>}
+      {more > 0 && <p>{checkMessages.more(more)}</p>}
     </li>
   );
 }
 
 function Value({ text }: { text: string }): JSX.Element {
-  return text === '' ? <span class="quiet">{checkWords.empty}</span> : <Said text={text} most={60} />;
+  return text === '' ? <span class="quiet">{checkMessages.empty}</span> : <Said text={text} most={60} />;
 }
 
 /** An audit for people: its id and its time. */

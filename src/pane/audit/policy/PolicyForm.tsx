@@ -9,7 +9,7 @@ import { policyParts } from './policyFields.ts';
 import { policyTexts, readPolicy, type PolicyTexts } from './policyForm.ts';
 
 /** Texts of the policy form; those of its fields stand with them. */
-const policyWords = {
+const policyMessages = {
   title: 'Policy',
   intro: 'What the site accepts. What is used stands in every result. Kept in this workbook.',
   rule: 'Decision rule',
@@ -35,7 +35,7 @@ interface PolicyFormProps {
 export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
   const [texts, setTexts] = useState<PolicyTexts>(() => policyTexts(policy));
   const [tried, setTried] = useState<'no' | 'wrong' | 'applied'>('no');
-  const { policy: read, complaints } = readPolicy(texts);
+  const { policy: read, faults } = readPolicy(texts);
   const standard = policyTexts(defaultPolicy);
   const held = policyTexts(policy);
   const differing = Object.keys(standard).filter((path) => held[path] !== standard[path]).length;
@@ -50,17 +50,19 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
   return (
     <details class="part">
       <summary>
-        {policyWords.title}{' '}
-        <span class="quiet">{differing === 0 ? policyWords.defaults : policyWords.changed(differing)}</span>
+        {policyMessages.title}{' '}
+        <span class="quiet">
+          {differing === 0 ? policyMessages.defaults : policyMessages.changed(differing)}
+        </span>
       </summary>
-      <p class="quiet">{policyWords.intro}</p>
-      <Help about={policyWords.rule}>{policyWords.ruleHelp}</Help>
+      <p class="quiet">{policyMessages.intro}</p>
+      <Help about={policyMessages.rule}>{policyMessages.ruleHelp}</Help>
       <ChoiceField
-        label={policyWords.rule}
+        label={policyMessages.rule}
         value={texts['rule'] ?? ''}
         choices={[
-          { value: 'guarded', text: policyWords.guarded },
-          { value: 'simple', text: policyWords.simple },
+          { value: 'guarded', text: policyMessages.guarded },
+          { value: 'simple', text: policyMessages.simple },
         ]}
         onChoice={(rule) => {
           set('rule', rule);
@@ -77,7 +79,7 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
               value={texts[path] ?? ''}
               numeric={holds === 'number'}
               {...(unit === undefined ? {} : { unit })}
-              complaint={complaints[path]}
+              fault={faults[path]}
               onText={(text) => {
                 set(path, text);
               }}
@@ -85,8 +87,8 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
           ))}
         </fieldset>
       ))}
-      {tried === 'wrong' && <Notice tone="problem">{policyWords.wrong}</Notice>}
-      {tried === 'applied' && <Notice tone="done">{policyWords.applied}</Notice>}
+      {tried === 'wrong' && <Notice tone="problem">{policyMessages.wrong}</Notice>}
+      {tried === 'applied' && <Notice tone="done">{policyMessages.applied}</Notice>}
       <div class="button-row">
         <button
           type="button"
@@ -95,7 +97,7 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
             use(read);
           }}
         >
-          {policyWords.apply}
+          {policyMessages.apply}
         </button>
         <button
           type="button"
@@ -105,7 +107,7 @@ export function PolicyForm({ policy, onPolicy }: PolicyFormProps): JSX.Element {
             use(defaultPolicy);
           }}
         >
-          {policyWords.reset}
+          {policyMessages.reset}
         </button>
       </div>
     </details>

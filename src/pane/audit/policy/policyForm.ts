@@ -9,7 +9,7 @@ export interface PolicyRead {
   /** `null` while a field is wrong. */
   readonly policy: Policy | null;
   /** What is wrong, by the path of the field. */
-  readonly complaints: Readonly<Record<string, string>>;
+  readonly faults: Readonly<Record<string, string>>;
 }
 
 const fields: readonly PolicyField[] = policyParts.flatMap((part) => part.fields);
@@ -32,7 +32,7 @@ export function policyTexts(policy: Policy): PolicyTexts {
 
 /** The policy that a form says, or what is wrong with its fields. */
 export function readPolicy(texts: PolicyTexts): PolicyRead {
-  const complaints: Record<string, string> = {};
+  const faults: Record<string, string> = {};
   const json: Record<string, unknown> = {
     rule: texts['rule'],
     groups: JSON.parse(texts['groups'] ?? '[]') as unknown,
@@ -40,7 +40,7 @@ export function readPolicy(texts: PolicyTexts): PolicyRead {
   for (const field of fields) {
     const text = (texts[field.path] ?? '').trim();
     const value = text === '' ? undefined : field.holds === 'number' ? numberOf(text, field) : text;
-    if (text !== '' && value === undefined) complaints[field.path] = complaint(field);
+    if (text !== '' && value === undefined) faults[field.path] = fault(field);
     put(json, field.path, value);
   }
   for (const [key, entry] of Object.entries(record(json['ratedSensitivity']))) {
@@ -54,19 +54,19 @@ export function readPolicy(texts: PolicyTexts): PolicyRead {
       const field = fields.find(
         (one) => one.path === path || (path === 'linearVolts' && one.path === 'linearVolts.far'),
       );
-      if (field) complaints[field.path] ??= complaint(field);
-      else complaints[path] ??= issue.message;
+      if (field) faults[field.path] ??= fault(field);
+      else faults[path] ??= issue.message;
     }
   }
   for (const field of fields) {
     const blank = (texts[field.path] ?? '').trim() === '';
-    if (blank && !field.optional) complaints[field.path] ??= complaint(field);
+    if (blank && !field.optional) faults[field.path] ??= fault(field);
   }
-  const usable = parsed.success && Object.keys(complaints).length === 0;
-  return { policy: usable ? parsed.data : null, complaints };
+  const usable = parsed.success && Object.keys(faults).length === 0;
+  return { policy: usable ? parsed.data : null, faults };
 }
 
-function complaint({ says }: PolicyField): string {
+function fault({ says }: PolicyField): string {
   return `Write ${says}.`;
 }
 

@@ -7,11 +7,11 @@ import type { Cancel, CellPlace, WrittenSheet } from '../../../hosts/port/port.t
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { CellButton } from '../../parts/CellLink.tsx';
-import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { LongActionPart } from '../../parts/LongActionPart.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { useLongDeed } from '../../parts/useLongDeed.ts';
-import { auditWords } from '../auditWords.ts';
+import { useLongAction } from '../../parts/useLongAction.ts';
+import { auditMessages } from '../auditMessages.ts';
 import { inSlices } from '../run/inSlices.ts';
 
 interface EarlierSheetsProps {
@@ -43,11 +43,11 @@ const mostNamed = 10;
  */
 export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): JSX.Element {
   const port = usePort();
-  const deed = useLongDeed(auditWords.cancelled);
+  const action = useLongAction(auditMessages.cancelled);
   const [part, setPart] = useState(0);
   const [asked, setAsked] = useState<Asked | null>(null);
   const [done, setDone] = useState<Done | null>(null);
-  const words = aim === 'replace' ? auditWords.replaceSheets : auditWords.removeSheets;
+  const words = aim === 'replace' ? auditMessages.replaceSheets : auditMessages.removeSheets;
 
   const carryOut = async (sheets: readonly string[], cancel: Cancel): Promise<boolean> => {
     setAsked(null);
@@ -81,25 +81,25 @@ export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): J
   };
 
   return (
-    <LongDeedPart
-      deed={deed}
-      words={{ ...words, cancel: auditWords.cancel }}
+    <LongActionPart
+      action={action}
+      words={{ ...words, cancel: auditMessages.cancel }}
       work={{ label: words.under, part }}
       start={() => {
-        deed.run(look);
+        action.run(look);
       }}
     >
       {asked && (
         <Notice tone="problem">
           {asked.edited.length > 0 && (
             <>
-              {auditWords.editedSheets}
+              {auditMessages.editedSheets}
               <Places places={asked.edited.map((sheet) => ({ sheet, row: 1, column: 1 }))} />
             </>
           )}
           {asked.references.length > 0 && (
             <>
-              {auditWords.referring}
+              {auditMessages.referring}
               <Places places={asked.references} cells />
             </>
           )}
@@ -107,10 +107,10 @@ export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): J
             type="button"
             class="button"
             onClick={() => {
-              deed.run((cancel) => carryOut(asked.sheets, cancel));
+              action.run((cancel) => carryOut(asked.sheets, cancel));
             }}
           >
-            {auditWords.goOn}
+            {auditMessages.goOn}
           </button>{' '}
           <button
             type="button"
@@ -119,29 +119,29 @@ export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): J
               setAsked(null);
             }}
           >
-            {auditWords.leave}
+            {auditMessages.leave}
           </button>
         </Notice>
       )}
       {done && (
         <Notice tone="done">
           {done.removed.length === 0 ? (
-            auditWords.noneThere
+            auditMessages.noneThere
           ) : (
             <>
-              {auditWords.removed} <Said text={done.removed.join(', ')} />
+              {auditMessages.removed} <Said text={done.removed.join(', ')} />
             </>
           )}
           {done.written.length > 0 && (
             <>
               <br />
-              {auditWords.written}
+              {auditMessages.written}
               <Places places={done.written.map(({ given }) => ({ sheet: given, row: 1, column: 1 }))} />
             </>
           )}
         </Notice>
       )}
-    </LongDeedPart>
+    </LongActionPart>
   );
 }
 
@@ -166,7 +166,7 @@ function Places({
           </CellButton>
         </li>
       ))}
-      {more > 0 && <li>{auditWords.andMore(more)}</li>}
+      {more > 0 && <li>{auditMessages.andMore(more)}</li>}
     </ul>
   );
 }

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords, severityNames } from '../auditWords.ts';
+import { auditMessages, severityNames } from '../auditMessages.ts';
 
 /** Findings or problems with the cell of each. */
 export function FindingList({ findings, none }: { findings: readonly Finding[]; none: string }): JSX.Element {
@@ -11,7 +11,7 @@ export function FindingList({ findings, none }: { findings: readonly Finding[]; 
   return (
     <LongList
       entries={findings}
-      more={auditWords.more}
+      more={auditMessages.more}
       line={({ rule, severity, message, sheet, row, column }, index) => (
         <li key={index} class={`severity-${severity}`} title={rule}>
           <b>{severityNames[severity]}</b> <CellLink sheet={sheet} row={row} column={column} />{' '}

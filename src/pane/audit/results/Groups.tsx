@@ -5,7 +5,7 @@ import type { Attention, GroupResult, MachineChance } from '../../../audit/model
 import { Fold } from '../../parts/Fold.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords } from '../auditWords.ts';
+import { auditMessages } from '../auditMessages.ts';
 import type { BySubject } from './bySubject.ts';
 import { FindingList } from './FindingList.tsx';
 import { timesAtStartUp, trips } from '../../../audit/model/threshold.ts';
@@ -29,13 +29,13 @@ export function Groups({ groups, machines, subjects }: GroupsProps): JSX.Element
       part
       title={
         <>
-          {auditWords.groups} <span class="quiet">{groups.length}</span>
+          {auditMessages.groups} <span class="quiet">{groups.length}</span>
         </>
       }
     >
       {[...byMachine].map(([machine, own]) => (
         <section key={machine}>
-          <h4>{machine === '' ? auditWords.noMachine : <Said text={machine} most={60} />}</h4>
+          <h4>{machine === '' ? auditMessages.noMachine : <Said text={machine} most={60} />}</h4>
           {machines
             .filter((one) => one.machine === machine)
             .flatMap(machineSentences)
@@ -46,7 +46,7 @@ export function Groups({ groups, machines, subjects }: GroupsProps): JSX.Element
             ))}
           <LongList
             entries={own}
-            more={auditWords.more}
+            more={auditMessages.more}
             line={(group, index) => (
               <li key={index}>
                 <GroupLine group={group} attention={subjects.ofGroup(group)} />
@@ -76,7 +76,7 @@ function GroupLine({
       {groupText(group)}
       {decidedBy.length > 0 && (
         <>
-          , {auditWords.decidedBy} <Said text={decidedBy.join(', ')} most={120} />
+          , {auditMessages.decidedBy} <Said text={decidedBy.join(', ')} most={120} />
         </>
       )}
       .{found !== null && <span class="block quiet">{found}.</span>}

@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Report } from '../../../audit/model/report.ts';
 import { Notice } from '../../parts/Notice.tsx';
-import { auditWords, clockTime, timeOfDay } from '../auditWords.ts';
+import { auditMessages, clockTime, timeOfDay } from '../auditMessages.ts';
 import { Entry } from './NeedsAction.tsx';
 
 interface HeadlineProps {
@@ -20,23 +20,23 @@ interface HeadlineProps {
 export function Headline({ report, outOfDate, onAgain, onList, children }: HeadlineProps): JSX.Element {
   const old = outOfDate.length > 0;
   return (
-    <section aria-label={auditWords.results}>
+    <section aria-label={auditMessages.results}>
       <div class="outcome-row">
         <h2 class="outcome" tabIndex={-1}>
-          {auditWords.results}
+          {auditMessages.results}
         </h2>
         <span class="quiet">
-          {auditWords.resultFrom}{' '}
+          {auditMessages.resultFrom}{' '}
           <time dateTime={report.generated} title={clockTime(report.generated)}>
             {timeOfDay(report.generated)}
           </time>
         </span>
         <button type="button" class="skip" onClick={onList}>
-          {auditWords.toList}
+          {auditMessages.toList}
         </button>
         {onAgain && (
           <button type="button" class={old ? 'button button-first' : 'button'} onClick={onAgain}>
-            {auditWords.runAgain}
+            {auditMessages.runAgain}
           </button>
         )}
       </div>
@@ -59,7 +59,7 @@ function Answer({
   const [first] = attention;
   if (!first) {
     return notRead.length === 0 && channels.length > 0 ? (
-      <Notice tone="done">{auditWords.allWell}</Notice>
+      <Notice tone="done">{auditMessages.allWell}</Notice>
     ) : null;
   }
   return (
@@ -68,10 +68,10 @@ function Answer({
         <Entry entry={first} />
       </div>
       <p class="tally">
-        <b>{auditWords.counted(summary.critical, summary.warnings)}</b>{' '}
-        <span class="quiet">{auditWords.ofChannels(channels.length)}.</span>{' '}
+        <b>{auditMessages.counted(summary.critical, summary.warnings)}</b>{' '}
+        <span class="quiet">{auditMessages.ofChannels(channels.length)}.</span>{' '}
         {summary.groupsThatCannotTrip > 0 && (
-          <span class="groups-idle">{auditWords.idleVotes(summary.groupsThatCannotTrip)}</span>
+          <span class="groups-idle">{auditMessages.idleVotes(summary.groupsThatCannotTrip)}</span>
         )}
       </p>
     </>

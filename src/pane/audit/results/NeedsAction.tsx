@@ -4,7 +4,7 @@ import { CellLink } from '../../parts/CellLink.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords, severityNames } from '../auditWords.ts';
+import { auditMessages, severityNames } from '../auditMessages.ts';
 
 /** Entries shown before more are asked for, so that the list of channels is not far below. */
 const shownFirst = 12;
@@ -24,7 +24,7 @@ export function NeedsAction({ attention, beyondList }: NeedsActionProps): JSX.El
       needed={beyondList}
       title={
         <>
-          {auditWords.needsAction} <span class="quiet">{attention.length}</span>
+          {auditMessages.needsAction} <span class="quiet">{attention.length}</span>
         </>
       }
     >
@@ -51,7 +51,7 @@ export function AttentionList({
     <LongList
       entries={attention}
       first={shownFirst}
-      more={auditWords.more}
+      more={auditMessages.more}
       line={(entry, index) => (
         <li key={index} class={`severity-${entry.severity}`} data-code={entry.code}>
           <Entry entry={entry} ofOne={ofOne} ofMachine={ofMachine || ofOne} />

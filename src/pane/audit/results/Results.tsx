@@ -9,8 +9,8 @@ import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { TextField } from '../../parts/TextField.tsx';
-import { useDeed } from '../../parts/useLongDeed.ts';
-import { auditWords } from '../auditWords.ts';
+import { useAction } from '../../parts/useLongAction.ts';
+import { auditMessages } from '../auditMessages.ts';
 import { ChannelDetail } from '../channels/ChannelDetail.tsx';
 import { ChannelList } from '../channels/ChannelList.tsx';
 import type { ListRow } from '../channels/listRows.ts';
@@ -59,7 +59,7 @@ interface ResultsProps {
 export function Results(props: ResultsProps): JSX.Element {
   const { report, workbook, map, onMap, outOfDate, onAgain, onWriting, progress, asking, children } = props;
   const port = usePort();
-  const selecting = useDeed();
+  const selecting = useAction();
   const part = useRef<HTMLDivElement>(null);
   const list = useResultList(report);
   const { machines, rows, fitting, filter, setFilter, chosen, channel, machine } = list;
@@ -87,9 +87,11 @@ export function Results(props: ResultsProps): JSX.Element {
       </Headline>
       {asking}
       <div class="list-head">
-        <h3>{several ? auditWords.machineList : auditWords.list}</h3>
+        <h3>{several ? auditMessages.machineList : auditMessages.list}</h3>
         <span class="quiet" role="status">
-          {fitting === 0 ? auditWords.nothingListed : auditWords.listed(fitting, report.channels.length)}
+          {fitting === 0
+            ? auditMessages.nothingListed
+            : auditMessages.listed(fitting, report.channels.length)}
         </span>
         <StandingsHelp />
       </div>
@@ -102,9 +104,9 @@ export function Results(props: ResultsProps): JSX.Element {
       />
       <div class="search">
         <TextField
-          label={auditWords.search}
+          label={auditMessages.search}
           value={filter.search}
-          placeholder={auditWords.searchHint}
+          placeholder={auditMessages.searchHint}
           onText={(search) => {
             setFilter({ ...filter, search });
           }}
@@ -134,13 +136,13 @@ export function Results(props: ResultsProps): JSX.Element {
       ) : machine ? (
         <MachineDetail key={chosen} machine={machine} wholeRead={wholeRead} />
       ) : (
-        rows.length > 0 && <p class="quiet">{auditWords.chooseOne}</p>
+        rows.length > 0 && <p class="quiet">{auditMessages.chooseOne}</p>
       )}
       {report.runUps && <RunUpPart runUps={report.runUps} />}
       {report.replay && <ReplayPart replay={report.replay} />}
-      {asLeft > 0 && <p class="quiet">{auditWords.measuredAgain(asLeft, corrected)}</p>}
+      {asLeft > 0 && <p class="quiet">{auditMessages.measuredAgain(asLeft, corrected)}</p>}
       <Unread notRead={report.notRead} map={map} onMap={onMap} />
-      <h3>{auditWords.further}</h3>
+      <h3>{auditMessages.further}</h3>
       <WriteSheets
         key={report.generated}
         report={report}
@@ -162,7 +164,7 @@ export function Results(props: ResultsProps): JSX.Element {
       {report.problems.length > 0 && (
         <details class="part">
           <summary>
-            {auditWords.problems} <span class="quiet">{report.problems.length}</span>
+            {auditMessages.problems} <span class="quiet">{report.problems.length}</span>
           </summary>
           <FindingList findings={report.problems} none="" />
         </details>
@@ -196,7 +198,7 @@ function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
   const countOf = (one: Standing | null): number =>
     one === null ? channels : one === 'in bypass' ? inBypass : summary[one];
   return (
-    <div class="counts" role="toolbar" aria-label={auditWords.filter} ref={bar} onKeyDown={onKey}>
+    <div class="counts" role="toolbar" aria-label={auditMessages.filter} ref={bar} onKeyDown={onKey}>
       {choices.map((one, index) => (
         <button
           key={one ?? 'all'}
@@ -209,7 +211,7 @@ function Counts({ summary, standing, onStanding }: CountsProps): JSX.Element {
           }}
         >
           {one !== null && <span aria-hidden="true">{signOf(one)}</span>} <b>{countOf(one)}</b>{' '}
-          {one === null ? auditWords.all : standingWords[one]}
+          {one === null ? auditMessages.all : standingWords[one]}
         </button>
       ))}
     </div>

@@ -8,7 +8,7 @@ import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
 import { tidySheetsInSteps } from '../../../sheets/tidy/tidySheets.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { shownText } from '../../parts/shownText.ts';
-import { auditWords } from '../auditWords.ts';
+import { auditMessages } from '../auditMessages.ts';
 import { EarlierSheets } from './EarlierSheets.tsx';
 import { useState } from 'preact/hooks';
 import type { Steps } from '../../../audit/model/steps.ts';
@@ -16,13 +16,13 @@ import type { SheetModel } from '../../../sheets/model.ts';
 import type { Cancel, WrittenSheet } from '../../../hosts/port/port.ts';
 import { usePort } from '../../app/paneContext.ts';
 import { CellButton } from '../../parts/CellLink.tsx';
-import { LongDeedPart } from '../../parts/LongDeedPart.tsx';
+import { LongActionPart } from '../../parts/LongActionPart.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { useLongDeed } from '../../parts/useLongDeed.ts';
+import { useLongAction } from '../../parts/useLongAction.ts';
 import { inSlices } from '../run/inSlices.ts';
 
-interface SheetsDeedProps {
+interface SheetsActionProps {
   /** What the button says, what is said while it works, and what it does, for those who hesitate. */
   readonly words: { readonly button: string; readonly under: string; readonly hint: string };
   /** The first thing to do of those that stand beside it. */
@@ -53,8 +53,8 @@ export function WriteSheets(props: WriteSheetsProps): JSX.Element {
   const hasResults = wrote || workbook.sheets.some(isResultSheet);
   return (
     <>
-      <SheetsDeed
-        words={auditWords.resultSheets}
+      <SheetsAction
+        words={auditMessages.resultSheets}
         first
         sheets={() => resultSheetsInSteps(report)}
         onWriting={(under) => {
@@ -66,24 +66,24 @@ export function WriteSheets(props: WriteSheetsProps): JSX.Element {
         (['replace', 'remove'] as const).map((aim) => (
           <EarlierSheets key={aim} aim={aim} report={report} onWriting={onWriting} />
         ))}
-      <SheetsDeed
-        words={auditWords.handOverSheets}
+      <SheetsAction
+        words={auditMessages.handOverSheets}
         sheets={() => handoverSheetsInSteps(report)}
         onWriting={onWriting}
       />
       {machine ? (
-        <SheetsDeed
+        <SheetsAction
           key={machine.name}
-          words={auditWords.handOverOne(shownText(machineName(machine), 60))}
+          words={auditMessages.handOverOne(shownText(machineName(machine), 60))}
           sheets={() => handoverSheetInSteps(machine, report)}
           onWriting={onWriting}
         />
       ) : (
-        several && <p class="quiet">{auditWords.chooseMachine}</p>
+        several && <p class="quiet">{auditMessages.chooseMachine}</p>
       )}
       {report.proposal !== null && (
-        <SheetsDeed
-          words={auditWords.tidySheets}
+        <SheetsAction
+          words={auditMessages.tidySheets}
           sheets={() => tidySheetsInSteps(workbook, map)}
           onWriting={onWriting}
         />
@@ -93,9 +93,9 @@ export function WriteSheets(props: WriteSheetsProps): JSX.Element {
 }
 
 /** Adds sheets to the workbook, all or none, and says under which names. */
-function SheetsDeed({ words, first = false, sheets, onWriting }: SheetsDeedProps): JSX.Element {
+function SheetsAction({ words, first = false, sheets, onWriting }: SheetsActionProps): JSX.Element {
   const port = usePort();
-  const deed = useLongDeed(auditWords.cancelled);
+  const action = useLongAction(auditMessages.cancelled);
   const [part, setPart] = useState(0);
   const [written, setWritten] = useState<readonly WrittenSheet[]>([]);
 
@@ -113,30 +113,30 @@ function SheetsDeed({ words, first = false, sheets, onWriting }: SheetsDeedProps
   };
 
   return (
-    <LongDeedPart
-      deed={deed}
-      words={{ ...words, cancel: auditWords.cancel }}
+    <LongActionPart
+      action={action}
+      words={{ ...words, cancel: auditMessages.cancel }}
       first={first}
       work={{ label: words.under, part }}
       start={() => {
-        deed.run(write);
+        action.run(write);
       }}
     >
       {written.length > 0 && (
         <Notice tone="done">
-          {auditWords.written}
+          {auditMessages.written}
           <ul class="inline-list">
             {written.map(({ wanted, given }) => (
               <li key={given}>
                 <CellButton place={{ sheet: given, row: 1, column: 1 }}>
                   <Said text={given} most={40} />
                 </CellButton>
-                {given !== wanted && <Said text={auditWords.renamed(wanted)} />}
+                {given !== wanted && <Said text={auditMessages.renamed(wanted)} />}
               </li>
             ))}
           </ul>
         </Notice>
       )}
-    </LongDeedPart>
+    </LongActionPart>
   );
 }

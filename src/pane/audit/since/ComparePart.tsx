@@ -16,10 +16,10 @@ import { CellLink } from '../../parts/CellLink.tsx';
 import { LongList, atOnce } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { shownText } from '../../parts/shownText.ts';
-import { clockTime } from '../auditWords.ts';
+import { clockTime } from '../auditMessages.ts';
 
 /** Texts of the comparison with earlier results. */
-const sinceWords = {
+const sinceMessages = {
   title: 'Compare with earlier results',
   hint: 'Results of earlier audits stand in this workbook. Choose one to see what changed since; what changed is then written with the other sheets.',
   choose: 'Earlier results',
@@ -48,12 +48,12 @@ export function ComparePart({ workbook, earlier, since, onEarlier }: ComparePart
   if (sheets.length === 0) return null;
   const choices = sheets.map((one) => ({ value: one.sheet.name, text: earlierText(one) }));
   return (
-    <Fold part title={sinceWords.title} needed={since !== null}>
-      <p class="quiet">{sinceWords.hint}</p>
+    <Fold part title={sinceMessages.title} needed={since !== null}>
+      <p class="quiet">{sinceMessages.hint}</p>
       <ChoiceField
-        label={sinceWords.choose}
+        label={sinceMessages.choose}
         value={earlier ?? ''}
-        choices={[{ value: '', text: sinceWords.none }, ...choices]}
+        choices={[{ value: '', text: sinceMessages.none }, ...choices]}
         onChoice={(sheet) => {
           onEarlier(sheet === '' ? null : sheet);
         }}
@@ -71,15 +71,15 @@ function ChangeList({ since }: { since: SinceResult }): JSX.Element {
     .map((kind) => `${counts[kind]} ${changeWords[kind]}`);
   return (
     <>
-      <p role="status">{told.length === 0 ? sinceWords.nothing : `${told.join(', ')}.`}</p>
+      <p role="status">{told.length === 0 ? sinceMessages.nothing : `${told.join(', ')}.`}</p>
       <LongList
         entries={changes}
-        more={sinceWords.more}
+        more={sinceMessages.more}
         line={(change, index) => <ChangeLine key={index} change={change} />}
       />
       {remarks.length > 0 && (
         <>
-          <p class="quiet">{sinceWords.ofEarlier}</p>
+          <p class="quiet">{sinceMessages.ofEarlier}</p>
           <ul class="findings">
             {remarks.slice(0, atOnce).map(({ sheet, row, column, message }, index) => (
               <li key={index}>

@@ -6,12 +6,12 @@ import { CellLink } from '../../parts/CellLink.tsx';
 import { Fold } from '../../parts/Fold.tsx';
 import { LongList } from '../../parts/LongList.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { severityNames } from '../auditWords.ts';
+import { severityNames } from '../auditMessages.ts';
 import { headerKey } from '../../../audit/read/tables/header.ts';
 import { columnNumber } from '../../../cells/address.ts';
 
 /** Texts of what was not read. */
-const unreadWords = {
+const unreadMessages = {
   title: 'Not read',
   hint: 'These look like part of the audit. Correct the header, or say that they are none; that is kept in the workbook.',
   looksLike: 'looks like',
@@ -38,19 +38,19 @@ export function Unread({ notRead, map, onMap }: UnreadProps): JSX.Element | null
       needed={notRead.length > 0}
       title={
         <>
-          {unreadWords.title} <span class="quiet">{notRead.length}</span>
+          {unreadMessages.title} <span class="quiet">{notRead.length}</span>
         </>
       }
     >
-      {notRead.length > 0 && <p class="quiet">{unreadWords.hint}</p>}
+      {notRead.length > 0 && <p class="quiet">{unreadMessages.hint}</p>}
       <LongList
         entries={notRead}
-        more={unreadWords.more}
+        more={unreadMessages.more}
         line={(one, index) => <UnreadLine key={index} one={one} notRead={notRead} map={map} onMap={onMap} />}
       />
       {settled.length > 0 && (
         <>
-          <h4>{unreadWords.settled}</h4>
+          <h4>{unreadMessages.settled}</h4>
           <ul class="findings">
             {settled.map((mark) => (
               <li key={settledText(mark)}>
@@ -62,7 +62,7 @@ export function Unread({ notRead, map, onMap }: UnreadProps): JSX.Element | null
                     onMap(withoutMark(map, mark));
                   }}
                 >
-                  {unreadWords.takeBack}
+                  {unreadMessages.takeBack}
                 </button>
               </li>
             ))}
@@ -80,12 +80,12 @@ function UnreadLine({ one, notRead, map, onMap }: UnreadProps & { one: NotRead }
     <li class={`severity-${severity}`}>
       <b>{severityNames[severity]}</b> <CellLink sheet={sheet} row={row} column={column} />
       <span class="block">
-        {capital(what)} {text !== '' && <Said text={text} most={80} />} {unreadWords.looksLike}{' '}
+        {capital(what)} {text !== '' && <Said text={text} most={80} />} {unreadMessages.looksLike}{' '}
         <Said text={looksLike} most={80} />.
       </span>
       {isMarked(map, mark) ? (
         <span class="quiet" role="status">
-          {unreadWords.marked}
+          {unreadMessages.marked}
         </span>
       ) : (
         <button
@@ -104,7 +104,7 @@ function UnreadLine({ one, notRead, map, onMap }: UnreadProps & { one: NotRead }
 
 /** What a button says that marks a thing that was not read. */
 function markText({ what }: NotRead): string {
-  return what === 'column' || what === 'value' ? unreadWords.mark.column : unreadWords.mark.other;
+  return what === 'column' || what === 'value' ? unreadMessages.mark.column : unreadMessages.mark.other;
 }
 
 /** What was marked, for people. */

@@ -5,8 +5,8 @@ import { correctableTags, whatIf } from '../../../audit/advise/whatIf.ts';
 import type { MachineChance } from '../../../audit/model/report.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Said } from '../../parts/Said.tsx';
-import { auditWords } from '../auditWords.ts';
-import { lateWords, whatIfWords } from './whatIfWords.ts';
+import { auditMessages } from '../auditMessages.ts';
+import { lateWords, whatIfMessages } from './whatIfMessages.ts';
 
 /** Ticks channels of a machine as corrected and says what of it may still be late. */
 export function WhatIf({ machines }: { readonly machines: readonly MachineChance[] }): JSX.Element | null {
@@ -19,11 +19,11 @@ export function WhatIf({ machines }: { readonly machines: readonly MachineChance
     setCorrected(new Set(on ? [...corrected, tag] : [...corrected].filter((other) => other !== tag)));
   };
   return (
-    <Fold part title={whatIfWords.title}>
-      <p class="quiet">{whatIfWords.intro}</p>
+    <Fold part title={whatIfMessages.title}>
+      <p class="quiet">{whatIfMessages.intro}</p>
       {machines.length > 1 && (
         <label>
-          {whatIfWords.machine}{' '}
+          {whatIfMessages.machine}{' '}
           <select
             value={String(at)}
             onChange={({ currentTarget }) => {
@@ -33,7 +33,7 @@ export function WhatIf({ machines }: { readonly machines: readonly MachineChance
           >
             {machines.map(({ machine: name }, index) => (
               <option key={index} value={String(index)}>
-                {name === '' ? auditWords.noMachine : name.slice(0, 60)}
+                {name === '' ? auditMessages.noMachine : name.slice(0, 60)}
               </option>
             ))}
           </select>
@@ -45,7 +45,7 @@ export function WhatIf({ machines }: { readonly machines: readonly MachineChance
         </p>
       )}
       <fieldset>
-        <legend>{whatIfWords.channels}</legend>
+        <legend>{whatIfMessages.channels}</legend>
         {correctableTags(machine).map((tag) => (
           <label key={tag} class="block">
             <input
@@ -66,20 +66,21 @@ export function WhatIf({ machines }: { readonly machines: readonly MachineChance
             setCorrected(new Set());
           }}
         >
-          {whatIfWords.none}
+          {whatIfMessages.none}
         </button>
       )}
       <p>
-        <b>{whatIfWords.now}:</b> {lateWords(machine, machine.groups)}
+        <b>{whatIfMessages.now}:</b> {lateWords(machine, machine.groups)}
       </p>
       <p role="status">
         {corrected.size > 0 && (
           <>
-            <b>{whatIfWords.then(corrected.size)}:</b> {lateWords(whatIf(machine, corrected), machine.groups)}
+            <b>{whatIfMessages.then(corrected.size)}:</b>{' '}
+            {lateWords(whatIf(machine, corrected), machine.groups)}
           </>
         )}
       </p>
-      <p class="quiet">{whatIfWords.ofMeasurement}</p>
+      <p class="quiet">{whatIfMessages.ofMeasurement}</p>
     </Fold>
   );
 }

@@ -13,7 +13,7 @@ import {
   positionOn,
 } from './PanelDrawing.tsx';
 import type { RecordScene } from './recordScene.ts';
-import { recordWords } from './recordWords.ts';
+import { recordMessages } from './recordMessages.ts';
 
 /** A calibration record in three panels over its gaps: volts, deviation from the straight line, sensitivity of each step. */
 export function RecordDrawing({ scene, result }: { scene: RecordScene; result: RecordResult }): JSX.Element {
@@ -32,7 +32,7 @@ export function RecordDrawing({ scene, result }: { scene: RecordScene; result: R
         aria-labelledby={title}
         aria-describedby={described}
       >
-        <title id={title}>{recordWords.heading}</title>
+        <title id={title}>{recordMessages.heading}</title>
         <desc id={described}>{recordInWords(result, scene)}</desc>
         <PanelDrawing
           panel={volts}
@@ -66,7 +66,7 @@ export function RecordDrawing({ scene, result }: { scene: RecordScene; result: R
           </g>
         ))}
         <text class="axis-name" x={panelEdges.right} y={foot + 30} text-anchor="end">
-          {recordWords.gap(unit)}
+          {recordMessages.gap(unit)}
         </text>
       </svg>
       <RecordLegend scene={scene} />
@@ -126,22 +126,22 @@ function RecordLegend({ scene }: { scene: RecordScene }): JSX.Element {
   return (
     <figcaption class="legend" aria-hidden="true">
       {lines.map((look) => (
-        <Entry key={look} name={recordWords[look]}>
+        <Entry key={look} name={recordMessages[look]}>
           <line class={`record-line record-${look}`} x1={0} x2={24} y1={8} y2={8} />
         </Entry>
       ))}
       {scene.operating && (
-        <Entry name={recordWords.operating}>
+        <Entry name={recordMessages.operating}>
           <path class="record-operating" d="M12,1l5,7l-5,7l-5,-7z" />
         </Entry>
       )}
       {scene.danger && (
-        <Entry name={recordWords.danger}>
+        <Entry name={recordMessages.danger}>
           <rect class="record-danger" x={2} y={2} width={20} height={12} />
         </Entry>
       )}
       {scene.linear && (
-        <Entry name={recordWords.linear}>
+        <Entry name={recordMessages.linear}>
           <line class="record-linear" x1={0} x2={24} y1={8} y2={8} />
         </Entry>
       )}

@@ -8,7 +8,7 @@ import { Fold } from '../../parts/Fold.tsx';
 import { Said } from '../../parts/Said.tsx';
 import { RecordDrawing } from './RecordDrawing.tsx';
 import { recordScene } from './recordScene.ts';
-import { recordWords } from './recordWords.ts';
+import { recordMessages } from './recordMessages.ts';
 
 interface RecordPartProps {
   readonly channel: ChannelResult;
@@ -24,7 +24,7 @@ export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.El
   const about = [record.series, temperature, record.takenOn ?? ''].filter((text) => text !== '');
   return (
     <>
-      <h4>{recordWords.heading}</h4>
+      <h4>{recordMessages.heading}</h4>
       <p class="quiet">
         <Said text={[...about, `${record.sheet}, row ${record.row}`].join(', ')} most={160} />
         {`: ${amount(record.average, `mV/${record.gapUnit}`)} on average.`}
@@ -35,7 +35,7 @@ export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.El
           <Said text={text} most={200} />
         </p>
       ))}
-      <Fold title={recordWords.table}>
+      <Fold title={recordMessages.table}>
         <RecordTable record={record} />
       </Fold>
     </>
@@ -45,13 +45,13 @@ export function RecordPart({ channel, record, policy }: RecordPartProps): JSX.El
 /** The points of a record in numbers; a step stands beside the point that it leads to. */
 function RecordTable({ record: { points, gapUnit } }: { record: RecordResult }): JSX.Element {
   const said = (value: number | null | undefined): string =>
-    value === null || value === undefined ? recordWords.none : rounded(value);
+    value === null || value === undefined ? recordMessages.none : rounded(value);
   return (
     <table class="record-table">
-      <caption class="quiet">{recordWords.heading}</caption>
+      <caption class="quiet">{recordMessages.heading}</caption>
       <thead>
         <tr>
-          {recordWords.columns(gapUnit).map((header) => (
+          {recordMessages.columns(gapUnit).map((header) => (
             <th key={header} scope="col">
               {header}
             </th>

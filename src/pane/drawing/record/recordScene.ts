@@ -2,7 +2,7 @@ import { extent, nice, ticks } from 'd3-array';
 import type { ChannelResult, RecordResult } from '../../../audit/model/report.ts';
 import type { ShownRecord } from '../../../sheets/records/shown.ts';
 import { workedOut } from '../../../sheets/records/workedOut.ts';
-import { recordWords } from './recordWords.ts';
+import { recordMessages } from './recordMessages.ts';
 import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit } from '../../../units/parse.ts';
@@ -69,13 +69,13 @@ export function recordScene(
   ]);
   const limits = rated === null ? [] : [flat(rated * (1 - tolerance)), flat(rated * (1 + tolerance))];
   const panels = {
-    volts: panel(recordWords.volts, [...over('rated', along(worked.rated)), ...over('measured', volts)]),
-    deviation: panel(recordWords.deviation(unit), [
+    volts: panel(recordMessages.volts, [...over('rated', along(worked.rated)), ...over('measured', volts)]),
+    deviation: panel(recordMessages.deviation(unit), [
       ...(worked.ratedDeviations ? [flat(-deviation), flat(deviation)] : []),
       ...over('fitted', worked.fittedDeviations),
       ...over('measured', worked.ratedDeviations),
     ]),
-    steps: panel(recordWords.steps(unit), [...limits, { look: 'measured', points: middles }]),
+    steps: panel(recordMessages.steps(unit), [...limits, { look: 'measured', points: middles }]),
   };
   if (!panels.volts || !panels.deviation || !panels.steps) return null;
   return {

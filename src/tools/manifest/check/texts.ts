@@ -39,12 +39,12 @@ const RULES: readonly TextRule[] = [
 /** Texts that are empty, too long or of the wrong form; ids of the ribbon that are too long or stand twice. */
 export function checkTexts(root: Element): Fault[] {
   return [
-    ...RULES.flatMap((rule) => at(root, ...rule.path).flatMap((element) => complaints(element, rule))),
+    ...RULES.flatMap((rule) => at(root, ...rule.path).flatMap((element) => faultsIn(element, rule))),
     ...checkIds(root),
   ];
 }
 
-function complaints(element: Element, { longest, form, cure }: TextRule): Fault[] {
+function faultsIn(element: Element, { longest, form, cure }: TextRule): Fault[] {
   const { line, name } = element;
   const text = name === 'Host' ? (element.attributes['Name'] ?? '') : value(element);
   if (text === '') return [{ line, message: `<${name}> is empty` }];

@@ -4,11 +4,11 @@ import { book } from '../../book.ts';
 /** Groups of three, 2oo3, each with one member out; effective thresholds 4, 4.3 and 3.7 mil by the measured sensitivity. */
 const groups = ['site', 'casts', 'reduces', 'tripped'];
 const members = groups.flatMap((group) =>
-  (['a', 'b', 'c'] as const).map((seat, at) => ({
-    tag: `${group} ${seat}`,
+  (['a', 'b', 'c'] as const).map((voter, at) => ({
+    tag: `${group} ${voter}`,
     group,
     measured: [200, 800 / 4.3, 800 / 3.7][at]!,
-    bypass: seat === 'a' || (group === 'tripped' && seat === 'b') ? 'yes' : 'no',
+    bypass: voter === 'a' || (group === 'tripped' && voter === 'b') ? 'yes' : 'no',
   })),
 );
 

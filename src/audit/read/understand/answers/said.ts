@@ -28,11 +28,3 @@ export interface Said {
   /** Numbers of cells, by `Sheet!row,column`; `null`: none that counts. */
   readonly cells: ReadonlyMap<string, number | null>;
 }
-
-/** Nothing said. */
-export const nothingSaid: Said = {
-  of: () => undefined,
-  names: new Map(),
-  leftOut: new Set(),
-  cells: new Map(),
-};

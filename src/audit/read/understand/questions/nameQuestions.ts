@@ -10,20 +10,20 @@ export function nameQuestions(
   channels: readonly ReadChannel[],
   said: ReadonlyMap<string, string>,
 ): Question[] {
-  const lone = (id: MeaningId, other: MeaningId) =>
+  const unmatched = (id: MeaningId, other: MeaningId) =>
     channels.filter(
       ({ lines }) =>
         lines.some(({ table }) => table.claims.has(id)) &&
         !lines.some(({ table }) => table.claims.has(other)),
     );
   const settings = new Map<string, ReadChannel[]>();
-  for (const channel of lone('configured', 'measured')) {
+  for (const channel of unmatched('configured', 'measured')) {
     const key = squeezed(channel.tag);
     settings.set(key, [...(settings.get(key) ?? []), channel]);
   }
   const pairs: (readonly [string, string])[] = [];
   const places: Place[] = [];
-  for (const channel of lone('measured', 'configured')) {
+  for (const channel of unmatched('measured', 'configured')) {
     const fitting = settings.get(squeezed(channel.tag)) ?? [];
     const [only] = fitting;
     if (only && said.has(tagKey(only.tag))) continue;

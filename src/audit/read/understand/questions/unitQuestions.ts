@@ -75,7 +75,7 @@ function ratioSlip(table: TableRead, claim: Claim, channels: readonly ReadChanne
 }
 
 /** Median of measured over configured of the channels of a table, in one unit; `null` where none has both. */
-export function medianRatio(table: TableRead, channels: readonly ReadChannel[]): number | null {
+function medianRatio(table: TableRead, channels: readonly ReadChannel[]): number | null {
   const ratios = channels.flatMap(({ lines, values }) => {
     if (!lines.some((line) => line.table === table)) return [];
     const [measured, configured] = [values.get('measured')?.amount, values.get('configured')?.amount];

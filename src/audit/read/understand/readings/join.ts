@@ -43,7 +43,7 @@ export function* joinLines(
 const none: readonly MeaningId[] = [];
 
 /** Core meanings that more than one of some lines hold. */
-export function heldTwice(lines: readonly Line[]): readonly MeaningId[] {
+function heldTwice(lines: readonly Line[]): readonly MeaningId[] {
   if (lines.length < 2) return none;
   return core.filter((id) => lines.filter(({ table }) => table.claims.has(id)).length > 1);
 }

@@ -47,7 +47,7 @@ const every = [...numbers, 'text', 'tag'] as const;
  * What is believed on which evidence: the first row that fits decides; where none fits a reading is not known. Rows name
  * everything that has to be there together, so that no number of weak signs makes a certain one.
  */
-export const certainties: readonly Rule[] = [
+const certainties: readonly Rule[] = [
   { of: every, all: ['answer'], standing: 'certain' },
   { of: every, all: ['unit contradicts'], standing: 'not known' },
   { of: ['sensitivity', 'setpoint', 'scale', 'text', 'tag'], all: ['visible rival'], standing: 'proposed' },

@@ -117,7 +117,7 @@ export const otherKindWords: Words = {
 };
 
 /** Names of the two probes of one place, in order. */
-export const axes: readonly (readonly [first: string, second: string])[] = [
+const axes: readonly (readonly [first: string, second: string])[] = [
   ['X', 'Y'],
   ['A', 'B'],
   ['V', 'H'],

@@ -5,7 +5,7 @@ import { utf8 } from './stream.ts';
  * Whether a spreadsheet program would take this text for a formula, a number or a date once someone edits the cell,
  * so that the cell must be marked as text (`quotePrefix`).
  */
-export function needsQuote(text: string): boolean {
+function needsQuote(text: string): boolean {
   return /^[\s]*[=+\-@'.\d]/.test(text);
 }
 

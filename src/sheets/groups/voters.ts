@@ -34,7 +34,7 @@ export function seatsFor(groups: readonly GroupResult[], first: number): Seats {
 }
 
 /** The members of a group in their columns; a text stands where one cannot act, so that formulas pass over it. */
-export function seatCells(
+export function voterCells(
   { members }: GroupResult,
   count: number,
   level: string,

@@ -1,5 +1,5 @@
 /** Texts of the drawing of a calibration record. */
-export const recordWords = {
+export const recordMessages = {
   heading: 'Calibration record',
   volts: 'Output, V',
   deviation: (unit: string) => `Deviation, ${unit}`,

@@ -2,7 +2,7 @@ import type { ChannelState } from '../../audit/model/report.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 
 /** Texts of the audit view, but for its questions and policy. */
-export const auditWords = {
+export const auditMessages = {
   title: 'Audit this workbook',
   intro: 'Reads the lists of this workbook, and asks where a column is not clear. No cell is changed.',
   run: 'Run audit',

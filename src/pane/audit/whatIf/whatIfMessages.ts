@@ -2,7 +2,7 @@ import { chanceWords, ofMeasurement } from '../../../audit/advise/machineSentenc
 import type { WhatIf } from '../../../audit/advise/whatIf.ts';
 
 /** Texts of the panel that answers what follows from a correction. */
-export const whatIfWords = {
+export const whatIfMessages = {
   title: 'What if',
   intro:
     'Tick channels as corrected to their configured sensitivity and see the machine change. Nothing is written.',

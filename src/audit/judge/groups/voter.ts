@@ -23,7 +23,7 @@ export function thresholdOf(
 }
 
 /** A member's seat, in the unit of the group's first member; its effective threshold is `null` where it cannot act. */
-export function seatOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
+export function voterOf(member: Member, name: ThresholdName, stage: Stage, first: Member): GroupMember {
   const own = thresholdOf(member, name, stage);
   const meant = own && own.setpoint !== null ? own.multiplier * own.setpoint : null;
   const setpoint = inUnitOf(first, member, meant);

@@ -1,5 +1,5 @@
 /** Texts of the pane around its views, and of its start. */
-export const appWords = {
+export const appMessages = {
   name: 'Tripdrift',
   views: 'Views',
   quick: 'Quick answer',

@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { Notice } from './Notice.tsx';
 import { Said } from './Said.tsx';
-import type { LongDeed } from './useLongDeed.ts';
+import type { LongAction } from './useLongAction.ts';
 import { useId } from 'preact/hooks';
 
 interface ProgressProps {
@@ -13,7 +13,7 @@ interface ProgressProps {
 }
 
 interface LongDeedPartProps {
-  readonly deed: LongDeed;
+  readonly action: LongAction;
   /** What the button says, and what it does, for those who hesitate. */
   readonly words: { readonly button: string; readonly hint: string; readonly cancel: string };
   /** The first thing to do of those that stand beside it. */
@@ -26,26 +26,26 @@ interface LongDeedPartProps {
 }
 
 /** The button of a long deed, or how far it is while it is under way, and what came of it. */
-export function LongDeedPart(props: LongDeedPartProps): JSX.Element {
-  const { deed, words, first = false, work, start, children } = props;
+export function LongActionPart(props: LongDeedPartProps): JSX.Element {
+  const { action, words, first = false, work, start, children } = props;
   return (
     <div class="deed">
-      {deed.busy ? (
-        <Progress label={work.label} part={work.part} cancelText={words.cancel} onCancel={deed.cancel} />
+      {action.busy ? (
+        <Progress label={work.label} part={work.part} cancelText={words.cancel} onCancel={action.cancel} />
       ) : (
         <button type="button" class={first ? 'button button-first' : 'button'} onClick={start}>
           {words.button}
         </button>
       )}
       <span class="quiet">{words.hint}</span>
-      {deed.refusal !== null && (
+      {action.refusal !== null && (
         <Notice tone="problem">
-          <Said text={deed.refusal} />
+          <Said text={action.refusal} />
         </Notice>
       )}
-      {deed.cancelled !== null && (
+      {action.cancelled !== null && (
         <Notice tone="note">
-          <Said text={deed.cancelled} />
+          <Said text={action.cancelled} />
         </Notice>
       )}
       {children}

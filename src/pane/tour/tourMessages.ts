@@ -1,7 +1,7 @@
 import type { ViewId } from '../app/views.ts';
 
 /** Texts of the tour. */
-export const tourWords = {
+export const tourMessages = {
   name: 'Tour',
   step: (at: number, of: number) => `${at} of ${of}.`,
   next: 'Next',

@@ -1,7 +1,7 @@
 import type { Standing } from '../audit/channels/standing.ts';
 
 /** Texts of the help beside things. */
-export const helpWords = {
+export const helpMessages = {
   about: (what: string) => `What does this mean: ${what}`,
   standings: 'the verdicts',
 } as const;

@@ -1,5 +1,5 @@
 /** Texts of the table of questions. */
-export const askingWords = {
+export const askingMessages = {
   title: (count: number) => (count === 1 ? '1 question' : `${count} questions`),
   open: (count: number) => (count === 1 ? '1 question open' : `${count} questions open`),
   answer: 'Answer',

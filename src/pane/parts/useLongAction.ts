@@ -6,41 +6,41 @@ interface Deed {
   readonly busy: boolean;
   readonly refusal: string | null;
   /** Does it unless the last one is still under way; what it throws becomes `refusal`. */
-  readonly run: (action: () => Promise<void>) => void;
+  readonly run: (task: () => Promise<void>) => void;
 }
 
-export interface LongDeed {
+export interface LongAction {
   readonly busy: boolean;
   readonly refusal: string | null;
   /** What there is to say of a deed that was cancelled; `null` otherwise. */
   readonly cancelled: string | null;
   /** Does it unless the last one is still under way. It gives `false` where it ended because it was cancelled. */
-  readonly run: (action: (cancel: Cancel) => Promise<boolean>) => void;
+  readonly run: (task: (cancel: Cancel) => Promise<boolean>) => void;
   readonly cancel: () => void;
 }
 
 /** Something long that a button does, that may fail or be cancelled. `words`: said where it was cancelled without more. */
-export function useLongDeed(words: string): LongDeed {
-  const deed = useDeed();
+export function useLongAction(words: string): LongAction {
+  const action = useAction();
   const own = useRef({ cancelled: false });
   const [cancelled, setCancelled] = useState<string | null>(null);
-  const run = async (action: (cancel: Cancel) => Promise<boolean>): Promise<void> => {
+  const run = async (task: (cancel: Cancel) => Promise<boolean>): Promise<void> => {
     const cancel = { cancelled: false };
     own.current = cancel;
     setCancelled(null);
     try {
-      if (!(await action(cancel))) setCancelled(words);
+      if (!(await task(cancel))) setCancelled(words);
     } catch (error) {
       if (!cancel.cancelled) throw error;
       setCancelled(plainMessage(error));
     }
   };
   return {
-    busy: deed.busy,
-    refusal: deed.refusal,
+    busy: action.busy,
+    refusal: action.refusal,
     cancelled,
-    run(action) {
-      deed.run(() => run(action));
+    run(task) {
+      action.run(() => run(task));
     },
     cancel() {
       own.current.cancelled = true;
@@ -49,17 +49,17 @@ export function useLongDeed(words: string): LongDeed {
 }
 
 /** Something that a button does and that may fail: whether it is under way, and why it did not work. */
-export function useDeed(): Deed {
+export function useAction(): Deed {
   const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<string | null>(null);
   return {
     busy,
     refusal,
-    run(action) {
+    run(task) {
       if (busy) return;
       setBusy(true);
       setRefusal(null);
-      action()
+      task()
         .catch((error: unknown) => {
           setRefusal(plainMessage(error));
         })

@@ -1,5 +1,5 @@
 /** Texts of the quick answer. */
-export const quickWords = {
+export const quickMessages = {
   title: 'Where it really trips',
   setpoint: 'Setpoint',
   configured: 'Configured sensitivity',

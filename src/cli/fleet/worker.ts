@@ -12,7 +12,7 @@ export interface Program {
 }
 
 /** A place for one process, which audits one workbook after another and is replaced where it ends. */
-export interface Seat {
+export interface Worker {
   /**
    * Has a job done. A process that takes too long, or ends before it has answered, is a reason, and leaves no file behind.
    * Rejects with the reason of `signal` once that is aborted and the process has ended.
@@ -23,7 +23,7 @@ export interface Seat {
 }
 
 /** A seat whose process starts with its first job. */
-export function openSeat(program: Program, limits: Limits): Seat {
+export function openWorker(program: Program, limits: Limits): Worker {
   let child: ChildProcess | undefined;
   return {
     async work(job, signal) {
@@ -124,19 +124,19 @@ export async function answersTo(
   const answers: Answer[] = [];
   const waiting = jobs.entries();
   const takeSeat = async (): Promise<void> => {
-    const seat = openSeat(program, limits);
+    const worker = openWorker(program, limits);
     try {
       for (const [index, job] of waiting) {
-        answers[index] = await seat.work(job, signal);
+        answers[index] = await worker.work(job, signal);
         onDone();
       }
     } finally {
-      seat.close();
+      worker.close();
     }
   };
-  const seats = Array.from({ length: Math.min(limits.processes, jobs.length) }, takeSeat);
+  const workers = Array.from({ length: Math.min(limits.processes, jobs.length) }, takeSeat);
   // All must have ended before anything is cleared away, also where one of them failed.
-  const ends = await Promise.allSettled(seats);
+  const ends = await Promise.allSettled(workers);
   for (const end of ends) if (end.status === 'rejected') throw end.reason;
   return answers;
 }

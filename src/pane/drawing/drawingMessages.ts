@@ -13,7 +13,7 @@ function withUnit(scale: Scale, value: number): string {
 }
 
 /** Texts of the drawing. */
-export const drawingWords = {
+export const drawingMessages = {
   intended: 'set',
   effective: 'really acts at',
   band: 'band of uncertainty',

@@ -71,7 +71,6 @@ export function isCloserLook(
   }
   const understood = list.filter(({ values }) => core.every((id) => values.get(id)?.unit)).length;
   const isAsking = known === 0 && questions.some(({ needed }) => needed);
-  console.log('CL', contradicted, isNone, machineTold, isAsking, understood, known);
   return contradicted || isNone || machineTold || isAsking || understood > known;
 }
 

@@ -6,7 +6,7 @@ import { readBook } from '../audit/read/readBook.ts';
 import type { TableKind } from '../audit/read/tables/vocabulary.ts';
 import type { TidyChannel } from '../audit/read/tidy/tidyList.ts';
 import { lettered } from '../audit/read/tidy/cellRemarks.ts';
-import type { MeaningId } from '../audit/read/understand/meanings/meaning.ts';
+import type { MeaningId } from '../audit/read/understand/meaning.ts';
 import type { Workbook } from '../cells/sheet.ts';
 
 /** Where an input that the results sheet shows stands in the tables. */

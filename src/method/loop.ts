@@ -1,5 +1,5 @@
 import { positive } from './range.ts';
-import type { Ratio } from './ratio.ts';
+import type { Ratio } from './ratio/ratio.ts';
 
 /** What a loop current says before it says a value. */
 type LoopSignal = 'failure' | 'undefined band' | 'measurement';

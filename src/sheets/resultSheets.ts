@@ -8,7 +8,7 @@ import { modelFingerprint, type SheetFingerprints } from './evidence/resultsFing
 import { watchedSheets } from './evidence/watchedSheets.ts';
 import { groupsSheet } from './groups/groupsSheet.ts';
 import type { SheetModel } from './model.ts';
-import { problemsSheet } from './problems/problemsSheet.ts';
+import { problemsSheet } from './problemsSheet.ts';
 import { shownRecords } from './records/fromReport.ts';
 import { recordsSheet } from './records/recordsSheet.ts';
 import { replaySheet } from './replay/replaySheet.ts';

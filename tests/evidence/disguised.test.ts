@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import type { Sheet, Workbook } from '../../src/cells/sheet.ts';
-import { fileFormulas } from '../../src/cli/audit/verify/verifyFile.ts';
+import { fileFormulas } from '../../src/cli/audit/verifyFile.ts';
 import { isClean, type Verification } from '../../src/evidence/verification.ts';
 import { titleOfSheet } from '../../src/evidence/runs.ts';
 import { verify } from '../../src/evidence/verify.ts';

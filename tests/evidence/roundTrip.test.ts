@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Cell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
-import { fileFormulas } from '../../src/cli/audit/verify/verifyFile.ts';
+import { fileFormulas } from '../../src/cli/audit/verifyFile.ts';
 import { isClean } from '../../src/evidence/verification.ts';
 import { verify } from '../../src/evidence/verify.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { axialBand } from '../../src/method/axial/threshold.ts';
 import { uncertainZeroBand, positionChances } from '../../src/method/axial/uncertainZero.ts';
 import { loopEffective, loopRatio, loopReading } from '../../src/method/loop.ts';
-import { ratioBand, ratioBeyond } from '../../src/method/ratio.ts';
+import { ratioBand, ratioBeyond } from '../../src/method/ratio/ratio.ts';
 import '../seed.ts';
 import { normals } from './late/normals.ts';
 

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { meanings } from '../../src/audit/read/understand/meanings/meaning.ts';
+import { meanings } from '../../src/audit/read/understand/meaning.ts';
 import { standings } from '../../src/pane/audit/channels/standing.ts';
 import { policyParts } from '../../src/pane/audit/policy/policyFields.ts';
 import { standingHelp } from '../../src/pane/help/helpMessages.ts';

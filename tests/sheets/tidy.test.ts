@@ -10,7 +10,7 @@ import { DateCell, PercentCell, type Cell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import type { ModelCell, SheetModel } from '../../src/sheets/model.ts';
-import { tidySheetsInSteps } from '../../src/sheets/tidy/tidySheets.ts';
+import { tidySheetsInSteps } from '../../src/sheets/tidySheets.ts';
 import { sheetOf } from '../hosts/file/write/model.ts';
 import { describeWithLibreOffice } from '../libreoffice.ts';
 import { foreignWorkbook } from '../pane/pages/workbooks.ts';

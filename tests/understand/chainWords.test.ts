@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { meanings } from '../../src/audit/read/understand/meanings/meaning.ts';
+import { meanings } from '../../src/audit/read/understand/meaning.ts';
 import { readWords } from '../../src/audit/read/understand/vocabulary/lexicon.ts';
 
 /** Meanings whose words stand in a header, and none of what they are not. */

@@ -8,7 +8,7 @@ import { settingsRowReader } from '../../src/audit/read/rows/settingsRow.ts';
 import { indexTags, tagAt } from '../../src/audit/read/join/tagIndex.ts';
 import { findTables } from '../../src/audit/read/tables/findTables.ts';
 import { tagKey } from '../../src/audit/read/tables/tagKey.ts';
-import type { MeaningId } from '../../src/audit/read/understand/meanings/meaning.ts';
+import type { MeaningId } from '../../src/audit/read/understand/meaning.ts';
 import type { ReadChannel } from '../../src/audit/read/understand/readings/channel.ts';
 import { understand, type Understanding } from '../../src/audit/read/understand/understand.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';

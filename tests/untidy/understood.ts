@@ -3,7 +3,7 @@ import type { Workbook } from '../../src/cells/sheet.ts';
 import type { ColumnMap } from '../../src/audit/model/columnMap.ts';
 import { finish } from '../../src/audit/model/steps.ts';
 import type { Place } from '../../src/audit/read/understand/blocks/block.ts';
-import { meaning, type MeaningId } from '../../src/audit/read/understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../../src/audit/read/understand/meaning.ts';
 import type { Question } from '../../src/audit/read/understand/questions/question.ts';
 import type { ReadChannel } from '../../src/audit/read/understand/readings/channel.ts';
 import type { Amount } from '../../src/audit/read/rows/rowReader.ts';

@@ -9,7 +9,7 @@ import { auditFiles } from './auditFiles.ts';
 import { unlessStopped } from '../stop.ts';
 import { checkRemoving, writeWithoutResults } from './outputs/withoutResults.ts';
 import { parseOptions } from './options.ts';
-import { verifyFile } from './verify/verifyFile.ts';
+import { verifyFile } from './verifyFile.ts';
 import { wrapped } from '../terminal.ts';
 import { optionList, type Option } from './optionList.ts';
 

@@ -2,7 +2,7 @@ import { sensitivityAt, highPass, lowPass } from '../../method/frequency.ts';
 import { number, series, optionalNumber } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
 import { FunctionError, notAvailable } from '../functionError.ts';
-import { pairedBy } from '../pairs/paired.ts';
+import { pairedBy } from '../read/paired.ts';
 import { short } from '../record/arguments.ts';
 import { runUpTrip } from '../../method/runup/runUp.ts';
 import { multiplier } from './shared.ts';

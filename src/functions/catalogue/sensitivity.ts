@@ -4,7 +4,7 @@ import { configured, measured, multiplier, setpoint, uncertainty } from './share
 import { distributions, combineUncertainties, TWO_SIGMA, coverageFactor } from '../../method/uncertainty.ts';
 import { optionalNumber, series, number } from '../declare/argument.ts';
 import { FunctionError } from '../functionError.ts';
-import { budgetParts } from '../uncertainty/budgetParts.ts';
+import { budgetParts } from '../read/budgetParts.ts';
 import { band } from '../../method/decision/band.ts';
 import { probabilityLater } from '../../method/decision/probabilityLater.ts';
 import { decide } from '../../method/decision/verdict.ts';

@@ -1,6 +1,6 @@
 import { normalCdf } from '../decision/normal.ts';
 import { type Band, NO_BAND, fraction, positive } from '../range.ts';
-import { type Ratio, ratioBand, ratioBeyond } from '../ratio.ts';
+import { type Ratio, ratioBand, ratioBeyond } from '../ratio/ratio.ts';
 import { type Direction, signOf } from './position.ts';
 import { axialEffective } from './threshold.ts';
 

@@ -1,5 +1,5 @@
 import { type Band, NO_BAND, positive } from '../range.ts';
-import { type Ratio, ratioBand, ratioBeyond } from '../ratio.ts';
+import { type Ratio, ratioBand, ratioBeyond } from './ratio.ts';
 
 /**
  * How a chain turns what its monitor shows into what is real: real = factor·shown + shift. Uncertainties are expanded, at

@@ -1,4 +1,4 @@
-import type { MeaningId } from '../../audit/read/understand/meanings/meaning.ts';
+import type { MeaningId } from '../../audit/read/understand/meaning.ts';
 
 /** What each column means, in a sentence. */
 export const meaningHelp: Readonly<Record<MeaningId, string>> = {

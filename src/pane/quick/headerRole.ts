@@ -1,7 +1,7 @@
 import type { Unit } from '../../units/parse.ts';
 import { measurand, sensitivity } from '../../audit/read/tables/dimensions.ts';
 import { readHeader, type HeaderRead } from '../../audit/read/understand/vocabulary/headerText.ts';
-import { meaning, type MeaningId } from '../../audit/read/understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../../audit/read/understand/meaning.ts';
 
 /** What a number is to the quick answer; `setpoint`: of which kind is not said, `sensitivity`: nor of which side. */
 export type Role = 'danger' | 'alert' | 'setpoint' | 'configured' | 'measured' | 'sensitivity';

@@ -11,7 +11,7 @@ import { band } from '../../../src/method/decision/band.ts';
 import { probabilityLater } from '../../../src/method/decision/probabilityLater.ts';
 import { sensitivityAt, sensitivityByResponse, highPass, lowPass } from '../../../src/method/frequency.ts';
 import { loopEffective, loopRatio, loopUncertainty } from '../../../src/method/loop.ts';
-import { ratioBand, ratioBeyond, ratioSpread, productSpread } from '../../../src/method/ratio.ts';
+import { ratioBand, ratioBeyond, ratioSpread, productSpread } from '../../../src/method/ratio/ratio.ts';
 import { isUpDownFault, upDown } from '../../../src/method/record/upDown.ts';
 import { inOrder } from '../../../src/method/replay/inOrder.ts';
 import { localToUtc, offsetsOf } from '../../../src/method/replay/localTime.ts';

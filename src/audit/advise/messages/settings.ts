@@ -40,6 +40,8 @@ export const settingsMessages: Sentences = {
     `The calibration of ${calibratedOn} is ${rounded(age)} days old; the policy allows ${rounded(interval)}.`,
   'growth-given-twice': () =>
     'Growth per day and doubling time are both given; no times were worked out. Keep the one that fits.',
+  'reading-above-full-scale': ({ values: { reading, fullScale, unit } }) =>
+    `The panel reading of ${amount(reading, unit)} is above the full scale of ${amount(fullScale, unit)}, which no panel can show. Correct the reading, its unit or the full scale.`,
   'readings-point-to-a-cause': readings,
   'gap-voltage-hides-fault': readings,
   'unit-slip-suspected': ({ values }) => `${unitSlipMessage(values)}. Check the unit.`,

@@ -1,6 +1,6 @@
 import { listed } from '../../model/wording.ts';
 import type { Misplaced } from '../../read/mapPlaces.ts';
-import { meanings } from '../../read/understand/meanings/meaning.ts';
+import { meanings } from '../../read/understand/meaning.ts';
 import { listAt } from './questionWords.ts';
 
 /** Places that a line names. */

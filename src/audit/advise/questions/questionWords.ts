@@ -3,7 +3,7 @@ import type { TableSaid } from '../../model/columnMap.ts';
 import { listedUpTo } from '../../model/wording.ts';
 import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option } from '../../read/understand/questions/question.ts';
-import { meaning, type MeaningId } from '../../read/understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../../read/understand/meaning.ts';
 
 /** Names that do not go into a sentence as they stand above a column. */
 const spoken: Readonly<Partial<Record<MeaningId, string>>> = {

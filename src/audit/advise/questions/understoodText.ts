@@ -1,5 +1,5 @@
 import { listed, listedUpTo } from '../../model/wording.ts';
-import { meaning, meanings, type MeaningId } from '../../read/understand/meanings/meaning.ts';
+import { meaning, meanings, type MeaningId } from '../../read/understand/meaning.ts';
 import type { Question } from '../../read/understand/questions/question.ts';
 import type { TableRead } from '../../read/understand/tables/tableRead.ts';
 import type { Understanding } from '../../read/understand/understand.ts';

@@ -27,7 +27,7 @@ import { linearReachOf } from '../lines/vibrationLine.ts';
 import { curveFindings } from '../records/curveFindings.ts';
 import { checkOf, recordAsFound, recordEvidence, recordsOf } from '../records/recordEvidence.ts';
 import { recordFindings } from '../records/recordFindings.ts';
-import { runoutOf } from '../runout/runoutOf.ts';
+import { runoutOf } from '../runoutOf.ts';
 import type { Context, JudgedChannel } from './context.ts';
 import { memberOf, unaudited } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';

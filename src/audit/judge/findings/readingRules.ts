@@ -1,9 +1,10 @@
 import { leavesFaultLimits, swing } from '../../../method/reach.ts';
-import { lengthOff } from '../../../method/readings/lengthOff.ts';
+import { lengthOff } from '../../../method/lengthOff.ts';
 import { pointsTo } from '../../../method/pointsTo.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { LengthHint } from '../../model/rules/settingsRules.ts';
+import { exceeds } from '../lines/line.ts';
 import { divisorOf } from '../lines/spreads.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
 import { type Rule, setpointOf } from './rule.ts';
@@ -59,6 +60,14 @@ export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
       column: 'reading',
     });
   }
+};
+
+/** A reading that no monitor of that full scale can show. */
+export const readingAboveFullScale: Rule = ({ channel }, say) => {
+  const { reading, fullScale, unit } = channel;
+  if (reading === null || fullScale === null || !exceeds(Math.abs(reading), fullScale)) return;
+  const values = { reading, fullScale, unit: unit.text };
+  say({ ...factOf('reading-above-full-scale', 'warning', values), table: 'channels', column: 'reading' });
 };
 
 /** A late threshold for which no setpoint can be offered in the meantime. */

@@ -1,4 +1,10 @@
-import { leavesFaults, noInterim, readingBeyondInterim, readingsPointTo } from './readingRules.ts';
+import {
+  leavesFaults,
+  noInterim,
+  readingAboveFullScale,
+  readingBeyondInterim,
+  readingsPointTo,
+} from './readingRules.ts';
 import { type Audited, type Rule, type Say, type Statement, columnOfThreshold, setpointOf } from './rule.ts';
 import {
   alertNotBelowDanger,
@@ -87,6 +93,7 @@ const rules: readonly Rule[] = [
   unitSlip,
   readingsPointTo,
   readingBeyondInterim,
+  readingAboveFullScale,
   noInterim,
   leavesFaults,
   calibrationAge,

@@ -3,7 +3,7 @@ import { parseUnit } from '../../../units/parse.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import { factOf, factOfThreshold } from '../../model/findings.ts';
-import { runoutOf } from '../runout/runoutOf.ts';
+import { runoutOf } from '../runoutOf.ts';
 import type { Rule } from './rule.ts';
 
 /** Alert that does not come before danger. */

@@ -1,4 +1,4 @@
-import type { LengthOff } from '../../../method/readings/lengthOff.ts';
+import type { LengthOff } from '../../../method/lengthOff.ts';
 import type { PointsTo } from '../../../method/pointsTo.ts';
 import type { Kind } from '../channel.ts';
 
@@ -114,6 +114,7 @@ export interface SettingsRules {
     readonly interval: number;
   };
   'growth-given-twice': Nothing;
+  'reading-above-full-scale': { readonly reading: number; readonly fullScale: number; readonly unit: string };
   'readings-point-to-a-cause': Readings<Exclude<PointsTo, 'nothing' | 'hidden by the gap voltage'>>;
   'gap-voltage-hides-fault': Readings<'hidden by the gap voltage'>;
   'unit-slip-suspected': UnitSlip;

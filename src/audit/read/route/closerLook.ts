@@ -6,7 +6,7 @@ import { isOnlyTag, tagAt } from '../join/tagIndex.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TidyChannel, TidyList } from '../tidy/tidyList.ts';
 import type { Block } from '../understand/blocks/block.ts';
-import type { MeaningId } from '../understand/meanings/meaning.ts';
+import type { MeaningId } from '../understand/meaning.ts';
 import type { NotUsed } from '../understand/unread/notUsed.ts';
 import type { Understanding } from '../understand/understand.ts';
 

@@ -5,7 +5,7 @@ import type { Diagnostic } from '../rows/diagnostic.ts';
 import type { PlacedNote } from '../understand/readings/note.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Place } from '../understand/blocks/block.ts';
-import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../understand/meaning.ts';
 import type { ReadChannel, Trouble } from '../understand/readings/channel.ts';
 
 /** What there is to say of a cell that was read or that could not be, as a finding about its column; `text`: the cell as it stands. */

@@ -1,7 +1,7 @@
 import { channelColumns } from '../tables/channelColumns.ts';
 import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
-import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../understand/meaning.ts';
 import type { Claim } from '../understand/tables/claim.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
 import type { TidyColumn, TidyField } from './tidyList.ts';

@@ -11,7 +11,7 @@ import { lettered } from './cellRemarks.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { ColumnReading } from '../../model/report.ts';
 import { evidenceTexts } from '../understand/evidenceText.ts';
-import { meaning } from '../understand/meanings/meaning.ts';
+import { meaning } from '../understand/meaning.ts';
 import type { TidyList } from './tidyList.ts';
 
 /** Columns of a history by the meanings that they have in a list of channels. */

@@ -3,7 +3,7 @@ import type { Unit } from '../../../units/parse.ts';
 import type { Diagnostic } from '../rows/diagnostic.ts';
 import type { Holds, TableKind } from '../tables/vocabulary.ts';
 import type { Place } from '../understand/blocks/block.ts';
-import type { MeaningId } from '../understand/meanings/meaning.ts';
+import type { MeaningId } from '../understand/meaning.ts';
 import type { Evidence } from '../understand/standing/evidence.ts';
 
 /** A value of a channel as it is believed, with the cell that it comes from. */

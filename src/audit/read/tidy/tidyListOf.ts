@@ -7,7 +7,7 @@ import { channelColumns } from '../tables/channelColumns.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import { placeIn, type Place } from '../understand/blocks/block.ts';
-import { meaning, type MeaningId } from '../understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../understand/meaning.ts';
 import type { ReadChannel, ReadValue } from '../understand/readings/channel.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
 import type { Understanding } from '../understand/understand.ts';

@@ -6,7 +6,7 @@ import { changedColumns } from './frame/columns.ts';
 import { stretched } from './frame/extent.ts';
 import { changedMerges } from './frame/merges.ts';
 import { formulaGroups, grouped } from './groups.ts';
-import type { NewStyle } from './look/restyle.ts';
+import type { NewStyle } from './restyle.ts';
 import { cellsIntoRow, changedRows, newRows, type PlacedCell } from './rows.ts';
 import { type CellPlace, mapSheet, type SheetMap } from './sheetMap.ts';
 import { alternativesRefused } from './alternatives.ts';

@@ -8,7 +8,7 @@ import type { ZipEntry } from '../zip/archive.ts';
 import { defaultLimits } from '../zip/limits.ts';
 import { FileRefused, oneLine } from '../zip/refused.ts';
 import { grouped } from './groups.ts';
-import { restyle, newStyles } from './look/restyle.ts';
+import { restyle, newStyles } from './restyle.ts';
 import { patchSheet } from './patchSheet.ts';
 import type { SheetEdits } from './types.ts';
 

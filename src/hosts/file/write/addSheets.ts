@@ -20,7 +20,7 @@ import { longestText } from '../../../sheets/cells.ts';
 import { appendStyles } from './styles/append.ts';
 import { emptyStyleSheet } from './styles/empty.ts';
 import { namedStyles } from './styles/namedStyles.ts';
-import { tableParts } from './tables/tableParts.ts';
+import { tableParts } from './tableParts.ts';
 
 export interface WriteOptions {
   /** Called now and then with the rows written so far and those to be written in all. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { meaning } from '../../../audit/read/understand/meanings/meaning.ts';
+import { meaning } from '../../../audit/read/understand/meaning.ts';
 import { parseUnit } from '../../../units/parse.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { Said } from '../../parts/Said.tsx';

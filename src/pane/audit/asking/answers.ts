@@ -1,6 +1,6 @@
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';
-import { meaning } from '../../../audit/read/understand/meanings/meaning.ts';
+import { meaning } from '../../../audit/read/understand/meaning.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
 import { askingMessages } from './askingMessages.ts';
 

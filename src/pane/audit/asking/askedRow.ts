@@ -1,5 +1,5 @@
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
-import type { MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
+import type { MeaningId } from '../../../audit/read/understand/meaning.ts';
 import type { FieldOption } from '../../../audit/read/understand/questions/question.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { SheetArea } from '../../../hosts/port/port.ts';

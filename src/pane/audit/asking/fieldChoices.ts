@@ -1,6 +1,6 @@
 import { optionText } from '../../../audit/advise/questions/optionText.ts';
 import type { Field } from '../../../audit/read/understand/fields/field.ts';
-import { meaning, type MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
+import { meaning, type MeaningId } from '../../../audit/read/understand/meaning.ts';
 import { fieldAnswer, optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 import type { FieldOption, Option, Question } from '../../../audit/read/understand/questions/question.ts';
 import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';

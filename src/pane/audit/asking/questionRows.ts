@@ -3,7 +3,7 @@ import { optionText } from '../../../audit/advise/questions/optionText.ts';
 import { questionText } from '../../../audit/advise/questions/questionText.ts';
 import { capital } from '../../../audit/model/wording.ts';
 import { evidenceTexts } from '../../../audit/read/understand/evidenceText.ts';
-import { meaning } from '../../../audit/read/understand/meanings/meaning.ts';
+import { meaning } from '../../../audit/read/understand/meaning.ts';
 import type { Option, Question } from '../../../audit/read/understand/questions/question.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { SheetArea } from '../../../hosts/port/port.ts';

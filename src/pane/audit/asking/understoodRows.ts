@@ -1,7 +1,7 @@
 import { capital } from '../../../audit/model/wording.ts';
 import { meaningWords } from '../../../audit/advise/questions/questionWords.ts';
 import { evidenceTexts } from '../../../audit/read/understand/evidenceText.ts';
-import { meanings, type MeaningId } from '../../../audit/read/understand/meanings/meaning.ts';
+import { meanings, type MeaningId } from '../../../audit/read/understand/meaning.ts';
 import type { Question } from '../../../audit/read/understand/questions/question.ts';
 import type { Claim } from '../../../audit/read/understand/tables/claim.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';

@@ -5,7 +5,7 @@ import { isResultSheet } from '../../../audit/read/tables/titleWords.ts';
 import { handoverSheetInSteps, handoverSheetsInSteps } from '../../../sheets/handover/handoverSheets.ts';
 import { machineName, type Machine } from '../../../sheets/machines.ts';
 import { resultSheetsInSteps } from '../../../sheets/resultSheets.ts';
-import { tidySheetsInSteps } from '../../../sheets/tidy/tidySheets.ts';
+import { tidySheetsInSteps } from '../../../sheets/tidySheets.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
 import { shownText } from '../../parts/shownText.ts';
 import { auditMessages } from '../auditMessages.ts';

@@ -1,5 +1,5 @@
 import type { Field } from '../fields/field.ts';
-import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import { meaning, type MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { Claim, Settled } from '../tables/claim.ts';
 import type { Lane } from '../tables/lane.ts';

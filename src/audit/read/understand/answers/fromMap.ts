@@ -4,7 +4,7 @@ import { headerKey } from '../../tables/header.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { columnsOf, type TableKind } from '../../tables/vocabulary.ts';
 import type { Field } from '../fields/field.ts';
-import { meanings, type MeaningId } from '../meanings/meaning.ts';
+import { meanings, type MeaningId } from '../meaning.ts';
 import type { Lane } from '../tables/lane.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import { firstColumn } from './places.ts';

@@ -1,5 +1,5 @@
 import type { Series } from '../standing/evidence.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { Field } from '../fields/field.ts';
 import type { Lane } from '../tables/lane.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';

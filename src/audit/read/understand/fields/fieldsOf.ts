@@ -5,7 +5,7 @@ import type { Block, FieldPlace, HeaderPart, Place } from '../blocks/block.ts';
 import { readHeader, readUnitPart, type HeaderRead } from '../vocabulary/headerText.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/wordList.ts';
-import { hardQuantities } from '../meanings/meaning.ts';
+import { hardQuantities } from '../meaning.ts';
 import type { ConceptFact, Field, UnitFact } from './field.ts';
 import { valueFacts } from './valueFacts.ts';
 

@@ -2,7 +2,7 @@ import type { ColumnMap } from '../../../model/columnMap.ts';
 import { headerKey } from '../../tables/header.ts';
 import { fieldName, laneKey, laneSaid } from '../answers/places.ts';
 import type { Field } from '../fields/field.ts';
-import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import { meaning, type MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import { perLayout, type AboutTable } from './perLayout.ts';

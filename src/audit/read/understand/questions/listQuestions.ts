@@ -1,7 +1,7 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ColumnMap, TableSaid } from '../../../model/columnMap.ts';
 import { laneKey, laneSaid } from '../answers/places.ts';
-import { core, meaning, type MeaningId } from '../meanings/meaning.ts';
+import { core, meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
 import type { TableRead } from '../tables/tableRead.ts';

@@ -1,7 +1,7 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
 import type { Place } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Question } from './question.ts';
 

@@ -2,7 +2,7 @@ import type { ColumnMap, FieldSaid, TableSaid } from '../../../model/columnMap.t
 import { fieldName, laneSaid } from '../answers/places.ts';
 import { mergeMaps } from '../answers/merge.ts';
 import { evidenceTexts } from '../evidenceText.ts';
-import { meaning } from '../meanings/meaning.ts';
+import { meaning } from '../meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { Question } from './question.ts';
 

@@ -1,5 +1,5 @@
 import type { AskedField, AskedOption, AskedQuestion, AskedSubject } from '../../../model/question.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 
 export type { AskedField as FieldOption, AskedOption as Option };

@@ -1,7 +1,7 @@
 import { convert } from '../../../../units/unit.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import { laneKey, laneSaid } from '../answers/places.ts';
-import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import { meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';

@@ -3,7 +3,7 @@ import { cellText } from '../../../../cells/cell.ts';
 import type { Sheet } from '../../../../cells/sheet.ts';
 import { placeIn, recordsOf, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { meaning, type MeaningId } from '../meanings/meaning.ts';
+import { meaning, type MeaningId } from '../meaning.ts';
 import { cellValue, isTotal } from '../readings/cellValue.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import { numberStyleOf } from '../readings/numberStyle.ts';

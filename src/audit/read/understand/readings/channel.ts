@@ -1,7 +1,7 @@
 import type { Kind } from '../../../model/channel.ts';
 import type { Amount } from '../../rows/rowReader.ts';
 import type { Place } from '../blocks/block.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { PlacedNote } from './note.ts';
 

@@ -1,6 +1,6 @@
 import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import { core, type MeaningId } from '../meanings/meaning.ts';
+import { core, type MeaningId } from '../meaning.ts';
 import type { Trouble } from './channel.ts';
 import type { Line } from './records.ts';
 

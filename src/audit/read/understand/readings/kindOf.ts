@@ -4,7 +4,7 @@ import type { Quantity } from '../../../../units/unit.ts';
 import type { Kind } from '../../../model/channel.ts';
 import { placeIn, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { ReadValue } from './channel.ts';
 import { kindIn } from './kinds.ts';
 import type { PlacedNote } from './note.ts';

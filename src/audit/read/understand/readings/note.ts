@@ -1,6 +1,6 @@
 import type { NotADate } from '../../../model/rules/cellRules.ts';
 import type { Place } from '../blocks/block.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { Doubt } from './cellValue.ts';
 
 /** What there is to say about one cell that was read, or that could not be: facts, of which sentences are made elsewhere. */

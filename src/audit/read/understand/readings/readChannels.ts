@@ -2,7 +2,7 @@ import type { Sheet } from '../../../../cells/sheet.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import type { Said } from '../answers/said.ts';
-import { type MeaningId, core, meaning } from '../meanings/meaning.ts';
+import { type MeaningId, core, meaning } from '../meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import type { ReadChannel, ReadValue, Trouble } from './channel.ts';

@@ -6,7 +6,7 @@ import { readDate } from '../../rows/date.ts';
 import { type Amount } from '../../rows/rowReader.ts';
 import { placeIn, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { meaning, type Meaning } from '../meanings/meaning.ts';
+import { meaning, type Meaning } from '../meaning.ts';
 import { fitsMeaning } from '../tables/units.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { Lane } from '../tables/lane.ts';

@@ -8,7 +8,7 @@ import { looksLikeHeading } from '../../join/tagIndex.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { meaning } from '../meanings/meaning.ts';
+import { meaning } from '../meaning.ts';
 import type { TableRead } from '../tables/tableRead.ts';
 import { isAmount, isQuantityText, labelOf } from '../blocks/cellKind.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';

@@ -1,5 +1,5 @@
 import type { Field } from '../fields/field.ts';
-import { meaning, type Meaning } from '../meanings/meaning.ts';
+import { meaning, type Meaning } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { headerKey } from '../../tables/header.ts';
 import { grades, pairs, surePairs } from '../vocabulary/pairWords.ts';

@@ -1,5 +1,5 @@
 import type { Field } from '../fields/field.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { Evidence, Standing } from '../standing/evidence.ts';
 import type { UnitSource } from './units.ts';
 

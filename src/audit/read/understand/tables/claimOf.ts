@@ -3,7 +3,7 @@ import { convert } from '../../../../units/unit.ts';
 import { headerKey } from '../../tables/header.ts';
 import { parseUnit } from '../../../../units/parse.ts';
 import type { Field } from '../fields/field.ts';
-import { type Meaning } from '../meanings/meaning.ts';
+import { type Meaning } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim } from './claim.ts';

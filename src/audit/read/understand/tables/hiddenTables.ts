@@ -1,4 +1,4 @@
-import { core, meaning, type MeaningId } from '../meanings/meaning.ts';
+import { core, meaning, type MeaningId } from '../meaning.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim } from './claim.ts';
 import type { TableRead } from './tableRead.ts';

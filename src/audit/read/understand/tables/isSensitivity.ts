@@ -1,5 +1,5 @@
 import type { Field } from '../fields/field.ts';
-import { meaning } from '../meanings/meaning.ts';
+import { meaning } from '../meaning.ts';
 import { inEnglishUnits } from '../vocabulary/statedUnit.ts';
 import type { Concept } from '../vocabulary/wordList.ts';
 

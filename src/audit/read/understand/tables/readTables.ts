@@ -10,7 +10,7 @@ import { fieldsOf } from '../fields/fieldsOf.ts';
 import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { saidZeroToPeak } from '../fields/otherDetection.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
-import { hardQuantities } from '../meanings/meaning.ts';
+import { hardQuantities } from '../meaning.ts';
 import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
 import type { Claim, Settled } from './claim.ts';

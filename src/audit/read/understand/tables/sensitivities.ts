@@ -1,6 +1,6 @@
 import { seriesOf, type LaneSeries } from './series.ts';
 import type { Field } from '../fields/field.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import type { StandardName } from '../vocabulary/headerText.ts';
 import type { Concept } from '../vocabulary/wordList.ts';

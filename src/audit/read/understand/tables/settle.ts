@@ -1,7 +1,7 @@
 import { claimOf } from './claimOf.ts';
 import { named, pairOf, setpoints, type Candidate } from './candidates.ts';
 import type { Field } from '../fields/field.ts';
-import { meaning, meanings, type MeaningId } from '../meanings/meaning.ts';
+import { meaning, meanings, type MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim, OpenField, Settled } from './claim.ts';

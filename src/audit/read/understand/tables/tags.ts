@@ -1,6 +1,6 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
 import type { Field } from '../fields/field.ts';
-import { meaning } from '../meanings/meaning.ts';
+import { meaning } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
 import { signsOf, standingOf } from '../standing/certainties.ts';
 import type { Claim } from './claim.ts';

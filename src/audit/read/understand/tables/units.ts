@@ -1,5 +1,5 @@
 import type { Field, UnitFact, UnitScope } from '../fields/field.ts';
-import type { Meaning, MeaningId } from '../meanings/meaning.ts';
+import type { Meaning, MeaningId } from '../meaning.ts';
 import { readHeader } from '../vocabulary/headerText.ts';
 import type { Place } from '../blocks/block.ts';
 import type { Evidence } from '../standing/evidence.ts';

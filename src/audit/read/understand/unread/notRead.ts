@@ -4,7 +4,7 @@ import type { Workbook } from '../../../../cells/sheet.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { placeIn, recordsOf, type Block, type Place } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
-import { core, meaning, type MeaningId } from '../meanings/meaning.ts';
+import { core, meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannels } from '../readings/readChannels.ts';
 import type { Line } from '../readings/records.ts';
 import type { TableRead } from '../tables/tableRead.ts';

@@ -1,6 +1,6 @@
 import type { LeftAside } from '../../../model/rules/tableRules.ts';
 import type { Place } from '../blocks/block.ts';
-import type { MeaningId } from '../meanings/meaning.ts';
+import type { MeaningId } from '../meaning.ts';
 
 /** How much hangs on what was not read: a danger may, a value beside it may, or nothing but completeness does. */
 export type Weight = 'may bear on a danger' | 'optional' | 'note';

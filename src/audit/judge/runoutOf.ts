@@ -1,8 +1,8 @@
-import { compensated, realAtDanger } from '../../../method/runout.ts';
-import type { Channel } from '../../model/channel.ts';
-import type { RunoutResult, RunoutThreshold } from '../../model/runout.ts';
-import type { ThresholdResult } from '../../model/threshold.ts';
-import { divisorOf } from '../lines/spreads.ts';
+import { compensated, realAtDanger } from '../../method/runout.ts';
+import type { Channel } from '../model/channel.ts';
+import type { RunoutResult, RunoutThreshold } from '../model/runout.ts';
+import type { ThresholdResult } from '../model/threshold.ts';
+import { divisorOf } from './lines/spreads.ts';
 
 /**
  * What the runout of a channel means: its component now without it, and how far the shaft really moves where each threshold

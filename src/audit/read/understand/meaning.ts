@@ -1,9 +1,9 @@
-import type { Dimension } from '../../../../units/unit.ts';
-import { channelColumns } from '../../tables/channelColumns.ts';
-import type { ColumnSpec, Holds } from '../../tables/columnSpec.ts';
-import { settingsColumns } from '../../tables/settingsColumns.ts';
-import type { Matter } from '../standing/certainties.ts';
-import type { Concept } from '../vocabulary/wordList.ts';
+import type { Dimension } from '../../../units/unit.ts';
+import { channelColumns } from '../tables/channelColumns.ts';
+import type { ColumnSpec, Holds } from '../tables/columnSpec.ts';
+import { settingsColumns } from '../tables/settingsColumns.ts';
+import type { Matter } from './standing/certainties.ts';
+import type { Concept } from './vocabulary/wordList.ts';
 
 /** Quantities with a unit: of a header path only the one named last holds. */
 export const hardQuantities: ReadonlySet<Concept> = new Set<Concept>([

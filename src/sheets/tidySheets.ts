@@ -1,21 +1,21 @@
-import type { ColumnMap } from '../../audit/model/columnMap.ts';
-import { asPart, type Steps } from '../../audit/model/steps.ts';
-import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
-import type { TidyList, TidyChannel, TidyValue, TidyColumn } from '../../audit/read/tidy/tidyList.ts';
-import { tidyListOf } from '../../audit/read/tidy/tidyListOf.ts';
-import { understand } from '../../audit/read/understand/understand.ts';
-import type { Place } from '../../audit/read/understand/blocks/block.ts';
-import { cellAt, type Workbook } from '../../cells/sheet.ts';
-import { formulaList, type FormulaList } from '../formulaList.ts';
-import { footerOf, roomFor, leftOut } from '../look/print.ts';
-import { frameStyles } from '../look/styles.ts';
-import { tones } from '../look/palette.ts';
-import type { ModelRow, SheetModel, ModelCell, ModelValue } from '../model.ts';
-import { sheetNames, titleOf } from '../titles.ts';
-import { cellAddress } from '../../cells/address.ts';
-import { type Cell, cellText, DateCell, PercentCell } from '../../cells/cell.ts';
-import type { MeaningId } from '../../audit/read/understand/meanings/meaning.ts';
-import { capital } from '../../audit/model/wording.ts';
+import type { ColumnMap } from '../audit/model/columnMap.ts';
+import { asPart, type Steps } from '../audit/model/steps.ts';
+import type { TableKind } from '../audit/read/tables/vocabulary.ts';
+import type { TidyList, TidyChannel, TidyValue, TidyColumn } from '../audit/read/tidy/tidyList.ts';
+import { tidyListOf } from '../audit/read/tidy/tidyListOf.ts';
+import { understand } from '../audit/read/understand/understand.ts';
+import type { Place } from '../audit/read/understand/blocks/block.ts';
+import { cellAt, type Workbook } from '../cells/sheet.ts';
+import { formulaList, type FormulaList } from './formulaList.ts';
+import { footerOf, roomFor, leftOut } from './look/print.ts';
+import { frameStyles } from './look/styles.ts';
+import { tones } from './look/palette.ts';
+import type { ModelRow, SheetModel, ModelCell, ModelValue } from './model.ts';
+import { sheetNames, titleOf } from './titles.ts';
+import { cellAddress } from '../cells/address.ts';
+import { type Cell, cellText, DateCell, PercentCell } from '../cells/cell.ts';
+import type { MeaningId } from '../audit/read/understand/meaning.ts';
+import { capital } from '../audit/model/wording.ts';
 
 /** One column of a tidy sheet: a meaning, the unit of each row of the one before it, or where a value comes from. */
 interface SheetColumn {

@@ -1,14 +1,14 @@
-import { FileRefused } from '../../zip/refused.ts';
-import { styleList } from '../../write/styles/collection.ts';
-import { existingFont, plainFont, type FontProperties, fontMarkup, opaque } from '../../write/styles/font.ts';
-import { solid } from '../../write/styles/markup.ts';
-import { formatIds } from '../../write/styles/formatIds.ts';
-import { greatestFormatCount } from '../../write/styles/namedStyles.ts';
-import { styleSheet } from '../../write/styles/styleSheet.ts';
-import { attribute, type Element, child } from '../../write/xml/outline.ts';
-import { splice } from '../../write/xml/splice.ts';
-import type { LookChange, EditedLook } from '../types.ts';
-import { escapeXml } from '../../write/xml/text.ts';
+import { FileRefused } from '../zip/refused.ts';
+import { styleList } from '../write/styles/collection.ts';
+import { existingFont, plainFont, type FontProperties, fontMarkup, opaque } from '../write/styles/font.ts';
+import { solid } from '../write/styles/markup.ts';
+import { formatIds } from '../write/styles/formatIds.ts';
+import { greatestFormatCount } from '../write/styles/namedStyles.ts';
+import { styleSheet } from '../write/styles/styleSheet.ts';
+import { attribute, type Element, child } from '../write/xml/outline.ts';
+import { splice } from '../write/xml/splice.ts';
+import type { LookChange, EditedLook } from './types.ts';
+import { escapeXml } from '../write/xml/text.ts';
 
 /** Numbers of the font, fill and number format that a cell style takes in place of its own. */
 type FormatIds = Readonly<Partial<Record<'numFmtId' | 'fontId' | 'fillId', number>>>;

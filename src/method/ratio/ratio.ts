@@ -1,5 +1,5 @@
-import { normalCdf } from './decision/normal.ts';
-import { type Band, NO_BAND, positive } from './range.ts';
+import { normalCdf } from '../decision/normal.ts';
+import { type Band, NO_BAND, positive } from '../range.ts';
 
 /**
  * A quantity T = A/B of two normally distributed ones, B above 0: standard uncertainties of both and their covariance,

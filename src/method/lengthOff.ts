@@ -1,4 +1,4 @@
-import { positive } from '../range.ts';
+import { positive } from './range.ts';
 
 /** Of a chain's nominal length, as fractions of it: between which it seems too long, or where negative too short. */
 export interface LengthOff {

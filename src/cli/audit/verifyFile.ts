@@ -1,23 +1,23 @@
-import { finish } from '../../../audit/model/steps.ts';
+import { finish } from '../../audit/model/steps.ts';
 import {
   isClean,
   coverage,
   type AuditRun,
   type PartCheck,
   type Verification,
-} from '../../../evidence/verification.ts';
-import { verifyInSteps } from '../../../evidence/verify.ts';
-import { UsageRefused } from '../../refused.ts';
-import { plain, progressOn, wrapped } from '../../terminal.ts';
-import { readInput } from '../input.ts';
-import { optionList } from '../optionList.ts';
-import type { Options } from '../options.ts';
-import type { FileFormulas } from '../../../evidence/formulas.ts';
-import { viewWorkbook } from '../../../hosts/file/view/viewWorkbook.ts';
-import { openWorkbook } from '../../../hosts/file/write/package/openWorkbook.ts';
-import { attribute, child } from '../../../hosts/file/write/xml/outline.ts';
-import { formulaTokens } from '../../../hosts/formats/formulaTokens.ts';
-import { rowFormula } from '../../../hosts/formats/rowFormula.ts';
+} from '../../evidence/verification.ts';
+import { verifyInSteps } from '../../evidence/verify.ts';
+import { UsageRefused } from '../refused.ts';
+import { plain, progressOn, wrapped } from '../terminal.ts';
+import { readInput } from './input.ts';
+import { optionList } from './optionList.ts';
+import type { Options } from './options.ts';
+import type { FileFormulas } from '../../evidence/formulas.ts';
+import { viewWorkbook } from '../../hosts/file/view/viewWorkbook.ts';
+import { openWorkbook } from '../../hosts/file/write/package/openWorkbook.ts';
+import { attribute, child } from '../../hosts/file/write/xml/outline.ts';
+import { formulaTokens } from '../../hosts/formats/formulaTokens.ts';
+import { rowFormula } from '../../hosts/formats/rowFormula.ts';
 
 const width = 110;
 

@@ -1,13 +1,13 @@
-import type { SheetModel } from '../../../../sheets/model.ts';
-import { tableColumns } from '../../../../sheets/tableColumns.ts';
-import { reference } from '../../../formats/reference.ts';
-import { freeTableNames } from '../../../formats/tableNames.ts';
-import { decodeXml } from '../xml/encoding.ts';
-import { attribute, child, childrenNamed, outline } from '../xml/outline.ts';
-import { escapeCellText, escapeXml } from '../xml/text.ts';
-import { type Dialect, tableType } from '../package/namespaces.ts';
-import type { OpenWorkbook } from '../package/openWorkbook.ts';
-import type { PlannedParts } from '../package/plannedParts.ts';
+import type { SheetModel } from '../../../sheets/model.ts';
+import { tableColumns } from '../../../sheets/tableColumns.ts';
+import { reference } from '../../formats/reference.ts';
+import { freeTableNames } from '../../formats/tableNames.ts';
+import { decodeXml } from './xml/encoding.ts';
+import { attribute, child, childrenNamed, outline } from './xml/outline.ts';
+import { escapeCellText, escapeXml } from './xml/text.ts';
+import { type Dialect, tableType } from './package/namespaces.ts';
+import type { OpenWorkbook } from './package/openWorkbook.ts';
+import type { PlannedParts } from './package/plannedParts.ts';
 
 /** A table's part ready to be put into the package. */
 export interface TablePart {

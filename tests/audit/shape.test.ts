@@ -216,7 +216,7 @@ it('a danger that is late, can not act or a group that can not trip is critical,
   }
   for (const rule of [
     /^(counter-)?alert-(late|above|out-of|on-the)/,
-    /-early$/,
+    /^(counter-)?(alert|danger)-(multiplied-)?early$/,
     /^(counter-)?alert-undetermined$/,
     /-as-left-worse$/,
     /^group-cannot-act/,

@@ -132,13 +132,15 @@ describe('the audit command', () => {
     const names = readWorkbook('out.xlsx', readFileSync(join(folder, 'out.xlsx'))).sheets.map(
       (sheet) => sheet.name,
     );
-    expect(names.slice(-7)).toEqual([
+    expect(names.slice(-9)).toEqual([
       'Audit summary',
       'Audit results',
       'Audit groups',
       'Audit problems',
       'As found and as left',
       'Audit drift',
+      'Run-up',
+      'Replay',
       'Calibration records',
     ]);
     const again = runAudit(folder, 'in.xlsx', '--out', 'out.xlsx');

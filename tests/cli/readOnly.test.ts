@@ -62,6 +62,7 @@ function npmRun(script: string, ...args: string[]) {
     ...somebody,
     cwd: checkout,
     encoding: 'utf8',
+    maxBuffer: 1 << 26,
     env: { PATH: process.env['PATH'], HOME: home, TMPDIR: temporary, npm_config_update_notifier: 'false' },
   });
   return { code: status, out: stdout, err: stderr };

@@ -69,6 +69,6 @@ describe('start', () => {
   });
 
   it('listens for the wish that the ribbon tells by', () => {
-    expect(files.find(({ name }) => name.endsWith('asked.ts'))?.text).toContain(`'${ASKED}'`);
+    expect(files.find(({ name }) => name.endsWith('App.tsx'))?.text).toContain(`'${ASKED}'`);
   });
 });

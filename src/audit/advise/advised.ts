@@ -1,6 +1,13 @@
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
-import type { ChannelResult, GroupResult, NotRead, ReplayResult, RunUpResult } from '../model/report.ts';
+import type {
+  Attention,
+  ChannelResult,
+  GroupResult,
+  NotRead,
+  ReplayResult,
+  RunUpResult,
+} from '../model/report.ts';
 
 /** A judged channel with the facts that come from no verdict of a threshold, and those that keep it from being judged. */
 export interface AdvisedChannel {
@@ -31,4 +38,13 @@ export interface Advised {
   readonly runUps: RunUpResult | null;
   /** What else there is to say of tables and sheets. */
   readonly problems: readonly PlacedFact[];
+}
+
+/** The rows of a channel in both tables. */
+export function placesOf({ source }: Pick<ChannelResult, 'source'>): Attention['places'] {
+  return [source.channels, ...(source.settings ? [source.settings] : [])].map(({ sheet, row }) => ({
+    sheet,
+    row,
+    column: '',
+  }));
 }

@@ -11,7 +11,7 @@ import type { LengthHint } from '../model/rules/settingsRules.ts';
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact } from '../model/findings.ts';
-import type { Advised, AdvisedChannel, UnjudgedSettings } from './advised.ts';
+import { placesOf, type Advised, type AdvisedChannel, type UnjudgedSettings } from './advised.ts';
 import { reportedRule } from './messages/messages.ts';
 import { ofReplay } from './replayEntries.ts';
 import { ofRunUps } from './runUpEntries.ts';
@@ -150,14 +150,6 @@ function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention
     fact,
     entry: { ...entry, subject, rule: reportedRule(fact), places: [{ sheet, row, column }] },
   };
-}
-
-function placesOf({ source }: ChannelResult): Attention['places'] {
-  return [source.channels, ...(source.settings ? [source.settings] : [])].map(({ sheet, row }) => ({
-    sheet,
-    row,
-    column: '',
-  }));
 }
 
 function ofGroup(group: GroupResult): Unsaid[] {

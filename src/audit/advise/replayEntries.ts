@@ -1,7 +1,7 @@
 import { replaySeverity, type ReplayResult } from '../model/replay.ts';
 import { noNumbers, replayCodes } from '../model/report.ts';
 import { tagKey } from '../read/tables/tagKey.ts';
-import type { AdvisedChannel } from './advised.ts';
+import { placesOf, type AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
 /** What of recorded readings needs action: a threshold that did not act or acted late, or of which they do not tell. */
@@ -16,7 +16,6 @@ export function ofReplay(replay: ReplayResult | null, channels: readonly Advised
       const [code, severity] = [replayCodes[outcome], replaySeverity(threshold, of?.verdict)];
       if (!own || code === undefined || severity === null || severity === 'note') return [];
       const { machine, tag, unit } = own;
-      const place = own.source.settings ?? own.source.channels;
       return [
         {
           replayed: [channel, threshold],
@@ -29,7 +28,7 @@ export function ofReplay(replay: ReplayResult | null, channels: readonly Advised
             real: of?.effective ?? null,
             panel: shouldActAt,
             unit,
-            places: [{ ...place, column: '' }],
+            places: placesOf(own),
           },
         },
       ];

@@ -1,7 +1,7 @@
 import { noNumbers, runUpCodes } from '../model/report.ts';
 import { runUpSeverity, type RunUpResult } from '../model/runUp.ts';
 import { tagKey } from '../read/tables/tagKey.ts';
-import type { AdvisedChannel } from './advised.ts';
+import { placesOf, type AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
 /** What of run-ups needs action: a threshold that would not have acted, or acts late. */
@@ -29,7 +29,7 @@ export function ofRunUps(runUps: RunUpResult | null, channels: readonly AdvisedC
             set: multiplier * setpoint,
             real: realAtTrip,
             unit,
-            places: [{ ...(own.source.settings ?? own.source.channels), column: '' }],
+            places: placesOf(own),
           },
         },
       ];

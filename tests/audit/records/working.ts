@@ -30,12 +30,14 @@ export function work({ records, gapVoltage }: PlannedChannel): Worked {
   const record = records.toSorted((one, other) => rank(one) - rank(other) || slope(one) - slope(other))[0]!;
   const { points } = record;
   const steps = stepsOf(points);
-  const offsets = points.map(([gap, volts]) => volts + rated * gap);
-  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
   const operatingGap = gapAt(points, gapVoltage);
   const run = straightRun(points, operatingGap);
   const fitted = run.length >= 3 ? run : points;
   const { m, b } = linearRegression(copy(fitted));
+  // The line of rated slope lies in the middle of the straight part, so that a bent end marks itself alone as out.
+  const offset = ([gap, volts]: Points[number]): number => volts + rated * gap;
+  const offsets = fitted.map(offset);
+  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
   const centre = mean(fitted.map(([gap]) => gap));
   const squares = fitted.reduce((sum, [gap, volts]) => sum + (volts - b - m * gap) ** 2, 0);
   const spread = fitted.reduce((sum, [gap]) => sum + (gap - centre) ** 2, 0);
@@ -45,7 +47,7 @@ export function work({ records, gapVoltage }: PlannedChannel): Worked {
     whole: run.length === points.length,
     averageUncertainty: Math.sqrt(squares / (fitted.length - 2) / spread),
     incremental: steps,
-    deviations: offsets.map((offset) => (offset - middle) / rated),
+    deviations: points.map((point) => (offset(point) - middle) / rated),
     operatingGap,
   };
 }

@@ -100,7 +100,7 @@ describe.each(reports)('what needs action of %s', (_, made) => {
         if (past[0]) expect(textOf(page).split('\n')[4]).toContain(past[0].headline);
         for (const cell of rowsOf(page).flat()) {
           if (cell?.style === undefined || !shaded.has(cell.style) || cell.value === null) continue;
-          expect(cell.value).toMatch(/^[✕▶?◀–✓!•‼] \S/u);
+          expect(cell.value).toMatch(/^[✕⊘▶?◀–✓!•‼] \S/u);
         }
       });
     }

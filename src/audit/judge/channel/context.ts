@@ -1,4 +1,5 @@
-import type { PlacedFact } from '../../model/findings.ts';
+import type { Place, PlacedFact } from '../../model/findings.ts';
+import type { ThresholdName } from '../../model/threshold.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { RecordBook } from '../../read/records/rawRecord.ts';
@@ -31,4 +32,6 @@ export interface JudgedChannel {
   readonly invalid: readonly PlacedFact[];
   /** As a member of its voting group; `null` where its settings name none. */
   readonly member: Member | null;
+  /** Where a setpoint of it stands; its tag where it has no settings. */
+  readonly setpointPlace: (name: ThresholdName) => Place;
 }

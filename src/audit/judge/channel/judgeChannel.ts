@@ -2,11 +2,11 @@ import { sensitivityError } from '../../../method/vibration/sensitivity.ts';
 import type { AsFoundResult } from '../../model/asFound.ts';
 import { changeOf } from '../../model/since.ts';
 import type { Channel } from '../../model/channel.ts';
-import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
+import { factAt, factOf, type Place, type PlacedFact } from '../../model/findings.ts';
 import { channelVerdict } from '../../model/order.ts';
 import type { RecordResult } from '../../model/records.ts';
 import type { ChannelResult } from '../../model/report.ts';
-import type { Obstacle, SensitivityResult, ThresholdResult } from '../../model/threshold.ts';
+import type { Obstacle, SensitivityResult, ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
 import { rowPlaceOf } from '../../read/rows/diagnostic.ts';
 import { isSameTable } from '../../read/tables/found.ts';
@@ -19,7 +19,7 @@ import { assemble } from '../evaluate/assemble.ts';
 import { Diagnostics, type TableDiagnostic } from '../evaluate/diagnostics.ts';
 import { kindOfChannel } from '../evaluate/kindOfChannel.ts';
 import { asLeftRules, exposureRule } from '../findings/asLeftRules.ts';
-import type { Audited, Say } from '../findings/rule.ts';
+import { columnOfThreshold, type Audited, type Say } from '../findings/rule.ts';
 import { applyRules, verdictFacts } from '../findings/rules.ts';
 import type { Evidence } from '../lines/evidence.ts';
 import { judgeThresholds } from '../lines/thresholds.ts';
@@ -43,6 +43,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const say: Say = (one) => {
     facts.push(factAt(pair.place(one.table, one.column), one));
   };
+  const setpointPlace = (name: ThresholdName): Place => pair.place('settings', columnOfThreshold(name));
   const records = recordsOf(context.records.byTag.get(tagKey(pair.row.tag)));
   const diagnostics = new Diagnostics(pair);
   const kind = kindOfChannel(pair, diagnostics);
@@ -64,7 +65,14 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   if (!listed) {
     if (hasAsLeft(row, left)) say(leftOfUnusable);
     const result = incompleteChannel(complete, tables, assembled.obstacles);
-    return { result, ofVerdicts: [], facts, invalid, member: unaudited(complete, 'its row can’t be used') };
+    return {
+      result,
+      ofVerdicts: [],
+      facts,
+      invalid,
+      member: unaudited(complete, 'its row can’t be used'),
+      setpointPlace,
+    };
   }
 
   const others = records ? othersOf(records.chosen) : [];
@@ -182,7 +190,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     listed.group === '' && listed.voting === ''
       ? null
       : memberOf(complete, nowEvidence.channel, thresholds, leftEvidence ? foundThresholds : null);
-  return { result, ofVerdicts, facts, invalid, member };
+  return { result, ofVerdicts, facts, invalid, member, setpointPlace };
 }
 
 const leftOfUnusable: Parameters<Say>[0] = {

@@ -3,7 +3,7 @@ import type { RuleId, RuleValues } from '../../model/rules/rules.ts';
 import type { Tables, FoundTable } from '../../read/tables/found.ts';
 import type { Member } from '../groups/members.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
-import { rowPlaceOf, placed } from '../../read/rows/diagnostic.ts';
+import { placeOf, rowPlaceOf, placed } from '../../read/rows/diagnostic.ts';
 import { unjoinedMember } from './groupMembers.ts';
 import { onlyTag, problemAt } from '../../read/join/problems.ts';
 import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
@@ -104,7 +104,14 @@ export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, table
     ...hiddenRow(tables.channels, row.row),
   ];
   const result = incompleteChannel({ row, settings: null }, tables, []);
-  return { result, ofVerdicts: [], facts, invalid: trouble ? [trouble] : [], member: null };
+  return {
+    result,
+    ofVerdicts: [],
+    facts,
+    invalid: trouble ? [trouble] : [],
+    member: null,
+    setpointPlace: () => placeOf(tables.channels, row.row, 'tag'),
+  };
 }
 
 /** Says that a row is hidden, which is audited all the same. */

@@ -69,7 +69,7 @@ function factOf(
   if (severity === null) return null;
   const about = { name, multiplier: 1 };
   const levels = { source, setpoint, shouldActAt, unit };
-  const place = { ...(own.result.source.settings ?? own.result.source.channels), column: '' };
+  const place = own.setpointPlace(name);
   const due = should.proven?.time ?? null;
   const then = acted.proven?.time ?? null;
   if (outcome === 'did not act' && due !== null)

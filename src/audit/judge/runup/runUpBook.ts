@@ -127,7 +127,7 @@ function factOfRunUp(
   const { setpoint, multiplier, multiplierSpeed, acts, should, realAtTrip, outcome } = threshold;
   const severity = runUpSeverity(threshold, verdictOf(own, threshold));
   if (severity === null) return null;
-  const place = { ...(own.result.source.settings ?? own.result.source.channels), column: '' };
+  const place = own.setpointPlace(threshold.name);
   const on = { source, setpoint, unit, multiplier, multiplierSpeed };
   if (outcome === 'no action' && should !== null) {
     const shownAtPeak = points.find(({ speed }) => speed === peakSpeed)?.shown ?? NaN;

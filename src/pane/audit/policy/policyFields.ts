@@ -190,6 +190,7 @@ export const policyParts: readonly PolicyPart[] = [
     title: 'Replay of recorded readings',
     fields: [
       {
+        help: 'The zone of recorded times that name none themselves.',
         path: 'replay.zone',
         label: 'Time zone where times name none',
         holds: 'word',
@@ -197,6 +198,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'UTC, an offset such as +01:00 or a name such as Europe/Berlin, or leave it empty',
       },
       {
+        help: 'Which number is the day where a recorded date does not tell.',
         path: 'replay.dates',
         label: 'Dates such as 03/04/2026',
         holds: 'word',
@@ -204,6 +206,7 @@ export const policyParts: readonly PolicyPart[] = [
         says: 'day first or month first, or leave it empty where a day above 12 tells',
       },
       {
+        help: 'A longer time without a reading proves nothing of what happened in it.',
         path: 'replay.maxGap',
         label: 'Longest gap between readings',
         unit: 's',
@@ -211,7 +214,13 @@ export const policyParts: readonly PolicyPart[] = [
         optional: true,
         says: 'a number above 0, or leave it empty for three times the usual time',
       },
-      { path: 'replay.between', label: 'Between readings', holds: 'word', says: 'line or hold' },
+      {
+        help: 'What is taken to happen between two readings: a straight line, or that the first holds.',
+        path: 'replay.between',
+        label: 'Between readings',
+        holds: 'word',
+        says: 'line or hold',
+      },
     ],
   },
   {

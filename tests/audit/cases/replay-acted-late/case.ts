@@ -33,8 +33,8 @@ export const golden: GoldenCase = {
       findings: [
         'danger-late @ Monitor!D2',
         'alert-late @ Monitor!C2',
-        'danger-replay-acted-late @ Monitor!2',
-        'alert-replay-acted-late @ Monitor!2',
+        'danger-replay-acted-late @ Monitor!D2',
+        'alert-replay-acted-late @ Monitor!C2',
       ],
     },
   ],

@@ -58,8 +58,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-late @ Monitor!C2',
         'danger-late @ Monitor!D2',
-        'danger-replay-did-not-act @ Monitor!2',
-        'alert-replay-did-not-act @ Monitor!2',
+        'danger-replay-did-not-act @ Monitor!D2',
+        'alert-replay-did-not-act @ Monitor!C2',
       ],
     },
     {
@@ -68,8 +68,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-late @ Monitor!C4',
         'danger-late @ Monitor!D4',
-        'danger-replay-not-proven @ Monitor!4',
-        'alert-replay-acted-late @ Monitor!4',
+        'danger-replay-not-proven @ Monitor!D4',
+        'alert-replay-acted-late @ Monitor!C4',
       ],
     },
     {
@@ -78,8 +78,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-early @ Monitor!C3',
         'danger-early @ Monitor!D3',
-        'danger-replay-acted-early @ Monitor!3',
-        'alert-replay-acted-early @ Monitor!3',
+        'danger-replay-acted-early @ Monitor!D3',
+        'alert-replay-acted-early @ Monitor!C3',
         'linear-range-short @ Channels!C3',
       ],
     },

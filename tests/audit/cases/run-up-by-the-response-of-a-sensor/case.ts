@@ -55,8 +55,8 @@ export const golden: GoldenCase = {
       tag: 'T',
       verdict: 'within',
       findings: [
-        'danger-run-up-no-action @ Monitor!3',
-        'alert-run-up-late @ Monitor!3',
+        'danger-run-up-no-action @ Monitor!D3',
+        'alert-run-up-late @ Monitor!C3',
         'alert-late-at-running-speed @ Against speed!C2',
         'danger-late-at-running-speed @ Against speed!C2',
       ],

@@ -62,8 +62,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-late @ Monitor!C2',
         'danger-late @ Monitor!D2',
-        'danger-run-up-late @ Monitor!2',
-        'alert-run-up-late @ Monitor!2',
+        'danger-run-up-late @ Monitor!D2',
+        'alert-run-up-late @ Monitor!C2',
       ],
     },
     {
@@ -72,8 +72,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-late @ Monitor!C3',
         'danger-late @ Monitor!D3',
-        'danger-run-up-late @ Monitor!3',
-        'alert-run-up-late @ Monitor!3',
+        'danger-run-up-late @ Monitor!D3',
+        'alert-run-up-late @ Monitor!C3',
       ],
     },
     {
@@ -84,8 +84,8 @@ export const golden: GoldenCase = {
         'danger-late @ Monitor!D4',
         'alert-late @ Monitor!C4',
         'danger-late @ Monitor!D4',
-        'danger-run-up-no-action @ Monitor!4',
-        'alert-run-up-no-action @ Monitor!4',
+        'danger-run-up-no-action @ Monitor!D4',
+        'alert-run-up-no-action @ Monitor!C4',
       ],
     },
     {
@@ -94,8 +94,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-late @ Monitor!C5',
         'danger-late @ Monitor!D5',
-        'danger-run-up-late @ Monitor!5',
-        'alert-run-up-late @ Monitor!5',
+        'danger-run-up-late @ Monitor!D5',
+        'alert-run-up-late @ Monitor!C5',
       ],
     },
     {
@@ -104,8 +104,8 @@ export const golden: GoldenCase = {
       findings: [
         'alert-early @ Monitor!C6',
         'danger-early @ Monitor!D6',
-        'danger-run-up-early @ Monitor!6',
-        'alert-run-up-early @ Monitor!6',
+        'danger-run-up-early @ Monitor!D6',
+        'alert-run-up-early @ Monitor!C6',
         'linear-range-short @ Channels!C6',
       ],
     },

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { audit } from '../../../src/audit/audit.ts';
-import { parsePolicy } from '../../../src/audit/model/policy.ts';
-import { runs } from '../../seed.ts';
-import { book } from '../book.ts';
-import { actsAt, firstSpeed, type Reading } from './recorded.ts';
+import { audit } from '../../src/audit/audit.ts';
+import { parsePolicy } from '../../src/audit/model/policy.ts';
+import { runs } from '../seed.ts';
+import { book } from './book.ts';
+import { actsAt, firstSpeed, type Reading } from './oracle/recorded.ts';
 
 const chain = fc.record({
   measured: fc.integer({ min: 120, max: 260 }),

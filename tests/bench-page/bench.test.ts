@@ -94,7 +94,7 @@ describeWithChromium('the bench', () => {
     await pane.getByRole('button', { name: 'Write result sheets' }).first().click();
     await expect
       .poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 })
-      .toBe(before.length + 7);
+      .toBe(before.length + 9);
     await page.evaluate(() => {
       window.tripdriftBench!.grid.api.getActiveWorkbook()!.undo();
     });
@@ -118,7 +118,7 @@ describeWithChromium('the bench', () => {
     await visit.type('Try it', 16, 2, '0012x');
     await visit.audit();
     await pane.getByRole('button', { name: 'Write result sheets' }).click();
-    await expect.poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 }).toBe(17);
+    await expect.poll(async () => (await visit.read()).sheets.length, { timeout: 30_000 }).toBe(21);
     const bytes = await visit.saved();
     const copy = readWorkbook('copy.xlsx', bytes);
     const inGrid = (await visit.read()).sheets;

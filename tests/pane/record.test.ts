@@ -64,7 +64,7 @@ describeWithChromium('calibration record in the task pane', () => {
       .first()
       .innerText();
     expect(danger).toMatch(
-      /^Danger ✓ OK\nSet 5, really trips at 5 mil\..*\nAs found: set 5, really trips at 6\.25 mil; corrected\./su,
+      /^Danger ✓ OK \?\nSet 5, really trips at 5 mil\..*\nAs found: set 5, really trips at 6\.25 mil; corrected\./su,
     );
     expect(danger).toContain('By the calibration record: 5 mil, OK.');
     await article.getByText('As it was found').waitFor();

@@ -45,7 +45,7 @@ describeWithChromium('what if, in the task pane', () => {
   it('ticking channels as corrected shows how the machine changes, and clearing takes it back', async () => {
     if (!machine) throw new Error('no machine');
     const page = await visit('workbook=given', {}, sheets);
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('tree').waitFor();
     const part = page.locator('details', { has: page.locator('summary', { hasText: /^What if$/u }) });
     await part.locator('summary').click();
     const status = part.getByRole('status');

@@ -7,7 +7,6 @@ import {
   type GroupResult,
   type NotRead,
 } from '../model/report.ts';
-import type { LengthHint } from '../model/rules/settingsRules.ts';
 import { severityOf } from '../model/severity.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import type { PlacedFact } from '../model/findings.ts';
@@ -64,13 +63,12 @@ function place({ code, severity }: Graded): number {
 function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   const entries: Unsaid[] = [];
   const { thresholds, inBypass } = result;
-  const length = lengthOf(facts);
   const danger = thresholds.find(({ name }) => name === 'danger');
   if (inBypass === true) entries.push(aboutChannel(result, 'in-bypass', 'critical'));
   for (const threshold of thresholds) {
     const { name, verdict, multiplier, obstacles } = threshold;
     const about = (code: AttentionCode, severity: Attention['severity']): void => {
-      entries.push({ ...aboutThreshold(result, threshold, code, severity), invalid, length });
+      entries.push({ ...aboutThreshold(result, threshold, code, severity), invalid });
     };
     if (threshold.alreadyThere === true && multiplier === 1)
       about(trips(name) ? 'past-danger' : 'past-alert', trips(name) ? 'critical' : 'warning');
@@ -89,12 +87,6 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
     entries.push(ofFinding(result, fact, fact.severity));
   }
   return entries;
-}
-
-/** What the readings of a channel say of the length of its chain. */
-function lengthOf(facts: readonly PlacedFact[]): LengthHint | null {
-  for (const fact of facts) if (fact.rule === 'readings-point-to-a-cause') return fact.values.length;
-  return null;
 }
 
 function aboutThreshold(

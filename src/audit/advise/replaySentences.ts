@@ -22,7 +22,7 @@ export function ofReplayed(
     return {
       headline: `${name} of ${tag} did not act on ${dayOf(due.time)}: it should have at ${clockOf(due.time)}; ${real}.`,
       doNext: trips(name)
-        ? `Tell those responsible for the machine now, and correct the chain. The readings stand in '${source}'.`
+        ? `Tell the machinery engineer responsible now, and correct the chain. The readings stand in '${source}'.`
         : `Correct the chain. The readings stand in '${source}'.`,
     };
   return {

@@ -48,7 +48,7 @@ export function ofRunUp(
     headline: `${runUpName(threshold)} of ${channel.tag} on the run-up: ${runUpText(channel, threshold)}.`,
     doNext:
       threshold.outcome === 'no action' && trips(threshold.name)
-        ? 'Correct the chain before the next start, or have those responsible for the machine look at it.'
+        ? 'Before the next start: correct the chain, or let the machinery engineer responsible decide.'
         : 'Correct the chain before the next start.',
   };
 }

@@ -1,10 +1,8 @@
 import type { PlacedFact } from '../model/findings.ts';
-import type { LengthHint } from '../model/rules/settingsRules.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
 import { trips, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
-import { lengthSentence } from './messages/chainLength.ts';
 import { lineReasons } from './lineReasons.ts';
 import { messageOf } from './messages/messages.ts';
 import { groupSentences } from './groupSentences.ts';
@@ -23,8 +21,6 @@ export interface Unsaid {
   readonly question?: AskedQuestion;
   readonly replayed?: Parameters<typeof ofReplayed>;
   readonly runUp?: Parameters<typeof ofRunUp>;
-  /** What the readings say of the length of its chain. */
-  readonly length?: LengthHint | null;
   /** Why a channel could not be judged. */
   readonly invalid?: readonly PlacedFact[];
 }
@@ -46,7 +42,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
 }
 
 function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: Unsaid): Sentences {
-  const { entry, invalid = [], length = null } = unsaid;
+  const { entry, invalid = [] } = unsaid;
   const { tag, unit, inputs } = channel;
   const { name, multiplier, setpoint, verdict } = threshold;
   const step = inputs.resolution;
@@ -73,7 +69,6 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
       headline: `${whom} may act beyond the machine limit of ${say(entry.limit)}: ${upperEnd(threshold, say)}.`,
       doNext: 'Measure the chain more accurately, or let the machinery engineer responsible decide.',
     };
-  const cable = length && trips(name) ? ` ${lengthSentence(length)}` : '';
   switch (verdict) {
     case 'unreachable':
       return {
@@ -83,7 +78,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'late':
       return {
         headline: `${whom} is late: ${meant}really ${acts} at ${say(entry.real)}${disagreement(threshold, say)}.`,
-        doNext: `Correct the chain and measure again.${cable} ${meanwhile(threshold, say)}`,
+        doNext: `Correct the chain and measure again. ${meanwhile(threshold, say)}`,
       };
     case 'undetermined':
       return {
@@ -96,7 +91,7 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'early':
       return {
         headline: `${whom} is early: ${meant}really ${acts} at ${say(entry.real)}.`,
-        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.${cable}`,
+        doNext: `Correct the chain; until then expect false ${trips(name) ? 'trips' : 'alarms'}.`,
       };
     case 'incomplete':
     case 'within':

@@ -28,9 +28,8 @@ interface Amounts {
   readonly channels: number;
   readonly trips: number;
   readonly drawn: number;
+  readonly tasks: number;
 }
-
-const mostTasks = 5;
 
 /** What the order of corrections goes by. */
 const ofFirst = 'By the uncertainty of the measurement alone; wiring, logic and relays are not in it.';
@@ -79,19 +78,24 @@ export function controlRoomPage(
   };
 }
 
-/** The most channels, then votes, then drawn lines with which the page is not taller than the paper. */
+/** What a page has beside its channels, the most first; the drawing goes last of all. */
+const otherAmounts: readonly Omit<Amounts, 'channels'>[] = [[6, 4, 3, 2], [0]].flatMap((drawings) =>
+  [5, 4, 3].flatMap((tasks) =>
+    [8, 6, 4].flatMap((trips) => drawings.map((drawn) => ({ tasks, trips, drawn }))),
+  ),
+);
+
+/** The most channels, then what stands beside them, with which the page is not taller than the paper. */
 function fittingAmounts(
   linesFor: (amounts: Amounts) => readonly PageLine[],
   numbers: ReturnType<typeof panelStyles>,
 ): readonly PageLine[] {
   let least: readonly PageLine[] = [];
   for (let channels = 10; channels >= 1; channels--) {
-    for (const trips of [8, 6, 4]) {
-      for (const drawn of [6, 4, 3, 2]) {
-        least = linesFor({ channels, trips, drawn });
-        const { rows } = laidOut(least, widths, { ...styles, ...numbers.all });
-        if (heightOfRows(rows) <= mostHeight) return least;
-      }
+    for (const others of otherAmounts) {
+      least = linesFor({ channels, ...others });
+      const { rows } = laidOut(least, widths, { ...styles, ...numbers.all });
+      if (heightOfRows(rows) <= mostHeight) return least;
     }
   }
   return least;
@@ -119,7 +123,7 @@ function pageLines(
     ...channelLines(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),
     ...drawingPart(drawnRows(machine, shown).slice(0, amounts.drawn)),
-    ...taskPart(machine, names, correctFirstOf(machine, report)),
+    ...taskPart(machine, names, amounts.tasks, correctFirstOf(machine, report)),
     ...signaturePart(report),
   ];
 }
@@ -212,7 +216,12 @@ function correctFirstOf(machine: Machine, { machines }: Report): string | null {
   return own ? correctFirstLine(own) : null;
 }
 
-function taskPart(machine: Machine, names: MachineSheetNames, first: string | null): PageLine[] {
+function taskPart(
+  machine: Machine,
+  names: MachineSheetNames,
+  mostTasks: number,
+  first: string | null,
+): PageLine[] {
   const tasks = tasksOf(machine);
   if (tasks.length === 0) return [];
   const more = tasks.length - mostTasks;

@@ -38,13 +38,19 @@ function sameRecord(report: ChannelResult, channel: PlannedChannel, gapUnit: str
     same(record?.average, average, `${tag} average`);
     same(record?.averageUncertainty, worked.averageUncertainty * perUnit, `${tag} u(average)`, average);
   }
+  const span = record?.span ?? { from: NaN, to: NaN };
+  const off = worked.deviations(span.from * unit, span.to * unit);
+  if (worked.whole) {
+    same(span.from * unit, worked.record.points[0]![0], `${tag} span`, unit);
+    same(span.to * unit, worked.record.points.at(-1)![0], `${tag} span`);
+  }
   record?.points.forEach((point, at) => {
     const [gap, volts] = worked.record.points[at]!;
     const step = worked.incremental[at];
     same(point.gap, gap / unit, `${tag} gap ${at}`);
     same(point.volts, volts, `${tag} volts ${at}`);
     same(point.incremental, step === undefined ? null : step * perUnit, `${tag} incremental ${at}`);
-    same(point.deviation, worked.deviations[at]! / unit, `${tag} deviation ${at}`, gap / unit);
+    same(point.deviation, off[at]! / unit, `${tag} deviation ${at}`, gap / unit);
   });
   same(record?.operatingGap, worked.operatingGap && worked.operatingGap / unit, `${tag} operating gap`);
   const { alert, danger, multiplier } = channel;

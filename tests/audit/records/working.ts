@@ -14,8 +14,8 @@ export interface Worked {
   readonly whole: boolean;
   readonly averageUncertainty: number;
   readonly incremental: readonly number[];
-  /** Off the line of rated slope, µm. */
-  readonly deviations: readonly number[];
+  /** Off the line of rated slope laid amid the points from one gap to another, µm: of runs equally long either may be straight. */
+  readonly deviations: (from: number, to: number) => readonly number[];
   readonly operatingGap: number | null;
 }
 
@@ -34,10 +34,6 @@ export function work({ records, gapVoltage }: PlannedChannel): Worked {
   const run = straightRun(points, operatingGap);
   const fitted = run.length >= 3 ? run : points;
   const { m, b } = linearRegression(copy(fitted));
-  // The line of rated slope lies in the middle of the straight part, so that a bent end marks itself alone as out.
-  const offset = ([gap, volts]: Points[number]): number => volts + rated * gap;
-  const offsets = fitted.map(offset);
-  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
   const centre = mean(fitted.map(([gap]) => gap));
   const squares = fitted.reduce((sum, [gap, volts]) => sum + (volts - b - m * gap) ** 2, 0);
   const spread = fitted.reduce((sum, [gap]) => sum + (gap - centre) ** 2, 0);
@@ -47,9 +43,18 @@ export function work({ records, gapVoltage }: PlannedChannel): Worked {
     whole: run.length === points.length,
     averageUncertainty: Math.sqrt(squares / (fitted.length - 2) / spread),
     incremental: steps,
-    deviations: points.map((point) => (offset(point) - middle) / rated),
+    deviations: (from, to) => deviations(points, from, to),
     operatingGap,
   };
+}
+
+/** The line of rated slope lies amid the straight part, so that a bent end marks itself alone as out. */
+function deviations(points: Points, from: number, to: number): readonly number[] {
+  const offset = ([gap, volts]: Points[number]): number => volts + rated * gap;
+  const slack = 1e-6;
+  const offsets = points.filter(([gap]) => gap >= from - slack && gap <= to + slack).map(offset);
+  const middle = (Math.max(...offsets) + Math.min(...offsets)) / 2;
+  return points.map((point) => (offset(point) - middle) / rated);
 }
 
 function copy(points: Points): number[][] {

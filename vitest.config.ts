@@ -26,7 +26,17 @@ export default defineConfig({
           sequence: { groupOrder: 0 },
         },
       },
-      { test: { ...shared, name: 'pages', include: pages, maxWorkers: 2, sequence: { groupOrder: 1 } } },
+      {
+        test: {
+          ...shared,
+          name: 'pages',
+          include: pages,
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
+          // A second, as is usual, is little for a page beside another one.
+          expect: { poll: { timeout: 10_000 } },
+        },
+      },
     ],
   },
 });

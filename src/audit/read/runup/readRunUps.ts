@@ -7,6 +7,7 @@ import { columnLetters } from '../../../cells/address.ts';
 import type { ColumnMap } from '../../model/columnMap.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import type { RunUpRowFault } from '../../model/rules/runUpRules.ts';
+import { headsList, type OwnHeader } from '../headsList.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { runUpHead, type HeadedColumn, type RunUpHead } from './runUpHead.ts';
@@ -48,8 +49,15 @@ export function speedSheets(workbook: Workbook, { notOfAudit = [] }: ColumnMap =
     if (isResultSheet(sheet)) return false;
     const head = headOf(sheet);
     if (!head || (head.holds !== 'sensor' && !hasRepeatedTag(sheet, head))) return false;
+    if (headsList(sheet, ownHeader(head))) return false;
     return !notOfAudit.some((said) => said.sheet.toLowerCase() === sheet.name.toLowerCase());
   });
+}
+
+/** A table of sensitivities against speed names them itself; one of sensors the frequency at which they were measured. */
+function ownHeader({ row, holds, sensitivity, measuredAt }: RunUpHead): OwnHeader {
+  const own = [holds === 'response' ? sensitivity : null, measuredAt];
+  return { row, columns: new Set(own.flatMap((one) => one?.column ?? [])) };
 }
 
 function headOf({ rows }: Sheet): RunUpHead | undefined {

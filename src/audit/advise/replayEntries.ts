@@ -1,15 +1,15 @@
 import { replaySeverity, type ReplayResult } from '../model/replay.ts';
 import { noNumbers, replayCodes } from '../model/report.ts';
-import { tagKey } from '../read/tables/tagKey.ts';
+import { channelKey } from '../read/tables/tagKey.ts';
 import { placesOf, type AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
 /** What of recorded readings needs action: a threshold that did not act or acted late, or of which they do not tell. */
 export function ofReplay(replay: ReplayResult | null, channels: readonly AdvisedChannel[]): Unsaid[] {
   if (!replay) return [];
-  const byName = new Map(channels.map(({ result }) => [keyOf(result), result]));
+  const byName = new Map(channels.map(({ result }) => [channelKey(result), result]));
   return replay.channels.flatMap((channel) => {
-    const own = byName.get(keyOf(channel));
+    const own = byName.get(channelKey(channel));
     return channel.thresholds.flatMap((threshold): Unsaid[] => {
       const { name, setpoint, shouldActAt, outcome } = threshold;
       const of = own?.thresholds.find((one) => one.name === name && one.multiplier === 1);
@@ -34,8 +34,4 @@ export function ofReplay(replay: ReplayResult | null, channels: readonly Advised
       ];
     });
   });
-}
-
-function keyOf({ machine, tag }: { readonly machine: string; readonly tag: string }): string {
-  return `${tagKey(machine)}\n${tagKey(tag)}`;
 }

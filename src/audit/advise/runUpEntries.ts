@@ -1,17 +1,15 @@
 import { noNumbers, runUpCodes } from '../model/report.ts';
 import { runUpSeverity, type RunUpResult } from '../model/runUp.ts';
-import { tagKey } from '../read/tables/tagKey.ts';
+import { channelKey } from '../read/tables/tagKey.ts';
 import { placesOf, type AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
 /** What of run-ups needs action: a threshold that would not have acted, or acts late. */
 export function ofRunUps(runUps: RunUpResult | null, channels: readonly AdvisedChannel[]): Unsaid[] {
   if (!runUps) return [];
-  const key = ({ machine, tag }: { readonly machine: string; readonly tag: string }): string =>
-    `${tagKey(machine)}\n${tagKey(tag)}`;
-  const byName = new Map(channels.map(({ result }) => [key(result), result]));
+  const byName = new Map(channels.map(({ result }) => [channelKey(result), result]));
   return runUps.channels.flatMap((channel) => {
-    const own = byName.get(key(channel));
+    const own = byName.get(channelKey(channel));
     return channel.thresholds.flatMap((threshold): Unsaid[] => {
       const { name, multiplier, setpoint, realAtTrip, outcome } = threshold;
       const of = own?.thresholds.find((one) => one.name === name && one.multiplier === multiplier);

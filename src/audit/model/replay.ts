@@ -63,6 +63,13 @@ export function replaySeverity(
   return outcome === 'early' || outcome === 'false' ? 'note' : null;
 }
 
+/** The threshold of a channel that a drawing is about: the first of its list that did anything, else the first. */
+export function drawnThreshold({
+  thresholds,
+}: Pick<ReplayedChannel, 'thresholds'>): ReplayedThreshold | undefined {
+  return thresholds.find(({ outcome }) => outcome !== 'not reached') ?? thresholds[0];
+}
+
 /** A reading as the monitor showed it and as it really was; `null` where it is unknown. */
 export interface TimelinePoint extends Moment {
   readonly shown: number | null;

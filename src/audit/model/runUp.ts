@@ -73,6 +73,11 @@ export interface RunUpResult {
   readonly responses: readonly ResponseChannel[];
 }
 
+/** The setpoint in force at a speed, r/min: multiplied below the multiplier's speed. */
+export function setpointAt({ setpoint, multiplier, multiplierSpeed }: RunUpThreshold, speed: number): number {
+  return speed < (multiplierSpeed ?? Infinity) ? multiplier * setpoint : setpoint;
+}
+
 /** How grave it is what a run-up says of a threshold; `null`: nothing to say. As `replaySeverity`. */
 export function runUpSeverity(
   { name, outcome }: Pick<RunUpThreshold, 'name' | 'outcome'>,

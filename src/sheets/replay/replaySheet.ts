@@ -1,4 +1,4 @@
-import { tagKey } from '../../audit/read/tables/tagKey.ts';
+import { channelKey } from '../../audit/read/tables/tagKey.ts';
 import type { ReplayedChannel, ReplayResult, Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
@@ -10,7 +10,8 @@ import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { crossingColumns, crossingRow, type Crossing } from './crossings.ts';
-import { drawnThreshold, timelineBlock } from './timelineBlock.ts';
+import { drawnThreshold } from '../../audit/model/replay.ts';
+import { timelineBlock } from './timelineBlock.ts';
 
 /** Channels that are drawn: those of which most is to be said. */
 const mostDrawn = 60;
@@ -96,13 +97,12 @@ function sourceText({
 }
 
 function crossingsOf({ channels }: Report, replay: ReplayResult): Crossing[] {
-  const key = (machine: string, tag: string): string => `${tagKey(machine)}\n${tagKey(tag)}`;
-  const kinds = new Map(channels.map(({ machine, tag, kind }) => [key(machine, tag), kind]));
+  const kinds = new Map(channels.map((channel) => [channelKey(channel), channel.kind]));
   return replay.channels.flatMap((channel) =>
     channel.thresholds.map((threshold) => ({
       channel,
       threshold,
-      isRatio: kinds.get(key(channel.machine, channel.tag)) !== 'axial',
+      isRatio: kinds.get(channelKey(channel)) !== 'axial',
     })),
   );
 }

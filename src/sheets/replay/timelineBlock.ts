@@ -1,11 +1,9 @@
 import { outcomeText } from '../../audit/advise/replayedText.ts';
 import type { Moment, ReplayedChannel, ReplayedThreshold } from '../../audit/model/report.ts';
 import { clockOf } from '../../audit/model/wording.ts';
-import type { Area } from '../../cells/sheet.ts';
 import { cell } from '../cells.ts';
-import type { ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { tones } from '../look/palette.ts';
-import { verdictLooks } from '../look/verdictLooks.ts';
+import type { ScatterChart } from '../charts/model.ts';
+import { realAndShown } from '../charts/realAndShown.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -21,11 +19,6 @@ const headRows = 4;
 /** Columns of the block: minutes, time, shown, really, and the setpoint. */
 const at = { minutes: 1, time: 2, shown: 3, real: 4, set: 5 } as const;
 const drawing = { left: 7, right: 16 } as const;
-
-/** The threshold of a channel that its drawing is about: the first of its list that did anything, else the first. */
-export function drawnThreshold({ thresholds }: ReplayedChannel): ReplayedThreshold | undefined {
-  return thresholds.find(({ outcome }) => outcome !== 'not reached') ?? thresholds[0];
-}
 
 /** A block whose first row is `top`: its readings below each other, the drawing beside them. */
 export function timelineBlock(
@@ -86,19 +79,6 @@ function chartOf(
 ): ScatterChart {
   const first = top + headRows;
   const last = first + Math.max(1, points) - 1;
-  const down = (column: number): { readonly area: Area } => ({
-    area: { top: first, bottom: last, left: column, right: column },
-  });
-  const mark = (row: number, column: number): { readonly area: Area } => ({
-    area: { top: top + row, bottom: top + row, left: column, right: column },
-  });
-  const x = down(at.minutes);
-  const marked = (label: string, row: number, marker: ScatterSeries['marker']): ScatterSeries => ({
-    name: label,
-    x: mark(row, at.minutes),
-    y: mark(row, at.set),
-    ...(marker ? { marker } : {}),
-  });
   return {
     kind: 'scatter',
     title: `${tag}: shown and real, ${name}`,
@@ -106,14 +86,13 @@ function chartOf(
     place: { top: top + 1, bottom: top + headRows + drawnRows - 1, ...drawing },
     xAxis: { title: from, numberFormat: 'General' },
     yAxis: { title: unit, numberFormat: 'General' },
-    series: [
-      { name: 'really', x, y: down(at.real), line: { color: verdictLooks.late.light, width: 2 } },
-      { name: 'shown', x, y: down(at.shown), line: { color: tones.quiet, width: 2, dash: 'dash' } },
-      { name: `${name} set`, x, y: down(at.set), line: { color: tones.ink, width: 1, dash: 'dot' } },
-      ...(should.proven
-        ? [marked('should have acted', 1, { shape: 'triangle', size: 11, color: verdictLooks.late.light })]
-        : []),
-      ...(acted.proven ? [marked('acted', 2, { shape: 'diamond', size: 11, color: tones.quiet })] : []),
-    ],
+    series: realAndShown({
+      first,
+      last,
+      columns: { x: at.minutes, real: at.real, shown: at.shown, set: at.set },
+      setName: `${name} set`,
+      should: should.proven && ['should have acted', top + 1],
+      acts: acted.proven && ['acted', top + 2],
+    }),
   };
 }

@@ -1,9 +1,9 @@
 import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
 import type { RunUpChannel, RunUpThreshold } from '../../audit/model/report.ts';
+import { setpointAt } from '../../audit/model/runUp.ts';
 import { cell } from '../cells.ts';
-import type { ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { tones } from '../look/palette.ts';
-import { verdictLooks } from '../look/verdictLooks.ts';
+import type { ScatterChart } from '../charts/model.ts';
+import { realAndShown } from '../charts/realAndShown.ts';
 import { decimalsFor } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -48,7 +48,7 @@ export function runUpBlock(
               cell(speed, 'speed'),
               cell(label, 'text'),
               undefined,
-              cell(threshold ? levelAt(threshold, speed) : null, look),
+              cell(threshold ? setpointAt(threshold, speed) : null, look),
             ],
     })),
     {
@@ -67,7 +67,7 @@ export function runUpBlock(
         cell(speed, 'speed'),
         { value: real, style: look, ...(amplitudes === 'indicated' ? { formula: realFormula } : {}) },
         { value: shown, style: look, ...(amplitudes === 'real' ? { formula: shownFormula } : {}) },
-        cell(threshold ? levelAt(threshold, speed) : null, look),
+        cell(threshold ? setpointAt(threshold, speed) : null, look),
         cell(sensitivity, fine),
         cell(configured, fine),
       ],
@@ -78,24 +78,12 @@ export function runUpBlock(
   return { rows, chart: chartOf(channel, threshold, top) };
 }
 
-function levelAt({ setpoint, multiplier, multiplierSpeed }: RunUpThreshold, speed: number): number {
-  return speed < (multiplierSpeed ?? Infinity) ? multiplier * setpoint : setpoint;
-}
-
 function chartOf(
   { tag, unit, points }: RunUpChannel,
   threshold: RunUpThreshold | undefined,
   top: number,
 ): ScatterChart {
   const [first, last] = [top + headRows, top + headRows + points.length - 1];
-  const down = (column: number) => ({ area: { top: first, bottom: last, left: column, right: column } });
-  const x = down(at.speed);
-  const mark = (name: string, row: number, marker: NonNullable<ScatterSeries['marker']>): ScatterSeries => ({
-    name,
-    x: { area: { top: top + row, bottom: top + row, left: at.speed, right: at.speed } },
-    y: { area: { top: top + row, bottom: top + row, left: at.set, right: at.set } },
-    marker,
-  });
   return {
     kind: 'scatter',
     title: `${tag}: amplitude against speed`,
@@ -103,21 +91,13 @@ function chartOf(
     place: { top: top + 1, bottom: top + headRows + drawnRows - 1, ...drawing },
     xAxis: { title: 'Speed, r/min', numberFormat: '#,##0' },
     yAxis: { title: unit, numberFormat: 'General' },
-    series: [
-      { name: 'really', x, y: down(at.real), line: { color: verdictLooks.late.light, width: 2 } },
-      { name: 'shown', x, y: down(at.shown), line: { color: tones.quiet, width: 2, dash: 'dash' } },
-      {
-        name: `${threshold?.name ?? 'threshold'} set`,
-        x,
-        y: down(at.set),
-        line: { color: tones.ink, width: 1, dash: 'dot' },
-      },
-      ...((threshold?.should ?? null) === null
-        ? []
-        : [mark('should act', 1, { shape: 'triangle', size: 11, color: verdictLooks.late.light })]),
-      ...((threshold?.acts ?? null) === null
-        ? []
-        : [mark('acts', 2, { shape: 'diamond', size: 11, color: tones.quiet })]),
-    ],
+    series: realAndShown({
+      first,
+      last,
+      columns: { x: at.speed, real: at.real, shown: at.shown, set: at.set },
+      setName: `${threshold?.name ?? 'threshold'} set`,
+      should: (threshold?.should ?? null) === null ? null : ['should act', top + 1],
+      acts: (threshold?.acts ?? null) === null ? null : ['acts', top + 2],
+    }),
   };
 }

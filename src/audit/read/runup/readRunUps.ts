@@ -9,7 +9,7 @@ import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import type { RunUpRowFault } from '../../model/rules/runUpRules.ts';
 import { headsList, type OwnHeader } from '../headsList.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
-import { tagKey } from '../tables/tagKey.ts';
+import { channelKey, tagKey } from '../tables/tagKey.ts';
 import { runUpHead, type HeadedColumn, type RunUpHead } from './runUpHead.ts';
 
 /** One tag of a table against speed. Speeds in r/min. */
@@ -112,7 +112,7 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
       continue;
     }
     const machine = cellText(cell(head.machine));
-    const key = `${tagKey(machine)}\n${tagKey(tag)}`;
+    const key = channelKey({ machine, tag });
     const speed = inTurns(number(head.speed?.column), head.speed);
     const level = number(value?.column);
     if (head.holds !== 'sensor' && !(speed >= 0)) {

@@ -4,7 +4,7 @@ import { factOf } from '../../model/findings.ts';
 import type { Steps } from '../../model/steps.ts';
 import type { Diagnostic } from '../rows/diagnostic.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
-import { tagKey } from '../tables/tagKey.ts';
+import { channelKey, tagKey } from '../tables/tagKey.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import { placeIn, type Place } from '../understand/blocks/block.ts';
 import { meaning, type MeaningId } from '../understand/meaning.ts';
@@ -49,8 +49,8 @@ export function* tidyListOf(
 }
 
 /** What a channel is told apart by: its tag, and its machine where the tag stands on several. */
-function keyOf({ tag, machine }: ReadChannel, several: boolean): string {
-  return several ? `${tagKey(machine)}\n${tagKey(tag)}` : tagKey(tag);
+function keyOf(channel: ReadChannel, several: boolean): string {
+  return several ? channelKey(channel) : tagKey(channel.tag);
 }
 
 function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<string, Sheet>): TidyChannel {

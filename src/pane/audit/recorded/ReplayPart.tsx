@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { outcomeText, replayedText } from '../../../audit/advise/replayedText.ts';
-import type { ReplayedChannel, ReplayedThreshold, ReplayResult } from '../../../audit/model/report.ts';
+import { drawnThreshold } from '../../../audit/model/replay.ts';
+import type { ReplayedChannel, ReplayResult } from '../../../audit/model/report.ts';
 import { clockOf } from '../../../audit/model/wording.ts';
 import { CurvesDrawing } from '../../drawing/curves/CurvesDrawing.tsx';
 import { curveScene, type Curves } from '../../drawing/curves/curveScene.ts';
@@ -36,8 +37,9 @@ export function ReplayPart({ replay }: { replay: ReplayResult }): JSX.Element | 
   );
 }
 
-function choiceText({ tag, machine, thresholds }: ReplayedChannel): string {
-  const first = drawn(thresholds);
+function choiceText(channel: ReplayedChannel): string {
+  const { tag, machine } = channel;
+  const first = drawnThreshold(channel);
   const where = machine === '' ? '' : `, ${machine}`;
   return `${tag}${where}${first && first.outcome !== 'not reached' ? `: ${first.name} ${outcomeText(first).split(',')[0] ?? ''}` : ''}`.slice(
     0,
@@ -45,13 +47,10 @@ function choiceText({ tag, machine, thresholds }: ReplayedChannel): string {
   );
 }
 
-function drawn(thresholds: readonly ReplayedThreshold[]): ReplayedThreshold | undefined {
-  return thresholds.find(({ outcome }) => outcome !== 'not reached') ?? thresholds[0];
-}
-
 /** The timeline of a channel in minutes from when it should have acted. */
-function sceneOf({ tag, unit, timeline, thresholds }: ReplayedChannel) {
-  const threshold = drawn(thresholds);
+function sceneOf(channel: ReplayedChannel) {
+  const { tag, unit, timeline } = channel;
+  const threshold = drawnThreshold(channel);
   if (!threshold) return null;
   const { name, setpoint, acted, should } = threshold;
   const zero = should.proven ?? acted.proven ?? timeline[0];

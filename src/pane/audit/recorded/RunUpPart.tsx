@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { runUpName, runUpText } from '../../../audit/advise/runUpText.ts';
 import type { RunUpChannel, RunUpResult } from '../../../audit/model/report.ts';
+import { setpointAt } from '../../../audit/model/runUp.ts';
 import { CurvesDrawing } from '../../drawing/curves/CurvesDrawing.tsx';
 import { curveScene } from '../../drawing/curves/curveScene.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
@@ -45,7 +46,7 @@ function sceneOf(channel: RunUpChannel) {
   const { tag, unit, points, thresholds } = channel;
   const [threshold] = thresholds;
   if (!threshold) return null;
-  const { setpoint, multiplier, multiplierSpeed, acts, should } = threshold;
+  const { acts, should } = threshold;
   return curveScene({
     title: `${tag}: amplitude against speed, shown and real`,
     words: runUpText(channel, threshold),
@@ -53,10 +54,7 @@ function sceneOf(channel: RunUpChannel) {
     unit,
     shown: points.map(({ speed, shown }) => [speed, shown] as const),
     real: points.map(({ speed, real }) => [speed, real] as const),
-    setpoint: points.map(
-      ({ speed }) =>
-        [speed, speed < (multiplierSpeed ?? Infinity) ? multiplier * setpoint : setpoint] as const,
-    ),
+    setpoint: points.map(({ speed }) => [speed, setpointAt(threshold, speed)] as const),
     acted: acts,
     should,
   });

@@ -73,8 +73,9 @@ export function CurvesDrawing({ scene }: { scene: CurveScene }): JSX.Element {
       <figcaption class="curve-legend">
         <span class="curve-key curve-real-key">really</span>
         <span class="curve-key curve-shown-key">shown</span>
-        <span class="curve-key curve-should-key">should have acted</span>
-        <span class="curve-key curve-acted-key">acted</span>
+        <span class="curve-key curve-set-key">set</span>
+        {scene.should !== null && <span class="curve-key curve-should-key">should have acted</span>}
+        {scene.acted !== null && <span class="curve-key curve-acted-key">acted</span>}
       </figcaption>
     </figure>
   );

@@ -30,6 +30,7 @@ export default defineConfig({
         test: {
           ...shared,
           name: 'pages',
+          globalSetup: [...shared.globalSetup, 'tests/builtOnce.ts'],
           include: pages,
           maxWorkers: 2,
           sequence: { groupOrder: 1 },

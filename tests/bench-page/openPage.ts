@@ -1,8 +1,6 @@
 /// <reference lib="dom" />
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContextOptions, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
@@ -11,6 +9,7 @@ import { benchPolicy } from '../../src/tools/bench/policy.ts';
 import { folderServer, listenHere } from '../../src/tools/serve/serve.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Selection } from '../../src/hosts/port/port.ts';
+import { builtOnce } from '../builtOnce.ts';
 import { startChromium } from '../chromium.ts';
 
 export interface ServedBench {
@@ -18,23 +17,20 @@ export interface ServedBench {
   close(): Promise<void>;
 }
 
-/** Builds the bench as it is shipped into a new folder and serves it as `npm start` does. */
+/** Builds the bench as it is shipped and serves it as `npm start` does. */
 export async function serveBench(): Promise<ServedBench> {
-  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
-  await buildBench(folder);
+  const folder = await builtOnce('bench', buildBench);
   const server = folderServer(folder, benchPolicy);
   const port = await listenHere(server, 0);
   return {
     origin: `http://127.0.0.1:${port}`,
-    close: async () => {
-      await new Promise<void>((resolve) => {
+    close: () =>
+      new Promise<void>((resolve) => {
         server.closeAllConnections();
         server.close(() => {
           resolve();
         });
-      });
-      rmSync(folder, { recursive: true, force: true });
-    },
+      }),
   };
 }
 

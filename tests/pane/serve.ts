@@ -1,11 +1,11 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
 import { extname, join, normalize, sep } from 'node:path';
 import { build, mergeConfig } from 'vite';
 import { FRAMING_PAGES, contentPolicy } from '../../src/tools/addin/contentPolicy.ts';
 import { PAGE_BUNDLE } from '../../src/tools/addin/pageBundle.ts';
+import { builtOnce } from '../builtOnce.ts';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -29,18 +29,21 @@ const inputs = {
   test: join(import.meta.dirname, 'pages', 'test.html'),
 };
 
-/**
- * Builds the pane as the add-in does into a new folder and serves it on this machine alone, under the content policy
- * that the add-in's own page carries.
- */
-export async function servePane(): Promise<ServedPages> {
-  const folder = mkdtempSync(join(tmpdir(), 'pane-'));
+async function buildPane(folder: string): Promise<void> {
   await build(
     mergeConfig(PAGE_BUNDLE, {
       root,
       build: { outDir: folder, emptyOutDir: true, rollupOptions: { input: inputs } },
     }),
   );
+}
+
+/**
+ * Builds the pane as the add-in does and serves it on this machine alone, under the content policy that the add-in's own
+ * page carries.
+ */
+export async function servePane(): Promise<ServedPages> {
+  const folder = await builtOnce('pane', buildPane);
   const policy = `${contentPolicy(false)}; frame-ancestors ${FRAMING_PAGES}`;
   const server = createServer((request, response) => {
     const path = normalize(
@@ -60,14 +63,12 @@ export async function servePane(): Promise<ServedPages> {
   return {
     origin: `http://127.0.0.1:${port}`,
     folder,
-    close: async () => {
-      await new Promise<void>((resolve) => {
+    close: () =>
+      new Promise<void>((resolve) => {
         server.closeAllConnections();
         server.close(() => {
           resolve();
         });
-      });
-      rmSync(folder, { recursive: true, force: true });
-    },
+      }),
   };
 }

@@ -45,23 +45,23 @@ export function machinesOf(report: Report): readonly Machine[] {
   });
 }
 
-/** What needs action and belongs to no channel or group of any machine: what was not read, faults of tables, settings without a channel. */
+/** What needs action and belongs to no machine of the report: what was not read, faults of tables, settings without channel and machine. */
 export function attentionOfNoMachine(report: Report): readonly Attention[] {
   const owned = new Set(ownedIn(report));
   return report.attention.filter((entry) => !owned.has(entry));
 }
 
-/** Entries about a channel or a group that stands in the report. */
+/** Entries about a channel or a group that stands in the report, or about settings without a channel that name such a machine. */
 function ownedIn({ attention, channels, groups }: Report): Attention[] {
   const key = (machine: string, name: string): string => JSON.stringify([tagKey(machine), tagKey(name)]);
   const tags = new Set(channels.map(({ machine, tag }) => key(machine, tag)));
   const names = new Set(groups.map(({ machine, name }) => key(machine, name)));
   const machines = new Set(channels.map(({ machine }) => tagKey(machine)));
-  return attention.filter(({ subject: { machine, tag, group } }) =>
-    group === null
-      ? tags.has(key(machine, tag))
-      : names.has(key(machine, group)) && machines.has(tagKey(machine)),
-  );
+  return attention.filter(({ subject: { machine, tag, group } }) => {
+    if (group !== null) return names.has(key(machine, group)) && machines.has(tagKey(machine));
+    if (tags.has(key(machine, tag))) return true;
+    return machine !== '' && tag !== '' && machines.has(tagKey(machine));
+  });
 }
 
 function byMachine<T>(all: readonly T[], machineIn: (one: T) => string): Map<string, T[]> {

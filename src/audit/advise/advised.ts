@@ -19,6 +19,8 @@ export interface AdvisedChannel {
 /** Settings of which no channel is known, so that it is not known where their danger acts. */
 export interface UnjudgedSettings {
   readonly tag: string;
+  /** Empty where its row names none. */
+  readonly machine: string;
   readonly danger: number | null;
   readonly unit: string | null;
   readonly place: RowPlace;

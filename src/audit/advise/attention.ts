@@ -170,14 +170,14 @@ function ofGroup(group: GroupResult): Unsaid[] {
   ];
 }
 
-function ofUnjudged({ tag, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
+function ofUnjudged({ tag, machine, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
   return {
     fact,
     entry: {
       ...noNumbers,
       severity: 'critical',
       code: 'incomplete',
-      subject: { machine: '', tag, threshold: 'danger', multiplier: 1, group: null },
+      subject: { machine, tag, threshold: 'danger', multiplier: 1, group: null },
       set: danger,
       unit,
       rule: reportedRule(fact),

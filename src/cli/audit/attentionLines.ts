@@ -1,4 +1,5 @@
-import type { Attention } from '../../audit/model/report.ts';
+import type { Attention, Report } from '../../audit/model/report.ts';
+import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import type { Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
 
@@ -19,6 +20,23 @@ export function attentionLine(
   const said = wrapped(`  ${mark}  ${from}${plain(headline, longest)}`, width, indent);
   const todo = wrapped(`${indent}${plain(doNext, longest)}`, width, indent);
   return `  ${style[severity](mark)}${said.slice(2 + mark.length)}\n${todo}`;
+}
+
+/** The machine before what is said of a channel or group whose name stands on several; empty for the others. */
+export function machineIfShared({ channels, groups, attention }: Report): (entry: Attention) => string {
+  const machines = new Map<string, Set<string>>();
+  const seen = (name: string, machine: string): void => {
+    if (name === '' || machine === '') return;
+    const key = tagKey(name);
+    machines.set(key, (machines.get(key) ?? new Set()).add(tagKey(machine)));
+  };
+  for (const { tag, machine } of channels) seen(tag, machine);
+  for (const { name, machine } of groups) seen(name, machine);
+  for (const { subject } of attention) seen(subject.tag, subject.machine);
+  return ({ subject: { tag, group, machine } }) => {
+    const shared = (machines.get(tagKey(group ?? tag))?.size ?? 0) > 1;
+    return shared && machine !== '' ? `${plain(machine, 60)}: ` : '';
+  };
 }
 
 /** What is left out of a list of what needs action, by severity; nothing where nothing is. */

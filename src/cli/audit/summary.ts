@@ -2,7 +2,7 @@ import { correctFirstLine, ofMeasurement } from '../../audit/advise/machineSente
 import type { Attention, MachineChance, Report, Summary } from '../../audit/model/report.ts';
 import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
-import { andMore, attentionLine, howMany } from './attentionLines.ts';
+import { andMore, attentionLine, howMany, machineIfShared } from './attentionLines.ts';
 import { detailLines } from './detailLines.ts';
 import { replayLines } from './replayLines.ts';
 import { runUpLines } from './runUpLines.ts';
@@ -32,12 +32,13 @@ interface Shown {
 export function summaryText(report: Report, { details = false, style = plainStyle }: Shown = {}): string {
   const { attention, since, summary } = report;
   const most = details ? Infinity : worst;
+  const from = machineIfShared(report);
   const lines = [
     style.strong(`Tripdrift audit of ${plain(report.input)}, ${report.generated.slice(0, 10)}`),
     '',
     ...headline(report, style),
-    ...listOf('Worst first, and what to do', attention, most, style),
-    ...(details ? [] : listOf('Not read', attention.slice(most).filter(isNotRead), most, style)),
+    ...listOf('Worst first, and what to do', attention, most, style, from),
+    ...(details ? [] : listOf('Not read', attention.slice(most).filter(isNotRead), most, style, from)),
     ...(details ? [] : correctFirst(report.machines, style)),
     '',
     ...countLines(summary).map((line) => wrapped(line, width, '  ')),
@@ -90,12 +91,18 @@ function isNotRead({ code }: Attention): boolean {
   return code === 'not-read';
 }
 
-function listOf(title: string, entries: readonly Attention[], most: number, style: Style): string[] {
+function listOf(
+  title: string,
+  entries: readonly Attention[],
+  most: number,
+  style: Style,
+  from: (entry: Attention) => string,
+): string[] {
   if (entries.length === 0) return [];
   return [
     '',
     style.strong(title),
-    ...entries.slice(0, most).map((entry) => attentionLine(entry, width, style)),
+    ...entries.slice(0, most).map((entry) => attentionLine(entry, width, style, from(entry))),
     ...andMore(entries.slice(most), '--details lists them.'),
   ];
 }

@@ -46,7 +46,7 @@ export function unaudited(pair: PairedRows, why: MemberReason): Member | null {
 /** Settings that no channel was joined with, as a member; `null` where they name no group. */
 export function unjoinedMember(
   settings: SettingsRow,
-  tag: string,
+  { tag, machine }: Pick<ChannelRow, 'tag' | 'machine'>,
   table: FoundTable,
   why: MemberReason,
 ): Member | null {
@@ -55,7 +55,7 @@ export function unjoinedMember(
     group: placeOf(table, settings.row, 'group'),
     voting: placeOf(table, settings.row, 'voting'),
   };
-  return ofSettings(settings, { tag, machine: '', kind: null, limit: null }, places, why);
+  return ofSettings(settings, { tag, machine, kind: null, limit: null }, places, why);
 }
 
 function ofSettings(

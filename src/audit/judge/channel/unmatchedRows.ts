@@ -6,7 +6,7 @@ import type { SettingsRow } from '../../read/rows/settingsRow.ts';
 import { placeOf, rowPlaceOf, placed } from '../../read/rows/diagnostic.ts';
 import { unjoinedMember } from './groupMembers.ts';
 import { onlyTag, problemAt } from '../../read/join/problems.ts';
-import { isOnlyTag, looksLikeHeading, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
+import { isOnlyTag, looksLikeHeading, machineAt, tagAt, type TagIndex } from '../../read/join/tagIndex.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { JudgedChannel } from './context.ts';
 import { incompleteChannel, writtenSetpoints } from './incompleteChannel.ts';
@@ -42,6 +42,8 @@ export interface UnmatchedSettings {
 /** Settings that no channel was joined with. */
 export interface UnjudgedRow {
   readonly tag: string;
+  /** Empty where its row names none. */
+  readonly machine: string;
   readonly danger: number | null;
   readonly unit: string | null;
   readonly place: RowPlace;
@@ -79,10 +81,12 @@ export function unmatchedSettings(
           : at('settings-without-channel', { tag, sheet: tables.channels.sheet.name });
     problems.push(fact);
     const own = read(row);
+    const machine = machineAt(tables.settings, row);
     const written = writtenSetpoints(own);
     if (!inChannels) {
       unjudged.push({
         tag,
+        machine,
         danger: written.level(own.danger),
         unit: written.unit?.text ?? null,
         place: rowPlaceOf(tables.settings, row),
@@ -90,7 +94,7 @@ export function unmatchedSettings(
       });
     }
     const why = inChannels || same.length > 1 ? 'its tag is not unique' : 'it is not in the channel list';
-    const member = unjoinedMember(own, tag, tables.settings, why);
+    const member = unjoinedMember(own, { tag, machine }, tables.settings, why);
     if (member) members.push(member);
   }
   return { problems, unjudged, members };

@@ -18,7 +18,16 @@ export interface TagIndex {
 
 /** The tag in a row, as it is written, without the spaces around it. */
 export function tagAt(table: FoundTable, row: number): string {
-  const column = table.columns.get('tag');
+  return textAt(table, row, 'tag');
+}
+
+/** The machine that a row is about, as it is written; empty where it names none. */
+export function machineAt(table: FoundTable, row: number): string {
+  return table.origin?.machine(row) ?? textAt(table, row, 'machine');
+}
+
+function textAt(table: FoundTable, row: number, id: 'tag' | 'machine'): string {
+  const column = table.columns.get(id);
   return column ? cellText(cellAt(table.sheet, row, column.column)) : '';
 }
 

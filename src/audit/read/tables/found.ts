@@ -54,6 +54,8 @@ export interface TableOrigin {
   readonly place: (row: number, id: string) => Place;
   /** By what a row is joined: its tag, and its machine where the tag stands on several. */
   readonly key: (row: number) => string;
+  /** The machine that a row is about; empty where none is said. */
+  readonly machine: (row: number) => string;
   /** What was said of the cells of a row, each by the id of its column. */
   readonly remarks: (row: number) => readonly (Fact & { readonly column: string })[];
 }

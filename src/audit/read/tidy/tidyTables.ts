@@ -1,4 +1,4 @@
-import type { Cell } from '../../../cells/cell.ts';
+import { cellText, type Cell } from '../../../cells/cell.ts';
 import type { Sheet } from '../../../cells/sheet.ts';
 import type { Unit } from '../../../units/parse.ts';
 import type { FoundColumn, FoundTable, Tables, UnitColumn } from '../tables/found.ts';
@@ -80,6 +80,7 @@ function tidyTable(list: TidyList, kind: TableKind): FoundTable {
         return lettered(channel ? placeIn(channel, kind, id) : placeOfHeader(list, kind, id));
       },
       key: (row) => at(row)?.key ?? '',
+      machine: (row) => cellText(at(row)?.machine ?? null),
       remarks: (row) => at(row)?.remarks[kind] ?? [],
     },
   };

@@ -142,6 +142,8 @@ export const channelColumns = {
     name: 'limit',
     also: [
       'displacement limit',
+      'machine limit',
+      'limit of the machine',
       'greatest acceptable displacement',
       'limit at danger',
       'maximum displacement',

@@ -170,7 +170,7 @@ export const quantityWords: readonly ConceptWords[] = [
     concept: 'displacement limit',
     from: 'memory',
     strong: {
-      en: 'max allowed | maximum allowed | max allowable | max permissible | allowed | allowable | permissible | acceptable | displacement limit | vibration limit | max displacement',
+      en: 'max allowed | maximum allowed | max allowable | max permissible | allowed | allowable | permissible | acceptable | displacement limit | vibration limit | machine limit | limit of the machine | max displacement',
       de: 'zulässig* | grenzauslenkung | zulässige auslenkung | max zulässig',
       es: 'admisible* | máximo admisible | máx admisible | permitid* | máximo permitido | máx permitido',
       fr: 'admissible* | maximum admissible | max admissible | maxi admissible | toléré* | permis',

@@ -4,7 +4,6 @@ import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Browser, BrowserContextOptions, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
-import { buildBench } from '../../src/tools/bench/benchBuild.ts';
 import { benchPolicy } from '../../src/tools/bench/policy.ts';
 import { folderServer, listenHere } from '../../src/tools/serve/serve.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
@@ -19,7 +18,10 @@ export interface ServedBench {
 
 /** Builds the bench as it is shipped and serves it as `npm start` does. */
 export async function serveBench(): Promise<ServedBench> {
-  const folder = await builtOnce('bench', buildBench);
+  const folder = await builtOnce('bench', async (made) => {
+    const { buildBench } = await import('../../src/tools/bench/benchBuild.ts');
+    await buildBench(made);
+  });
   const server = folderServer(folder, benchPolicy);
   const port = await listenHere(server, 0);
   return {

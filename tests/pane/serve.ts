@@ -2,9 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize, sep } from 'node:path';
-import { build, mergeConfig } from 'vite';
 import { FRAMING_PAGES, contentPolicy } from '../../src/tools/addin/contentPolicy.ts';
-import { PAGE_BUNDLE } from '../../src/tools/addin/pageBundle.ts';
 import { builtOnce } from '../builtOnce.ts';
 
 const types: Readonly<Record<string, string>> = {
@@ -29,7 +27,12 @@ const inputs = {
   test: join(import.meta.dirname, 'pages', 'test.html'),
 };
 
+/** Loads the builder only where it has to build, which most files of tests do not. */
 async function buildPane(folder: string): Promise<void> {
+  const [{ build, mergeConfig }, { PAGE_BUNDLE }] = await Promise.all([
+    import('vite'),
+    import('../../src/tools/addin/pageBundle.ts'),
+  ]);
   await build(
     mergeConfig(PAGE_BUNDLE, {
       root,

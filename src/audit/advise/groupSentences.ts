@@ -1,6 +1,7 @@
 import { parseVoting } from '../../method/voting/voting.ts';
 import type { Attention, GroupResult } from '../model/report.ts';
 import { trips } from '../model/threshold.ts';
+import type { MemberReason } from '../model/group.ts';
 import { capital, level, listed } from '../model/wording.ts';
 
 /** What is said of a voting group that is late, acts beyond its limit, has tripped or cannot act. */
@@ -28,13 +29,22 @@ export function groupSentences(
       headline: `${whom} has tripped already, or would at once: the votes of ${listed(decidedBy)} count though they are out.`,
       doNext: 'Check what the system does with members out of service, and restore them before start-up.',
     };
-  const idle = members.flatMap(({ tag, why: reason }) => (reason === null ? [] : [`${tag} (${reason})`]));
+  const idle = members.flatMap(({ tag, why: reason }) =>
+    reason === null ? [] : [`${tag} (${memberReasons[reason] ?? reason})`],
+  );
   const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
   return {
     headline: `${whom} ${cannot}${idle.length > 0 ? `: ${listed(idle)}` : ''}.`,
     doNext: `Before start-up: get this group able to ${trips(threshold) ? 'trip' : 'alarm'} again.`,
   };
 }
+
+/** Reasons that could be taken for the vibration's, not the setting's. */
+const memberReasons: Readonly<Partial<Record<MemberReason, string>>> = {
+  'above full scale': 'set above full scale',
+  'outside the fault limits': 'would be marked faulty first',
+  'out of the linear reach': 'set beyond the linear range',
+};
 
 /** What brings a late group back in time: where one vote is enough, any one of its channels. */
 function correctFirst({ liveVoting, members, decidedBy }: GroupResult): string {

@@ -1,13 +1,14 @@
 import type { PlacedFact } from '../model/findings.ts';
 import type { AskedQuestion } from '../model/question.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
-import { trips, type Obstacle, type ThresholdResult } from '../model/threshold.ts';
+import { trips, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { lineReasons } from './lineReasons.ts';
 import { messageOf } from './messages/messages.ts';
 import { groupSentences } from './groupSentences.ts';
 import { ofRunUp } from './runUpText.ts';
 import { ofReplayed } from './replaySentences.ts';
+import { obstacleCure, obstaclesSaid } from './obstacles.ts';
 import { questionSentences } from './questionSentences.ts';
 
 /** An entry of the list of what needs action before its sentences are made, with what they are made from. */
@@ -96,8 +97,8 @@ function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid:
     case 'incomplete':
     case 'within':
       return {
-        headline: `${whom} is not known: ${obstacleText(threshold.obstacles, invalid)}.`,
-        doNext: 'Do not rely on it. Enter what is missing or wrong, and audit again.',
+        headline: `${whom} is not known: ${obstaclesSaid(threshold.obstacles, invalid)}.`,
+        doNext: `Do not rely on it. ${obstacleCure(threshold.obstacles)}, and audit again.`,
       };
   }
 }
@@ -134,7 +135,8 @@ function why({ unreachable, lines }: ThresholdResult, say: (value: number | null
 }
 
 function unreachableCure({ unreachable }: ThresholdResult): string {
-  if (unreachable.includes('above full scale')) return 'lower the setpoint or raise the full scale.';
+  if (unreachable.includes('above full scale'))
+    return 'bring the setpoint inside the full scale, under the site’s change procedure.';
   if (unreachable.includes('on the other side of zero')) return 'set the zero again.';
   if (unreachable.includes('outside the fault limits'))
     return 'correct the gap or the fault limits so that the trip comes first.';
@@ -150,30 +152,6 @@ function disagreement({ lines, governedBy }: ThresholdResult, say: (value: numbe
     effective === null ? `not shown by the ${by}` : `${say(effective)} by the ${by}`,
   );
   return ` by the ${governing.by}, ${listed(said)}`;
-}
-
-/** Why a threshold can't be better than not known, for people. */
-export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
-  'a value that can’t be used': 'a value can’t be used',
-  'the record can’t be used': 'its calibration record can’t be used',
-  'the zero voltage was not measured': 'its zero voltage was not measured',
-  'the zero voltage was not measured again': 'its zero voltage was not measured again after the correction',
-  'the configured zero voltage is missing': 'its configured zero voltage is missing',
-  'the direction is missing': 'its positive direction is missing',
-  'the kind is not known': 'it is not said what kind of channel it is',
-  'two values contradict each other': 'two values contradict each other',
-  'the bypass mark is not understood': 'its bypass mark is not understood',
-  'the detection is not known': 'its detection is not said everywhere',
-  'a sensitivity is missing': 'a sensitivity is missing',
-  'a setpoint is missing': 'its setpoint is missing',
-};
-
-function obstacleText(obstacles: readonly Obstacle[], invalid: readonly PlacedFact[]): string {
-  const [first] = invalid;
-  const said = listed([...new Set(obstacles)].map((obstacle) => obstacleTexts[obstacle]));
-  if (!first) return said;
-  const at = `${first.sheet}!${first.column}${first.row}`;
-  return `${said === '' ? '' : `${said}. `}${at}: ${messageOf(first).replace(/\.$/u, '')}`;
 }
 
 function ofBypass({ tag, thresholds }: ChannelResult): Sentences {

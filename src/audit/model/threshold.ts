@@ -133,6 +133,20 @@ export interface SensitivityResult {
   readonly from: 'channel list' | 'calibration record' | 'known vibration' | null;
 }
 
+/**
+ * Whether the monitor acts before the panel shows what stands for the level meant, as an early one does: then there is no
+ * reading to treat as it that people could see before the trip or alarm itself.
+ */
+export function actsFirst({
+  verdict,
+  panel,
+  setpoint,
+  multiplier,
+}: Pick<ThresholdResult, 'verdict' | 'panel' | 'setpoint' | 'multiplier'>): boolean {
+  if (verdict !== 'early' || multiplier !== 1 || panel === null || setpoint === null) return false;
+  return Math.sign(setpoint) * (panel - setpoint) > 0;
+}
+
 /** Whether a threshold trips the machine rather than warns. */
 export function trips(name: ThresholdName): boolean {
   return name.endsWith('danger');

@@ -36,6 +36,7 @@ export const auditMessages = {
   further: 'Write, hand over, check',
   noThreshold: 'No setpoint is known',
   noPanel: 'No panel reading can be given',
+  actsFirst: 'Early: it acts by itself first',
   measuredAgain: (count: number, corrected: number) =>
     `${count} ${count === 1 ? 'channel was' : 'channels were'} measured again; ${corrected} corrected.`,
   search: 'Search',

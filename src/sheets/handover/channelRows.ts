@@ -18,6 +18,14 @@ export function entriesOf({ attention }: Machine, { tag }: ChannelResult): reado
   return attention.filter(({ subject }) => subject.group === null && tagKey(subject.tag) === tagKey(tag));
 }
 
+/** What of a machine needs action about settings whose channel is not in the list. */
+export function unlistedIn({ attention, channels }: Machine): readonly Attention[] {
+  const listed = new Set(channels.map(({ tag }) => tagKey(tag)));
+  return attention.filter(
+    ({ subject: { tag, group } }) => group === null && tag !== '' && !listed.has(tagKey(tag)),
+  );
+}
+
 /** Whether an entry says that a channel is not OK; a remark that is no more than a warning leaves it OK, to be checked. */
 export function isFault({ code, severity }: Attention): boolean {
   return code !== 'finding' || severity === 'critical';

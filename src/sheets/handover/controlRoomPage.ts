@@ -1,4 +1,3 @@
-import { verdictSigns } from './signs.ts';
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
@@ -9,13 +8,14 @@ import { machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { answer } from './answer.ts';
 import type { AnnexRows } from './annex.ts';
-import { entriesOf, faultRows, plainRow, type ChannelRow } from './channelRows.ts';
-import { faultHeaders, faultLine, type TableTools } from './faultTable.ts';
+import { entriesOf, faultRows, plainRow, unlistedIn, type ChannelRow } from './channelRows.ts';
+import { channelPart } from './channelPart.ts';
+import type { TableTools } from './faultTable.ts';
 import { canBeDrawn, levelDrawing } from './levelDrawing.ts';
 import type { MachineSheetNames } from './names.ts';
 import { recordedLines } from './recordedLines.ts';
 import { panelStyles } from './panelStyles.ts';
-import { heightOfRows, laidOut, pageHeight, type PageLine, clipped, listed } from './paper.ts';
+import { heightOfRows, laidOut, pageHeight, type PageLine, clipped } from './paper.ts';
 import { columns, full, headLines, section, signaturePart, space, widths } from './pageFrame.ts';
 import { styles } from './styles.ts';
 import { tasksOf } from './tasks.ts';
@@ -110,7 +110,7 @@ function pageLines(
 ): readonly PageLine[] {
   const faults = faultRows(machine);
   const rows =
-    faults.length > 0
+    faults.length > 0 || unlistedIn(machine).length > 0
       ? faults
       : machine.channels.map((channel) => plainRow(channel, entriesOf(machine, channel)));
   const shown = rows.slice(0, amounts.channels);
@@ -120,47 +120,12 @@ function pageLines(
     full(clipped(answer(machine, report), 480), 'answer'),
     ...recordedLines(machine, report).map((words) => full(clipped(words, 240), 'shownStrong')),
     space,
-    ...channelLines(machine, faults, rows, shown, names, tools),
+    ...channelPart(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),
     ...drawingPart(drawnRows(machine, shown).slice(0, amounts.drawn)),
     ...taskPart(machine, names, amounts.tasks, correctFirstOf(machine, report)),
     ...signaturePart(report),
   ];
-}
-
-/** The channels that are not OK, those that are in a line; or, where all are, a line for each. */
-function channelLines(
-  machine: Machine,
-  faults: readonly ChannelRow[],
-  rows: readonly ChannelRow[],
-  shown: readonly ChannelRow[],
-  names: MachineSheetNames,
-  tools: TableTools,
-): PageLine[] {
-  const more = rows.length - shown.length;
-  const wrong = faults.length > 0;
-  const kind = wrong
-    ? more === 1
-      ? 'line for a channel that is not OK'
-      : 'lines for channels that are not OK'
-    : 'channels';
-  return [
-    ...section(wrong ? 'What to treat as danger' : 'Its channels'),
-    faultHeaders,
-    ...shown.map((row) => faultLine(row, tools)),
-    ...(more > 0 ? [full(`${more} more ${kind}: see sheet '${names.annex}', page 1.`, 'shownStrong')] : []),
-    ...(wrong ? fineLine(machine, faults) : []),
-  ];
-}
-
-function fineLine(machine: Machine, faults: readonly ChannelRow[]): PageLine[] {
-  const wrong = new Set(faults.map(({ channel }) => channel));
-  const fine = machine.channels.filter((channel) => !wrong.has(channel));
-  if (fine.length === 0) return [];
-  const told = fine.map((channel) =>
-    entriesOf(machine, channel).length > 0 ? `${clipped(channel.tag, 40)} (check)` : channel.tag,
-  );
-  return [full(`${verdictSigns.within}: ${listed(told, 12, 48)}.`, 'trip')];
 }
 
 function tripPart(machine: Machine, names: MachineSheetNames, most: number): PageLine[] {
@@ -195,7 +160,7 @@ function drawnRows(machine: Machine, shown: readonly ChannelRow[]): readonly Cha
 function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
   if (rows.length === 0) return [];
   return [
-    ...section('Where it really trips'),
+    ...section('Where each channel really trips'),
     {
       entries: [
         wide(null, 'small', room.name),

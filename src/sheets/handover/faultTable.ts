@@ -1,6 +1,6 @@
 import { level } from '../../audit/model/wording.ts';
 import type { Attention } from '../../audit/model/report.ts';
-import type { ThresholdResult } from '../../audit/model/threshold.ts';
+import { actsFirst, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { wide, type Entry, type Wide } from '../look/layout.ts';
 import type { ChannelRow } from './channelRows.ts';
 import { graveEntries } from './graveEntries.ts';
@@ -69,6 +69,7 @@ export function faultLine(row: ChannelRow, tools: TableTools): PageLine {
     const panel = panelOf(threshold);
     if (threshold === null || panel === null)
       return wide(nonePanel(threshold, weight), weight === 'danger' ? 'shownStrong' : 'shown', span);
+    if (actsFirst(threshold)) return wide('as set', weight === 'danger' ? 'shownStrong' : 'shown', span);
     return number(panel, shown, weight, span, tools.annex.formulaOf(threshold, 'panel'));
   };
   const set = danger === null || danger.setpoint === null ? null : danger.multiplier * danger.setpoint;
@@ -93,6 +94,35 @@ export function faultLine(row: ChannelRow, tools: TableTools): PageLine {
       tripsAt(row, (value, formula) => number(value, bare, 'plain', spans.trips, formula), tools.annex),
       limit === null ? wide('–', 'shown', spans.limit) : number(limit, bare, 'plain', spans.limit),
       wide(signsOf(entries), code ? shadeOf(code) : 'within', spans.sign),
+    ],
+  };
+}
+
+/** A row for settings whose channel is not listed: what they are set to is all that is known. */
+export function unlistedLine({ subject, set }: Attention, tools: TableTools): PageLine {
+  const none = (span: number): Entry => wide('–', 'shown', span);
+  return {
+    entries: [
+      wide(clipped(subject.tag, 24), 'channel', spans.channel),
+      wide('not in the channel list', 'where', spans.where),
+      none(spans.alert),
+      wide('none: not known', 'shownStrong', spans.danger),
+      none(spans.now),
+      set === null
+        ? none(spans.set)
+        : {
+            value: set,
+            style: tools.numbers.styleOf(
+              set,
+              { resolution: null, unit: null },
+              'plain',
+              tools.widthOf(spans.set),
+            ),
+            span: spans.set,
+          },
+      none(spans.trips),
+      none(spans.limit),
+      wide(verdictSigns.incomplete, 'incomplete', spans.sign),
     ],
   };
 }

@@ -58,7 +58,7 @@ export function levelDrawing(rows: readonly ChannelRow[], room: Room): readonly 
     return [
       {
         entries: [wide(line.name, 'drawnName', room.name), ...cellsOf(above, room.scale, 'drawnTop')],
-        height: 12,
+        height: 15,
       },
       { entries: [wide(null, 'drawnName', room.name), ...cellsOf(below, room.scale, 'drawn')], height: 12 },
     ];

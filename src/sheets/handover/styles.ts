@@ -5,7 +5,8 @@ import type { CellStyle } from '../model.ts';
 
 const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 9 } as const;
 const label = { size: 9, color: tones.quiet, wrap: true, valign: 'center', underline: true } as const;
-const drawn = { size: 9, color: tones.ink, valign: 'center' } as const;
+const drawn = { size: 9, color: tones.ink, valign: 'top' } as const;
+const drawnTop = { size: 9, color: tones.ink, bold: true, underline: true } as const;
 const inked = { color: tones.ink, wrap: true, valign: 'center' } as const;
 
 /** Styles of the sheets to hand over; the verdict's shade stands behind its word, never in its place. */
@@ -43,13 +44,13 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   task: { ...inked, size: 10, underline: true },
   box: { ...inked, size: 12, align: 'center', underline: true },
   pastLevel: { ...inked, size: 9, bold: true, align: 'center', underline: true },
-  drawnName: { ...drawn, bold: true, size: 9 },
+  drawnName: { size: 9, color: tones.ink, bold: true },
   drawn,
   drawnLeft: { ...drawn, align: 'right' },
   drawnMark: { ...drawn, align: 'center' },
-  drawnTop: { ...drawn, underline: true },
-  drawnTopLeft: { ...drawn, bold: true, align: 'right', underline: true },
-  drawnTopMark: { ...drawn, align: 'center', underline: true },
+  drawnTop,
+  drawnTopLeft: { ...drawnTop, align: 'right' },
+  drawnTopMark: { ...drawnTop, align: 'center' },
   unreachable: { ...verdict, ...verdictShades.unreachable },
   late: { ...verdict, ...verdictShades.late },
   undetermined: { ...verdict, ...verdictShades.undetermined, bold: true },

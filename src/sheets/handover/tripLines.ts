@@ -4,6 +4,7 @@ import type { Attention, ChannelResult, GroupResult } from '../../audit/model/re
 import { trips, type ThresholdResult, type ThresholdVerdict } from '../../audit/model/threshold.ts';
 import { parseVoting } from '../../method/voting/voting.ts';
 import type { Machine } from '../machines.ts';
+import { unlistedIn } from './channelRows.ts';
 import { clipped, listed } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
 
@@ -42,11 +43,14 @@ function firstEntry(name: string, machine: Machine): number {
 }
 
 function lineOf(name: string, groups: readonly GroupResult[], machine: Machine): TripLine {
-  const [entry] = entriesOf(name, machine);
+  const entries = entriesOf(name, machine);
+  const entry = entries.find(({ code }) => code === 'group-beyond-limit') ?? entries[0];
   const channels = new Map(machine.channels.map((channel) => [tagKey(channel.tag), channel]));
   const ordered = groups.toSorted((one, other) => one.multiplier - other.multiplier);
   const clauses = ordered.map((group) => clauseOf(group, channels));
-  const distrusted = distrustedIn(ordered, channels);
+  const lateBy = new Set(ordered.flatMap(({ late, decidedBy }) => (late ? decidedBy : [])));
+  const unreliableMembers = distrustedIn(ordered, channels);
+  const distrusted = unreliableMembers.filter((tag) => !lateBy.has(tag));
   const warning = distrusted.length === 0 ? '' : ` Do not count on ${listed(distrusted, 6, 40)}.`;
   const [{ voting, members } = { voting: '', members: [] }] = groups;
   const missing = (parseVoting(voting)?.n ?? 0) - members.length;
@@ -55,7 +59,7 @@ function lineOf(name: string, groups: readonly GroupResult[], machine: Machine):
   return {
     ...(entry
       ? { sign: signOf(entry), shade: shadeOf(entry.code) }
-      : withoutEntry(ordered, distrusted, reduced)),
+      : withoutEntry(ordered, distrusted, reduced, channels)),
     words: `${clipped(name, 60)} (${votingWords(voting)}): ${clauses.join('; ')}.${warning}${unknown}`,
   };
 }
@@ -65,16 +69,23 @@ function withoutEntry(
   groups: readonly GroupResult[],
   distrusted: readonly string[],
   reduced: boolean,
+  channels: ReadonlyMap<string, ChannelResult>,
 ): Pick<TripLine, 'sign' | 'shade'> {
-  if (!reduced) return { sign: verdictSigns.within, shade: 'within' };
   const deciding = groups.flatMap(({ decidedBy }) => decidedBy);
+  if (!reduced) {
+    const early = groups.some((group) =>
+      group.decidedBy.some((tag) => thresholdOf(tag, group, channels)?.verdict === 'early'),
+    );
+    const sign = early ? 'early' : 'within';
+    return { sign: verdictSigns[sign], shade: sign };
+  }
   return deciding.some((tag) => distrusted.includes(tag))
     ? { sign: verdictSigns.undetermined, shade: 'undetermined' }
     : { sign: '! reduced', shade: 'undetermined' };
 }
 
 function clauseOf(
-  { threshold, multiplier, effective, canTrip, decidedBy, unit, members, liveVoting }: GroupResult,
+  { threshold, multiplier, effective, canTrip, decidedBy, unit, members, liveVoting, late }: GroupResult,
   channels: ReadonlyMap<string, ChannelResult>,
 ): string {
   const when = [
@@ -89,7 +100,7 @@ function clauseOf(
   }
   const steps = decidedBy.map((tag) => channels.get(tagKey(tag))?.inputs.resolution ?? null);
   const at = `${level(effective, steps[0] ?? null)}${unit === null ? '' : ` ${unit}`}`;
-  return `${start}trips at ${at} by ${listed(decidedBy, 3, 40)}`;
+  return `${start}${late ? 'trips late, at' : 'trips at'} ${at} by ${listed(decidedBy, 3, 40)}`;
 }
 
 /** Members that cannot act or whose danger is not OK, in the order of the list. */
@@ -99,17 +110,26 @@ function distrustedIn(
 ): readonly string[] {
   const tags = groups
     .filter(({ multiplier }) => multiplier === 1)
-    .flatMap(({ members, threshold }) =>
-      members
+    .flatMap((group) =>
+      group.members
         .filter(({ tag, why }) => {
-          const own = channels
-            .get(tagKey(tag))
-            ?.thresholds.find(({ name, multiplier }) => name === threshold && multiplier === 1);
+          const own = thresholdOf(tag, group, channels);
           return why !== null || !own || unreliable.has(own.verdict);
         })
         .map(({ tag }) => tag),
     );
   return [...new Set(tags)];
+}
+
+/** The threshold of a member that votes in a group. */
+function thresholdOf(
+  tag: string,
+  { threshold, multiplier }: GroupResult,
+  channels: ReadonlyMap<string, ChannelResult>,
+): ThresholdResult | undefined {
+  return channels
+    .get(tagKey(tag))
+    ?.thresholds.find((one) => one.name === threshold && one.multiplier === multiplier);
 }
 
 const unreliable: ReadonlySet<ThresholdVerdict> = new Set([
@@ -120,17 +140,27 @@ const unreliable: ReadonlySet<ThresholdVerdict> = new Set([
 ]);
 
 /** Channels that no group votes for, each with where it trips. */
-function alone({ channels, groups }: Machine): readonly TripLine[] {
+function alone(machine: Machine): readonly TripLine[] {
+  const { channels, groups } = machine;
   const voting = new Set(groups.flatMap(({ members }) => members.map(({ tag }) => tagKey(tag))));
   const single = channels.filter(({ tag }) => !voting.has(tagKey(tag)));
-  const line = (start: string, those: readonly ChannelResult[]): TripLine[] =>
-    those.length === 0
+  const line = (
+    start: string,
+    those: readonly ChannelResult[],
+    unlisted: readonly string[] = [],
+  ): TripLine[] => {
+    const words = [...those.map(aloneWords), ...unlisted.map((tag) => `${clipped(tag, 40)} not known`)];
+    return words.length === 0
       ? []
-      : [{ sign: '', shade: 'within', words: `${start}: ${listed(those.map(aloneWords), 8, 60)}.` }];
+      : [{ sign: '', shade: 'within', words: `${start}: ${listed(words, 8, 60)}.` }];
+  };
   return [
     ...line(
       'Voting not known',
       single.filter(({ inputs }) => inputs.group !== ''),
+      unlistedIn(machine)
+        .map(({ subject }) => subject.tag)
+        .filter((tag) => !voting.has(tagKey(tag))),
     ),
     ...line(
       'In no voting group',

@@ -48,7 +48,7 @@ describe.each(reports)('what needs action of %s', (_, made) => {
         const votes = part(
           text,
           /^What still trips the machine$/mu,
-          /^(?:Where it really trips|What to do.*)$/mu,
+          /^(?:Where each channel really trips|What to do.*)$/mu,
         );
         const channelsMore = more(table, /^(\d+) more lines? for/mu);
         const groupsMore = more(votes, /^(\d+) more voting/mu);

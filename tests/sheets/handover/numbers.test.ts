@@ -75,8 +75,9 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
     const [, , alert, danger, , set, acts] = line(page, 'V-1', 'bearing 1');
     expect([alert, danger, set]).toEqual([6, 10, 20]);
     expect(acts).toBeCloseTo(100 / 3, 12);
-    // T = −26.667 + 6.667 = −20: on its setting. Its alert: −15 · 200/150 + 6.667 = −13.33: early, panel (−2250 − 1000)/200 = −16.25 → −16
-    expect(line(page, 'V-1', 'counter direction, bearing 1').slice(2, 4)).toEqual([-16, -20]);
+    // T = −26.667 + 6.667 = −20: on its setting. Its alert: −15 · 200/150 + 6.667 = −13.33: early, panel (−2250 − 1000)/200 = −16.25, which the monitor never lets it
+    // come to: it alarms at −15 on the panel.
+    expect(line(page, 'V-1', 'counter direction, bearing 1').slice(2, 4)).toEqual(['as set', -20]);
   });
 
   it('what can’t be told is a word, never a zero', () => {
@@ -107,11 +108,24 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
     );
     const both = { ...group, voting: '2oo2' };
     expect(textOf(pageOf({ ...late, ...both }, { ...fine, ...both }))).toContain(
-      '▶ late | Bearing 1 (both of two): trips at 6.25 mil by V-1. Do not count on V-1.',
+      '▶ late | Bearing 1 (both of two): trips late, at 6.25 mil by V-1.',
     );
     expect(textOf(pageOf({ ...late, ...both, bypass: true }, { ...fine, ...both }))).toContain(
       '✕ CANNOT TRIP | Bearing 1 (both of two): CANNOT TRIP (V-1 in bypass). Do not count on V-1.',
     );
+  });
+
+  // By hand: 228 for 200 mV/mil. The panel would show 5·228/200 = 5.7 mil at a real 5, but the monitor trips at 5 on it.
+  it('an early channel has no reading above its own setpoint, and a group that it trips is early', () => {
+    const early = pageOf({ ...fine, measured: 228, group: 'Bearing 1', voting: '1oo1' });
+    expect(line(early, 'V-2').slice(2, 4)).toEqual(['as set', 'as set']);
+    expect(textOf(early)).not.toContain('5.7');
+    expect(textOf(early)).toContain('◀ early | Bearing 1 (alone): trips at 4.39 mil by V-2.');
+  });
+
+  it('what is OK but to be checked stands apart from what is OK', () => {
+    const text = textOf(pageOf(late, fine, { ...fine, tag: 'V-3', alert: 6 }));
+    expect(text).toContain('✓ OK: V-2. • OK as far as known, but check: V-3.');
   });
 
   it('the drawing has a number beside each mark', () => {

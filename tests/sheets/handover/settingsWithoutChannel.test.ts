@@ -3,7 +3,7 @@ import { audit } from '../../../src/audit/audit.ts';
 import { handoverSheets } from '../../../src/sheets/handover/handoverSheets.ts';
 import { summaryText } from '../../../src/cli/audit/summary.ts';
 import { book } from '../../audit/book.ts';
-import { rowsOf, textOf } from './read.ts';
+import { line, rowsOf, textOf } from './read.ts';
 
 // Two pumps with the same tags; the monitor of P-1 has a setpoint for a probe that nobody listed.
 const report = audit(
@@ -46,6 +46,17 @@ describe('settings without a channel, on one of two machines with the same tags'
     });
     const page = handoverSheets(report).find((sheet) => rowsOf(sheet)[1]?.[0]?.value === 'P-1');
     expect(textOf(page!)).toMatch(/IB-Y not known/u);
+    expect(line(page!, 'IB-Y')).toEqual([
+      'IB-Y',
+      'not in the channel list',
+      '–',
+      'none: not known',
+      '–',
+      5,
+      '–',
+      '–',
+      '– not known',
+    ]);
     expect(textOf(page!)).toMatch(/IB-Y: Do not rely on it/u);
   });
 

@@ -5,7 +5,7 @@ import { auditMessages, severityNames } from '../auditMessages.ts';
 import type { ListRow, MachineRow } from './listRows.ts';
 import { MachineLine } from './MachineLine.tsx';
 import { worstThreshold } from '../../../audit/model/order.ts';
-import { thresholdName } from '../../../audit/model/threshold.ts';
+import { actsFirst, thresholdName } from '../../../audit/model/threshold.ts';
 import { capital } from '../../../audit/model/wording.ts';
 import { Said } from '../../parts/Said.tsx';
 import { Badge } from './Badge.tsx';
@@ -162,7 +162,9 @@ function ChannelLine({ channel, attention: [first], below }: ChannelLineProps): 
         )}
       </span>
       <span class="cut">
-        {worst && panel !== null ? (
+        {worst && actsFirst(worst) ? (
+          auditMessages.actsFirst
+        ) : worst && panel !== null ? (
           <>
             Panel <strong>{levelOf(channel, panel)}</strong>: treat as {worst.name}
           </>

@@ -1,7 +1,8 @@
 import { lineReasons } from '../../../audit/advise/lineReasons.ts';
-import { obstacleTexts } from '../../../audit/advise/sentences.ts';
+import { obstacleTexts } from '../../../audit/advise/obstacles.ts';
 import type { ChannelInputs, ChannelResult } from '../../../audit/model/report.ts';
 import {
+  actsFirst,
   trips,
   type LineOfEvidence,
   type NotJudged,
@@ -42,9 +43,12 @@ export function reallyText(shown: Shown, threshold: Acting): string {
   return `${really} at ${levelOf(shown, effective)}`;
 }
 
-/** The panel reading to treat as the setpoint; `null` where none can be given. */
-export function panelText(shown: Shown, { name, panel }: ThresholdResult): string | null {
-  return panel === null ? null : `Panel reading to treat as ${name}: ${levelOf(shown, panel)}`;
+/** The panel reading to treat as the setpoint; `null` where none can be given, or the monitor acts before it. */
+export function panelText(shown: Shown, threshold: ThresholdResult): string | null {
+  const { name, panel } = threshold;
+  return panel === null || actsFirst(threshold)
+    ? null
+    : `Panel reading to treat as ${name}: ${levelOf(shown, panel)}`;
 }
 
 /** One line of evidence with its numbers. */

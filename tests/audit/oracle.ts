@@ -1,4 +1,5 @@
 import cdf from '@stdlib/stats-base-dists-normal-cdf';
+import { intervalOf } from './oracle/ratio.ts';
 
 /**
  * A second working of every number of a report, written from the formulas of the method alone and sharing no code with the
@@ -14,6 +15,11 @@ export interface PlannedChannel {
   /** Expanded, as a fraction. */
   readonly uncertainty: number | null;
   readonly coverage: number | null;
+  /** Indicated over injected, and its expanded uncertainty as a fraction of it. */
+  readonly gain: number | null;
+  readonly gainUncertainty: number | null;
+  /** V, expanded. */
+  readonly zeroUncertainty: number | null;
   readonly alert: number;
   readonly danger: number;
   readonly counterAlert: number | null;
@@ -98,6 +104,49 @@ export function broughtTo(c: PlannedChannel, policy: PlannedPolicy): number | nu
   return c.uncertainty === null ? null : (c.uncertainty * policy.coverage) / (c.coverage ?? 2);
 }
 
+/** Numerator and divisor of a threshold at what is shown, and their expanded uncertainties; `null`: none is stated. */
+interface Parts {
+  readonly a: number;
+  readonly b: number;
+  readonly uncertainties: { readonly ua: number; readonly ub: number } | null;
+}
+
+/** A gain belongs to the sensitivity of a vibration, to the numerator of a position (section 17). */
+function partsOf(c: PlannedChannel, policy: PlannedPolicy, moved: number, shown: number): Parts {
+  const of = (one: number | null): number => ((one ?? 0) * policy.coverage) / (c.coverage ?? 2);
+  const [b, ofSetpoint] = [c.measured ?? NaN, (shown * c.configured) / (c.gain ?? 1)];
+  const isPosition = c.kind === 'axial' && c.zeroConfigured !== null && c.zeroMeasured !== null;
+  const zero = isPosition ? c.zeroUncertainty : null;
+  const isUncertain = c.uncertainty !== null || c.gainUncertainty !== null || zero !== null;
+  const [ug, uz] = [of(c.gainUncertainty), of(zero)];
+  const relative = isPosition ? of(c.uncertainty) : Math.hypot(of(c.uncertainty), ug);
+  const ua = isPosition ? Math.hypot(1000 * uz, ofSetpoint * ug) : 0;
+  return { a: ofSetpoint + moved, b, uncertainties: isUncertain ? { ua, ub: b * relative } : null };
+}
+
+/** Both ends, lower first; empty where the value alone decides. */
+function endsOf({ a, b, uncertainties }: Parts): readonly number[] {
+  if (uncertainties === null) return [];
+  return intervalOf({ a, b, ...uncertainties, uab: 0 }) ?? [];
+}
+
+/** What is shown when the shaft really moves S: under the guarded rule where the interval's farther end is S. */
+function shownAt(parts: (shown: number) => Parts, s: number, guarded: boolean): number {
+  const farthest = (shown: number): number => {
+    const one = parts(own * shown);
+    const ends = guarded ? endsOf(one) : [];
+    return Math.max(...[one.a / one.b, ...ends].map((end) => own * end));
+  };
+  const own = Math.sign(s);
+  let [from, to] = [-20 * Math.abs(s), 20 * Math.abs(s)];
+  for (let step = 0; step < 80; step++) {
+    const middle = (from + to) / 2;
+    if (farthest(middle) > Math.abs(s)) to = middle;
+    else from = middle;
+  }
+  return own * from;
+}
+
 /** Values this close to a limit, in part of it, may fall on either side in floating point. */
 const hair = 1e-9;
 
@@ -116,7 +165,7 @@ export function thresholdsOf(c: PlannedChannel, policy: PlannedPolicy): Worked[]
 
 function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: number, m: number): Worked {
   const km = c.measured ?? NaN;
-  const kc = c.configured;
+  const kc = c.configured / (c.gain ?? 1);
   const side = c.direction === 'away' ? -1 : 1;
   const moved =
     c.kind === 'axial' && c.zeroConfigured !== null && c.zeroMeasured !== null
@@ -124,23 +173,23 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
       : 0;
   const own = s < 0 ? -1 : 1;
   const meant = m * s;
-  const u = broughtTo(c, policy);
+  const parts = (shown: number): Parts => partsOf(c, policy, moved, shown);
+  const { uncertainties } = parts(meant);
   if (c.kind === 'axial' && (c.zeroConfigured === null || c.zeroMeasured === null))
     return withoutZero(c, policy, name, s, m);
   const effective = (meant * kc + moved) / km;
-  const ends = u === null ? [] : [effective / (1 + u), effective / (1 - u)];
+  const ends = endsOf(parts(meant));
   const real = c.reading === null ? null : (c.reading * kc + moved) / km;
   const shown = (s * km - moved) / kc;
-  const guard = policy.rule === 'guarded' ? (u ?? 0) : 0;
-  const least = Math.min((own * (s * km * (1 - guard) - moved)) / kc, c.fullScale ?? Infinity);
+  const least = Math.min(own * shownAt(parts, s, policy.rule === 'guarded'), c.fullScale ?? Infinity);
   const danger = name.includes('danger');
   return {
     name,
     multiplier: m,
     setpoint: s,
     effective,
-    low: u === null ? null : Math.min(...ends),
-    high: u === null ? null : Math.max(...ends),
+    low: ends[0] ?? null,
+    high: ends[1] ?? null,
     shift: own * (effective - meant),
     shiftFraction: (effective - meant) / meant,
     indicatedAtSetpoint: shown,
@@ -148,33 +197,42 @@ function threshold(c: PlannedChannel, policy: PlannedPolicy, name: string, s: nu
     headroom: real === null ? null : own * (effective - real),
     ...times(c, own * effective, own * meant, real === null ? null : own * real, danger, own),
     probabilityBeyondLimit:
-      danger && c.limit !== null && u !== null
-        ? cdf((Math.abs(meant * kc + moved) / c.limit - km) / ((u * km) / policy.coverage), 0, 1)
+      danger && c.limit !== null && uncertainties !== null
+        ? beyond(parts(meant), c.limit, policy.coverage)
         : null,
     zone: zones(c, effective),
     intendedZone: zones(c, meant),
-    verdict: verdicts(c, policy, meant, effective),
+    verdict: verdicts(c, policy, meant, effective, ends),
   };
+}
+
+/** Φ((A − L·B)/√(u_A² + L²·u_B²)), on the side on which it acts. */
+function beyond({ a, b, uncertainties }: Parts, limit: number, coverage: number): number {
+  const { ua, ub } = uncertainties ?? { ua: 0, ub: 0 };
+  const u = Math.hypot(ua, limit * ub) / coverage;
+  const margin = Math.abs(a) - limit * b;
+  if (u === 0) return margin > 0 ? 1 : 0;
+  return cdf(margin / u, 0, 1);
 }
 
 /** Without both zeros nothing is known of where a position acts, unless the ratio alone makes it late. */
 function withoutZero(c: PlannedChannel, policy: PlannedPolicy, name: string, s: number, m: number): Worked {
   const meant = m * s;
-  const ratio = (meant * c.configured) / (c.measured ?? NaN);
-  const verdict = verdicts(c, policy, meant, ratio).map((one) =>
+  const parts = partsOf(c, policy, 0, meant);
+  const ratio = parts.a / parts.b;
+  const ends = endsOf(parts);
+  const verdict = verdicts(c, policy, meant, ratio, ends).map((one) =>
     one === 'late' || one === 'unreachable' ? one : 'incomplete',
   );
-  const isLate = decision(c, policy, meant, ratio, 0) === 'late';
-  const u = broughtTo(c, policy);
-  const ends = u === null ? [] : [ratio / (1 + u), ratio / (1 - u)];
+  const isLate = decision(policy, meant, ratio, ends, 0) === 'late';
   const only = <T>(value: T): T | null => (isLate ? value : null);
   return {
     name,
     multiplier: m,
     setpoint: s,
     effective: only(ratio),
-    low: u === null ? null : only(Math.min(...ends)),
-    high: u === null ? null : only(Math.max(...ends)),
+    low: only(ends[0] ?? null),
+    high: only(ends[1] ?? null),
     shift: only(Math.sign(s) * (ratio - meant)),
     shiftFraction: only((ratio - meant) / meant),
     indicatedAtSetpoint: null,
@@ -184,8 +242,8 @@ function withoutZero(c: PlannedChannel, policy: PlannedPolicy, name: string, s: 
     daysToGo: null,
     levelAtTrip: null,
     probabilityBeyondLimit:
-      name.includes('danger') && c.limit !== null && u !== null
-        ? only(cdf((Math.abs(ratio) / c.limit - 1) / (u / policy.coverage), 0, 1))
+      name.includes('danger') && c.limit !== null && parts.uncertainties !== null
+        ? only(beyond(parts, c.limit, policy.coverage))
         : null,
     zone: [null],
     intendedZone: [null],
@@ -239,9 +297,15 @@ function zones(c: PlannedChannel, level: number): (string | null)[] {
   return [at(level * (1 - hair)), at(level * (1 + hair))];
 }
 
-function verdicts(c: PlannedChannel, policy: PlannedPolicy, meant: number, effective: number): string[] {
+function verdicts(
+  c: PlannedChannel,
+  policy: PlannedPolicy,
+  meant: number,
+  effective: number,
+  ends: readonly number[],
+): string[] {
   const reached = [-hair, hair].map((off) => unreachable(c, policy, meant, effective, 1 + off));
-  const decided = [-hair, 0, hair].flatMap((off) => decision(c, policy, meant, effective, off));
+  const decided = [-hair, 0, hair].flatMap((off) => decision(policy, meant, effective, ends, off));
   return reached.flatMap((not) => (not ? ['unreachable'] : decided));
 }
 
@@ -260,22 +324,22 @@ function unreachable(
   if (c.kind !== 'axial') return false;
   if (effective * meant <= 0) return true;
   if (c.zeroConfigured === null || c.direction === null) return false;
-  const volts = c.zeroConfigured + ((c.direction === 'away' ? -1 : 1) * meant * c.configured) / 1000;
+  const kc = c.configured / (c.gain ?? 1);
+  const volts = c.zeroConfigured + ((c.direction === 'away' ? -1 : 1) * meant * kc) / 1000;
   return volts > policy.near + 10 * (near1 - 1) || volts < policy.far - 10 * (near1 - 1);
 }
 
 function decision(
-  c: PlannedChannel,
-  policy: PlannedPolicy,
+  { tolerance: t, rule }: PlannedPolicy,
   meant: number,
   effective: number,
+  ends: readonly number[],
   off: number,
 ): string {
-  const { tolerance: t, rule } = policy;
-  const u = rule === 'guarded' ? (broughtTo(c, policy) ?? 0) : 0;
   const [from, to] = [(Math.abs(meant) / (1 + t)) * (1 + off), (Math.abs(meant) / (1 - t)) * (1 - off)];
-  const acts = Math.sign(meant) * effective;
-  const [low, high] = [acts / (1 + u), acts / (1 - u)];
+  const counted = rule === 'guarded' && ends.length > 0 ? ends : [effective];
+  const away = counted.map((end) => Math.sign(meant) * end);
+  const [low, high] = [Math.min(...away), Math.max(...away)];
   if (low >= from && high <= to) return 'within';
   if (high < from) return 'early';
   return low > to ? 'late' : 'undetermined';

@@ -1,6 +1,8 @@
+import normal from '@stdlib/stats-base-dists-normal-cdf';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Report } from '../../src/audit/model/report.ts';
+import { chancesOf } from './oracle/stationChances.ts';
 import { criticalSubjects, type Truth } from './oracle/truth.ts';
 import { runs } from '../seed.ts';
 import { mutatedBook, randomBook, type RandomBook } from './stations/randomBook.ts';
@@ -85,6 +87,42 @@ function sameGroups(actual: Truth, { groups }: Truth): void {
     );
 }
 
+/** Chances of groups and machines; the ends of an interval are where the oracle has the group acted with Φ(∓k). */
+function sameChances(report: Report, { facts, policy }: RandomBook): void {
+  const { groups, machines } = chancesOf(facts, policy);
+  for (const { of, chance, actedAt } of groups) {
+    const what = `${of.machine} ${of.name} ${of.threshold} ×${of.multiplier}`;
+    const found = report.groups.find(
+      ({ machine, name, threshold, multiplier }) =>
+        machine === of.machine &&
+        name.toLowerCase() === of.name.toLowerCase() &&
+        threshold === of.threshold &&
+        multiplier === of.multiplier,
+    )?.chance;
+    expect(found === null, what).toBe(chance === null);
+    if (!found || !chance) continue;
+    same(found, chance, what);
+    for (const [level, at] of [
+      [found.low, -policy.coverage],
+      [found.high, policy.coverage],
+    ] as const) {
+      if (level === null) continue;
+      expect(actedAt(level * (1 - 1e-9)), what).toBeLessThanOrEqual(normal(at, 0, 1) + 1e-12);
+      expect(actedAt(level * (1 + 1e-9)), what).toBeGreaterThanOrEqual(normal(at, 0, 1) - 1e-12);
+    }
+    expect(found.low === null, what).toBe(!of.canTrip);
+  }
+  expect(report.machines.map(({ machine }) => machine).toSorted()).toEqual(
+    machines.map(({ machine }) => machine).toSorted(),
+  );
+  for (const one of machines)
+    same(
+      report.machines.find(({ machine }) => machine === one.machine),
+      one,
+      one.machine,
+    );
+}
+
 function sameNotRead({ notRead }: Report, truth: Truth): void {
   for (const { what, text, looksLike, severity, sheet } of truth.notRead) {
     if (what === 'column') {
@@ -128,6 +166,7 @@ it('the audit of a random workbook says what is true of it', () => {
     }
     sameChannels(actual, truth);
     sameGroups(actual, truth);
+    if (audits <= 150) sameChances(report, random);
     sameNotRead(report, truth);
     expect(criticalSubjects(actual)).toEqual(criticalSubjects(truth));
     expect(actual.exitCode).toBe(truth.exitCode);

@@ -10,13 +10,16 @@ import type { Page } from './stations/write.ts';
 
 /** Plain sheets audited under the oracle's policy. */
 export function auditPages(pages: readonly Page[], policy: PolicyFacts): Report {
-  const { tolerance, rule, coverage, near, far, curve } = policy;
+  const { tolerance, rule, coverage, near, far, curve, bypassed, faulty, groups } = policy;
   return audit(book(...pages.map(({ name, rows }) => [name, rows] as const)), {
     now,
     policy: parsePolicy({
       tolerance,
       rule,
       coverage,
+      bypassed,
+      faulty,
+      groups,
       curve: curve === 'linear' ? curve : 'monotone',
       linearVolts: { near, far },
     }),

@@ -113,7 +113,10 @@ describe('--since with a report of schema 1', () => {
       { tag: 'N-2Y', before: 'no', now: 'yes' },
     ]);
     const said = report.since?.remarks.map(({ message }) => message) ?? [];
-    expect(said).toEqual([expect.stringMatching(/version 0\.3\.1, this one by .*: verdicts may differ/u)]);
+    expect(said).toEqual([
+      expect.stringMatching(/do not show monitor gain, .*, so these were not compared/u),
+      expect.stringMatching(/version 0\.3\.1, this one by .*: verdicts may differ/u),
+    ]);
   });
 
   test('refuses what is no report, naming the file and the entry', () => {

@@ -58,7 +58,15 @@ describe('results of an earlier audit on a sheet', () => {
         .map((change) => ({ ...change }));
     expect(told(read)).toEqual(told(snapshotOf(earlier)));
     expect(told(read)?.length).toBeGreaterThan(15);
-    expect(read.unknown).toEqual(['voting', 'voting group', 'danger delay', 'alert delay']);
+    const votes = [
+      'voting',
+      'voting group',
+      'danger delay',
+      'alert delay',
+      'vote when bypassed',
+      'vote when faulty',
+    ];
+    expect(read.unknown).toEqual([...votes, 'batch', 'chain length', 'shared uncertainty']);
     const said = reportOf(later, april, read).since?.remarks.map(({ message }) => message);
     expect(said).toEqual([expect.stringContaining('do not show voting')]);
   });

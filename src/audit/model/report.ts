@@ -41,6 +41,12 @@ export interface ChannelInputs {
   readonly gain: number;
   /** Expanded, a fraction of the gain. */
   readonly gainUncertainty: number | null;
+  /** What it was calibrated with or made from. */
+  readonly batch: string | null;
+  /** The part of its uncertainty that the batch shares, expanded, a fraction. */
+  readonly sharedUncertainty: number | null;
+  /** Nominal, m. */
+  readonly chainLength: number | null;
   /** Measured ends of a current loop; `null` where none were, or none that can be used. */
   readonly loop: MeasuredLoop | null;
   readonly direction: string | null;

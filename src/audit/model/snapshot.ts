@@ -18,11 +18,20 @@ export const quantities = {
   'alert delay': 'changed setting',
   'configured zero voltage': 'changed setting',
   'positive direction': 'changed setting',
+  'monitor gain': 'changed setting',
+  'vote when bypassed': 'changed setting',
+  'vote when faulty': 'changed setting',
+  batch: 'changed setting',
+  'chain length': 'changed setting',
   resolution: 'changed setting',
   limit: 'changed setting',
   kind: 'changed setting',
   'measured sensitivity': 'changed sensitivity',
+  'loop current at 0 %': 'changed sensitivity',
+  'loop current at 100 %': 'changed sensitivity',
+  'shared uncertainty': 'changed sensitivity',
   'measured zero voltage': 'changed zero',
+  'zero voltage uncertainty': 'changed zero',
 } as const;
 
 export type Quantity = keyof typeof quantities;

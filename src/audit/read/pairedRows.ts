@@ -78,7 +78,16 @@ function holdsAny(tables: Tables, table: TableKind, columns: Readonly<Record<str
 }
 
 /** Texts that help to find a channel, of which a second one contradicts nothing; marks of bypass are looked at apart. */
-const free = new Set(['row', 'tag', 'location', 'coverage', 'asLeftCoverage', 'diagnostics', 'bypass']);
+const free = new Set([
+  'row',
+  'tag',
+  'location',
+  'coverage',
+  'rowCoverage',
+  'asLeftCoverage',
+  'diagnostics',
+  'bypass',
+]);
 
 /** A row with what another reading of the same channel adds to it; the own value counts where both have one. */
 function merged<T extends ChannelRow | SettingsRow>(

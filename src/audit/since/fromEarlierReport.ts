@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { kinds } from '../model/channel.ts';
 import { AuditRefused } from '../model/refused.ts';
-import type { Snapshot } from '../model/snapshot.ts';
+import { outPolicies } from '../../method/voting/liveVote.ts';
+import { type Quantity, type Snapshot, quantityNames } from '../model/snapshot.ts';
 import { thresholdNames, verdicts } from '../model/threshold.ts';
 import { keptOf, type Kept } from './fromReport.ts';
 
@@ -22,6 +23,36 @@ const judged = {
   thresholds: z.array(threshold),
   verdict: z.enum(verdicts),
 };
+
+/** What reports before rules version 0.6.0, or 0.6.1, do not have. */
+const further = {
+  gain: z.number().optional(),
+  zeroUncertainty: amount.optional(),
+  loop: z
+    .object({
+      at0: z.number(),
+      at100: z.number(),
+      at0Uncertainty: amount,
+      at100Uncertainty: amount,
+      span: z.number(),
+      isAll: z.boolean(),
+    })
+    .nullish(),
+  batch: text.optional(),
+  sharedUncertainty: amount.optional(),
+  chainLength: amount.optional(),
+};
+
+/** Where each of these is kept. */
+const keptUnder = {
+  'monitor gain': 'gain',
+  'zero voltage uncertainty': 'zeroUncertainty',
+  'loop current at 0 %': 'loop',
+  'loop current at 100 %': 'loop',
+  batch: 'batch',
+  'shared uncertainty': 'sharedUncertainty',
+  'chain length': 'chainLength',
+} as const satisfies Partial<Record<Quantity, keyof typeof further>>;
 
 const channel = z.object({
   tag: z.string(),
@@ -44,18 +75,29 @@ const channel = z.object({
     voting: text,
     bypass: z.boolean().nullable(),
     calibratedOn: text,
+    ...further,
   }),
   /** Of schema 1: the channel judged as it was left. */
   asLeft: z.object(judged).nullish(),
   source: z.object({ channels: place, settings: place.nullable() }),
 });
 
+const votes = z.enum(outPolicies).nullable();
+
 const schema = z.object({
   schema: z.enum(['tripdrift-report/1', 'tripdrift-report/2']),
   version: z.string(),
   input: z.string(),
   generated: z.string(),
-  policy: z.object({ tolerance: z.number(), rule: z.string() }),
+  policy: z.object({
+    tolerance: z.number(),
+    rule: z.string(),
+    bypassed: votes.optional(),
+    faulty: votes.optional(),
+    groups: z
+      .array(z.object({ machine: z.string(), group: z.string(), bypassed: votes, faulty: votes }))
+      .optional(),
+  }),
   channels: z.array(channel),
 });
 
@@ -73,6 +115,8 @@ export function earlierReport(json: unknown): Snapshot {
     );
   }
   const { input, generated, version, policy, channels } = parsed.data;
+  const { bypassed, faulty, groups = [] } = policy;
+  const ofVotes = bypassed === undefined || faulty === undefined ? null : { bypassed, faulty, groups };
   return {
     input,
     from: 'report',
@@ -81,10 +125,20 @@ export function earlierReport(json: unknown): Snapshot {
     rules: version,
     tolerance: policy.tolerance,
     rule: policy.rule,
-    channels: channels.map(({ asLeft, ...found }) => keptOf(asAsLeft(found, asLeft ?? null))),
-    unknown: [],
+    channels: channels.map(({ asLeft, ...found }) => keptOf(asAsLeft(found, asLeft ?? null), ofVotes)),
+    unknown: [...notKept(channels), ...(ofVotes ? [] : ofOut)],
     remarks: [],
   };
+}
+
+const ofOut = ['vote when bypassed', 'vote when faulty'] as const satisfies readonly Quantity[];
+
+/** Quantities that no channel of an older report has. */
+function notKept(channels: readonly Kept[]): Quantity[] {
+  return quantityNames.filter((name) => {
+    const key = name in keptUnder ? keptUnder[name as keyof typeof keptUnder] : null;
+    return key !== null && channels.every(({ inputs }) => inputs[key] === undefined);
+  });
 }
 
 /** A channel of schema 1 as it stood once it was left. */

@@ -1,3 +1,4 @@
+import { type OutPolicies, voteSaid } from '../judge/groups/members.ts';
 import { thresholdNames, type ThresholdName } from '../model/threshold.ts';
 import type { ChannelInputs, ChannelResult, Report } from '../model/report.ts';
 import type { Snapshot, SnapshotChannel, SnapshotThreshold, Value, Quantity } from '../model/snapshot.ts';
@@ -12,7 +13,7 @@ export function snapshotOf(report: Report): Snapshot {
     rules: report.version,
     tolerance: report.policy.tolerance,
     rule: report.policy.rule,
-    channels: report.channels.map(keptOf),
+    channels: report.channels.map((channel) => keptOf(channel, report.policy)),
     unknown: [],
     remarks: [],
   };
@@ -25,7 +26,9 @@ export interface Kept extends Pick<
 > {
   readonly sensitivity: Pick<ChannelResult['sensitivity'], 'configured' | 'measured' | 'unit'>;
   readonly thresholds: readonly SnapshotThreshold[];
-  readonly inputs: Pick<ChannelInputs, KeptInput>;
+  readonly inputs: Pick<ChannelInputs, KeptInput> & {
+    readonly [Key in KeptSince]?: ChannelInputs[Key] | undefined;
+  };
 }
 
 type KeptInput =
@@ -42,8 +45,11 @@ type KeptInput =
   | 'bypass'
   | 'calibratedOn';
 
-/** A channel as it is kept to be compared. */
-export function keptOf(channel: Kept): SnapshotChannel {
+/** What reports have had from rules version 0.6.0 on. */
+type KeptSince = 'gain' | 'zeroUncertainty' | 'loop' | 'batch' | 'sharedUncertainty' | 'chainLength';
+
+/** A channel as it is kept to be compared; the policy is that by which it was judged, where it says what votes do. */
+export function keptOf(channel: Kept, policy: OutPolicies | null): SnapshotChannel {
   const { tag, machine, location, unit, detection, verdict, thresholds, inputs, source } = channel;
   return {
     tag,
@@ -59,7 +65,7 @@ export function keptOf(channel: Kept): SnapshotChannel {
       effective,
       verdict: own,
     })),
-    values: valuesOf(channel),
+    values: { ...valuesOf(channel), ...furtherOf(channel), ...votesOf(channel, policy) },
     calibratedOn: inputs.calibratedOn,
     source: source.channels,
   };
@@ -90,6 +96,31 @@ function valuesOf(channel: Kept): Partial<Record<Quantity, Value | null>> {
     voting: word(inputs.voting),
     bypass: inputs.bypass === null || source.settings === null ? null : word(inputs.bypass ? 'yes' : 'no'),
   };
+}
+
+/** What else was measured of the chain and its monitor; a gain of 1 where none was. */
+function furtherOf({ inputs, verdict }: Kept): Partial<Record<Quantity, Value | null>> {
+  const { gain = 1, zeroUncertainty = null, loop = null, batch = null } = inputs;
+  const { sharedUncertainty = null, chainLength = null } = inputs;
+  return {
+    'monitor gain': verdict === 'incomplete' && gain === 1 ? null : amountIn(gain, ''),
+    'zero voltage uncertainty': amountIn(zeroUncertainty, 'V'),
+    'loop current at 0 %': amountIn(loop?.at0 ?? null, 'mA'),
+    'loop current at 100 %': amountIn(loop?.at100 ?? null, 'mA'),
+    batch: word(batch && batch.trim().replace(/\s+/gu, ' ')),
+    'shared uncertainty': amountIn(sharedUncertainty && 100 * sharedUncertainty, '%'),
+    'chain length': amountIn(chainLength, 'm'),
+  };
+}
+
+/** What becomes of the vote of a member of a group that is out. */
+function votesOf(
+  { machine, inputs: { group } }: Kept,
+  policy: OutPolicies | null,
+): Partial<Record<Quantity, Value | null>> {
+  if (group === null || policy === null) return {};
+  const vote = (because: 'bypassed' | 'faulty') => word(voteSaid({ machine, group }, because, policy).vote);
+  return { 'vote when bypassed': vote('bypassed'), 'vote when faulty': vote('faulty') };
 }
 
 /** A number with its unit; `null` where either is not given. */

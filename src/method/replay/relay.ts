@@ -89,6 +89,13 @@ export function relay({ level: first, later }: LevelOverTime, setting: ReplaySet
 
   return {
     sample: (time, reading) => {
+      // Known and below all along: nothing runs, and nothing begins to.
+      const isQuiet = value < level && reading < level && deadband === null && change >= later.length;
+      if (isQuiet && time > last && time - last <= maxGap + slack) {
+        last = time;
+        value = reading;
+        return;
+      }
       if (time > last) {
         const isKnown = !Number.isNaN(value) && !Number.isNaN(reading) && time - last <= maxGap + slack;
         if (change < later.length) changes(time, reading, isKnown);

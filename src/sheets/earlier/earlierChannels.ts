@@ -34,6 +34,10 @@ const columnOf: Readonly<Partial<Record<Quantity, string>>> = {
   'configured zero voltage': 'zeroConfigured',
   'measured zero voltage': 'zeroMeasured',
   'positive direction': 'sign',
+  'monitor gain': 'gain',
+  'zero voltage uncertainty': 'zeroUncertainty',
+  'loop current at 0 %': 'loopAtZero',
+  'loop current at 100 %': 'loopAtSpan',
   bypass: 'inBypass',
 };
 
@@ -164,6 +168,11 @@ function earlierValues(
     'configured zero voltage': amountIn(cells.number(row, 'zeroConfigured'), 'V'),
     'measured zero voltage': amountIn(cells.number(row, 'zeroMeasured'), 'V'),
     'positive direction': word(sign === null ? null : sign > 0 ? 'toward' : 'away'),
+    // A sheet shows a gain where one was measured.
+    'monitor gain': worked ? amountIn(cells.number(row, 'gain') ?? 1, '') : null,
+    'zero voltage uncertainty': amountIn(cells.number(row, 'zeroUncertainty'), 'V'),
+    'loop current at 0 %': amountIn(cells.number(row, 'loopAtZero'), 'mA'),
+    'loop current at 100 %': amountIn(cells.number(row, 'loopAtSpan'), 'mA'),
     bypass: bypassIn(cells, row),
   };
 }

@@ -1,5 +1,5 @@
 import type { ChannelFacts, Evidence, PolicyFacts } from './facts.ts';
-import type { Zero } from './lines.ts';
+import { divisorOf, type Zero } from './lines.ts';
 
 /** The shift of an axial channel's zero; `null`: where it acts is not known, for a zero or the direction is missing. */
 export function zeroOf(c: ChannelFacts, e: Evidence): Zero | null {
@@ -18,7 +18,7 @@ export function zeroOf(c: ChannelFacts, e: Evidence): Zero | null {
 export function outOfVolts(c: ChannelFacts, policy: PolicyFacts, meant: number, hair: number): boolean {
   if (c.kind !== 'axial' || c.zeroConfigured === null || c.configured === null) return false;
   const sides = c.direction === null ? [1, -1] : [c.direction === 'away' ? -1 : 1];
-  const swing = (meant * c.configured) / 1000;
+  const swing = (meant * divisorOf(c)) / 1000;
   const highest = Math.min(policy.near, c.faultHigh ?? policy.near) + 20 * hair;
   const lowest = Math.max(policy.far, c.faultLow ?? policy.far) - 20 * hair;
   return sides.some((side) => {

@@ -7,6 +7,8 @@ export interface Voter {
   readonly shared: number;
   readonly own: number;
   readonly zero: number;
+  /** Covariance of numerator and sensitivity, in the unit of the displacement; 0 but for loops. */
+  readonly both?: number;
   /** `null`: a batch of its own. */
   readonly batch: string | null;
 }
@@ -24,10 +26,10 @@ type Sets = Float64Array;
 const density = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 
 /** Late given the normal of its batch: T falls short of L·(1 + c·z) by less than its own scatter. */
-function lateAt({ threshold, shared, own, zero }: Voter, limit: number, z: number): number {
+function lateAt({ threshold, shared, own, zero, both = 0 }: Voter, limit: number, z: number): number {
   if (threshold === Infinity) return 1;
   const margin = threshold - limit * (1 + shared * z);
-  const scatter = Math.hypot(limit * own, zero);
+  const scatter = Math.sqrt(Math.max(0, (limit * own) ** 2 - 2 * limit * both + zero ** 2));
   if (scatter === 0) return margin > 0 ? 1 : 0;
   return normal(margin / scatter, 0, 1);
 }

@@ -28,6 +28,20 @@ export interface ChannelFacts {
   readonly bypass: boolean | null;
   /** Coverage factor of the stated uncertainties; `null`: 2. */
   readonly coverage: number | null;
+  /** Indicated over injected; `null`: taken as 1. */
+  readonly gain: number | null;
+  /** Expanded, a fraction of the gain. */
+  readonly gainUncertainty: number | null;
+  /** Of the measured zero, V, expanded. */
+  readonly zeroUncertainty: number | null;
+  readonly loop: LoopEnds | null;
+  /** Blank: a batch of its own. */
+  readonly batch: string;
+  /** The part of the uncertainty that its batch shares, expanded, a fraction. */
+  readonly sharedUncertainty: number | null;
+  readonly slowRoll: SlowRoll | null;
+  /** Nominal, m. */
+  readonly chainLength: number | null;
   readonly found: Evidence;
   /** What was measured again; `null`: nothing. */
   readonly left: Evidence | null;
@@ -41,6 +55,29 @@ export interface ChannelFacts {
 
 export const kinds = ['radial', 'axial', 'velocity', 'acceleration', 'loop'] as const;
 export type Kind = (typeof kinds)[number];
+
+/** Measured ends of a current loop that its monitor takes for 4 and 20, mA, uncertainties expanded. */
+export interface LoopEnds {
+  readonly at0: number;
+  readonly at100: number;
+  readonly at0Uncertainty: number | null;
+  readonly at100Uncertainty: number | null;
+}
+
+/** A vector of one component: amplitude as shown, phase in degrees. */
+export interface Vector {
+  readonly amplitude: number;
+  readonly phase: number;
+}
+
+/** The runout as it was shown, and the same component now. */
+export interface SlowRoll {
+  readonly amplitude: number;
+  readonly phase: number | null;
+  /** Sensitivity when it was taken; `null`: as it is now. */
+  readonly sensitivityThen: number | null;
+  readonly now: Vector | null;
+}
 
 /** What was measured on one occasion. */
 export interface Evidence {
@@ -66,6 +103,21 @@ export interface PolicyFacts {
   readonly near: number;
   readonly far: number;
   readonly curve: 'monotone cubic' | 'linear';
+  /** What the system does with the vote of a member in bypass, of one marked faulty; `null`: not said. */
+  readonly bypassed: OutPolicy | null;
+  readonly faulty: OutPolicy | null;
+  /** Groups that are said otherwise. */
+  readonly groups: readonly GroupPolicy[];
+}
+
+export const outPolicies = ['no-trip', 'trip', 'reduce'] as const;
+export type OutPolicy = (typeof outPolicies)[number];
+
+export interface GroupPolicy {
+  readonly machine: string;
+  readonly group: string;
+  readonly bypassed: OutPolicy | null;
+  readonly faulty: OutPolicy | null;
 }
 
 /** Worst first. */

@@ -8,7 +8,7 @@ import {
   type PolicyFacts,
   type Verdict,
 } from './facts.ts';
-import { linesOf, type Line, type Source } from './lines.ts';
+import { divisorOf, linesOf, type Line, type Scatter, type Source } from './lines.ts';
 import { interimOf, panelOf } from './panel.ts';
 import { readings } from './readings.ts';
 
@@ -33,6 +33,8 @@ export interface ThresholdTruth {
   readonly verdict: Verdict;
   readonly governedBy: Source | null;
   readonly lines: readonly LineTruth[];
+  /** How widely it is known, by the line that governs; `null` where the value alone decides or where it acts is not shown. */
+  readonly spread: Scatter | null;
   readonly panel: number | null;
   readonly interimSetpoint: number | null;
 }
@@ -75,6 +77,7 @@ function judge(
     verdict: 'incomplete',
     governedBy: null,
     lines: [],
+    spread: null,
     panel: null,
     interimSetpoint: null,
   };
@@ -88,6 +91,7 @@ function judge(
   const never = cannotAct(c, e, policy, meant, hair);
   const lines = all.map((line) => lineTruth(c, e, policy, line, meant, never, hair));
   const governing = governs(lines, setpoint);
+  const governingLine = all[lines.indexOf(governing)]!;
   const capped = governing.verdict === 'within' && c.unusable.length > 0 ? 'incomplete' : governing.verdict;
   const panel = panelOf(c, policy, all, readings.panelOfMultiplied === 'setpoint' ? setpoint : meant);
   const interim = panelOf(c, policy, all, setpoint);
@@ -104,6 +108,7 @@ function judge(
     verdict: capped,
     governedBy: governing.by,
     lines,
+    spread: governingLine.isUncertain && governing.effective !== null ? governingLine.scatter(meant) : null,
     panel,
     // What is entered is the plain setpoint.
     interimSetpoint:
@@ -121,7 +126,9 @@ function withoutZero(
   hair: number,
 ): ThresholdTruth {
   const never = cannotAct(c, e, policy, meant, hair);
-  const [line] = linesOf(c, { ...e, record: null, check: null }, policy, { moved: 0, side: 1 });
+  // As a ratio of sensitivities alone, whatever is known of its zero.
+  const byRatio = { ...c, kind: 'radial', zeroUncertainty: null } as const;
+  const [line] = linesOf(byRatio, { ...e, record: null, check: null }, policy, { moved: 0, side: 1 });
   if (!line) return unknown;
   const ratio = lineTruth(c, e, policy, line, meant, false, hair);
   const isLate = ratio.verdict === 'late';
@@ -131,7 +138,8 @@ function withoutZero(
     ? ({ ...ratio, verdict } as const)
     : ({ by, effective: null, low: null, high: null, verdict } as const);
   const { effective, low, high } = own;
-  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own] };
+  const spread = line.isUncertain && effective !== null ? line.scatter(meant) : null;
+  return { ...unknown, effective, low, high, verdict, governedBy: by, lines: [own], spread };
 }
 
 /** What keeps a threshold from acting whatever the sensitivity: full scale, a swing or position out of volts. */
@@ -142,7 +150,7 @@ function cannotAct(c: ChannelFacts, e: Evidence, policy: PolicyFacts, meant: num
   if (c.kind !== 'radial' || gapVoltage === null || c.configured === null) return false;
   if (record !== null && curveOf(record, policy.curve).gapAt(gapVoltage) !== null) return false;
   const room = 2 * Math.min(Math.abs(gapVoltage - policy.near), Math.abs(policy.far - gapVoltage));
-  return (meant * c.configured * c.swing) / 1000 > room * (1 + hair);
+  return (meant * divisorOf(c) * c.swing) / 1000 > room * (1 + hair);
 }
 
 /** Whether a swing that acts at `effective` stays inside the straight part of the record. */
@@ -169,17 +177,15 @@ function lineTruth(
   never: boolean,
   hair: number,
 ): LineTruth {
-  const { by, uncertainty } = line;
+  const { by } = line;
   const effective = line.real(meant);
-  const ends =
-    uncertainty === null ? null : [line.real(meant, 1 + uncertainty), line.real(meant, 1 - uncertainty)];
-  const [one, other] = ends ?? [null, null];
-  const [low, high] = (one ?? NaN) > (other ?? NaN) ? [other, one] : [one, other];
-  const truth = { by, effective, low: low ?? null, high: high ?? null };
+  const [low, high] = line.ends(meant);
+  const truth = { by, effective, low, high };
   if (never || beyondStraightPart(c, e, policy, effective, hair)) return { ...truth, verdict: 'unreachable' };
-  if (c.kind === 'axial' && effective !== null && effective * meant <= 0)
+  const hasZero = c.kind === 'axial' || c.loop !== null;
+  if (hasZero && effective !== null && effective * meant <= 0)
     return { ...truth, verdict: readings.actsAtRest };
-  return { ...truth, verdict: decision(policy, meant, truth, hair, uncertainty !== null) };
+  return { ...truth, verdict: decision(policy, meant, truth, hair, line.isUncertain) };
 }
 
 /** Inside the band with all of the interval, outside with all of it, or neither (ILAC-G8:09/2019). */

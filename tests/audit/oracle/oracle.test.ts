@@ -248,3 +248,64 @@ it('evidence that is there and unusable keeps a threshold from being within', ()
   expect(truth({ kind: null }).channels[0]!.verdict).toBe('incomplete');
   expect(truth({ danger: null, ...measured(160) }).channels[0]!.verdict).toBe('incomplete');
 });
+
+it('a gain divides, a zero and a loop have their part of the interval: the figures of the method, section 17', () => {
+  // 3700/190 = 19.474 with 50 mV and 1.5 %: Fieller, by its quadratic, 18.704 to 20.278.
+  const axial = { kind: 'axial', zeroConfigured: -10, direction: 'toward', alert: 15, danger: 20 } as const;
+  const uncertain = { zeroUncertainty: 0.1, ...measured(190, { zero: -9.7, uncertainty: 0.03 }) };
+  const one = threshold(truth({ ...axial, ...uncertain }));
+  expect(one.effective).toBeCloseTo(3700 / 190, 12);
+  expect([one.low, one.high].map((end) => end?.toFixed(3))).toEqual(['18.704', '20.278']);
+  // Gain 0.9 on a right sensitivity: 5/0.9.
+  expect(threshold(truth({ gain: 0.9 })).effective).toBeCloseTo(5 / 0.9, 12);
+  // Ends of 4.4 and 20 mA: 16.8 mA is 12.4/15.6 of the span.
+  const loop = { at0: 4.4, at100: 20, at0Uncertainty: null, at100Uncertainty: null };
+  const left = threshold(
+    truth({ kind: 'loop', configured: 0.16, alert: 60, danger: 80, loop, ...measured(0.156) }),
+  );
+  expect(left.effective).toBeCloseTo(1240 / 15.6, 12);
+});
+
+it('votes out of service leave what the table of the method says (section 22)', () => {
+  const of = (voting: string, out: number, bypassed: PolicyFacts['bypassed']) => {
+    const size = Number(voting[3]);
+    const members = Array.from({ length: size }, (_, at) => ({
+      tag: `m${at}`,
+      group: 'G',
+      voting,
+      bypass: at < out,
+    }));
+    return truth(members, { bypassed }).groups.find((one) => one.threshold === 'danger')?.liveVoting;
+  };
+  const cases = [
+    ['2oo3', 1],
+    ['2oo2', 1],
+    ['1oo2', 1],
+    ['2oo3', 2],
+  ] as const;
+  const row = (policy: PolicyFacts['bypassed']) => cases.map(([voting, out]) => of(voting, out, policy));
+  expect(row('no-trip')).toEqual(['2oo2', 'cannot trip', '1oo1', 'cannot trip']);
+  expect(row(null)).toEqual(row('no-trip'));
+  expect(row('trip')).toEqual(['1oo2', '1oo1', 'tripped', 'tripped']);
+  expect(row('reduce')).toEqual(['2oo2', '1oo1', '1oo1', '1oo1']);
+});
+
+it('a runout of 0.75 mil real and a danger at 6.25: 6.591 at 120°, 5.5 to 7 (method, section 20)', () => {
+  // 3 mil shown at 0° less 4 at 90°, 200/160: 6.25 at 306.87° by the vectors (3·1.25, −5).
+  const slowRoll = { amplitude: 4, phase: 90, sensitivityThen: 160, now: { amplitude: 3, phase: 0 } };
+  const found = truth({ ...measured(160), slowRoll }).channels[0]!.runout!;
+  expect(found.compensated?.amplitude).toBeCloseTo(6.25, 12);
+  expect(found.compensated?.phase).toBeCloseTo(306.8698976458, 9);
+  // −ρ·cos θ + √(T² − ρ²·sin²θ) with ρ 0.75: the component at 90°, the runout at 210°.
+  const turned = { amplitude: 0.6, phase: 210, sensitivityThen: 160, now: null };
+  const shown = { amplitude: 0.9, phase: 0 };
+  const at120 = truth({ ...measured(160), slowRoll: { ...turned, phase: 120, now: shown } });
+  const [, danger] = at120.channels[0]!.runout!.thresholds;
+  expect(danger).toMatchObject({ least: 5.5, most: 7 });
+  // The component without its runout lies at atan2(−0.75·sin 120°, 1.125 − 0.75·cos 120°) = −23.413°.
+  const theta = ((120 + 23.413224446) * Math.PI) / 180;
+  expect(danger!.real).toBeCloseTo(
+    -0.75 * Math.cos(theta) + Math.sqrt(6.25 ** 2 - (0.75 * Math.sin(theta)) ** 2),
+    8,
+  );
+});

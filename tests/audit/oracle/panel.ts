@@ -24,8 +24,7 @@ export function panelOf(
 ): number | null {
   const own = ownSign(meant);
   const shown = lines.flatMap((line) => {
-    const guard = rule === 'guarded' ? (line.uncertainty ?? 0) : 0;
-    return line.indicated(meant, 1 - guard) ?? [];
+    return line.shown(meant, rule === 'guarded') ?? [];
   });
   if (shown.length === 0) return null;
   const least = early(Math.min(...shown.map((one) => own * one), c.fullScale ?? Infinity), c.resolution);

@@ -7,6 +7,9 @@ export const usualPolicy: PolicyFacts = {
   near: -2,
   far: -18,
   curve: 'monotone cubic',
+  bypassed: null,
+  faulty: null,
+  groups: [],
 };
 
 export const nothing: Evidence = {
@@ -41,6 +44,14 @@ export const plainChannel: ChannelFacts = {
   voting: null,
   bypass: false,
   coverage: null,
+  gain: null,
+  gainUncertainty: null,
+  zeroUncertainty: null,
+  loop: null,
+  batch: '',
+  sharedUncertainty: null,
+  slowRoll: null,
+  chainLength: null,
   found: { ...nothing, sensitivity: 200 },
   left: null,
   unusable: [],

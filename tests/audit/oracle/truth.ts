@@ -18,6 +18,7 @@ import {
   type NeedsAction,
 } from './needsAction.ts';
 import { evidenceNow } from './now.ts';
+import { slowRollOf, type SlowRollTruth } from './slowRoll.ts';
 
 /** Something of a workbook that no reader may use and that must be said. */
 export interface Unread {
@@ -36,6 +37,7 @@ export interface ChannelTruth {
   readonly inBypass: boolean;
   readonly verdict: Verdict;
   readonly thresholds: readonly ThresholdTruth[];
+  readonly runout: SlowRollTruth | null;
   readonly asFound: { readonly verdict: Verdict; readonly thresholds: readonly ThresholdTruth[] } | null;
 }
 
@@ -64,7 +66,7 @@ export function truthOf(
     return { facts, now, thresholds: thresholdsOf(facts, now, policy, hair) };
   });
   const channels = members.map(({ facts, thresholds }) => channelTruth(facts, thresholds, policy, hair));
-  const groups = groupsOf(members, policy, hair);
+  const groups = groupsOf(members, policy, hair).map(({ truth }) => truth);
   const attention = [
     ...members.flatMap(({ facts, now, thresholds }) => [
       ...alreadyThere(facts, now, policy, thresholds, hair),
@@ -121,6 +123,7 @@ function channelTruth(
     inBypass: facts.bypass === true,
     verdict: verdictOf(thresholds),
     thresholds,
+    runout: slowRollOf(facts, evidenceNow(facts), thresholds),
     asFound: facts.left === null ? null : found(facts.found),
   };
 }

@@ -9,7 +9,8 @@ export const mutations: Readonly<Record<string, Mutation>> = {
   'sensitivity low': (channel) => {
     const { left, found } = channel.facts;
     const low = (e: Evidence): Evidence => ({ ...e, sensitivity: (channel.facts.configured ?? NaN) * 0.5 });
-    return alter(channel, left ? { left: low(left) } : { found: low(found) });
+    // Measured ends that say otherwise would contradict it.
+    return alter(channel, { loop: null, ...(left ? { left: low(left) } : { found: low(found) }) });
   },
   'no sensitivity': (channel) => {
     const { left, found } = channel.facts;

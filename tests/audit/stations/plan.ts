@@ -1,5 +1,6 @@
 import type { ChannelFacts, Evidence, Kind, Points } from '../oracle/facts.ts';
 import type { Dice } from '../records/plan.ts';
+import { planChain } from './chainFacts.ts';
 import { detectionsOf, inDetection, unitsOf, type Units } from './units.ts';
 
 /** A level of a channel as its cell states it, in a detection of its own. */
@@ -123,12 +124,17 @@ function planChannel(dice: Dice, shared: Shared, tag: string): PlannedChannel {
   const reading = maybe(0.4, () => stated(2, amount(0.05, 1.05) * (axial ? pick([1, 1, -1]) : 1)));
   const zeroConfigured = axial ? maybe(0.92, () => short(real(-12, -8), 0.1)) : null;
   const configured = units.sensitivity;
-  const found = planEvidence(dice, shared, zeroConfigured);
+  const measured = planEvidence(dice, shared, zeroConfigured);
+  const chain = planChain(dice, kind, units, danger, measured);
+  // The sensitivity of a loop is what its ends say.
+  const byEnds = chain.loop && (configured * (chain.loop.at100 - chain.loop.at0)) / 16;
+  const found = byEnds === null ? measured : { ...measured, sensitivity: Number(byEnds.toPrecision(4)) };
   const left = maybe(0.3, () => leftEvidence(dice, planEvidence(dice, shared, zeroConfigured), found));
   const usable = ({ value, detection: own }: Stated): number | null =>
     inDetection(kind, value, own, detection);
   const level = (one: Stated | null): number | null => one && usable(one);
   const facts: ChannelFacts = {
+    ...chain,
     tag,
     machine,
     kind,

@@ -2,6 +2,7 @@ import type { GeneratorValue } from 'fast-check';
 import type { ChannelFacts, PolicyFacts } from '../oracle/facts.ts';
 import { truthOf, type Truth, type Unread } from '../oracle/truth.ts';
 import { diceOf, type Dice } from '../records/plan.ts';
+import { planVotes } from './chainFacts.ts';
 import { mutations } from './mutations.ts';
 import { planStation } from './plan.ts';
 import { noSlips, withSlips, type Slipped } from './slips.ts';
@@ -51,6 +52,7 @@ export function mutatedBook(gen: GeneratorValue): MutatedBook | undefined {
 }
 
 function bookOf(slipped: Slipped, dice: Dice): RandomBook {
+  const facts = slipped.station.channels.map((one) => one.facts);
   const policy: PolicyFacts = {
     tolerance: dice.pick([0.05, 0.05, 0.1]),
     rule: dice.pick(['guarded', 'guarded', 'simple']),
@@ -58,8 +60,8 @@ function bookOf(slipped: Slipped, dice: Dice): RandomBook {
     near: -2,
     far: -18,
     curve: dice.pick(['monotone cubic', 'linear']),
+    ...planVotes(dice, facts),
   };
-  const facts = slipped.station.channels.map((one) => one.facts);
   const unread = unreadOf(slipped);
   const truth = truthOf(facts, policy, unread);
   const settled = [-1e-6, 1e-6].every(

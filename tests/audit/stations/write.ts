@@ -1,6 +1,7 @@
 import type { Points } from '../oracle/facts.ts';
 import type { Dice } from '../records/plan.ts';
 import type { PlannedChannel } from './plan.ts';
+import { chainColumns, percent } from './chainColumns.ts';
 import type { Slipped } from './slips.ts';
 
 export type PlainCell = string | number | boolean | null;
@@ -11,10 +12,10 @@ export interface Page {
   readonly rows: readonly (readonly PlainCell[])[];
 }
 
-type Measure = 'level' | 'sensitivity' | 'volts' | 'percent';
+type Measure = 'level' | 'sensitivity' | 'volts' | 'percent' | 'current' | 'length';
 type Side = 'list' | 'settings';
 
-interface Column {
+export interface Column {
   readonly header: string;
   readonly side: Side;
   readonly value: (channel: PlannedChannel) => PlainCell;
@@ -27,8 +28,7 @@ interface Column {
   readonly detection?: (channel: PlannedChannel) => string;
 }
 
-const percent = (fraction: number | null | undefined): number | null =>
-  fraction === null || fraction === undefined ? null : Number((fraction * 100).toPrecision(6));
+const fixedUnits: Readonly<Partial<Record<Measure, string>>> = { volts: 'V', current: 'mA', length: 'm' };
 const setpoint = { measure: 'level', detection: (c: PlannedChannel) => c.detection } as const;
 
 const columns: readonly Column[] = [
@@ -128,6 +128,7 @@ const columns: readonly Column[] = [
   { header: 'Fault limit high', side: 'settings', measure: 'volts', value: (c) => c.cells.faultHigh },
   { header: 'Fault limit low', side: 'settings', measure: 'volts', value: (c) => c.cells.faultLow },
   { header: 'Resolution', side: 'settings', ...setpoint, value: (c) => c.cells.resolution },
+  ...chainColumns,
   { header: 'Voting group', side: 'settings', value: (c) => c.cells.group },
   { header: 'Voting', side: 'settings', value: (c) => c.cells.voting },
   { header: 'Bypass', side: 'settings', value: (c) => (c.cells.bypass === true ? 'yes' : null) },
@@ -206,7 +207,8 @@ function writeColumn(
       : `${channel.units.level} ${detection?.(channel) ?? ''}`.trim();
   const inColumns = station.unitsIn === 'columns' && (measure === 'level' || measure === 'sensitivity');
   const filled = channels.find((one) => cellOf(column, one) !== null) ?? channels[0];
-  const unit = measure === 'volts' ? 'V' : filled === undefined ? '' : unitOf(filled);
+  const fixed = measure && fixedUnits[measure];
+  const unit = fixed ?? (filled === undefined ? '' : unitOf(filled));
   const k = header === 'Uncertainty' ? station.headerCoverage : null;
   const bracket =
     measure === 'percent' ? (k === null ? ' (%)' : ` (%, k=${k})`) : measure ? ` (${unit})` : '';

@@ -68,6 +68,12 @@ function readings({ values }: FactOf<'readings-point-to-a-cause' | 'gap-voltage-
   );
 }
 
+const uncertaintiesOf = {
+  sensitivity: 'An uncertainty',
+  'monitor gain': 'A monitor gain uncertainty',
+  batch: 'A shared uncertainty',
+} as const;
+
 /** What looks like a slip of units, and which one, as a sentence without its end. */
 function unitSlipMessage(slip: UnitSlip): string {
   switch (slip.kind) {
@@ -86,7 +92,7 @@ function unitSlipMessage(slip: UnitSlip): string {
     case 'speed':
       return `A speed of ${amount(slip.speed, 'r/min')} is very slow for a shaft with displacement probes: it may be in thousands, or per second`;
     case 'uncertainty':
-      return `An uncertainty of ${rounded(100 * slip.uncertainty)} % is smaller than a field calibration can reach: it may be a fraction where percent is meant`;
+      return `${uncertaintiesOf[slip.of]} of ${rounded(100 * slip.uncertainty)} % is smaller than a field calibration can reach: it may be a fraction where percent is meant`;
     case 'peers':
       return (
         `Danger ${amount(slip.own.danger, slip.own.unit)} of ${slip.own.tag} and ${amount(slip.other.danger, slip.other.unit)} of ${slip.other.tag} in group '${slip.group}' differ by a factor of ${slip.factor}: ` +

@@ -110,6 +110,8 @@ function loopEnds(values: ValueRules['loop-ends-not-used']): string {
       return `The loop current at 100 % (${values.at100} mA) is not above the one at 0 % (${values.at0} mA). Check which end is which.`;
     case 'no span':
       return 'The loop currents were not used: without a full scale the span of the loop is not known. Enter the full scale.';
+    case 'not measured again':
+      return `The ends of the loop were not measured again: the lower one stays at ${amount(values.at0, 'mA')} as found, the as-left sensitivity puts the upper one at ${amount(values.at100, 'mA')}. Enter the loop currents as they are now.`;
     case 'against the sensitivity':
       return `The ends of the loop give ${amount(values.byEnds, values.unit)}, the list says ${amount(values.listed, values.unit)}. The ends were used. Measure the loop again and correct the one that is wrong.`;
   }

@@ -1,4 +1,4 @@
-import type { Channel } from '../../model/channel.ts';
+import type { Channel, MeasuredLoop } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { Obstacle } from '../../model/threshold.ts';
 import { lacksDirection } from '../lines/axialLine.ts';
@@ -35,6 +35,7 @@ export function asLeftEvidence(
     uncertainty: uncertainty ?? asFound.uncertainty,
     gapVoltage: gapVoltage ?? asFound.gapVoltage,
     zeroMeasured: axial ? zero : asFound.zeroMeasured,
+    loop: asFound.loop && loopAsLeft(asFound.loop, asFound, readings),
     recordReach: gapVoltage === null ? asFound.recordReach : null,
   };
   const ofRecords = recordEvidence(left.record, left.check, channel, policy, others);
@@ -53,6 +54,25 @@ export function asLeftEvidence(
       obstacles: [...kept, ...zeros, ...ofRecords.obstacles],
     },
     ofRecords,
+  };
+}
+
+/**
+ * The ends of a loop of which the sensitivity was measured again: the lower one as found, as it was not, the upper one where
+ * the sensitivity puts it. An uncertainty as left is that of their distance, and no less than the lower end's.
+ */
+function loopAsLeft(
+  loop: MeasuredLoop,
+  { unitsPerVolt }: Pick<Channel, 'unitsPerVolt'>,
+  { sensitivity, uncertainty }: Pick<AsLeftReadings, 'sensitivity' | 'uncertainty'>,
+): MeasuredLoop {
+  if (sensitivity === null || !loop.isAll) return loop;
+  const width = (loop.span * sensitivity) / unitsPerVolt;
+  const rest = (uncertainty ?? 0) ** 2 * width ** 2 - (loop.at0Uncertainty ?? 0) ** 2;
+  return {
+    ...loop,
+    at100: loop.at0 + width,
+    at100Uncertainty: uncertainty === null ? loop.at100Uncertainty : Math.sqrt(Math.max(0, rest)),
   };
 }
 

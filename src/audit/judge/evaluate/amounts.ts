@@ -100,12 +100,33 @@ export const fixed = {
   second: unitNamed('s'),
   day: unitNamed('day'),
   speed: unitNamed('r/min'),
+  percent: unitNamed('%'),
 } as const;
 
 /** An amount in a unit of its own dimension; its number as it stands where nothing names its unit. */
 export function inUnit(amount: Amount | null, unit: Unit): number | null {
   if (!amount) return null;
   return amount.unit ? convert(amount.value, amount.unit, unit) : amount.value;
+}
+
+/**
+ * An amount that is in its range, in a unit of its own dimension; `null` where none is given, or with a warning where it is
+ * below `least` or above `most`, both in that unit.
+ */
+export function inRange(
+  amount: Amount | null,
+  column: string,
+  unit: Unit,
+  [least, most]: readonly [number, number],
+  { diagnostics }: Pick<AmountContext, 'diagnostics'>,
+): Amount | null {
+  const value = inUnit(amount, unit);
+  if (amount === null || value === null || (value >= least && value <= most)) return amount;
+  const kind = value < least ? 'at least' : 'at most';
+  const own = amount.unit ?? unit;
+  const bound = { kind, than: convert(value < least ? least : most, unit, own) } as const;
+  const values = { header: nameOfColumn(column), value: amount.value, unit: own.text, bound };
+  return diagnostics.add('channels', column, 'value-out-of-range', { kind: 'bound', ...values });
 }
 
 /** The present reading in the channel's unit: a size, which is never negative, but for a position or a loop. */

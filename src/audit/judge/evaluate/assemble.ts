@@ -10,6 +10,7 @@ import {
   counterLevel,
   fixed,
   growthPerDay,
+  inRange,
   inUnit,
   level,
   readingOf,
@@ -18,7 +19,7 @@ import {
 import { commonUnits } from './commonUnits.ts';
 import type { Diagnostics, TableDiagnostic } from './diagnostics.ts';
 import { loopOf } from './loopEnds.ts';
-import { expanded, gainUncertaintyOf, uncertainties, usualCoverage } from './uncertainty.ts';
+import { expandedIn, gainUncertaintyOf, uncertainties, usualCoverage } from './uncertainty.ts';
 import { vectorsOf } from './vectors.ts';
 import { faultLimitsOf, gapVoltageOf, zeroVoltages } from './voltages.ts';
 
@@ -82,6 +83,9 @@ export function assemble(
   };
   if (!axial) noteCounter(settings, diagnostics);
   const coverage = { given: row.coverage?.value ?? usualCoverage, wanted: policy.coverage };
+  const zeroUncertainty = axial
+    ? inRange(row.zeroUncertainty, 'zeroUncertainty', fixed.volt, zeroUncertainties, context)
+    : null;
   const channel: Channel = {
     kind,
     unit,
@@ -92,8 +96,8 @@ export function assemble(
     unitsPerVolt,
     ...uncertainties(row, measured, coverage, diagnostics),
     gain: settings.gain?.value ?? 1,
-    gainUncertainty: gainUncertaintyOf(settings, coverage, diagnostics),
-    zeroUncertainty: expanded(inUnit(axial ? row.zeroUncertainty : null, fixed.volt), coverage),
+    gainUncertainty: gainUncertaintyOf(settings, row, policy.coverage, diagnostics),
+    zeroUncertainty: expandedIn(zeroUncertainty, fixed.volt, row, policy.coverage),
     loop: null,
     batch: row.batch,
     alert: level(context, 'settings', 'alert', settings.alert),
@@ -126,10 +130,12 @@ export function assemble(
     bypass: settings.bypass,
     notCompared,
   };
-  const whole =
-    kind === 'loop' ? { ...channel, loop: loopOf(row, channel, policy, coverage, diagnostics) } : channel;
+  const whole = kind === 'loop' ? { ...channel, loop: loopOf(row, channel, policy, diagnostics) } : channel;
   return diagnostics.invalid(axial) ? finished(null, []) : finished(whole, missingOfPosition(whole));
 }
+
+/** V: what is above is no uncertainty of a zero voltage, rather one in mV; our choice, no source. */
+const zeroUncertainties = [0, 5] as const;
 
 function joined(one: readonly Obstacle[], other: readonly Obstacle[]): readonly Obstacle[] {
   if (other.length === 0) return one;

@@ -2,9 +2,17 @@ import { loopDefaults } from '../../../method/loop.ts';
 import type { Channel, MeasuredLoop } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
-import { fixed, inUnit } from './amounts.ts';
+import { fixed, inRange, inUnit } from './amounts.ts';
 import type { Diagnostics } from './diagnostics.ts';
-import { type Coverage, expanded } from './uncertainty.ts';
+import { expandedIn } from './uncertainty.ts';
+
+/** mA: what lies outside is a current in another unit, such as 0.004 A; our choice, no source. */
+const currents = {
+  loopAtZero: [0.1, 100],
+  loopAtSpan: [0.1, 100],
+  loopAtZeroUncertainty: [0, 5],
+  loopAtSpanUncertainty: [0, 5],
+} as const;
 
 /**
  * The measured ends of a channel's current loop; `null` where none was measured, or with a warning where they can't be used.
@@ -13,11 +21,15 @@ import { type Coverage, expanded } from './uncertainty.ts';
 export function loopOf(
   row: ChannelRow,
   channel: Channel,
-  { tolerance }: Policy,
-  coverage: Coverage,
+  { tolerance, coverage }: Policy,
   diagnostics: Diagnostics,
 ): MeasuredLoop | null {
-  const [at0, at100] = [inUnit(row.loopAtZero, fixed.milliampere), inUnit(row.loopAtSpan, fixed.milliampere)];
+  const current = (column: keyof typeof currents) =>
+    inRange(row[column], column, fixed.milliampere, currents[column], { diagnostics });
+  const [at0, at100] = [
+    inUnit(current('loopAtZero'), fixed.milliampere),
+    inUnit(current('loopAtSpan'), fixed.milliampere),
+  ];
   if (at0 === null && at100 === null) return null;
   if (at0 === null || at100 === null) {
     const [column, which] =
@@ -49,13 +61,13 @@ export function loopOf(
       );
     }
   }
-  const uncertaintyOf = (amount: ChannelRow['loopAtZeroUncertainty']) =>
-    expanded(inUnit(amount, fixed.milliampere), coverage);
+  const uncertaintyOf = (column: 'loopAtZeroUncertainty' | 'loopAtSpanUncertainty') =>
+    expandedIn(current(column), fixed.milliampere, row, coverage);
   return {
     at0,
     at100,
-    at0Uncertainty: uncertaintyOf(row.loopAtZeroUncertainty),
-    at100Uncertainty: uncertaintyOf(row.loopAtSpanUncertainty),
+    at0Uncertainty: uncertaintyOf('loopAtZeroUncertainty'),
+    at100Uncertainty: uncertaintyOf('loopAtSpanUncertainty'),
     span,
     isAll,
   };

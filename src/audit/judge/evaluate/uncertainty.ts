@@ -1,6 +1,7 @@
 import type { ValueRules } from '../../model/rules/cellRules.ts';
 import { atCoverage } from '../../../method/uncertainty.ts';
-import { convert } from '../../../units/unit.ts';
+import { convert, type Unit } from '../../../units/unit.ts';
+import { fixed, inUnit } from './amounts.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';
 import type { ChannelRow } from '../../read/rows/channelRow.ts';
 import type { SettingsRow } from '../../read/rows/settingsRow.ts';
@@ -34,13 +35,15 @@ export function uncertaintyOf(
 
 /** The whole uncertainty and the part of it that the batch shares; a part above the whole can't be, and is not used. */
 export function uncertainties(
-  row: Pick<ChannelRow, 'uncertainty' | 'sharedUncertainty'>,
+  row: Pick<ChannelRow, 'uncertainty' | 'sharedUncertainty' | 'rowCoverage'>,
   measured: Amount,
   coverage: Coverage,
   diagnostics: Pick<Diagnostics, 'add'>,
 ): { readonly uncertainty: number | null; readonly sharedUncertainty: number | null } {
   const uncertainty = uncertaintyOf(row.uncertainty, measured, 'uncertainty', coverage, diagnostics);
-  const shared = uncertaintyOf(row.sharedUncertainty, measured, 'sharedUncertainty', coverage, diagnostics);
+  // A part is stated as its whole is, unless its own header says otherwise.
+  const ofShared = { ...coverage, given: givenFor(row, row.sharedUncertainty) ?? coverage.given };
+  const shared = uncertaintyOf(row.sharedUncertainty, measured, 'sharedUncertainty', ofShared, diagnostics);
   if (shared === null || shared <= (uncertainty ?? 0) * (1 + 1e-12))
     return { uncertainty, sharedUncertainty: shared };
   const values = { kind: 'shared above the whole', shared, whole: uncertainty } as const;
@@ -56,18 +59,31 @@ export interface Coverage {
   readonly wanted: number;
 }
 
-/** An uncertainty in the unit of its quantity at the wanted coverage factor. */
-export function expanded(uncertainty: number | null, { given, wanted }: Coverage): number | null {
-  return uncertainty === null ? null : atCoverage(uncertainty, given, wanted);
+/** The coverage factor of an uncertainty by its row, else by its own header; `null` where neither names one. */
+function givenFor({ rowCoverage }: Pick<ChannelRow, 'rowCoverage'>, amount: Amount | null): number | null {
+  return rowCoverage?.value ?? amount?.coverage ?? null;
+}
+
+/** An amount in a unit at the wanted coverage factor: stated at its row's, at its header's, or at the usual one. */
+export function expandedIn(
+  amount: Amount | null,
+  unit: Unit,
+  row: Pick<ChannelRow, 'rowCoverage'>,
+  wanted: number,
+): number | null {
+  const value = inUnit(amount, unit);
+  return value === null ? null : atCoverage(value, givenFor(row, amount) ?? usualCoverage, wanted);
 }
 
 /** The expanded uncertainty of the monitor's gain as a fraction of it; `null`, with a warning, where it is 100 % or more. */
 export function gainUncertaintyOf(
   { gainUncertainty }: Pick<SettingsRow, 'gainUncertainty'>,
-  coverage: Coverage,
+  row: Pick<ChannelRow, 'rowCoverage'>,
+  wanted: number,
   diagnostics: Pick<Diagnostics, 'add'>,
 ): number | null {
-  const fraction = expanded(gainUncertainty && gainUncertainty.value / 100, coverage);
+  const percent = expandedIn(gainUncertainty, fixed.percent, row, wanted);
+  const fraction = percent === null ? null : percent / 100;
   if (fraction === null || fraction < 1) return fraction;
   const values = { kind: 'uncertainty too large', fraction } as const;
   return diagnostics.add('settings', 'gainUncertainty', 'value-out-of-range', values);

@@ -30,7 +30,7 @@ export function asLeftRules(twice: AuditedTwice, say: Say, block: Say): void {
   });
 }
 
-function notReadAgain({ found, readings }: AuditedTwice, say: Say, block: Say): void {
+function notReadAgain({ found, readings, channel }: AuditedTwice, say: Say, block: Say): void {
   const note = (column: string, fact: Fact) => {
     say({ ...fact, table: 'channels', column });
   };
@@ -44,6 +44,11 @@ function notReadAgain({ found, readings }: AuditedTwice, say: Say, block: Say): 
   }
   if (kind === 'radial' && gapVoltage !== null && readings.gapVoltage === null) {
     note('asLeftGapVoltage', factOf('as-left-gap-voltage-missing', 'note', { gapVoltage }));
+  }
+  const { loop } = channel;
+  if (loop?.isAll === true && readings.sensitivity !== null) {
+    const { at0, at100 } = loop;
+    note('loopAtZero', factOf('loop-ends-not-used', 'note', { kind: 'not measured again', at0, at100 }));
   }
   if (kind === 'axial' && readings.zero === null) {
     const fact = factOf('as-left-zero-not-measured', 'warning', {});

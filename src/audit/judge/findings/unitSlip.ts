@@ -97,9 +97,20 @@ function speedSlip({ speed, kind }: Channel, say: Say): void {
   say(slip('channels', 'speed', { kind: 'speed', speed }));
 }
 
-function uncertaintySlip({ uncertainty }: Channel, say: Say): void {
-  if (uncertainty === null || uncertainty >= 0.001) return;
-  say(slip('channels', 'uncertainty', { kind: 'uncertainty', uncertainty }));
+/** Least uncertainties, as fractions, that are reached in the field; common practice, no source. */
+const leastUncertainty = 0.001;
+const leastOfGain = 0.0005;
+
+/** A gain known for certain, or nothing shared, may be stated: 0 is no slip of these two. */
+function uncertaintySlip({ uncertainty, gainUncertainty, sharedUncertainty }: Channel, say: Say): void {
+  const kind = 'uncertainty';
+  if (uncertainty !== null && uncertainty < leastUncertainty)
+    say(slip('channels', 'uncertainty', { kind, of: 'sensitivity', uncertainty }));
+  if (gainUncertainty !== null && gainUncertainty > 0 && gainUncertainty < leastOfGain)
+    say(slip('settings', 'gainUncertainty', { kind, of: 'monitor gain', uncertainty: gainUncertainty }));
+  const sharesAll = sharedUncertainty === uncertainty;
+  if (sharedUncertainty !== null && sharedUncertainty > 0 && sharedUncertainty < leastOfGain && !sharesAll)
+    say(slip('channels', 'sharedUncertainty', { kind, of: 'batch', uncertainty: sharedUncertainty }));
 }
 
 function slip(table: Statement['table'], column: string, values: UnitSlip): Statement {

@@ -72,20 +72,31 @@ export function membersOut(members: readonly Member[], policy: OutPolicies): Mem
     const because = member.bypass === true ? 'bypassed' : member.faulty ? 'faulty' : null;
     if (because === null) return [];
     const { tag } = member;
-    const ofGroup = entryOf(members, policy)?.[because] ?? null;
-    const said = ofGroup ?? policy[because];
-    const saidBy = ofGroup !== null ? 'group' : said !== null ? 'site' : null;
-    return [{ tag, because, policy: said ?? 'no-trip', saidBy }];
+    const [first = member] = members;
+    const { vote, saidBy } = voteSaid(first, because, policy);
+    return [{ tag, because, policy: vote ?? 'no-trip', saidBy }];
   });
 }
 
+/** What the policy says of the vote of a member that is out: of its group itself, else of the site; `null`: nothing. */
+export function voteSaid(
+  of: Pick<Member, 'machine' | 'group'>,
+  because: MemberOut['because'],
+  policy: OutPolicies,
+): { readonly vote: OutPolicy | null; readonly saidBy: MemberOut['saidBy'] } {
+  const ofGroup = entryOf(of, policy)?.[because] ?? null;
+  const vote = ofGroup ?? policy[because];
+  return { vote, saidBy: ofGroup !== null ? 'group' : vote !== null ? 'site' : null };
+}
+
 /** What the policy says of this group itself: by machine and name, else by its name alone. */
-function entryOf(members: readonly Member[], { groups }: OutPolicies): Policy['groups'][number] | undefined {
-  const [first] = members;
-  const of = groups.filter(({ group }) => same(group, first?.group ?? ''));
+function entryOf(
+  { machine: own, group: name }: Pick<Member, 'machine' | 'group'>,
+  { groups }: OutPolicies,
+): Policy['groups'][number] | undefined {
+  const of = groups.filter(({ group }) => same(group, name));
   return (
-    of.find(({ machine }) => machine !== '' && same(machine, first?.machine ?? '')) ??
-    of.find(({ machine }) => machine === '')
+    of.find(({ machine }) => machine !== '' && same(machine, own)) ?? of.find(({ machine }) => machine === '')
   );
 }
 

@@ -79,9 +79,9 @@ export function channelReplay(settings: ReplaySettings): ChannelReplay {
     interval = median(early.map(({ utc }) => utc));
     maxGap = settings.maxGap ?? (interval === null ? null : gapFactor * interval);
     const from = (correctedAt - origin) / 1000;
-    watches = thresholds.map((threshold) =>
-      watch(threshold, chain, from, { maxGap: maxGap ?? Infinity, between }),
-    );
+    const setting = { maxGap: maxGap ?? Infinity, between };
+    // Where nothing acted the record is drawn whole, by its first threshold.
+    watches = thresholds.map((threshold, at) => watch(threshold, chain, from, setting, at === 0));
     for (const { utc, reading } of early) pass(utc, reading);
   };
   const pass = (utc: number, reading: number): void => {
@@ -135,6 +135,7 @@ function watch(
   { first: before, later }: ChainOverTime,
   from: number,
   { maxGap, between }: { readonly maxGap: number; readonly between: 'line' | 'hold' },
+  drawnWhole: boolean,
 ): Watch {
   const { setpoint, delay } = threshold;
   const sign = setpoint < 0 ? -1 : 1;
@@ -145,7 +146,7 @@ function watch(
   };
   const levels = [sign * setpoint, should.level, ...should.later.map(({ level }) => level)];
   const lowest = Math.min(...levels);
-  const drawn = timeline();
+  const drawn = timeline(drawnWhole);
   const over: Replay = replayInOrder({ level: sign * setpoint, later: [] }, should, {
     delay,
     maxGap,

@@ -87,12 +87,18 @@ export interface Timeline {
   readonly points: () => Drawn[];
 }
 
-/** Keeps the readings about an event, or all of them, thinned, where there is none. */
-export function timeline(): Timeline {
-  const whole = thinned(stretches);
-  const ring: Drawn[] = [];
+/** Keeps the readings about an event, and where there is none all of them, thinned, if `asked`. */
+export function timeline(asked: boolean): Timeline {
+  const whole = asked ? thinned(stretches) : null;
+  const [times, readings] = [new Float64Array(around), new Float64Array(around)];
+  let kept = 0;
   let after: Thinned | null = null;
   let [next, left] = [0, Infinity];
+  const before = (): Drawn[] =>
+    Array.from({ length: kept }, (_, at) => {
+      const place = (next - kept + at + around) % around;
+      return { time: times[place] ?? NaN, reading: readings[place] ?? NaN };
+    });
   return {
     sample: (time, reading) => {
       if (after) {
@@ -101,9 +107,11 @@ export function timeline(): Timeline {
         after.add(time, reading);
         return;
       }
-      whole.add(time, reading);
-      ring[next] = { time, reading };
+      whole?.add(time, reading);
+      times[next] = time;
+      readings[next] = reading;
       next = (next + 1) % around;
+      if (kept < around) kept++;
     },
     begin: () => {
       after ??= thinned(stretches);
@@ -112,6 +120,6 @@ export function timeline(): Timeline {
     end: () => {
       left = Math.min(left, around);
     },
-    points: () => (after ? [...ring.slice(next), ...ring.slice(0, next), ...after.points()] : whole.points()),
+    points: () => (after ? [...before(), ...after.points()] : (whole?.points() ?? [])),
   };
 }

@@ -68,6 +68,8 @@ type LoopEndsTrouble =
   | { readonly kind: 'one missing'; readonly which: 'at 0 %' | 'at 100 %' }
   | { readonly kind: 'not rising'; readonly at0: number; readonly at100: number }
   | { readonly kind: 'no span' }
+  /** The lower end as found, and the upper one by the sensitivity as left. */
+  | { readonly kind: 'not measured again'; readonly at0: number; readonly at100: number }
   /** Sensitivities in `unit`, the one by the ends and the listed one. */
   | {
       readonly kind: 'against the sensitivity';

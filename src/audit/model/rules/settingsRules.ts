@@ -57,7 +57,12 @@ export type UnitSlip =
       readonly is: 'too small' | 'too large';
     }
   | { readonly kind: 'speed'; /** r/min. */ readonly speed: number }
-  | { readonly kind: 'uncertainty'; /** As a fraction. */ readonly uncertainty: number }
+  | {
+      readonly kind: 'uncertainty';
+      readonly of: 'sensitivity' | 'monitor gain' | 'batch';
+      /** As a fraction. */
+      readonly uncertainty: number;
+    }
   | {
       readonly kind: 'peers';
       readonly group: string;

@@ -19,6 +19,8 @@ export interface ChannelRow {
   readonly measured: Amount | null;
   readonly uncertainty: Amount | null;
   readonly coverage: Amount | null;
+  /** The coverage factor that the row itself states, for all of its uncertainties. */
+  readonly rowCoverage: Amount | null;
   /** The part of the uncertainty that its batch shares, expanded like the uncertainty. */
   readonly sharedUncertainty: Amount | null;
   /** What it was calibrated with or made from; empty where nothing stands there. */
@@ -101,6 +103,7 @@ export function channelRowReader(table: FoundTable): (row: number) => ChannelRow
       measured: read.amount('measured'),
       uncertainty: read.amount('uncertainty'),
       coverage: coverage ?? headerCoverage,
+      rowCoverage: coverage,
       sharedUncertainty: read.amount('sharedUncertainty'),
       batch: read.text('batch'),
       gapVoltage: read.amount('gapVoltage'),

@@ -17,6 +17,8 @@ import { meaningOf, type Words } from './words.ts';
 export interface Amount {
   readonly value: number;
   readonly unit: Unit | null;
+  /** Of an uncertainty: the coverage factor that the header of its column names. */
+  readonly coverage?: number;
 }
 
 /** Reads the cells of one table's rows by their meaning. What is wrong with the present row gathers in `diagnostics`. */
@@ -115,7 +117,8 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
         tell(id, 'value-not-a-number', 'warning', { kind: 'percentage', header, value: read.value });
         return null;
       }
-      return { value: read.value, unit };
+      const { coverage } = source.column;
+      return coverage === undefined ? { value: read.value, unit } : { value: read.value, unit, coverage };
     },
     day(id) {
       const source = sources.get(id);

@@ -35,6 +35,8 @@ export function timeReader({ zone, dates }: TrendClock): TimeReader {
   let fault: TimeFault | null = null;
   let [dayText, dayOfText] = ['', NaN];
   let [quarter, candidates]: [number, readonly number[]] = [NaN, []];
+  // In a long table one instant stands in many rows.
+  let [lastText, lastTime, lastOther, lastLocal] = ['', NaN, NaN, NaN];
 
   const none = (why: TimeFault): number => {
     fault = why;
@@ -92,7 +94,15 @@ export function timeReader({ zone, dates }: TrendClock): TimeReader {
       [other, local, fault] = [NaN, NaN, null];
       const cell = date === null ? clock : joined(date, clock);
       if (cell === null || isBlank(cell)) return none('blank');
-      if (typeof cell === 'string') return byText(cell.trim());
+      if (typeof cell === 'string') {
+        if (cell === lastText && date === null) {
+          [other, local] = [lastOther, lastLocal];
+          return lastTime;
+        }
+        const time = byText(cell.trim());
+        if (!Number.isNaN(time)) [lastText, lastTime, lastOther, lastLocal] = [cell, time, other, local];
+        return time;
+      }
       local = dateOf(cell);
       return Number.isNaN(local) ? none('no time') : byZone();
     },

@@ -19,8 +19,8 @@ const firstLines = 2_000;
  */
 export function csvStream(pieces: () => Iterable<Uint8Array>): CsvStream {
   const first: string[] = [];
-  for (const line of linesOf(pieces())) {
-    first.push(line);
+  for (const whole of wholeLines(pieces())) {
+    for (const line of linesIn(whole)) if (first.length < firstLines) first.push(line);
     if (first.length === firstLines) break;
   }
   const { separator, body } = separatorOf(first.join('\n'));
@@ -32,9 +32,12 @@ export function csvStream(pieces: () => Iterable<Uint8Array>): CsvStream {
     plainText: { decimal: decimalMark(sample, separator) },
     *rows() {
       let left = skipped;
-      for (const line of linesOf(pieces()))
-        if (left > 0) left--;
-        else yield fieldsOf(line, separator);
+      for (const whole of wholeLines(pieces())) {
+        const nextRow = rowsOf(whole, separator);
+        for (let row = nextRow(); row !== null; row = nextRow())
+          if (left > 0) left--;
+          else yield row;
+      }
     },
   };
 }
@@ -46,28 +49,73 @@ function fieldsOf(line: string, separator: Separator): readonly Cell[] {
   return fields;
 }
 
-/** The lines of a text, ended by CR LF, LF or CR, in UTF-8 or, with a byte order mark, UTF-16. */
-function* linesOf(pieces: Iterable<Uint8Array>): Generator<string, void, void> {
+/**
+ * Hands out the rows of whole lines one by one, `null` after the last, each field cut straight from the text unless its line
+ * holds quotes or lone carriage returns. A function and no generator: millions of rows go through it.
+ */
+function rowsOf(text: string, separator: Separator): () => readonly Cell[] | null {
+  // Where the next of each stands; the end of the text where none does.
+  const next = (what: string, from: number): number => {
+    const at = text.indexOf(what, from);
+    return at < 0 ? text.length : at;
+  };
+  let [from, quote, lone, parting] = [0, next('"', 0), next('\r', 0), next(separator, 0)];
+  const waiting: string[] = [];
+  return () => {
+    if (waiting.length > 0) return fieldsOf(waiting.shift() ?? '', separator);
+    if (from >= text.length) return null;
+    const [start, end] = [from, next('\n', from)];
+    from = end + 1;
+    const stop = end > start && text.charCodeAt(end - 1) === carriageReturn ? end - 1 : end;
+    if (quote < start) quote = next('"', start);
+    if (lone < start) lone = next('\r', start);
+    if (parting < start) parting = next(separator, start);
+    if (quote < stop || lone < stop) {
+      const [first = '', ...others] = text.slice(start, stop).split('\r');
+      waiting.push(...others);
+      return fieldsOf(first, separator);
+    }
+    if (stop === start) return [];
+    const fields: string[] = [];
+    let field = start;
+    for (; parting < stop; parting = next(separator, field)) {
+      fields.push(text.slice(field, parting));
+      field = parting + 1;
+    }
+    fields.push(text.slice(field, stop));
+    return fields;
+  };
+}
+
+function* linesIn(text: string): Generator<string, void, void> {
+  for (let from = 0; from < text.length;) {
+    const found = text.indexOf('\n', from);
+    const end = found < 0 ? text.length : found;
+    const stop = end > from && text.charCodeAt(end - 1) === carriageReturn ? end - 1 : end;
+    yield* text.slice(from, stop).split('\r');
+    from = end + 1;
+  }
+}
+
+const carriageReturn = 13;
+
+/** A text in pieces of whole lines, ended by CR LF, LF or CR, in UTF-8 or, with a byte order mark, UTF-16. */
+function* wholeLines(pieces: Iterable<Uint8Array>): Generator<string, void, void> {
   let decoder: TextDecoder | null = null;
   let rest = '';
   for (const piece of pieces) {
     decoder ??= new TextDecoder(encodingOf(piece), { fatal: true });
     const text = rest + decoded(decoder, piece);
-    let from = 0;
-    for (let end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', from)) {
-      const line = text.slice(from, text.charCodeAt(end - 1) === 13 && end > from ? end - 1 : end);
-      if (line.includes('\r')) yield* line.split('\r');
-      else yield line;
-      from = end + 1;
-    }
-    rest = text.slice(from);
+    const end = text.lastIndexOf('\n') + 1;
+    if (end > 0) yield text.slice(0, end);
+    rest = text.slice(end);
     if (rest.length > longestLine)
       throw new FileRefused(
         'A line of the file is longer than a million characters: it is no table of text.',
       );
   }
   if (decoder) rest += decoded(decoder, new Uint8Array(0), false);
-  if (rest !== '') yield* (rest.endsWith('\r') ? rest.slice(0, -1) : rest).split('\r');
+  if (rest !== '') yield rest;
 }
 
 const longestLine = 1_000_000;

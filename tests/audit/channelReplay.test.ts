@@ -64,7 +64,7 @@ describe('what came of a threshold (by hand)', () => {
   });
 
   it('of the counter direction is watched upside down', () => {
-    const counter = { thresholds: [{ name: 'counterDanger' as const, setpoint: -4, delay: 3 }] };
+    const counter = { thresholds: [{ name: 'counter danger' as const, setpoint: -4, delay: 3 }] };
     expect(outcome([0, -8, -8], 10, counter)).toEqual(['late', 8, 7]);
     expect(outcome([0, 8, 8], 10, counter)).toEqual(['not reached', null, null]);
     expect(outcome([0, 0, -8, -8], 1, counter)[0]).toBe('not known');

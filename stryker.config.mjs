@@ -9,6 +9,7 @@ const audit = [
   'policy',
   'rows',
   'pairedRows',
+  'evaluated',
   'timeReader',
   'groups',
   'chances',

@@ -190,7 +190,7 @@ describe('voltages', () => {
       { zeroConfigured: configured === null ? null : volts(configured) },
     );
     const diagnostics = new Diagnostics(rows());
-    const found = zeroVoltages('axial', row, settings, parsePolicy(of), diagnostics);
+    const found = zeroVoltages('axial', row, settings, policy, diagnostics);
     return [found.zeroMeasured, found.zeroConfigured, ...told(diagnostics)];
   };
 
@@ -203,8 +203,6 @@ describe('voltages', () => {
     expect(zeros(9.7, -10)).toEqual([9.7, -10, 'zero-voltage-positive channels zeroMeasured value']);
     expect(zeros(-10, 10)).toEqual([-10, 10, 'zero-voltage-positive settings zeroConfigured value']);
     expect(zeros(0, 0)).toEqual([0, 0]);
-    // A rack whose linear span is above 0 has zeros above 0.
-    expect(zeros(9.7, 10, 'toward', { linearVolts: { near: 10, far: -10 } })).toEqual([9.7, 10]);
     const { row, settings } = rows({ zeroMeasured: volts(-9.7) }, { zeroConfigured: volts(-10) });
     const none = { zeroConfigured: null, zeroMeasured: null };
     expect(zeroVoltages('radial', row, settings, policy, new Diagnostics(rows()))).toEqual(none);
@@ -212,9 +210,9 @@ describe('voltages', () => {
   });
 
   it('of a gap have their sign, in V', () => {
-    const gap = (given: Amount | null, column: 'gapVoltage' | 'asLeftGapVoltage' = 'gapVoltage', of = {}) => {
+    const gap = (given: Amount | null, column: 'gapVoltage' | 'asLeftGapVoltage' = 'gapVoltage') => {
       const diagnostics = new Diagnostics(rows());
-      const found = gapVoltageOf(given, column, parsePolicy(of), diagnostics);
+      const found = gapVoltageOf(given, column, policy, diagnostics);
       return [
         found,
         ...diagnostics.all.map(({ column: at, values }) => `${at} ${(values as { which: string }).which}`),
@@ -229,7 +227,6 @@ describe('voltages', () => {
     ]);
     expect(gap(volts(10))).toEqual([null, 'gapVoltage as found']);
     expect(gap(volts(10), 'asLeftGapVoltage')).toEqual([null, 'asLeftGapVoltage as left']);
-    expect(gap(volts(10), 'gapVoltage', { linearVolts: { near: 10, far: -10 } })).toEqual([10]);
   });
 
   it('of fault limits may stand either way round, or one alone', () => {

@@ -179,12 +179,7 @@ describe('an uncertainty', () => {
 
 describe('voltages', () => {
   const volts = (value: number) => amount(value, 'V');
-  const zeros = (
-    measured: number | null,
-    configured: number | null,
-    direction: string | null = 'toward',
-    of = {},
-  ) => {
+  const zeros = (measured: number | null, configured: number | null, direction: string | null = 'toward') => {
     const { row, settings } = rows(
       { direction, zeroMeasured: measured === null ? null : volts(measured) },
       { zeroConfigured: configured === null ? null : volts(configured) },

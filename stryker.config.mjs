@@ -16,6 +16,7 @@ const audit = [
   'corrections',
   'channelReplay',
   'recordedChannel',
+  'runUps',
   'recordUpAndDown',
   'runout',
   'chainLength',

@@ -93,6 +93,41 @@ describe('the chances of a group (worked by hand and by simulation, independent 
     expect(danger(cast, { bypassed: 'trip' }).chance).toBeNull();
   });
 
+  it('of one current loop is that of the loop, whose ends both hang on the current at 0 %', () => {
+    const ends = ['at 0 %', 'at 100 %'].flatMap((end) => [
+      `Loop current ${end} (mA)`,
+      `Loop current ${end} uncertainty (mA)`,
+    ]);
+    const { groups, machines } = audit(
+      book(
+        [
+          'Channels',
+          [
+            ['Tag', 'Machine', 'Kind', 'Measured sensitivity', 'Unit', ...ends, 'Limit (mm/s)'],
+            ['L1', 'K-1', 'loop', 0.8, 'mA/(mm/s)', 4.05, 0.04, 19.8, 0.04, 7.17],
+          ],
+        ],
+        [
+          'Monitor',
+          [
+            [
+              ...['Tag', 'Configured sensitivity', 'Unit', 'Alert (mm/s)', 'Danger (mm/s)'],
+              ...['Full scale (mm/s)', 'Group', 'Voting'],
+            ],
+            ['L1', 0.8, 'mA/(mm/s)', 5, 7.1, 20, 'G', '1oo1'],
+          ],
+        ],
+      ),
+      { now },
+    );
+    const { chance } = groups.find(({ threshold }) => threshold === 'danger')!;
+    // Φ((7.1492 − 7.17)/u), u² = u_A² − 2·7.17·u_AB + 7.17²·u_B², worked apart from this code.
+    expect(chance?.later).toBeCloseTo(0.13261134106524597, 9);
+    expect(machines[0]?.any).toBeCloseTo(0.13261134106524597, 9);
+    expect(chance?.low).toBeCloseTo(7.111821812762561, 3);
+    expect(chance?.high).toBeCloseTo(7.186517334368791, 3);
+  });
+
   it('names members that were taken as exact', () => {
     const rows = three('Lot 7');
     expect(

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { axialBand } from '../../src/method/axial/threshold.ts';
-import { uncertainZeroBand, positionChances } from '../../src/method/axial/uncertainZero.ts';
-import { loopEffective, loopRatio, loopReading } from '../../src/method/loop.ts';
-import { ratioBand, ratioBeyond } from '../../src/method/ratio/ratio.ts';
+import { uncertainZeroBand, positionChances, positionRatio } from '../../src/method/axial/uncertainZero.ts';
+import { loopDefaults, loopEffective, loopRatio, loopReading } from '../../src/method/loop.ts';
+import { productSpread, ratioBand, ratioBeyond, ratioSpread } from '../../src/method/ratio/ratio.ts';
 import '../seed.ts';
 import { normals } from './late/normals.ts';
+import { UGLY } from './ranges.ts';
 
 const a = fc.double({ min: -5000, max: 5000, noNaN: true });
 const b = fc.double({ min: 50, max: 500, noNaN: true });
@@ -84,14 +85,43 @@ describe('an uncertain ratio', () => {
   it('refuses a denominator that may be 0, and ugly numbers', () => {
     const good = { a: 10, b: 5, ua: 1, ub: 1, uab: 0 };
     expect(ratioBand({ ...good, ub: 2.5 }, 2).low).toBeNaN();
-    for (const bad of [{ b: 0 }, { b: -1 }, { a: NaN }, { ua: -1 }, { ub: NaN }, { uab: Infinity }]) {
-      expect(ratioBand({ ...good, ...bad }, 2).low).toBeNaN();
+    const ugly = [
+      { b: 0 },
+      { b: -1 },
+      { b: -5 },
+      { a: NaN },
+      { a: Infinity },
+      { ua: -1 },
+      { ub: NaN },
+      { ub: -1 },
+    ];
+    for (const bad of [...ugly, { uab: Infinity }]) {
+      expect(ratioBand({ ...good, ...bad }, 2)).toEqual({ low: NaN, high: NaN });
       expect(ratioBeyond({ ...good, ...bad }, 1)).toBeNaN();
     }
+    for (const bad of ugly)
+      expect(ratioSpread({ ...good, ...bad })).toEqual({ first: NaN, second: NaN, mean: NaN });
+    expect(ratioSpread({ ...good, ub: 0 }).first).toBeCloseTo(0.2, 12);
     expect(ratioBand(good, 0).low).toBeNaN();
     expect(ratioBand({ a: 0, b: 5, ua: 0, ub: 1, uab: 0 }, 2)).toEqual({ low: -0, high: 0 });
     expect(ratioBeyond({ a: 10, b: 5, ua: 0, ub: 0, uab: 0 }, 2)).toBe(0);
     expect(ratioBeyond({ a: 10, b: 5, ua: 0, ub: 0, uab: 0 }, 1.9)).toBe(1);
+  });
+
+  it('about 0, and from 0 on (by hand)', () => {
+    // T²·(25 − 4) = 4; then 21·T² = 20·T.
+    const about = ratioBand({ a: 0, b: 5, ua: 1, ub: 1, uab: 0 }, 2);
+    expect(about.low).toBeCloseTo(-2 / Math.sqrt(21), 12);
+    expect(about.high).toBeCloseTo(2 / Math.sqrt(21), 12);
+    const from = ratioBand({ a: 2, b: 5, ua: 1, ub: 1, uab: 0 }, 2);
+    expect(from.low).toBeCloseTo(0, 12);
+    expect(from.high).toBeCloseTo(20 / 21, 12);
+  });
+
+  it('and a product: 3 ± 0.1 times 2 ± 0.2 (by hand)', () => {
+    const { first, second } = productSpread(3, 0.1, 2, 0.2);
+    expect(first).toBeCloseTo(Math.sqrt(0.04 + 0.36), 12);
+    expect(second).toBeCloseTo(Math.sqrt(0.04 + 0.36 + 0.0004), 12);
   });
 
   it('of a position is later and at rest on the setpoint’s own side: mirrored setpoints have the same chances', () => {
@@ -116,6 +146,45 @@ describe('an uncertain ratio', () => {
       }),
     );
   });
+
+  it('of a position whose zero is exact acts at rest for certain or not at all (by hand)', () => {
+    const of = (zeroMeasured: number) =>
+      positionChances(
+        {
+          ...{ setpoint: 2.5, configured: 200, measured: 190, zeroConfigured: -10, zeroMeasured },
+          ...{ direction: 'toward' as const, uncertainty: 0.03, zeroUncertainty: 0 },
+        },
+        3,
+        2,
+      ).atRest;
+    // 500 mV of setpoint less how far the zero moved, in mV: at 0 it is not yet beyond.
+    expect([-9.75, -9.5, -9.25].map(of)).toEqual([0, 0, 1]);
+  });
+
+  it('of a position refuses what can not be', () => {
+    const good = {
+      ...{ setpoint: 20, configured: 200, measured: 190, zeroConfigured: -10, zeroMeasured: -9.7 },
+      ...{ direction: 'toward' as const, uncertainty: 0.03, zeroUncertainty: 0.1 },
+    };
+    const nothing = { later: NaN, atRest: NaN };
+    for (const bad of [
+      { setpoint: NaN },
+      { measured: 0 },
+      { uncertainty: 1 },
+      { uncertainty: -0.1 },
+      { zeroUncertainty: -0.1 },
+      { zeroUncertainty: Infinity },
+      { zeroUncertainty: NaN },
+    ]) {
+      expect(positionRatio({ ...good, ...bad }, 2)).toBeUndefined();
+      expect(uncertainZeroBand({ ...good, ...bad }, 2)).toEqual({ low: NaN, high: NaN });
+      expect(positionChances({ ...good, ...bad }, 21, 2)).toEqual(nothing);
+    }
+    for (const bad of UGLY) {
+      expect(positionRatio(good, bad)).toBeUndefined();
+      expect(positionChances(good, bad, 2)).toEqual(nothing);
+    }
+  });
 });
 
 describe('a loop', () => {
@@ -131,6 +200,13 @@ describe('a loop', () => {
         const both = loopEffective(setpoint, 20, mirrored, { at0: 20, at100: 4 });
         expect(both).toBeCloseTo(real, 10);
       }),
+    );
+  });
+
+  it('of which nothing else is said ends at 4 and 20 mA', () => {
+    expect(loopEffective(7.1, 20, { at0: 4.05, at100: 19.8 }, loopDefaults)).toBeCloseTo(
+      7.14920634920635,
+      12,
     );
   });
 

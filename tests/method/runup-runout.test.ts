@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sensitivityAt, highPass, lowPass } from '../../src/method/frequency.ts';
+import { sensitivityAt, sensitivityByResponse, highPass, lowPass } from '../../src/method/frequency.ts';
 import { isUpDownFault, upDown, nonlinearity } from '../../src/method/record/upDown.ts';
 import { compensated, realAtDanger } from '../../src/method/runout.ts';
 import { runUpTrip } from '../../src/method/runup/runUp.ts';
-import { unbalanceCrossings, unbalanceResponse } from '../../src/method/runup/unbalance.ts';
+import { unbalanceCrossings, unbalancePeak, unbalanceResponse } from '../../src/method/runup/unbalance.ts';
 import { UGLY } from './ranges.ts';
 import '../seed.ts';
 
@@ -61,6 +61,28 @@ describe('a run-up', () => {
     expect(
       runUpTrip(points, { ...SET, setpoint: 16, multiplier: 0.5, multiplierSpeed: 251, hold: 50 }).acts,
     ).toBe(250);
+    // 8 from 300 on, where the multiplier ends just there; and 4 on the way from 0 to 8, past its end.
+    expect(runUpTrip(points, { ...SET, multiplier: 3, multiplierSpeed: 300, hold: 50 }).acts).toBe(350);
+    expect(runUpTrip(points, { ...SET, multiplier: 2, multiplierSpeed: 120 }).acts).toBe(150);
+    // Never 4: what a line would reach, drawn on backwards, is none of its values.
+    expect(runUpTrip(pointsOf([0, 3, 0], 1), { ...SET, multiplierSpeed: 150 }).acts).toBeNaN();
+  });
+
+  it('starts the delay anew where the multiplied threshold was left before the multiplier ended (by hand)', () => {
+    // 10 to 200, then 0 at 300: below 8 from 220 on, at 250 the plain 4 holds, which 5 is beyond until 260.
+    const points = pointsOf([10, 10, 0], 1);
+    const set = { ...SET, multiplier: 2, multiplierSpeed: 250 };
+    expect(runUpTrip(points, { ...set, hold: 130 }).acts).toBeNaN();
+    expect(runUpTrip(points, { ...set, hold: 110 }).acts).toBe(210);
+    expect(runUpTrip(pointsOf([10, 10, 5, 5, 5], 1), { ...set, hold: 200 }).acts).toBe(450);
+  });
+
+  it('says how large the movement was where it acted, and the first of equal peaks (by hand)', () => {
+    const points = pointsOf([0, 8, 8, 8], 0.8);
+    const trip = runUpTrip(points, { ...SET, hold: 237.5 });
+    // 4 shown is 5 real: reached at 162.5.
+    expect([trip.acts, trip.realAtTrip, trip.peak, trip.peakSpeed]).toEqual([400, 8, 8, 200]);
+    expect(runUpTrip(points, SET).realAtTrip).toBeCloseTo(5, 12);
   });
 });
 
@@ -69,8 +91,22 @@ describe('responses', () => {
     for (const bad of UGLY) {
       expect([highPass(bad, 1, 1), highPass(1, bad, 1), highPass(1, 1, bad)]).toEqual([NaN, NaN, NaN]);
       expect([lowPass(bad, 1), lowPass(1, bad)]).toEqual([NaN, NaN]);
-      expect(unbalanceCrossings(bad, 0.1, 1)).toEqual([]);
+      for (const crossings of [
+        unbalanceCrossings(bad, 0.1, 1),
+        unbalanceCrossings(1, bad, 1),
+        unbalanceCrossings(1, 0.1, bad),
+      ])
+        expect(crossings).toEqual([]);
+      expect([unbalanceResponse(bad, 1, 1), unbalanceResponse(1, bad, 1)]).toEqual([NaN, NaN]);
+      expect(unbalanceResponse(1, 1, bad)).toBeNaN();
+      for (const none of [unbalancePeak(bad, 0.1), unbalancePeak(1, bad)])
+        expect(none).toEqual({ ratio: NaN, amplitude: NaN });
     }
+    // As much damping as leaves no peak; a response that tends to the eccentricity crosses it once, at r = 1 for ζ 0.5.
+    expect(unbalancePeak(1, 0.8)).toEqual({ ratio: NaN, amplitude: NaN });
+    expect(unbalanceCrossings(1.2, 0.5, 1.2)).toEqual([1]);
+    expect(unbalanceCrossings(1.2, 0.1, 1)).toHaveLength(1);
+    for (const bad of [NaN, 0, -1]) expect(sensitivityByResponse(500, 0.85, bad)).toBeNaN();
     expect(highPass(1e300, 1e-300, 0.7)).toBe(1);
     expect(lowPass(1e-300, 1)).toBe(1);
     expect(highPass(1, 1, 0.25)).toBe(2);
@@ -111,8 +147,33 @@ describe('runout', () => {
         expect(real).toBeLessThanOrEqual(most + 1e-9);
       }),
     );
-    expect(realAtDanger(1, 2, 0).real).toBeNaN();
-    expect(compensated({ amplitude: -1, phase: 0 }, { amplitude: 0, phase: 0 }, 1, 1, 1).amplitude).toBeNaN();
+    // As much runout as threshold: against it the shaft moves twice that, with it not at all.
+    expect(realAtDanger(5, 5, 180).real).toBeCloseTo(10, 12);
+    expect(realAtDanger(5, 5, 0)).toEqual({ real: 0, least: 0, most: 10 });
+    const [one, none] = [
+      { amplitude: 1, phase: 0 },
+      { amplitude: NaN, phase: NaN },
+    ];
+    for (const nothing of [realAtDanger(1, 2, 0), realAtDanger(1, -0.1, 0), realAtDanger(0, 0, 0)])
+      expect(nothing).toEqual({ real: NaN, least: NaN, most: NaN });
+    expect(compensated({ amplitude: -1, phase: 0 }, one, 1, 1, 1)).toEqual(none);
+    expect(compensated(one, { amplitude: -1, phase: 0 }, 1, 1, 1)).toEqual(none);
+    for (const bad of [NaN, Infinity]) {
+      for (const broken of [
+        { amplitude: bad, phase: 0 },
+        { amplitude: 1, phase: bad },
+      ]) {
+        expect(compensated(broken, one, 1, 1, 1)).toEqual(none);
+        expect(compensated(one, broken, 1, 1, 1)).toEqual(none);
+      }
+    }
+    for (const bad of UGLY)
+      for (const [configured, measured, then] of [
+        [bad, 1, 1],
+        [1, bad, 1],
+        [1, 1, bad],
+      ] as const)
+        expect(compensated(one, one, configured, measured, then)).toEqual(none);
     expect(compensated({ amplitude: 2, phase: 40 }, { amplitude: 2, phase: 400 }, 200, 160, 160)).toEqual({
       amplitude: 0,
       phase: 0,
@@ -153,10 +214,34 @@ describe('a record up and down', () => {
           const other = (Math.max(...off) - Math.min(...off)) / 2;
           const { independent, terminal } = nonlinearity({ gaps, volts, sorted: false });
           expect(independent).toBeLessThanOrEqual(other + 1e-9);
+          // The best line runs through two of the points, or beside them: every pair tried.
+          const pairs = gaps.flatMap((gap, one) =>
+            gaps.slice(0, one).map((before, at) => (volts[one]! - volts[at]!) / (gap - before)),
+          );
+          const widths = pairs.map((of) => {
+            const rest = volts.map((volt, at) => volt - of * gaps[at]!);
+            return Math.max(...rest) - Math.min(...rest);
+          });
+          expect(independent).toBeCloseTo(Math.min(...widths) / 2, 9);
           expect(independent).toBeLessThanOrEqual(terminal + 1e-9);
         },
       ),
     );
+  });
+
+  it('counts each gap by itself, in the order of the gaps, whichever run it came in (by hand)', () => {
+    const readings = [
+      ...[10, 25, 50, 90].map((gap) => ({ gap, volts: -gap / 5 })),
+      ...[90, 50, 15, 10].map((gap) => ({ gap, volts: -gap / 5 - 0.1 })),
+      ...[10, 30, 90].map((gap) => ({ gap, volts: -gap / 5 })),
+      ...[90, 30, 10].map((gap) => ({ gap, volts: -gap / 5 - 0.2 })),
+    ];
+    const found = upDown(readings);
+    if (isUpDownFault(found)) throw new Error(JSON.stringify(found));
+    expect(found.mean.gaps).toEqual([10, 30, 50, 90]);
+    expect(found.oneWay).toEqual([15, 25]);
+    expect(found.hysteresis.volts).toBeCloseTo(0.2, 12);
+    expect(found.repeatability?.volts).toBeCloseTo(0.1, 12);
   });
 
   it('says what it is not: one direction, a gap twice, too few gaps, gaps one way only', () => {
@@ -171,5 +256,10 @@ describe('a record up and down', () => {
     const found = of([10, 15, 20, 30, 30, 20, 10]);
     expect(isUpDownFault(found) ? found : found.oneWay).toEqual([15]);
     expect(upDown([10, 20, 30, 20, 10].map((gap) => ({ gap, volts: gap })))).toBe('does not fall');
+    // Falling on the whole, but as high at the end as at the start.
+    const valley = [10, 20, 90, 90, 20, 10].map((gap) => ({ gap, volts: gap === 20 ? -3 : -5 }));
+    expect(upDown(valley)).toBe('does not fall');
+    for (const fault of [of([10, 20, 30]), of([10, 10, 20])]) expect(isUpDownFault(fault)).toBe(true);
+    expect(isUpDownFault(found)).toBe(false);
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type OutPolicy, liveThreshold, liveVoteText, mixedVote } from '../../src/method/voting/liveVote.ts';
 import { parseVoting, votedThreshold } from '../../src/method/voting/voting.ts';
 
 describe('voting texts (terms of IEC 61508-6, text read: 1oo1, 1oo2, 2oo2, 2oo3)', () => {
@@ -92,5 +93,48 @@ describe('voted threshold', () => {
         },
       ),
     );
+  });
+});
+
+describe('members out for several reasons (by counting)', () => {
+  const vote = (m: number, n: number, silent: number, cast: number, reduced: number) => {
+    const found = mixedVote({ m, n }, { 'no-trip': silent, trip: cast, reduce: reduced });
+    return found && liveVoteText(found);
+  };
+
+  it('leaves the vote of those that live', () => {
+    expect(vote(2, 3, 1, 1, 0)).toBe('1oo1');
+    expect(vote(2, 4, 1, 0, 1)).toBe('2oo2');
+    expect(vote(3, 4, 0, 1, 2)).toBe('1oo1');
+    expect(vote(2, 3, 0, 2, 0)).toBe('tripped');
+    expect(vote(2, 3, 2, 0, 0)).toBe('cannot trip');
+    expect(vote(2, 3, 0, 0, 3)).toBe('cannot trip');
+    expect(vote(1, 1, 0, 0, 0)).toBe('1oo1');
+  });
+
+  it('is none where the numbers are none', () => {
+    for (const [m, n] of [
+      [0, 3],
+      [4, 3],
+      [1.5, 3],
+      [2, 2.5],
+      [NaN, 3],
+    ] as const)
+      expect(vote(m, n, 0, 0, 0)).toBeUndefined();
+    for (const bad of [-1, 0.5, NaN, 4]) {
+      expect(vote(2, 3, bad, 0, 0)).toBeUndefined();
+      expect(vote(2, 3, 0, bad, 0)).toBeUndefined();
+      expect(vote(2, 3, 0, 0, bad)).toBeUndefined();
+    }
+    // As many below 0 as above it do not make good.
+    expect(vote(2, 3, -1, 1, 0)).toBeUndefined();
+  });
+
+  it('acts at once, never, or where the live members say', () => {
+    const at = (out: boolean[], policy: OutPolicy) => liveThreshold(2, [4, 4.3, 3.7], out, policy);
+    expect(at([true, true, false], 'trip')).toEqual({ vote: 'tripped', threshold: 0 });
+    expect(at([true, true, false], 'no-trip')).toEqual({ vote: 'cannot trip', threshold: Infinity });
+    expect(at([true], 'no-trip')).toEqual({ vote: { m: 2, n: 2 }, threshold: 4.3 });
+    expect(liveThreshold(4, [4, 4.3, 3.7], [], 'trip')).toBeUndefined();
   });
 });

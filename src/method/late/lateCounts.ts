@@ -75,8 +75,9 @@ export function lateCounts(members: readonly AgainstLimit[]): number[] {
 export function lateCountsOf(members: readonly LateMember[]): (limit: number) => ArrayLike<number> {
   if (batchesOf(members).length < members.length)
     return (limit) => lateCounts(members.map((member) => againstLimit(member, limit)));
-  const spreads = members.map(({ shared, own, offset = 0 }) =>
-    offset === 0 ? Math.hypot(shared, own) : NaN,
+  // With a zero or the ends of a loop uncertain the spread hangs on the limit.
+  const fixed = members.map(({ shared, own, offset = 0, both = 0 }) =>
+    offset === 0 && both === 0 ? Math.hypot(shared, own) : undefined,
   );
   const counts = new Float64Array(members.length + 1);
   return (limit) => {
@@ -85,9 +86,8 @@ export function lateCountsOf(members: readonly LateMember[]): (limit: number) =>
     for (let at = 0; at < members.length; at++) {
       const member = members[at];
       if (!member) continue;
-      const { threshold, shared, own, offset = 0 } = member;
-      const spread =
-        offset === 0 ? (spreads[at] ?? NaN) : Math.hypot(shared, Math.hypot(own, offset / limit));
+      const { threshold, shared } = member;
+      const spread = fixed[at] ?? Math.hypot(shared, againstLimit(member, limit).spread);
       addMember(counts, at, threshold === Infinity ? [1, 0] : lateBy(threshold / limit - 1, spread));
     }
     return counts;

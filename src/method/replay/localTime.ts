@@ -41,14 +41,17 @@ export function offsetsOf(zone: string): OffsetAt {
   };
 }
 
-const offsetForm = /^([+-])(\d{2}):?(\d{2})?$/u;
+const offsetForm = /^([+-])(\d{2})(?::?(\d{2}))?$/u;
+/** Minutes; no clock is farther from UTC. */
+const FARTHEST = 14 * 60;
 
-/** `UTC`, `Z`, `GMT` or an offset such as `+01:00`, in ms; `null` for any other text. */
+/** `UTC`, `Z`, `GMT` or an offset such as `+01:00`, 14 hours at most, in ms; `null` for any other text. */
 export function fixedOffset(text: string): number | null {
   if (/^(?:z|utc|gmt)$/iu.test(text)) return 0;
   const [, sign, hours, minutes = '0'] = offsetForm.exec(text) ?? [];
-  if (sign === undefined) return null;
-  return (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes)) * 60_000;
+  const off = Number(hours) * 60 + Number(minutes);
+  if (sign === undefined || Number(minutes) > 59 || off > FARTHEST) return null;
+  return (sign === '-' ? -1 : 1) * off * 60_000;
 }
 
 /** Offsets of a zone as people name it: `UTC`, `+01:00`, `Europe/Berlin`; `null` where the name is none. */

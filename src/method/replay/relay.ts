@@ -79,10 +79,13 @@ export function relay({ level: first, later }: LevelOverTime, setting: ReplaySet
           proven.piece(next.from, next.from, there >= level);
           possible.piece(next.from, next.from, there >= level);
         } else unknown(next.from);
+        // At its own instant a sample counts, whatever was held or unknown before it.
+        const so = next.from === time ? reading : isKnown ? there : NaN;
+        returns(next.from, so, isKnown);
         level = next.level;
-        const so = isKnown ? there : NaN;
         point(next.from, so);
         [last, value] = [next.from, so];
+        returns(next.from, so, isKnown);
       } else level = next.level;
     }
   }

@@ -63,7 +63,7 @@ function actsAt(
       const there = start + ((multiplierSpeed - from) / (to - from)) * (end - start);
       const level = multiplier * setpoint;
       relay.line(from, start, multiplierSpeed, there, level);
-      if (there >= level) relay.piece(multiplierSpeed, multiplierSpeed, true);
+      relay.piece(multiplierSpeed, multiplierSpeed, there >= level);
       relay.point(multiplierSpeed, there >= setpoint);
       [from, start] = [multiplierSpeed, there];
     }

@@ -9,6 +9,7 @@ import { severityShades, shadesFor } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
+import { isRatio } from '../results/acting.ts';
 import { crossingColumns, crossingRow, type Crossing } from './crossings.ts';
 import { drawnThreshold } from '../../audit/model/replay.ts';
 import { timelineBlock } from './timelineBlock.ts';
@@ -97,12 +98,12 @@ function sourceText({
 }
 
 function crossingsOf({ channels }: Report, replay: ReplayResult): Crossing[] {
-  const kinds = new Map(channels.map((channel) => [channelKey(channel), channel.kind]));
+  const ratios = new Set(channels.filter(isRatio).map(channelKey));
   return replay.channels.flatMap((channel) =>
     channel.thresholds.map((threshold) => ({
       channel,
       threshold,
-      isRatio: kinds.get(channelKey(channel)) !== 'axial',
+      isRatio: ratios.has(channelKey(channel)),
     })),
   );
 }

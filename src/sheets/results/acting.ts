@@ -14,6 +14,11 @@ export function isPlain({ inputs }: ChannelResult): boolean {
   return inputs.gain === 1 && inputs.loop === null && hasPlainInterval({ inputs });
 }
 
+/** Whether what is shown is to what is real as Km to Kc: no position, no gain, no measured ends of a loop. */
+export function isRatio({ kind, inputs }: Pick<ChannelResult, 'kind' | 'inputs'>): boolean {
+  return kind !== 'axial' && inputs.gain === 1 && inputs.loop === null;
+}
+
 /** Whether the interval is T/(1 ± U), U that of the sensitivity alone. */
 export function hasPlainInterval({ inputs }: Pick<ChannelResult, 'inputs'>): boolean {
   return inputs.gainUncertainty === null && inputs.zeroUncertainty === null && inputs.loop === null;

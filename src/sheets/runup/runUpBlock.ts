@@ -18,9 +18,10 @@ const headRows = 4;
 const at = { speed: 1, real: 2, shown: 3, set: 4, sensitivity: 5, configured: 6 } as const;
 const drawing = { left: 8, right: 16 } as const;
 
-/** A block whose first row is `top`; `place` numbers its formulas. */
+/** A block whose first row is `top`; `place` numbers its formulas, which hold where real and shown are a ratio of sensitivities. */
 export function runUpBlock(
   channel: RunUpChannel,
+  isRatio: boolean,
   top: number,
   place: (formula: string) => number,
 ): RunUpBlock {
@@ -28,8 +29,8 @@ export function runUpBlock(
   const [threshold] = thresholds;
   const look = `level${decimalsFor(threshold?.setpoint ?? null)}`;
   const fine = `level${decimalsFor(configured)}`;
-  const shownFormula = place('B{r}*E{r}/F{r}');
-  const realFormula = place('C{r}*F{r}/E{r}');
+  const shownBy = isRatio && amplitudes === 'real' ? { formula: place('B{r}*E{r}/F{r}') } : {};
+  const realBy = isRatio && amplitudes === 'indicated' ? { formula: place('C{r}*F{r}/E{r}') } : {};
   const name = threshold ? runUpName(threshold) : '';
   const marks: readonly (readonly [string, number | null])[] = [
     ['should act', threshold?.should ?? null],
@@ -65,8 +66,8 @@ export function runUpBlock(
     ...points.map(({ speed, real, shown, sensitivity }): ModelRow => ({
       cells: [
         cell(speed, 'speed'),
-        { value: real, style: look, ...(amplitudes === 'indicated' ? { formula: realFormula } : {}) },
-        { value: shown, style: look, ...(amplitudes === 'real' ? { formula: shownFormula } : {}) },
+        { value: real, style: look, ...realBy },
+        { value: shown, style: look, ...shownBy },
         cell(threshold ? setpointAt(threshold, speed) : null, look),
         cell(sensitivity, fine),
         cell(configured, fine),

@@ -1,3 +1,4 @@
+import { channelKey } from '../../audit/read/tables/tagKey.ts';
 import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
 import type {
   ResponseChannel,
@@ -15,6 +16,7 @@ import { severityShades, shadesFor } from '../look/shades.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
+import { isRatio } from '../results/acting.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { runUpBlock } from './runUpBlock.ts';
 
@@ -77,11 +79,12 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
     channel.thresholds.map((threshold) => ({ channel, threshold })),
   );
   const atSpeed = responses.flatMap(responseRows);
+  const ratios = new Set(report.channels.filter(isRatio).map(channelKey));
   const blocks: ModelRow[] = [];
   const charts: ScatterChart[] = [];
   let top = headerRow + lines.length + 1 + atSpeed.length + 1;
   for (const channel of channels.slice(0, mostDrawn)) {
-    const { rows, chart } = runUpBlock(channel, top, formulas.place);
+    const { rows, chart } = runUpBlock(channel, ratios.has(channelKey(channel)), top, formulas.place);
     blocks.push(...rows);
     charts.push(chart);
     top += rows.length;

@@ -199,7 +199,13 @@ describe('a group', () => {
     for (const m of [0, 2, 1.5, NaN]) expect(groupLate({ m, limit: 5, members: [good] }).late).toBeNaN();
     for (const limit of [0, -1, NaN, Infinity])
       expect(groupLate({ m: 1, limit, members: [good] }).late).toBeNaN();
-    for (const bad of [{ threshold: NaN }, { shared: -0.1 }, { own: NaN }, { offset: -1 }])
+    const ugly = [NaN, Infinity].flatMap((bad) => [
+      { shared: bad },
+      { own: bad },
+      { offset: bad },
+      { both: bad },
+    ]);
+    for (const bad of [...ugly, { threshold: NaN }, { shared: -0.1 }, { own: -0.1 }, { offset: -1 }])
       expect(groupLate({ m: 1, limit: 5, members: [{ ...good, ...bad }] }).late).toBeNaN();
     expect(machineLate([])).toBeUndefined();
   });

@@ -101,6 +101,27 @@ describe('groups, worked by hand and by simulation, independent of this code', (
     );
   });
 
+  it('of one current loop, both of whose ends hang on the current at 0 %, is late as the loop by itself', () => {
+    const loops = worked.filter(({ what }) => what === 'loop');
+    expect(loops.length).toBeGreaterThan(1);
+    for (const { inputs, expected } of loops) {
+      const { span, I0, I100, u0, u100, L } = inputs as Record<string, number>;
+      const width = I100! - I0!;
+      const loop = {
+        threshold: expected['T'] as number,
+        ...{ shared: 0, own: Math.hypot(u0!, u100!) / width, offset: (span! * u0!) / width },
+        ...{ both: (span! * u0! ** 2) / width ** 2, batch: null },
+      };
+      const late = expected['p_later'] as number;
+      expect(groupLate({ m: 1, limit: L!, members: [loop] }).late).toBeCloseTo(late, 9);
+      expect(machineLate([{ m: 1, limit: L!, members: [loop] }])?.any).toBeCloseTo(late, 9);
+      // Beside one that always is late, in a 2oo2, and beside one that never is, in a 1oo2.
+      const [always, never] = [Infinity, 1e-6].map((threshold) => ({ ...loop, both: 0, threshold }));
+      expect(groupLate({ m: 1, limit: L!, members: [loop, always!] }).late).toBeCloseTo(late, 9);
+      expect(groupLate({ m: 2, limit: L!, members: [loop, never!] }).late).toBeCloseTo(late, 9);
+    }
+  });
+
   it('with one member is PROBABILITYLATER to the last digits', () => {
     const [{ inputs }] = of('group-late') as [Worked];
     const { limit, members } = inputs as unknown as Group;

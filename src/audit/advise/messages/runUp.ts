@@ -29,6 +29,13 @@ const rowFaults: Readonly<Record<RunUpRowFault, string>> = {
   'no speed': 'is no speed: enter a number, in r/min or with its unit in the header',
   'no amplitude': 'is no amplitude: enter a number that is not negative',
   'no sensitivity': 'is no sensitivity: enter a number above 0',
+  'no corner': 'is no corner frequency: enter a number above 0, in Hz or with its unit in the header',
+  'no damping': 'is no damping ratio: enter a number above 0',
+  'no measuring frequency':
+    'is no measuring frequency: enter a number above 0, in Hz or with its unit in the header',
+  'no multiplier speed': 'is no speed for the multiplier: enter a number above 0, or leave it blank',
+  'no rate': 'is no run-up rate: enter a number above 0, in r/min a second, or leave it blank',
+  'not as above': 'is not what an earlier row of this tag says: enter one of them alone',
 };
 
 function notJudged(values: RunUpNotJudged): string {

@@ -1,4 +1,7 @@
-import { axialIndicated, axialActual } from '../../../method/axial/position.ts';
+import { signOf } from '../../../method/axial/position.ts';
+import { loopDefaults } from '../../../method/loop.ts';
+import { type Acting, realOf, shownAs } from '../../../method/ratio/acting.ts';
+import { loopActing } from '../../../method/ratio/chains.ts';
 import type { ChannelResult } from '../../model/report.ts';
 
 /** What a monitor shows of a real level, and what is really there at a reading, with one measured sensitivity. */
@@ -30,29 +33,41 @@ export function chainOf(channel: Measured): ChainOverTime | NoChain {
   return { first: before, later: { from: Date.parse(inputs.calibratedOn) / 86_400_000, chain: now } };
 }
 
-function chainWith(
-  { kind, sensitivity: { configured }, inputs }: Measured,
-  measured: number | null,
-  zeroMeasured: number | null,
-): Chain | NoChain {
-  if (configured === null || measured === null || !(configured > 0) || !(measured > 0))
-    return 'no sensitivity';
-  if (kind !== 'axial')
-    return {
-      measured,
-      shownAt: (real) => (real * measured) / configured,
-      realAt: (shown) => (shown * configured) / measured,
-    };
-  const { zeroConfigured, unitsPerVolt, direction } = inputs;
+function chainWith(channel: Measured, measured: number | null, zeroMeasured: number | null): Chain | NoChain {
+  const acting = measured === null ? null : actingWith(channel, measured);
+  if (measured === null || acting === null) return 'no sensitivity';
+  if (channel.kind !== 'axial') return asItActs(measured, acting);
+  const { zeroConfigured, unitsPerVolt, direction } = channel.inputs;
   if (zeroConfigured === null || zeroMeasured === null || unitsPerVolt === null) return 'no zero voltage';
   if (direction === null && zeroConfigured !== zeroMeasured) return 'no zero voltage';
-  const perUnit = 1000 / unitsPerVolt;
-  const [kc, km] = [configured * perUnit, measured * perUnit];
   const way = direction === 'away' ? 'away' : 'toward';
-  const zeros = [zeroConfigured, zeroMeasured, way] as const;
+  const moved = signOf(way) * (zeroConfigured - zeroMeasured);
+  return asItActs(measured, { ...acting, shift: (moved * unitsPerVolt) / measured });
+}
+
+function asItActs(measured: number, acting: Acting): Chain {
   return {
     measured,
-    shownAt: (real) => axialIndicated(real, kc, km, ...zeros),
-    realAt: (shown) => axialActual(shown, kc, km, ...zeros),
+    shownAt: (real) => shownAs(acting, real),
+    realAt: (shown) => realOf(acting, shown),
   };
+}
+
+/**
+ * How a channel turns what its monitor shows into what is real, by this measured sensitivity, the monitor's gain and the
+ * ends of a loop; without the shift of a zero. `null` where a sensitivity is not known. Where the listed sensitivity is
+ * the loop's own, another one counts against it.
+ */
+export function actingWith(
+  { sensitivity: { configured, measured: listed }, inputs: { gain, loop } }: Measured,
+  measured: number,
+): Acting | null {
+  if (configured === null || !(configured > 0) || !(measured > 0)) return null;
+  const exact = { ofDivisor: 0, ofShift: 0, ofGain: 0, both: 0 };
+  if (loop === null) return { factor: configured / gain / measured, shift: 0, ...exact };
+  return loopActing({
+    ...{ span: loop.span, measured: loop, believed: loopDefaults, gain, gainUncertainty: 0 },
+    ...{ at0Uncertainty: 0, at100Uncertainty: 0, sensorUncertainty: 0 },
+    sensorRatio: (loop.isAll ? (listed ?? measured) : configured) / measured,
+  });
 }

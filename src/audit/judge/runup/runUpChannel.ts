@@ -1,8 +1,10 @@
+import { realOf, shownAs } from '../../../method/ratio/acting.ts';
 import { runUpTrip, type RunUpPoint } from '../../../method/runup/runUp.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { RunUpChannel, RunUpOutcome, RunUpPointResult, RunUpThreshold } from '../../model/runUp.ts';
 import { trips } from '../../model/threshold.ts';
 import type { SpeedSeries } from '../../read/runup/readRunUps.ts';
+import { actingWith } from '../replay/chain.ts';
 import type { Response } from './responseOf.ts';
 
 type Channel = Omit<ChannelResult, 'findings'>;
@@ -22,12 +24,13 @@ export function runUpChannel(
   if (configured === null || series.amplitudes === null) return null;
   const points = series.points.flatMap(({ speed, value }): RunUpPointResult[] => {
     const own = response.at(speed);
-    if (!(own > 0)) return [];
+    const acting = actingWith(channel, own);
+    if (!acting) return [];
     const amplitude = value * factor;
     const [real, shown] =
       series.amplitudes === 'real'
-        ? [amplitude, (amplitude * own) / configured]
-        : [(amplitude * configured) / own, amplitude];
+        ? [amplitude, shownAs(acting, amplitude)]
+        : [realOf(acting, amplitude), amplitude];
     return [{ speed, real, shown, sensitivity: own }];
   });
   if (points.length < 2) return null;

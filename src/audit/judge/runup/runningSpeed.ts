@@ -1,22 +1,21 @@
-import { effectiveThreshold } from '../../../method/vibration/threshold.ts';
+import { realOf } from '../../../method/ratio/acting.ts';
 import { factOfThreshold, type Fact } from '../../model/findings.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { ChannelResult } from '../../model/report.ts';
 import type { ResponseChannel } from '../../model/runUp.ts';
 import { severityOf } from '../../model/severity.ts';
+import { actingWith } from '../replay/chain.ts';
 import type { Response } from './responseOf.ts';
 
 type Channel = Omit<ChannelResult, 'findings'>;
 
 /** Where the thresholds of a channel act at its running speed, by the sensitivity there; `null` where that is not known. */
-export function atRunningSpeed(
-  { tag, machine, unit, kind, inputs, sensitivity, thresholds }: Channel,
-  response: Response,
-): ResponseChannel | null {
+export function atRunningSpeed(channel: Channel, response: Response): ResponseChannel | null {
+  const { tag, machine, unit, kind, inputs, thresholds } = channel;
   const { speed } = inputs;
-  const { configured } = sensitivity;
   const own = speed === null ? NaN : response.at(speed);
-  if (speed === null || configured === null || !(own > 0) || kind === 'axial') return null;
+  const acting = actingWith(channel, own);
+  if (speed === null || acting === null || kind === 'axial') return null;
   return {
     tag,
     machine,
@@ -26,9 +25,7 @@ export function atRunningSpeed(
       speed,
       sensitivity: own,
       thresholds: thresholds.flatMap(({ name, setpoint, multiplier }) =>
-        setpoint === null || multiplier !== 1
-          ? []
-          : [{ name, effective: effectiveThreshold(setpoint, configured, own, 1) }],
+        setpoint === null || multiplier !== 1 ? [] : [{ name, effective: realOf(acting, setpoint) }],
       ),
     },
   };

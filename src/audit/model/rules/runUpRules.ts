@@ -1,5 +1,15 @@
 /** Why a row of a run-up, or of a sensitivity against speed, was left out. */
-export type RunUpRowFault = 'no tag' | 'no speed' | 'no amplitude' | 'no sensitivity';
+export type RunUpRowFault =
+  | 'no tag'
+  | 'no speed'
+  | 'no amplitude'
+  | 'no sensitivity'
+  | 'no corner'
+  | 'no damping'
+  | 'no measuring frequency'
+  | 'no multiplier speed'
+  | 'no rate'
+  | 'not as above';
 
 /** Why a run-up, or a response, was not judged. */
 export type RunUpNotJudged =

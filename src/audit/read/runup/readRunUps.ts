@@ -119,16 +119,41 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
       leftOut('no speed', head.speed?.column ?? head.tag);
       continue;
     }
-    if (head.holds !== 'sensor' && !(level >= 0)) {
+    if (head.holds === 'amplitudes' ? !(level >= 0) : head.holds === 'response' && !(level > 0)) {
       leftOut(head.holds === 'amplitudes' ? 'no amplitude' : 'no sensitivity', value?.column ?? head.tag);
       continue;
     }
     const own = found.get(key);
-    if (own) {
-      own.points.push({ speed, value: level });
+    const aside = asideOf(head).find(({ column, needed }) =>
+      isBlank(cell(column)) ? needed : !(number(column) > 0),
+    );
+    if (aside) {
+      leftOut(aside.fault, aside.column);
       continue;
     }
     const said = cellText(cell(head.amplitudesColumn)).toLowerCase();
+    const amplitudes = said === 'real' || said === 'indicated' ? said : head.amplitudes;
+    const multiplierSpeed = known(inTurns(number(head.multiplierSpeed?.column), head.multiplierSpeed));
+    const rate = known(number(head.rate));
+    if (own) {
+      const [other] = [
+        head.holds === 'sensor' ? head.tag : null,
+        said !== '' && amplitudes !== own.amplitudes ? head.amplitudesColumn : null,
+        isOther(multiplierSpeed, own.multiplierSpeed) ? head.multiplierSpeed?.column : null,
+        isOther(rate, own.rate) ? head.rate : null,
+      ].flatMap((column) => column ?? []);
+      if (other !== undefined) {
+        leftOut('not as above', other);
+        continue;
+      }
+      own.points.push({ speed, value: level });
+      found.set(key, {
+        ...own,
+        multiplierSpeed: own.multiplierSpeed ?? multiplierSpeed,
+        rate: own.rate ?? rate,
+      });
+      continue;
+    }
     const corner = inTurns(number(head.corner?.column), head.corner);
     found.set(key, {
       tag,
@@ -136,11 +161,11 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
       sheet: sheet.name,
       row,
       column: columnLetters(value?.column ?? head.tag),
-      amplitudes: said === 'real' || said === 'indicated' ? said : head.amplitudes,
+      amplitudes,
       points: head.holds === 'sensor' ? [] : [{ speed, value: level }],
       unit: value?.unit ?? null,
-      multiplierSpeed: known(inTurns(number(head.multiplierSpeed?.column), head.multiplierSpeed)),
-      rate: known(number(head.rate)),
+      multiplierSpeed,
+      rate,
       sensor:
         head.holds === 'sensor'
           ? {
@@ -152,6 +177,23 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
     });
   }
   return [...found.values()].map((one) => ({ ...one, points: risingSpeeds(one.points) }));
+}
+
+/** What stands beside the values: numbers above 0, those of a sensor `needed`. */
+function asideOf({ corner, damping, measuredAt, multiplierSpeed, rate }: RunUpHead) {
+  const columns = [
+    { column: corner?.column, fault: 'no corner', needed: true },
+    { column: damping, fault: 'no damping', needed: true },
+    { column: measuredAt?.column, fault: 'no measuring frequency', needed: false },
+    { column: multiplierSpeed?.column, fault: 'no multiplier speed', needed: false },
+    { column: rate, fault: 'no rate', needed: false },
+  ] as const;
+  return columns.flatMap(({ column, ...of }) => (column ? [{ column, ...of }] : []));
+}
+
+/** Whether a row says another number than the rows above; one that says none leaves it. */
+function isOther(number: number | null, above: number | null): boolean {
+  return number !== null && above !== null && number !== above;
 }
 
 /** In order of speed; of two values at one speed the larger. */

@@ -86,8 +86,8 @@ export function timeReader({ zone, dates }: TrendClock): TimeReader {
     const ofDay = clockTime(found);
     if (Number.isNaN(ofDay)) return none('no time');
     local = day * DAY + ofDay;
-    const offset = found[6] === undefined ? null : fixedOffset(found[6]);
-    return offset === null ? byZone() : local - offset;
+    if (found[6] === undefined) return byZone();
+    return local - (fixedOffset(found[6]) ?? none('no time'));
   };
   return {
     read: (date, clock) => {
@@ -136,7 +136,7 @@ function dayIn(text: string, dates: TrendClock['dates']): number | TimeFault {
 function joined(date: Cell, clock: Cell): Cell {
   if (clock === null) return date;
   if (typeof date === 'string' && typeof clock === 'string') return `${date.trim()} ${clock.trim()}`;
-  if (typeof date === 'string') return null;
+  if (typeof date === 'string') return date;
   if (date === null) return clock;
   const [day, part] = [dateOf(date), typeof clock === 'number' ? clock * DAY : dateOf(clock) % DAY];
   return (Math.floor(day / DAY) * DAY + part) / DAY - spreadsheetEpoch;

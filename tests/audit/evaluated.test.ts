@@ -3,7 +3,7 @@ import { Diagnostics } from '../../src/audit/judge/evaluate/diagnostics.ts';
 import { kindOfChannel } from '../../src/audit/judge/evaluate/kindOfChannel.ts';
 import { timing } from '../../src/audit/judge/evaluate/timing.ts';
 import {
-  expanded,
+  expandedIn,
   gainUncertaintyOf,
   uncertainties,
   uncertaintyOf,
@@ -140,6 +140,7 @@ describe('an uncertainty', () => {
       const row = {
         uncertainty: whole === null ? null : amount(whole, '%'),
         sharedUncertainty: shared === null ? null : amount(shared, '%'),
+        rowCoverage: null,
       };
       const found = uncertainties(row, measured, at, diagnostics);
       return [found.uncertainty, found.sharedUncertainty, ...told(diagnostics)];
@@ -153,15 +154,17 @@ describe('an uncertainty', () => {
   });
 
   it('of another quantity is brought to the coverage that is wanted; of a gain it stays below the whole', () => {
-    expect([expanded(0.3, { given: 3, wanted: 2 }), expanded(null, at)]).toEqual([
+    const [percent, stated] = [parseUnit('%')!, { rowCoverage: amount(3) }];
+    expect([expandedIn(amount(0.3, '%'), percent, stated, 2), expandedIn(null, percent, stated, 2)]).toEqual([
       expect.closeTo(0.2, 12),
       null,
     ]);
-    const gain = (value: number | null, coverage = at) => {
+    const gain = (value: number | null, coverage: number | null = null) => {
       const diagnostics = new Diagnostics(rows());
       const found = gainUncertaintyOf(
         { gainUncertainty: value === null ? null : amount(value, '%') },
-        coverage,
+        { rowCoverage: coverage === null ? null : amount(coverage) },
+        2,
         diagnostics,
       );
       return [found, ...told(diagnostics)];
@@ -169,10 +172,7 @@ describe('an uncertainty', () => {
     expect(gain(1)).toEqual([0.01]);
     expect(gain(0)).toEqual([0]);
     expect(gain(null)).toEqual([null]);
-    expect(gain(60, { given: 1, wanted: 2 })).toEqual([
-      null,
-      'value-out-of-range settings gainUncertainty value',
-    ]);
+    expect(gain(60, 1)).toEqual([null, 'value-out-of-range settings gainUncertainty value']);
     expect(gain(100)).toEqual([null, 'value-out-of-range settings gainUncertainty value']);
   });
 });

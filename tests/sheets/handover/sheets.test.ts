@@ -96,7 +96,9 @@ describe('hand-over sheets', () => {
     const tasks = text.split('\n').filter((line) => line.startsWith('☐'));
     expect(tasks).toHaveLength(5);
     expect(tasks[0]).toBe('☐ | 1. G: Before start-up: get this group able to trip again.');
-    expect(tasks[1]).toMatch(/2\. V-2: Before start-up: bring the setpoint inside the full scale, under the site’s change procedure/u);
+    expect(tasks[1]).toMatch(
+      /2\. V-2: Before start-up: bring the setpoint inside the full scale, under the site’s change procedure/u,
+    );
     expect(tasks[2]).toMatch(/3\. V-1: Before start-up: remove the bypass/u);
     expect(tasks[3]).toMatch(/4\. V-1, V-3 and V-4: Correct the chain and measure again\./u);
     expect(text).toMatch(/What to do first \([1-9] more: see 'M annex'\)/u);

@@ -5,7 +5,7 @@ import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { givenStyle, levelDecimals, stylesOfLevels } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
@@ -125,7 +125,7 @@ const reading =
 function groupRow(group: GroupResult, action: readonly Attention[], seatCount: number): ModelRow {
   const { name, machine, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } =
     group;
-  const level = `level${levelDecimals(intended ?? effective, null)}`;
+  const { level } = stylesOfLevels(levelDecimals(intended ?? effective, null));
   const own = formulasOf(threshold);
   const tripped = group.liveVoting === 'tripped';
   const fits = members.length <= mostSeats;

@@ -12,7 +12,7 @@ import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
 import { headerRow } from './headerRow.ts';
-import { lineOf, type Line, type LineAction } from './line.ts';
+import { lineOf, noAction, type Line, type LineAction } from './line.ts';
 import { policyRows } from './policyCells.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 
@@ -71,9 +71,10 @@ export function resultsSheet(report: Report): SheetModel {
       const actions = actionsByRow(report.attention);
       let left = shown;
       for (const channel of report.channels) {
+        const own = actionsOf(actions, channel);
         for (const threshold of channel.thresholds) {
           if (left-- <= 0) return;
-          const action = actionOf(actions, channel, threshold);
+          const action = actionOf(own, channel, threshold);
           yield resultRow(lineOf(channel, threshold, report.policy, action));
         }
       }
@@ -163,13 +164,22 @@ function actionsByRow(attention: readonly Attention[]): ActionsByRow {
   return found;
 }
 
-/** What needs action of a threshold: what is about the channel as a whole stands with its danger. */
-function actionOf(actions: ActionsByRow, channel: ChannelResult, threshold: ThresholdResult): LineAction {
-  const { sheet, row } = channel.source.channels;
+/** What needs action of a channel. */
+function actionsOf(actions: ActionsByRow, { tag, source }: ChannelResult): readonly Attention[] {
+  const { sheet, row } = source.channels;
+  return (actions.get(rowKey(sheet, row)) ?? []).filter(({ subject }) => subject.tag === tag);
+}
+
+/** What of it is about one threshold: what is about the channel as a whole stands with its danger. */
+function actionOf(
+  actions: readonly Attention[],
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+): LineAction {
+  if (actions.length === 0) return noAction;
   const first = isFirst(channel, threshold);
-  const own = (actions.get(rowKey(sheet, row)) ?? []).filter(
-    ({ subject }) =>
-      subject.tag === channel.tag && (subject.threshold === null ? first : isAbout(subject, threshold)),
+  const own = actions.filter(({ subject }) =>
+    subject.threshold === null ? first : isAbout(subject, threshold),
   );
   return {
     headlines: own.map(({ headline }) => headline).join(' '),

@@ -82,6 +82,7 @@ export function assemble(
   };
   if (!axial) noteCounter(settings, diagnostics);
   const coverage = { given: row.coverage?.value ?? usualCoverage, wanted: policy.coverage };
+  const { uncertainty, sharedUncertainty } = uncertainties(row, measured, coverage, diagnostics);
   const channel: Channel = {
     kind,
     unit,
@@ -90,7 +91,8 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    ...uncertainties(row, measured, coverage, diagnostics),
+    uncertainty,
+    sharedUncertainty,
     gain: settings.gain?.value ?? 1,
     gainUncertainty: gainUncertaintyOf(settings, coverage, diagnostics),
     zeroUncertainty: expanded(inUnit(axial ? row.zeroUncertainty : null, fixed.volt), coverage),
@@ -115,7 +117,6 @@ export function assemble(
     chainLength: inUnit(row.chainLength, fixed.metre),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(kind, row, settings, policy, diagnostics),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -125,6 +126,7 @@ export function assemble(
     recordReach: null,
     bypass: settings.bypass,
     notCompared,
+    ...zeroVoltages(kind, row, settings, policy, diagnostics),
   };
   const whole =
     kind === 'loop' ? { ...channel, loop: loopOf(row, channel, policy, coverage, diagnostics) } : channel;

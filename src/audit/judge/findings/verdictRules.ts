@@ -23,17 +23,15 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
   const { name, verdict } = threshold;
   const severity = severityOf(name, verdict) ?? 'note';
   const level = setpointOf(threshold, channel);
-  const moved = {
-    ...level,
-    effective: threshold.effective ?? NaN,
-    shift: Math.abs(threshold.shift ?? NaN),
-    shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),
-  };
   switch (verdict) {
     case 'late':
-      return factOfThreshold('late', severity, threshold, moved);
     case 'early':
-      return factOfThreshold('early', severity, threshold, moved);
+      return factOfThreshold(verdict, severity, threshold, {
+        ...level,
+        effective: threshold.effective ?? NaN,
+        shift: Math.abs(threshold.shift ?? NaN),
+        shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),
+      });
     case 'undetermined':
       return factOfThreshold('undetermined', severity, threshold, {
         ...level,

@@ -157,8 +157,12 @@ function chanceOf(
     const away = (level: number | null): number | null => (level === null ? null : Math.abs(level));
     return [
       {
-        ...{ tag: voter.tag, effective: away(voter.effective), setpoint: away(voter.setpoint) },
-        ...{ spread, sharedUncertainty, batch },
+        tag: voter.tag,
+        effective: away(voter.effective),
+        setpoint: away(voter.setpoint),
+        spread,
+        sharedUncertainty,
+        batch,
       },
     ];
   });

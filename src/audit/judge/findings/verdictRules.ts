@@ -27,7 +27,8 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
     case 'late':
     case 'early':
       return factOfThreshold(verdict, severity, threshold, {
-        ...level,
+        setpoint: level.setpoint,
+        unit: level.unit,
         effective: threshold.effective ?? NaN,
         shift: Math.abs(threshold.shift ?? NaN),
         shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),

@@ -125,11 +125,17 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
   return {
     channel,
     entry: {
-      ...noNumbers,
+      set: null,
+      real: null,
+      low: null,
+      high: null,
+      panel: null,
+      limit: null,
+      unit,
+      rule: null,
       severity,
       code,
       subject: { machine, tag, threshold: null, multiplier: null, group: null },
-      unit,
       places: placesOf(channel),
     },
   };

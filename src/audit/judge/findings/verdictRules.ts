@@ -25,14 +25,9 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
   const level = setpointOf(threshold, channel);
   switch (verdict) {
     case 'late':
+      return factOfThreshold('late', severity, threshold, moved(threshold, level));
     case 'early':
-      return factOfThreshold(verdict, severity, threshold, {
-        setpoint: level.setpoint,
-        unit: level.unit,
-        effective: threshold.effective ?? NaN,
-        shift: Math.abs(threshold.shift ?? NaN),
-        shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),
-      });
+      return factOfThreshold('early', severity, threshold, moved(threshold, level));
     case 'undetermined':
       return factOfThreshold('undetermined', severity, threshold, {
         ...level,
@@ -47,6 +42,20 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
     case 'within':
       return undefined;
   }
+}
+
+/** Where a threshold that is late or early acts, and how far off. */
+function moved(
+  { effective, shift, shiftFraction }: ThresholdResult,
+  { setpoint, unit }: OfSetpoint,
+): ThresholdRules['late'] {
+  return {
+    setpoint,
+    unit,
+    effective: effective ?? NaN,
+    shift: Math.abs(shift ?? NaN),
+    shiftFraction: Math.abs(shiftFraction ?? NaN),
+  };
 }
 
 function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audited: Audited): Fact {

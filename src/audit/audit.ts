@@ -26,7 +26,7 @@ import type { ColumnMap } from './model/columnMap.ts';
 import type { PlacedFact } from './model/findings.ts';
 import { worstFirst } from './model/order.ts';
 import { defaultPolicy, type Policy } from './model/policy.ts';
-import type { Report } from './model/report.ts';
+import type { ChannelResult, Report } from './model/report.ts';
 import type { Snapshot } from './model/snapshot.ts';
 import { asPart, finish } from './model/steps.ts';
 import type { TrendSource } from './model/trend.ts';
@@ -60,6 +60,8 @@ export interface AuditOptions {
   /** Recorded readings to replay, beside those in the workbook. */
   readonly replay?: TrendSource;
 }
+
+type Findings = Pick<ChannelResult, 'findings'>;
 
 /** Rows between two reports of progress. */
 const stride = 250;
@@ -144,7 +146,7 @@ export function* auditInSteps(
     (part) => channelsDone + (1 - channelsDone) * part,
   );
   problems.push(...joinedGroups.problems);
-  const groups = joinedGroups.groups.map(({ result, facts }) => ({ ...result, findings: finished(facts) }));
+  const groups = joinedGroups.groups.map(({ result, facts }) => withFindings(result, facts));
   const machines = machineChances(
     joinedGroups.groups.flatMap(({ result: { machine, multiplier, chance }, correctable: group }) =>
       group && multiplier === 1 ? [{ machine, group, uncertain: chance !== null }] : [],
@@ -157,7 +159,7 @@ export function* auditInSteps(
   problems.push(...ofRunUps);
   yield 1;
   const advised = judged.map(({ result, ofVerdicts, facts, invalid }): AdvisedChannel => ({
-    result: { ...result, findings: finished([...ofVerdicts, ...facts]) },
+    result: withFindings(result, [...ofVerdicts, ...facts]),
     facts,
     invalid,
   }));
@@ -203,6 +205,11 @@ export function* auditInSteps(
   };
   if (!before) return report;
   return { ...report, since: yield* asPart(changesInSteps(before, snapshotOf(report)), () => 1) };
+}
+
+/** A result completed in place: a copy of so many fields takes several times the time and room, which large workbooks feel. */
+function withFindings<T extends object>(result: T, facts: readonly PlacedFact[]): T & Findings {
+  return Object.assign(result, { findings: finished(facts) });
 }
 
 /** As `unmatchedSettings`, some rows at a time. */

@@ -11,10 +11,10 @@ export function bracketedRoot(
   atLow = f(low),
   atHigh = f(high),
 ): number {
-  let [a, b] = [high, low];
-  let [fa, fb] = [atHigh, atLow];
-  let c: number;
-  let fc: number;
+  let a = high;
+  let b = low;
+  let fa = atHigh;
+  let fb = atLow;
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) return NaN;
@@ -22,21 +22,27 @@ export function bracketedRoot(
   for (;;) {
     const x = a + part * (b - a);
     const fx = f(x);
-    if (Math.sign(fx) === Math.sign(fa)) [c, fc] = [a, fa];
-    else [c, b, fc, fb] = [b, a, fb, fa];
-    [a, fa] = [x, fx];
-    const [nearest, value] = Math.abs(fa) < Math.abs(fb) ? [a, fa] : [b, fb];
+    const isSameSide = Math.sign(fx) === Math.sign(fa);
+    const c = isSameSide ? a : b;
+    const fc = isSameSide ? fa : fb;
+    if (!isSameSide) {
+      b = a;
+      fb = fa;
+    }
+    a = x;
+    fa = fx;
+    const isNearer = Math.abs(fa) < Math.abs(fb);
+    const nearest = isNearer ? a : b;
+    const value = isNearer ? fa : fb;
     const finest = (2 * Number.EPSILON * Math.abs(nearest) + Number.MIN_VALUE) / Math.abs(b - c);
     if (value === 0 || !(finest <= 0.5) || Math.abs(b - a) <= 4 * Number.EPSILON * Math.abs(nearest))
       return nearest;
-    part = Math.min(1 - finest, Math.max(finest, nextPart([a, fa], [b, fb], [c, fc])));
+    part = Math.min(1 - finest, Math.max(finest, nextPart(a, fa, b, fb, c, fc)));
   }
 }
 
-type Point = readonly [x: number, y: number];
-
 /** Part of the way from a to b of the next place to look: inverse quadratic where it is safe, half otherwise. */
-function nextPart([a, fa]: Point, [b, fb]: Point, [c, fc]: Point): number {
+function nextPart(a: number, fa: number, b: number, fb: number, c: number, fc: number): number {
   const xi = (a - b) / (c - b);
   const phi = (fa - fb) / (fc - fb);
   const safe = phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi;

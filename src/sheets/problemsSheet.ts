@@ -1,6 +1,6 @@
 import type { Finding } from '../audit/model/findings.ts';
 import { severities } from '../audit/model/severity.ts';
-import type { Report } from '../audit/model/report.ts';
+import type { Attention, Report } from '../audit/model/report.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
 import { cell } from './cells.ts';
 import { heightOf } from './look/lines.ts';
@@ -74,11 +74,12 @@ export function problemsSheet(report: Report): SheetModel {
 /** What needs action of the workbook or of settings without a channel, and is no problem that stands on a line of its own. */
 function ofNoChannel({ attention, channels }: Report): readonly Line[] {
   const listedTags = new Set(channels.map(({ tag }) => tagKey(tag)));
-  return attention.flatMap(({ subject, code, severity, headline, doNext, places: [place] }): Line[] => {
-    const elsewhere = subject.group !== null || (subject.tag !== '' && listedTags.has(tagKey(subject.tag)));
-    if (elsewhere || code === 'problem') return [];
+  const elsewhere = ({ group, tag }: Attention['subject']): boolean =>
+    group !== null || (tag !== '' && listedTags.has(tagKey(tag)));
+  const own = attention.filter(({ subject, code }) => code !== 'problem' && !elsewhere(subject));
+  return own.map(({ subject, code, severity, headline, doNext, places: [place] }): Line => {
     const { sheet, row, column } = place ?? { sheet: '', row: 0, column: '' };
-    return [{ severity, tag: subject.tag, message: headline, doNext, sheet, row, column, rule: code }];
+    return { severity, tag: subject.tag, message: headline, doNext, sheet, row, column, rule: code };
   });
 }
 

@@ -27,11 +27,12 @@ import { titleIn } from './titles.ts';
  */
 export function resultSheets(report: Report): readonly SheetModel[] {
   const others = watchedSheets(otherSheets(report));
-  const fingerprints = (): SheetFingerprints => {
-    const own = summarySheet(report, () => ({}));
-    return { ...watchedSheets([own]).fingerprints(), ...others.fingerprints() };
-  };
-  return [summarySheet(report, fingerprints), ...others.models];
+  const summary = summarySheet(report);
+  const fingerprints = (): SheetFingerprints => ({
+    ...watchedSheets([summary(() => ({}))]).fingerprints(),
+    ...others.fingerprints(),
+  });
+  return [summary(fingerprints), ...others.models];
 }
 
 /**
@@ -41,14 +42,15 @@ export function resultSheets(report: Report): readonly SheetModel[] {
 export function* resultSheetsInSteps(report: Report): Steps<number, readonly SheetModel[]> {
   const others = otherSheets(report);
   const sheets: Record<string, string> = {};
-  const all = [summarySheet(report, () => ({})), ...others];
+  const summary = summarySheet(report);
+  const all = [summary(() => ({})), ...others];
   const total = all.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
   for (const model of all) {
     sheets[titleIn(model)] = yield* asPart(modelFingerprint(model), (rows) => (done + rows) / total);
     done += model.rowCount;
   }
-  return [summarySheet(report, () => sheets), ...others];
+  return [summary(() => sheets), ...others];
 }
 
 function otherSheets(report: Report): readonly SheetModel[] {

@@ -43,7 +43,7 @@ export function attentionOf({
   ];
   return all
     .toSorted((one, other) => gravestFirst(one.entry, other.entry))
-    .map((one): Attention => ({ ...one.entry, ...sentencesOf(one) }));
+    .map((one): Attention => Object.assign(one.entry, sentencesOf(one)));
 }
 
 const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
@@ -68,7 +68,7 @@ function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
   for (const threshold of thresholds) {
     const { name, verdict, multiplier, obstacles } = threshold;
     const about = (code: AttentionCode, severity: Attention['severity']): void => {
-      entries.push({ ...aboutThreshold(result, threshold, code, severity), invalid });
+      entries.push(aboutThreshold(result, threshold, code, severity, invalid));
     };
     if (threshold.alreadyThere === true && multiplier === 1)
       about(trips(name) ? 'past-danger' : 'past-alert', trips(name) ? 'critical' : 'warning');
@@ -94,6 +94,7 @@ function aboutThreshold(
   threshold: ThresholdResult,
   code: AttentionCode,
   severity: Attention['severity'],
+  invalid: readonly PlacedFact[],
 ): Unsaid {
   const { name, multiplier, setpoint, effective, low, high, panel } = threshold;
   const past = code === 'past-danger' || code === 'past-alert';
@@ -101,6 +102,7 @@ function aboutThreshold(
   return {
     channel,
     threshold,
+    invalid,
     entry: {
       severity,
       code,
@@ -123,11 +125,17 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
   return {
     channel,
     entry: {
-      ...noNumbers,
+      set: null,
+      real: null,
+      low: null,
+      high: null,
+      panel: null,
+      limit: null,
+      unit,
+      rule: null,
       severity,
       code,
       subject: { machine, tag, threshold: null, multiplier: null, group: null },
-      unit,
       places: placesOf(channel),
     },
   };

@@ -10,15 +10,14 @@ export function lateGiven(
   { reach, shared, spread }: AgainstLimit,
   z: number,
 ): [late: number, inTime: number] {
-  return reach === Infinity ? [1, 0] : lateBy(reach - 1 - shared * z, spread);
+  const margin = reach - 1 - shared * z;
+  const lesser = lesserShare(margin, spread);
+  return margin > 0 ? [1 - lesser, lesser] : [lesser, 1 - lesser];
 }
 
-/** The same by the margin by which it is late at its best value, and its spread. */
-function lateBy(margin: number, spread: number): [late: number, inTime: number] {
-  if (spread === 0) return margin > 0 ? [1, 0] : [0, 1];
-  const size = margin / spread;
-  const less = normalCdf(-Math.abs(size));
-  return size > 0 ? [1 - less, less] : [less, 1 - less];
+/** The lesser of both, by the margin by which it is late at its best value (above 0: late is the greater) and its spread. */
+function lesserShare(margin: number, spread: number): number {
+  return spread === 0 ? 0 : normalCdf(-Math.abs(margin / spread));
 }
 
 /** The same for a member whose shared part is shared with nobody: one normal of both parts together. */
@@ -88,7 +87,7 @@ export function lateCountsOf(members: readonly LateMember[]): (limit: number) =>
       if (!member) continue;
       const { threshold, shared } = member;
       const spread = fixed[at] ?? Math.hypot(shared, againstLimit(member, limit).spread);
-      addMember(counts, at, threshold === Infinity ? [1, 0] : lateBy(threshold / limit - 1, spread));
+      addMember(counts, at, threshold / limit - 1, spread);
     }
     return counts;
   };
@@ -138,15 +137,15 @@ export function countsGiven(
   counts.fill(0);
   for (let j = 0; j < so.length; j++) counts[j] = so[j] ?? 0;
   let before = so.length - 1;
-  for (const member of members) addMember(counts, before++, lateGiven(member, z));
+  for (const { reach, shared, spread } of members)
+    addMember(counts, before++, reach - 1 - shared * z, spread);
 }
 
-/** One more member beside so many, in place. */
-function addMember(
-  counts: Float64Array,
-  before: number,
-  [late, inTime]: readonly [late: number, inTime: number],
-): void {
+/** One more member beside so many, in place, by its margin and spread. */
+function addMember(counts: Float64Array, before: number, margin: number, spread: number): void {
+  const lesser = lesserShare(margin, spread);
+  const late = margin > 0 ? 1 - lesser : lesser;
+  const inTime = margin > 0 ? lesser : 1 - lesser;
   for (let j = before + 1; j > 0; j--) counts[j] = (counts[j] ?? 0) * inTime + (counts[j - 1] ?? 0) * late;
   counts[0] = (counts[0] ?? 0) * inTime;
 }

@@ -24,8 +24,13 @@ export interface LateMember {
 
 /** Whether a member's numbers can be used. */
 export function usable({ threshold, shared, own, offset = 0, both = 0 }: LateMember): boolean {
-  if (Number.isNaN(threshold) || !Number.isFinite(both)) return false;
-  return [shared, own, offset].every((part) => part >= 0 && part < Infinity);
+  return (
+    !Number.isNaN(threshold) && Number.isFinite(both) && isSpread(shared) && isSpread(own) && isSpread(offset)
+  );
+}
+
+function isSpread(part: number): boolean {
+  return part >= 0 && part < Infinity;
 }
 
 /** A member against one limit, in parts of the limit: late where 1 + shared·z + spread·z′ falls short of `reach`. */

@@ -5,7 +5,7 @@ import { cell } from '../cells.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { givenStyle, levelDecimals, stylesOfLevels } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
@@ -125,7 +125,9 @@ const reading =
 function groupRow(group: GroupResult, action: readonly Attention[], seatCount: number): ModelRow {
   const { name, machine, voting, threshold, unit, intended, effective, canTrip, decidedBy, limit, members } =
     group;
-  const level = `level${levelDecimals(intended ?? effective, null)}`;
+  // How the vote was found, where a member was measured again since: history.
+  const { asFound } = group;
+  const { level } = stylesOfLevels(levelDecimals(intended ?? effective, null));
   const own = formulasOf(threshold);
   const tripped = group.liveVoting === 'tripped';
   const fits = members.length <= mostSeats;
@@ -139,7 +141,7 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     'Votes needed M': cell(Number.parseInt(voting, 10), 'count'),
     'Votes needed now': cell(votesNow(group), 'count'),
     Threshold: cell(thresholdName({ name: threshold, multiplier: group.multiplier }), 'text'),
-    ...whatItDoes(group),
+    'What it does': whatItDoes(group),
     Unit: cell(unit, 'text'),
     'Meant to act at': calculated(intended, level, own.intended),
     'Really acts at': voted(effective, level, own.effective),
@@ -156,7 +158,9 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
     'How sure': cell(chanceText(group), 'wrapped'),
     'What is wrong': cell(action.map(({ headline }) => headline).join(' '), 'wrapped'),
     'Do next': cell([...new Set(action.map(({ doNext }) => doNext))].join(' '), 'wrapped'),
-    ...asFoundCells(group, level),
+    'As found, really acted at': cell(asFound?.effective ?? null, level),
+    'As found, could it trip?': cell(asFound && tripWord(threshold, asFound.canTrip), 'strong'),
+    'As found, decided by': cell(asFound?.decidedBy.join(', ') ?? null, 'wrapped'),
     'Members not shown': cell(fits ? null : members.length - mostSeats, 'count'),
   };
   const row = columns.map(([header]) => cells[header]);
@@ -165,7 +169,13 @@ function groupRow(group: GroupResult, action: readonly Attention[], seatCount: n
 }
 
 /** What the group does as audited, shaded as the verdict of a threshold that does the same. */
-function whatItDoes({ threshold, canTrip, liveVoting, late, beyondLimit }: GroupResult) {
+function whatItDoes({
+  threshold,
+  canTrip,
+  liveVoting,
+  late,
+  beyondLimit,
+}: GroupResult): ModelCell | undefined {
   const [words, verdict]: readonly [string, ThresholdVerdict] = !canTrip
     ? [tripWord(threshold, false), 'unreachable']
     : liveVoting === 'tripped'
@@ -175,7 +185,7 @@ function whatItDoes({ threshold, canTrip, liveVoting, late, beyondLimit }: Group
         : late
           ? ['late', 'late']
           : ['OK', 'within'];
-  return { 'What it does': cell(words, verdictStyle(verdict)) };
+  return cell(words, verdictStyle(verdict));
 }
 
 /** A level away from zero with the sign of the threshold. */
@@ -200,13 +210,4 @@ function outText({ out, liveVoting }: GroupResult): string | null {
     return `${tag} ${state}: ${vote}${saidBy === null ? ' (not said; ask)' : ''}`;
   });
   return `${each.join('; ')}. Left: ${liveVoting}.`;
-}
-
-/** How the vote was found, where a member was measured again since: history. */
-function asFoundCells({ asFound, threshold }: GroupResult, level: string) {
-  return {
-    'As found, really acted at': cell(asFound?.effective ?? null, level),
-    'As found, could it trip?': cell(asFound && tripWord(threshold, asFound.canTrip), 'strong'),
-    'As found, decided by': cell(asFound?.decidedBy.join(', ') ?? null, 'wrapped'),
-  };
 }

@@ -5,6 +5,12 @@ import { sheetNames } from '../titles.ts';
 /** Row of the headers of the groups sheet. */
 export const headerRow = 4;
 
+/** What the list says of a group, and where it first does. */
+interface Said {
+  readonly place: number;
+  readonly entries: Attention[];
+}
+
 interface WorstFirst {
   readonly groups: readonly GroupResult[];
   readonly actionOf: (group: GroupResult) => readonly Attention[];
@@ -12,7 +18,7 @@ interface WorstFirst {
 
 /** Groups in the order in which the list of what needs action names them, then the others; and what it says of each. */
 export function worstFirst({ groups, attention }: Report): WorstFirst {
-  const said = new Map<string, { readonly place: number; readonly entries: Attention[] }>();
+  const said = new Map<string, Said>();
   for (const [place, entry] of attention.entries()) {
     const { machine, group, threshold, multiplier } = entry.subject;
     if (group === null) continue;
@@ -21,15 +27,15 @@ export function worstFirst({ groups, attention }: Report): WorstFirst {
     if (there) there.entries.push(entry);
     else said.set(key, { place, entries: [entry] });
   }
-  const saidOf = new Map(
-    groups.map((group) => {
-      const { machine, name, threshold, multiplier } = group;
-      return [group, said.get(keyOf(machine, name, threshold, multiplier))] as const;
-    }),
-  );
-  const placeOf = (group: GroupResult): number => saidOf.get(group)?.place ?? attention.length;
+  const saidOf = new Map<GroupResult, Said>();
+  for (const group of groups) {
+    const { machine, name, threshold, multiplier } = group;
+    const own = said.get(keyOf(machine, name, threshold, multiplier));
+    if (own) saidOf.set(group, own);
+  }
+  const named = [...saidOf].toSorted(([, one], [, other]) => one.place - other.place);
   return {
-    groups: groups.toSorted((one, other) => placeOf(one) - placeOf(other)),
+    groups: [...named.map(([group]) => group), ...groups.filter((group) => !saidOf.has(group))],
     actionOf: (group) => saidOf.get(group)?.entries ?? [],
   };
 }

@@ -19,16 +19,26 @@ export function levelDecimals(size: number | null, resolution: number | null): n
   return Math.max(0, decimalsFor(size) - 1);
 }
 
-/** The style of a number that was given: as it is where a few digits say it, else as one that was worked out. */
-export function givenStyle(value: number | null): string {
-  const decimals = decimalsFor(value);
-  const isShort =
-    value === null || Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value);
-  return isShort ? 'given' : `level${decimals}`;
-}
-
 /** Every number of decimals that `decimalsFor` gives. */
 export const decimalCounts: readonly number[] = Array.from({ length: most + 1 }, (_, count) => count);
+
+const levelStyles = decimalCounts.map((decimals) => `level${decimals}`);
+const signedStyles = decimalCounts.map((decimals) => `signed${decimals}`);
+
+/** Names of the styles of levels and of differences of levels with these decimals; the same texts for all cells. */
+export function stylesOfLevels(decimals: number): { readonly level: string; readonly signed: string } {
+  const [level, signed] = [levelStyles[decimals], signedStyles[decimals]];
+  if (level === undefined || signed === undefined) throw new RangeError(`no style of ${decimals} decimals`);
+  return { level, signed };
+}
+
+/** The style of a number that was given: as it is where a few digits say it, else as one that was worked out. */
+export function givenStyle(value: number | null): string {
+  if (value === null || Number.isInteger(value)) return 'given';
+  const decimals = decimalsFor(value);
+  const isShort = Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value);
+  return isShort ? 'given' : stylesOfLevels(decimals).level;
+}
 
 /** Ends a number format with the room of a digit, so that the text in the next column stands apart. */
 const gap = '_0';

@@ -24,12 +24,12 @@ export interface Band {
 }
 
 /** Styles of a level, and of a difference of levels, with the decimals of the line. */
-export function level(line: Line): string {
-  return `level${line.levels}`;
+export function level({ styles }: Line): string {
+  return styles.level;
 }
 
-export function signed(line: Line): string {
-  return `signed${line.levels}`;
+export function signed({ styles }: Line): string {
+  return styles.signed;
 }
 
 /** The style of a number that was given. */

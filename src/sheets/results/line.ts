@@ -1,7 +1,7 @@
 import type { EvidenceName, LineOfEvidence, ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { levelDecimals } from '../look/significant.ts';
+import { levelDecimals, stylesOfLevels } from '../look/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */
 export interface Line {
@@ -12,8 +12,8 @@ export interface Line {
   readonly listed: LineOfEvidence | null;
   /** Whether it was worked out by the listed sensitivity, so that formulas have all they need. */
   readonly worked: boolean;
-  /** Decimals of levels. */
-  readonly levels: number;
+  /** Styles of its levels and of differences of levels. */
+  readonly styles: { readonly level: string; readonly signed: string };
   readonly action: LineAction;
 }
 
@@ -23,7 +23,7 @@ export interface LineAction {
   readonly doNext: string;
 }
 
-const noAction: LineAction = { headlines: '', doNext: '' };
+export const noAction: LineAction = { headlines: '', doNext: '' };
 
 export function lineOf(
   channel: ChannelResult,
@@ -45,7 +45,7 @@ export function lineOf(
     policy,
     listed,
     worked: listed !== null,
-    levels: levelDecimals(threshold.setpoint, channel.inputs.resolution),
+    styles: stylesOfLevels(levelDecimals(threshold.setpoint, channel.inputs.resolution)),
     action,
   };
 }

@@ -12,7 +12,7 @@ import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
 import type { Column } from './column.ts';
 import { headerRow } from './headerRow.ts';
-import { lineOf, type Line, type LineAction } from './line.ts';
+import { lineOf, noAction, type Line, type LineAction } from './line.ts';
 import { policyRows } from './policyCells.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 
@@ -22,8 +22,8 @@ interface About {
   readonly multiplier: number | null;
 }
 
-/** What needs action, by the row of the channel list that it is about. */
-type ActionsByRow = ReadonlyMap<string, readonly Attention[]>;
+/** What needs action, by the sheet and row of the channel list that it is about. */
+type ActionsByRow = ReadonlyMap<string, ReadonlyMap<number, readonly Attention[]>>;
 
 /** The column in the title's row that says what was audited when. */
 export const auditedColumn = 4;
@@ -71,9 +71,10 @@ export function resultsSheet(report: Report): SheetModel {
       const actions = actionsByRow(report.attention);
       let left = shown;
       for (const channel of report.channels) {
+        const own = actionsOf(actions, channel);
         for (const threshold of channel.thresholds) {
           if (left-- <= 0) return;
-          const action = actionOf(actions, channel, threshold);
+          const action = actionOf(own, channel, threshold);
           yield resultRow(lineOf(channel, threshold, report.policy, action));
         }
       }
@@ -132,10 +133,11 @@ const formulaPlaces = columns.map(({ id }) => templateOf.get(id));
 function resultRow(line: Line): ModelRow {
   const cells = columns.map(({ value, style, applies }, place): ModelCell | undefined => {
     const found = value(line);
+    const formula = formulaPlaces[place];
+    const isCalculated = formula !== undefined && line.worked && applies?.(line) !== false;
+    if (!isCalculated && (found === null || found === '')) return undefined;
     const look = typeof style === 'string' ? style : style(line);
-    const index = formulaPlaces[place];
-    if (index === undefined || !line.worked || applies?.(line) === false) return cell(found, look);
-    return { value: found, style: look, formula: index };
+    return isCalculated ? { value: found, style: look, formula } : { value: found, style: look };
   });
   return { cells, links: linksOf(line) };
 }
@@ -150,26 +152,36 @@ function linksOf({ channel: { source } }: Line): readonly RowLink[] {
 }
 
 function actionsByRow(attention: readonly Attention[]): ActionsByRow {
-  const found = new Map<string, Attention[]>();
+  const found = new Map<string, Map<number, Attention[]>>();
   for (const one of attention) {
     if (one.subject.tag === '') continue;
     for (const { sheet, row } of one.places) {
-      const key = rowKey(sheet, row);
-      const there = found.get(key);
+      const rows = found.get(sheet) ?? new Map<number, Attention[]>();
+      found.set(sheet, rows);
+      const there = rows.get(row);
       if (there) there.push(one);
-      else found.set(key, [one]);
+      else rows.set(row, [one]);
     }
   }
   return found;
 }
 
-/** What needs action of a threshold: what is about the channel as a whole stands with its danger. */
-function actionOf(actions: ActionsByRow, channel: ChannelResult, threshold: ThresholdResult): LineAction {
-  const { sheet, row } = channel.source.channels;
+/** What needs action of a channel. */
+function actionsOf(actions: ActionsByRow, { tag, source }: ChannelResult): readonly Attention[] {
+  const { sheet, row } = source.channels;
+  return (actions.get(sheet)?.get(row) ?? []).filter(({ subject }) => subject.tag === tag);
+}
+
+/** What of it is about one threshold: what is about the channel as a whole stands with its danger. */
+function actionOf(
+  actions: readonly Attention[],
+  channel: ChannelResult,
+  threshold: ThresholdResult,
+): LineAction {
+  if (actions.length === 0) return noAction;
   const first = isFirst(channel, threshold);
-  const own = (actions.get(rowKey(sheet, row)) ?? []).filter(
-    ({ subject }) =>
-      subject.tag === channel.tag && (subject.threshold === null ? first : isAbout(subject, threshold)),
+  const own = actions.filter(({ subject }) =>
+    subject.threshold === null ? first : isAbout(subject, threshold),
   );
   return {
     headlines: own.map(({ headline }) => headline).join(' '),
@@ -185,8 +197,4 @@ function isFirst({ thresholds }: ChannelResult, threshold: ThresholdResult): boo
 
 function isAbout({ threshold, multiplier }: About, { name, multiplier: own }: ThresholdResult): boolean {
   return threshold === name && (multiplier ?? 1) === own;
-}
-
-function rowKey(sheet: string, row: number): string {
-  return `${sheet}\n${row}`;
 }

@@ -35,11 +35,11 @@ const words =
 type Lines = readonly (readonly Entry[])[];
 
 /**
- * The sheet to show around: how things stand, what to act on, what was not read, and what the audit went by. `sheets` is
- * asked for the fingerprints of all result sheets, its own included, when rows are made; a host that writes this sheet last
- * has them from writing the others, see `resultSheets`.
+ * The sheet to show around: how things stand, what to act on, what was not read, and what the audit went by. It is made of
+ * `sheets`, which is asked for the fingerprints of all result sheets, its own included, when rows are made; a host that
+ * writes this sheet last has them from writing the others, see `resultSheets`.
  */
-export function summarySheet(report: Report, sheets: () => SheetFingerprints): SheetModel {
+export function summarySheet(report: Report): (sheets: () => SheetFingerprints) => SheetModel {
   const top: Lines = [
     [wide(titleOf('summary', report), 'title', lastColumn)],
     [wide(auditedLine(report), 'remark', lastColumn)],
@@ -62,7 +62,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     ...policyLines(report.policy),
   ];
   const { rows, merges } = layOut([...before, ...evidenceLines(report, {}), ...guideLines(report)]);
-  return {
+  return (sheets) => ({
     name: sheetNames.summary,
     widths,
     styles: summaryStyles,
@@ -78,7 +78,7 @@ export function summarySheet(report: Report, sheets: () => SheetFingerprints): S
     },
     merges,
     print: { landscape: true, footer: footerOf(report) },
-  };
+  });
 }
 
 function guideLines(report: Report): Lines {

@@ -20,9 +20,23 @@ export function memberOf(
 ): Member {
   const { tag, machine } = pair.row;
   const { group, voting, bypass, batch, sharedUncertainty, limit, unit, detection } = channel;
-  const uncertain = { batch, sharedUncertainty };
-  const known = { group, voting, bypass, faulty: isFaulty(channel), ...uncertain, limit, unit, detection };
-  return { tag, machine, places: placesOf(pair), ...known, thresholds, asFound, notAudited: null };
+  return {
+    tag,
+    machine,
+    places: placesOf(pair),
+    group,
+    voting,
+    bypass,
+    faulty: isFaulty(channel),
+    batch,
+    sharedUncertainty,
+    limit,
+    unit,
+    detection,
+    thresholds,
+    asFound,
+    notAudited: null,
+  };
 }
 
 /** The monitor takes a gap voltage outside its fault limits for a broken chain. */

@@ -39,11 +39,13 @@ import { hiddenRow } from './unmatchedRows.ts';
 /** Judges one channel with its settings, as it stands now: as left where it was measured again, else as found. */
 export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel {
   const { policy, today, tables } = context;
+  // Places outlive this call, the rows themselves do not.
+  const { place } = pair;
   const facts: PlacedFact[] = [];
   const say: Say = (one) => {
-    facts.push(factAt(pair.place(one.table, one.column), one));
+    facts.push(factAt(place(one.table, one.column), one));
   };
-  const setpointPlace = (name: ThresholdName): Place => pair.place('settings', columnOfThreshold(name));
+  const setpointPlace = (name: ThresholdName): Place => place('settings', columnOfThreshold(name));
   const records = recordsOf(context.records.byTag.get(tagKey(pair.row.tag)));
   const diagnostics = new Diagnostics(pair);
   const kind = kindOfChannel(pair, diagnostics);
@@ -52,7 +54,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const complete: PairedRows = row === pair.row ? pair : { ...pair, row };
   const assembled = assemble(complete, kind, diagnostics, policy, context.assume);
   const atCells = new Map(
-    assembled.diagnostics.map((one) => [one, factAt(pair.place(one.table, one.column), one)]),
+    assembled.diagnostics.map((one) => [one, factAt(place(one.table, one.column), one)]),
   );
   facts.push(...atCells.values());
   const invalid = assembled.blocking.flatMap((one: TableDiagnostic) => atCells.get(one) ?? []);
@@ -113,15 +115,15 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     policy,
     today,
     cell: (table, column) => {
-      const place = pair.place(table, column);
-      return `${place.column}${place.row}`;
+      const at = place(table, column);
+      return `${at.column}${at.row}`;
     },
   });
   const now = audited(nowEvidence.channel, thresholds);
   const asFound = audited(found.channel, foundThresholds);
   const recordNow = leftEvidence?.ofRecords.record ?? ofRecords.record;
   const dynamicNow = leftEvidence ? leftEvidence.ofRecords.dynamic : ofRecords.dynamic;
-  const ofVerdicts = verdictFacts(now).map((one) => factAt(pair.place(one.table, one.column), one));
+  const ofVerdicts = verdictFacts(now).map((one) => factAt(place(one.table, one.column), one));
   applyRules(now, say);
   if (records) {
     const ofLeft = leftEvidence?.ofRecords.record ? left.record : undefined;
@@ -149,13 +151,13 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
       { found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds },
       say,
       (one) => {
-        const fact = factAt(pair.place(one.table, one.column), one);
+        const fact = factAt(place(one.table, one.column), one);
         facts.push(fact);
         invalid.push(fact);
       },
     );
   exposureRule(asFound, leftEvidence ? thresholds : null, (one) => {
-    ofVerdicts.push(factAt(pair.place(one.table, one.column), one));
+    ofVerdicts.push(factAt(place(one.table, one.column), one));
   });
   const ofDrift = driftOf(row, found.channel, ofRecords.record ?? recordNow, context);
   facts.push(...ofDrift.findings);

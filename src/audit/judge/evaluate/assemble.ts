@@ -86,6 +86,7 @@ export function assemble(
   const zeroUncertainty = axial
     ? inRange(row.zeroUncertainty, 'zeroUncertainty', fixed.volt, zeroUncertainties, context)
     : null;
+  const { uncertainty, sharedUncertainty } = uncertainties(row, measured, coverage, diagnostics);
   const channel: Channel = {
     kind,
     unit,
@@ -94,7 +95,8 @@ export function assemble(
     configured: configured.value,
     measured: convert(measured.value, measured.unit, sensitivityUnit),
     unitsPerVolt,
-    ...uncertainties(row, measured, coverage, diagnostics),
+    uncertainty,
+    sharedUncertainty,
     gain: settings.gain?.value ?? 1,
     gainUncertainty: gainUncertaintyOf(settings, row, policy.coverage, diagnostics),
     zeroUncertainty: expandedIn(zeroUncertainty, fixed.volt, row, policy.coverage),
@@ -119,7 +121,6 @@ export function assemble(
     chainLength: inUnit(row.chainLength, fixed.metre),
     referenceSensitivity: inUnit(referenceSensitivity, sensitivityUnit),
     referenceGapVoltage: inUnit(row.referenceGapVoltage, fixed.volt),
-    ...zeroVoltages(kind, row, settings, policy, diagnostics),
     direction: row.direction,
     faultLimits: faultLimitsOf(settings),
     calibratedOn: row.calibratedOn,
@@ -129,6 +130,7 @@ export function assemble(
     recordReach: null,
     bypass: settings.bypass,
     notCompared,
+    ...zeroVoltages(kind, row, settings, policy, diagnostics),
   };
   const whole = kind === 'loop' ? { ...channel, loop: loopOf(row, channel, policy, diagnostics) } : channel;
   return diagnostics.invalid(axial) ? finished(null, []) : finished(whole, missingOfPosition(whole));

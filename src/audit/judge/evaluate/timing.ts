@@ -66,5 +66,5 @@ export function timing(
       headroom,
     };
   }
-  return { ...none, headroom };
+  return { daysLate: null, daysToGo: null, levelAtTrip: null, headroom };
 }

@@ -23,17 +23,11 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
   const { name, verdict } = threshold;
   const severity = severityOf(name, verdict) ?? 'note';
   const level = setpointOf(threshold, channel);
-  const moved = {
-    ...level,
-    effective: threshold.effective ?? NaN,
-    shift: Math.abs(threshold.shift ?? NaN),
-    shiftFraction: Math.abs(threshold.shiftFraction ?? NaN),
-  };
   switch (verdict) {
     case 'late':
-      return factOfThreshold('late', severity, threshold, moved);
+      return factOfThreshold('late', severity, threshold, moved(threshold, level));
     case 'early':
-      return factOfThreshold('early', severity, threshold, moved);
+      return factOfThreshold('early', severity, threshold, moved(threshold, level));
     case 'undetermined':
       return factOfThreshold('undetermined', severity, threshold, {
         ...level,
@@ -48,6 +42,20 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
     case 'within':
       return undefined;
   }
+}
+
+/** Where a threshold that is late or early acts, and how far off. */
+function moved(
+  { effective, shift, shiftFraction }: ThresholdResult,
+  { setpoint, unit }: OfSetpoint,
+): ThresholdRules['late'] {
+  return {
+    setpoint,
+    unit,
+    effective: effective ?? NaN,
+    shift: Math.abs(shift ?? NaN),
+    shiftFraction: Math.abs(shiftFraction ?? NaN),
+  };
 }
 
 function unreachable(threshold: ThresholdResult, reason: UnreachableReason, audited: Audited): Fact {

@@ -78,7 +78,9 @@ export function evaluateGroup(
       multiplier: stage === 'running' ? 1 : multiplier,
       unit: first.unit?.text ?? null,
       intended: Number.isFinite(intended) ? sign * intended : null,
-      ...vote,
+      effective: vote.effective,
+      canTrip: vote.canTrip,
+      decidedBy: vote.decidedBy,
       limit,
       late: isLate(acts, intended, policy.tolerance),
       beyondLimit: limit !== null && exceeds(acts, limit),
@@ -157,8 +159,12 @@ function chanceOf(
     const away = (level: number | null): number | null => (level === null ? null : Math.abs(level));
     return [
       {
-        ...{ tag: voter.tag, effective: away(voter.effective), setpoint: away(voter.setpoint) },
-        ...{ spread, sharedUncertainty, batch },
+        tag: voter.tag,
+        effective: away(voter.effective),
+        setpoint: away(voter.setpoint),
+        spread,
+        sharedUncertainty,
+        batch,
       },
     ];
   });
@@ -177,12 +183,15 @@ function inUnitOfGroup({ effective: own, spread }: ThresholdResult, effective: n
 function correctable({ group, tags }: ChanceBasis, voters: readonly GroupMember[]): CorrectableGroup {
   const setpoints = new Map(voters.map(({ tag, setpoint }) => [tag, setpoint]));
   return {
-    ...group,
+    m: group.m,
+    limit: group.limit,
     members: group.members.map((member, at) => {
       const tag = tags[at] ?? '';
       const meant = setpoints.get(tag) ?? null;
       const acts = member.threshold !== Infinity && meant !== null;
-      return { ...member, tag, corrected: acts ? { ...member, threshold: Math.abs(meant) } : member };
+      const { threshold, shared, own, offset = 0, both = 0, batch } = member;
+      const corrected = acts ? { ...member, threshold: Math.abs(meant) } : member;
+      return { threshold, shared, own, offset, both, batch, tag, corrected };
     }),
   };
 }

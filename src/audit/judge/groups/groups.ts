@@ -38,7 +38,12 @@ export function evaluateGroups(
     if (!first || !voting) continue;
     for (const threshold of thresholdNames) {
       for (const worked of evaluateGroup(first.machine, first.group, voting, threshold, all, policy))
-        groups.push({ ...worked, facts: groupFindings(worked.result), members: all });
+        groups.push({
+          result: worked.result,
+          correctable: worked.correctable,
+          facts: groupFindings(worked.result),
+          members: all,
+        });
     }
     if (voting.n !== all.length)
       diagnostics.push(...all.map((member) => sizeDiffers(member, voting, all.length)));
@@ -101,8 +106,10 @@ function votingReader(): ReadVoting {
   };
 }
 
+const none: readonly Fact[] = [];
+
 /** What there is to say about a voting group as a whole. */
-function groupFindings(result: JudgedGroup): Fact[] {
+function groupFindings(result: JudgedGroup): readonly Fact[] {
   const { name: group, voting, threshold, multiplier, effective, intended, limit, decidedBy } = result;
   const trip = trips(threshold);
   const severity = trip ? 'critical' : 'warning';
@@ -115,6 +122,7 @@ function groupFindings(result: JudgedGroup): Fact[] {
   }
   if (result.liveVoting === 'tripped')
     return [factOf('group-tripped', 'warning', { ...vote, out: result.out })];
+  if (!result.late && !result.beyondLimit) return none;
   const found: Fact[] = [];
   const acting = { ...vote, effective, unit: result.unit ?? '', decidedBy };
   if (result.beyondLimit && limit !== null)

@@ -95,8 +95,14 @@ function workingOf({ m, limit, members }: CorrectableGroup): GroupWorking {
     m,
     limit,
     members: members.map(({ tag, threshold, corrected, shared, own, offset = 0, both = 0, batch }) => ({
-      ...{ tag, threshold: finite(threshold), corrected: finite(corrected.threshold) },
-      ...{ shared, own, offset, both, batch },
+      tag,
+      threshold: finite(threshold),
+      corrected: finite(corrected.threshold),
+      shared,
+      own,
+      offset,
+      both,
+      batch,
     })),
   };
 }

@@ -26,15 +26,18 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
   const spread = isUncertain(channel) ? spreadOf(acting, intended) : null;
   const interval = spread === null ? NO_BAND : spreadBand(effective, spread);
   const [low, high] = [known(interval.low), known(interval.high)];
+  const { verdict, why, reasons } = verdictOf(
+    decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
+    reasonsOf(channel, policy, asked, effective),
+  );
   return {
     by,
     effective: known(effective),
     low,
     high,
-    ...verdictOf(
-      decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
-      reasonsOf(channel, policy, asked, effective),
-    ),
+    verdict,
+    why,
+    reasons,
     panel: known(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
     spread,
     realAt: (reading) => realOf(acting, reading),

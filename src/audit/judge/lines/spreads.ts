@@ -32,7 +32,9 @@ export interface Zeros {
 export function actingPosition(channel: Channel, zeros: Zeros): Acting {
   const perUnit = 1000 / channel.unitsPerVolt;
   return positionActing({
-    ...zeros,
+    zeroConfigured: zeros.zeroConfigured,
+    zeroMeasured: zeros.zeroMeasured,
+    direction: zeros.direction,
     configured: channel.configured * perUnit,
     gain: channel.gain,
     gainUncertainty: channel.gainUncertainty ?? 0,

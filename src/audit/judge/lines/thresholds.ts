@@ -88,8 +88,12 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
         : null,
     real: reading.real,
     alreadyThere: reading.alreadyThere,
-    ...zones,
-    ...times,
+    zone: zones.zone,
+    intendedZone: zones.intendedZone,
+    daysLate: times.daysLate,
+    daysToGo: times.daysToGo,
+    levelAtTrip: times.levelAtTrip,
+    headroom: times.headroom,
   };
 }
 

@@ -36,13 +36,18 @@ export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy
   if (isAboveFullScale(channel, asked)) reasons.push('above full scale');
   const reach = linearReachOf(channel, policy);
   if (reach !== null && exceeds(effective, reach)) reasons.push('out of the linear reach');
-  const decided = decide(configured, measured, policy.tolerance, uncertainty, policy.rule);
+  const { verdict, why } = verdictOf(
+    decide(configured, measured, policy.tolerance, uncertainty, policy.rule),
+    reasons,
+  );
   return {
     by,
     effective: known(effective),
     low: interval && known(interval.low),
     high: interval && known(interval.high),
-    ...verdictOf(decided, reasons),
+    verdict,
+    why,
+    reasons,
     panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
     spread: plainSpread(uncertainty),
     realAt: (reading) => actual(reading, configured, measured),

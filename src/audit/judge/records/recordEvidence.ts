@@ -54,14 +54,18 @@ export interface RecordEvidence {
   readonly obstacles: readonly Obstacle[];
 }
 
-const nothing: Omit<RecordEvidence, 'channel'> = {
-  curve: null,
-  vibration: null,
-  record: null,
-  evaluated: undefined,
-  dynamic: null,
-  obstacles: [],
-};
+/** A channel without record and check. */
+function withoutEvidence(channel: Channel): RecordEvidence {
+  return {
+    channel,
+    curve: null,
+    vibration: null,
+    record: null,
+    evaluated: undefined,
+    dynamic: null,
+    obstacles: [],
+  };
+}
 
 /** Works out the record and the check that count for a channel as it stood at one time. */
 export function recordEvidence(
@@ -71,7 +75,7 @@ export function recordEvidence(
   policy: Policy,
   others: readonly Usable[],
 ): RecordEvidence {
-  if (!usable && !check) return { channel, ...nothing };
+  if (!usable && !check) return withoutEvidence(channel);
   const displacement = channel.kind === 'radial' || channel.kind === 'axial';
   const evaluated = displacement && usable ? evaluateRecord(usable, channel, policy) : undefined;
   const reach = evaluated?.reach ?? null;

@@ -1,10 +1,9 @@
 import type { Kind } from '../../model/channel.ts';
-import * as z from 'zod';
 import type { Direction } from '../../../method/axial/position.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { withRemarks, type Diagnostic } from './diagnostic.ts';
-import { checkRanges } from './ranges.ts';
+import { above0, atLeast0, checkRanges, type Ranges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { directionWords, kindWords } from './words.ts';
 
@@ -59,31 +58,31 @@ export interface ChannelRow {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const above0 = z.object({ value: z.number().gt(0) }).nullable();
-const atLeast0 = z.object({ value: z.number().gte(0) }).nullable();
-const anyNumber = z.object({ value: z.number() }).nullable();
-
-const ranges = z.object({
-  measured: above0,
-  uncertainty: above0,
-  sharedUncertainty: atLeast0,
-  coverage: z.object({ value: z.number().gt(0).lte(10) }).nullable(),
-  gapVoltage: anyNumber,
-  chainLength: above0,
-  referenceSensitivity: above0,
-  zeroUncertainty: atLeast0,
-  speed: above0,
-  loopAtZero: above0,
-  loopAtZeroUncertainty: atLeast0,
-  loopAtSpan: above0,
-  loopAtSpanUncertainty: atLeast0,
-  limit: above0,
-  runoutAmplitude: atLeast0,
-  runoutSensitivity: above0,
-  vectorAmplitude: atLeast0,
-  doubling: above0,
-});
-const rangesAsLeft = ranges.extend({ asLeftSensitivity: above0, asLeftUncertainty: above0 });
+const ranges: Ranges<ChannelRow> = [
+  ['measured', above0],
+  ['uncertainty', above0],
+  ['sharedUncertainty', atLeast0],
+  ['coverage', [...above0, { kind: 'at most', than: 10 }]],
+  ['gapVoltage', []],
+  ['chainLength', above0],
+  ['referenceSensitivity', above0],
+  ['zeroUncertainty', atLeast0],
+  ['speed', above0],
+  ['loopAtZero', above0],
+  ['loopAtZeroUncertainty', atLeast0],
+  ['loopAtSpan', above0],
+  ['loopAtSpanUncertainty', atLeast0],
+  ['limit', above0],
+  ['runoutAmplitude', atLeast0],
+  ['runoutSensitivity', above0],
+  ['vectorAmplitude', atLeast0],
+  ['doubling', above0],
+];
+const rangesAsLeft: Ranges<ChannelRow> = [
+  ...ranges,
+  ['asLeftSensitivity', above0],
+  ['asLeftUncertainty', above0],
+];
 
 /** Reads the rows of a channel list one by one: a function of the row's number. */
 export function channelRowReader(table: FoundTable): (row: number) => ChannelRow {

@@ -1,4 +1,3 @@
-import type * as z from 'zod';
 import type { FoundTable } from '../tables/found.ts';
 import { columnsOf } from '../tables/vocabulary.ts';
 import { factOf } from '../../model/findings.ts';
@@ -10,24 +9,28 @@ interface Checked {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** What the amounts of a row must keep to: each must be finite and within its bounds. */
+export type Ranges<T extends Checked> = readonly (readonly [id: AmountId<T>, bounds: readonly Bound[]])[];
+
+type AmountId<T> = { [K in keyof T]: T[K] extends Amount | null ? K : never }[keyof T] & string;
+
+export const above0: readonly Bound[] = [{ kind: 'above', than: 0 }];
+export const atLeast0: readonly Bound[] = [{ kind: 'at least', than: 0 }];
+
 /**
  * Checks the amounts of a row against their physical ranges. An amount out of range becomes `null`, with
  * `value-out-of-range` told of it, so that no number is worked out from it.
  */
-export function checkRanges<T extends Checked & object>(schema: z.ZodType, table: FoundTable, row: T): T {
-  const result = schema.safeParse(row);
-  if (result.success) return row;
-  const repaired = { ...row } as Record<string, unknown>;
-  const diagnostics = [...row.diagnostics];
-  for (const issue of result.error.issues) {
-    const id = String(issue.path[0]);
-    const amount = row[id as keyof T] as Amount;
+export function checkRanges<T extends Checked>(ranges: Ranges<T>, table: FoundTable, row: T): T {
+  let checked = row;
+  for (const [id, bounds] of ranges) {
+    const amount = row[id] as Amount | null;
+    if (amount === null || isWithin(amount.value, bounds)) continue;
     const spec = columnsOf(table.kind)[id];
     const header = table.columns.get(id)?.header ?? spec?.name ?? id;
     const { value } = amount;
     const unit = amount.unit?.text ?? null;
-    repaired[id] = null;
-    const bound = boundOf(issue);
+    const bound = Number.isFinite(value) ? bounds.find((one) => !isKept(one, value)) : undefined;
     const fact = factOf(
       'value-out-of-range',
       'warning',
@@ -35,15 +38,22 @@ export function checkRanges<T extends Checked & object>(schema: z.ZodType, table
         ? { kind: 'bound', header, value, unit, bound }
         : { kind: 'not finite', header, cell: String(value), unit },
     );
-    diagnostics.push({ ...fact, column: id });
+    checked = { ...checked, [id]: null, diagnostics: [...checked.diagnostics, { ...fact, column: id }] };
   }
-  return { ...(repaired as unknown as T), diagnostics };
+  return checked;
 }
 
-/** The bound that a number broke; `undefined` where it is none, or infinite. */
-function boundOf(issue: z.core.$ZodIssue): Bound | undefined {
-  if (issue.code === 'too_small')
-    return { kind: issue.inclusive ? 'at least' : 'above', than: Number(issue.minimum) };
-  if (issue.code === 'too_big') return { kind: 'at most', than: Number(issue.maximum) };
-  return undefined;
+function isWithin(value: number, bounds: readonly Bound[]): boolean {
+  return Number.isFinite(value) && bounds.every((bound) => isKept(bound, value));
+}
+
+function isKept({ kind, than }: Bound, value: number): boolean {
+  switch (kind) {
+    case 'above':
+      return value > than;
+    case 'at least':
+      return value >= than;
+    case 'at most':
+      return value <= than;
+  }
 }

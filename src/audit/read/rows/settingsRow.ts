@@ -1,9 +1,8 @@
-import * as z from 'zod';
 import type { Detection } from '../../../units/parse.ts';
 import { settingsColumns } from '../tables/settingsColumns.ts';
 import type { FoundTable } from '../tables/found.ts';
 import { withRemarks, type Diagnostic } from './diagnostic.ts';
-import { checkRanges } from './ranges.ts';
+import { above0, atLeast0, checkRanges, type Ranges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { detectionWords, flagWords } from './words.ts';
 
@@ -38,24 +37,27 @@ export interface SettingsRow {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-const above0 = z.object({ value: z.number().gt(0) }).nullable();
-const atLeast0 = z.object({ value: z.number().gte(0) }).nullable();
-
-const ranges = z.object({
-  configured: above0,
+const ranges: Ranges<SettingsRow> = [
+  ['configured', above0],
   // A monitor that shows less than half or more than twice what is injected: rather a percentage, or another quantity.
-  gain: z.object({ value: z.number().gte(0.5).lte(2) }).nullable(),
-  gainUncertainty: atLeast0,
-  alert: above0,
-  danger: above0,
-  fullScale: above0,
-  alertDelay: atLeast0,
-  dangerDelay: atLeast0,
-  multiplier: z.object({ value: z.number().gte(1) }).nullable(),
-  counterAlert: above0,
-  counterDanger: above0,
-  resolution: above0,
-});
+  [
+    'gain',
+    [
+      { kind: 'at least', than: 0.5 },
+      { kind: 'at most', than: 2 },
+    ],
+  ],
+  ['gainUncertainty', atLeast0],
+  ['alert', above0],
+  ['danger', above0],
+  ['fullScale', above0],
+  ['alertDelay', atLeast0],
+  ['dangerDelay', atLeast0],
+  ['multiplier', [{ kind: 'at least', than: 1 }]],
+  ['counterAlert', above0],
+  ['counterDanger', above0],
+  ['resolution', above0],
+];
 
 /** Reads the rows of the monitor settings one by one: a function of the row's number. */
 export function settingsRowReader(table: FoundTable): (row: number) => SettingsRow {

@@ -1,10 +1,12 @@
 import { withSheetNames } from '../../../sheets/charts/cells.ts';
+import { namesOfTargets } from '../../../sheets/links.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { tablesOf } from '../tables.ts';
 import { freeTableNames } from '../../formats/tableNames.ts';
 import { freeNames } from '../../formats/reference.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import { type Grid, openBook } from '../grid.ts';
+import { withLinkedNames, withRows } from '../links.ts';
 import { pause } from '../pause.ts';
 import { sheetData } from './sheetData.ts';
 import type { IWorksheetData } from '@univerjs/core';
@@ -34,13 +36,15 @@ export async function writeSheets(
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
   const book = openBook(grid);
+  const own = book
+    .getWorkbook()
+    .getSheets()
+    .map((sheet) => sheet.getName());
   const names = freeNames(
     models.map(({ name }) => name),
-    book
-      .getWorkbook()
-      .getSheets()
-      .map((sheet) => sheet.getName()),
+    own,
   );
+  const nameOf = namesOfTargets(models, names, own);
   const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
   const tables = freeTableNames(
     models.map(({ name, table }) => table?.name ?? name),
@@ -69,7 +73,8 @@ export async function writeSheets(
     refuseIfCancelled();
     const id = `result-${crypto.randomUUID()}`;
     const tableName = tables[index] ?? '';
-    sheets.push({ id, model, data: await sheetData(model, id, { given, formulas, tableName, onRow }) });
+    const run = { given, formulas, tableName, nameOf, onRow };
+    sheets.push({ id, model, data: await sheetData(model, id, run) });
     await pause();
   }
   refuseIfCancelled();
@@ -95,7 +100,7 @@ export async function writeSheets(
 function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetModel {
   const nameOf = (wanted: string): string => given.get(wanted) ?? wanted;
   return {
-    ...model,
+    ...withRows(model, (row) => withLinkedNames(row, nameOf)),
     name: nameOf(model.name),
     formulas: model.formulas.map((formula) =>
       formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),

@@ -11,12 +11,25 @@ import { writeCharts } from './charts/writeCharts.ts';
 import { doJobs, type Job } from './requests.ts';
 import { entryRows } from './rows.ts';
 import { preparedStyles } from './styles.ts';
-import { reference } from '../../formats/reference.ts';
+import { freeNames, reference } from '../../formats/reference.ts';
 import { footerText, pageNumbers } from '../../formats/footer.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { rectanglesByKey, areasAt, columnsAt } from './rectangles.ts';
 
 const failed = 'The sheets were not written';
+
+/** What a run of sheets is written with. */
+export interface SheetRun {
+  readonly models: readonly SheetModel[];
+  /** The sentence, without its full stop, that says what did not happen. */
+  readonly failed: string;
+  /** Sheets that make room once all is written: links name the sheets of the run as they are named then. */
+  readonly going: ReadonlySet<string>;
+  /** Hears the names of sheets that are being added, for what may be left half done. */
+  readonly begun: (names: readonly string[]) => void;
+  readonly onProgress?: OnProgress | undefined;
+  readonly cancel?: Cancel | undefined;
+}
 
 /**
  * Adds result sheets behind the workbook's own, about one request for 3.5 MB of cells and four besides, three more where
@@ -29,45 +42,68 @@ export async function writeSheets(
   onProgress?: OnProgress,
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
-  for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
   let names = models.map(({ name }) => name);
-  const begun = (): string => `Sheets that were begun may be there: delete ${listed(names)} first.`;
+  const run: SheetRun = {
+    models,
+    failed,
+    going: new Set(),
+    begun: (given) => {
+      names = [...given];
+    },
+    onProgress,
+    cancel,
+  };
   const write = async (context: Excel.RequestContext): Promise<readonly WrittenSheet[]> => {
-    const added = await addSheets(context, names, failed);
-    for (const { id } of added.sheets) session.addedSheets.add(id);
-    names = added.sheets.map(({ given }) => given);
-    try {
-      await doJobs(context, jobsOf(models, added, onProgress), cancel);
-      if (added.manual) await calculate(context, added);
-      await writeCharts(context, models, added, cancel);
-      activate(models, added);
-    } catch (error) {
-      await remove(context, added, error);
-      throw error;
-    }
+    const added = await addFilled(session, context, run);
+    activate(models, added);
     await print(context, models, added).catch(() => undefined);
     return models.map(({ name }, index) => ({ wanted: name, given: added.sheets[index]?.given ?? name }));
   };
-  return session.run(failed, write, begun);
+  return session.run(
+    failed,
+    write,
+    () => `Sheets that were begun may be there: delete ${listed(names)} first.`,
+  );
 }
 
-function listed(names: readonly string[]): string {
+/** Adds sheets under free names and fills them; those added are deleted again where that can't be finished. */
+export async function addFilled(
+  session: Session,
+  context: Excel.RequestContext,
+  run: SheetRun,
+): Promise<AddedSheets> {
+  const { models, cancel } = run;
+  for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
+  const wanted = models.map(({ name }) => name);
+  const added = await addSheets(context, wanted, run.failed);
+  for (const { id } of added.sheets) session.addedSheets.add(id);
+  run.begun(added.sheets.map(({ given }) => given));
+  try {
+    await doJobs(context, jobsOf(run, added), cancel);
+    if (added.manual) await calculate(context, added);
+    await writeCharts(context, models, added, cancel);
+  } catch (error) {
+    await takeBack(context, added, run.failed, error);
+    throw error;
+  }
+  return added;
+}
+
+/** Names as people read them one after the other. */
+export function listed(names: readonly string[]): string {
   return names.map((name) => `“${name}”`).join(', ');
 }
 
 function* jobsOf(
-  models: readonly SheetModel[],
+  { models, going, onProgress }: SheetRun,
   { sheets, date1904, before }: AddedSheets,
-  onProgress: OnProgress | undefined,
 ): Generator<Job> {
   const given = new Map(
     models.map(({ name }, index): [string, string] => [name, sheets[index]?.given ?? name]),
   );
-  const nameOf = namesOfTargets(
-    models,
-    sheets.map(({ given: name }) => name),
-    before.sheets,
-  );
+  const staying = before.sheets.filter((name) => !going.has(name));
+  const names = sheets.map(({ given: name }) => name);
+  const nameOf = namesOfTargets(models, going.size === 0 ? names : lastingNames(models, staying), staying);
   const tables = freeTableNames(
     models.map(({ name, table }) => table?.name ?? name),
     before.tables,
@@ -99,8 +135,16 @@ function* jobsOf(
   }
 }
 
+/** Names of a run's sheets once nothing but these sheets stands beside them. */
+export function lastingNames(models: readonly SheetModel[], staying: readonly string[]): readonly string[] {
+  return freeNames(
+    models.map(({ name }) => name),
+    staying,
+  );
+}
+
 /** Brings the sheet in front to the front, where a run has one. */
-function activate(models: readonly SheetModel[], { sheets }: AddedSheets): void {
+export function activate(models: readonly SheetModel[], { sheets }: AddedSheets): void {
   sheets[models.findIndex(({ inFront }) => inFront === true)]?.sheet.activate();
 }
 
@@ -109,7 +153,8 @@ async function calculate(context: Excel.RequestContext, { sheets }: AddedSheets)
   await context.sync();
 }
 
-async function print(
+/** Sets how sheets are printed; a computer without a printer may refuse it. */
+export async function print(
   context: Excel.RequestContext,
   models: readonly SheetModel[],
   { sheets }: AddedSheets,
@@ -122,7 +167,12 @@ async function print(
 }
 
 /** Deletes added sheets after `cause` stopped the work. Where that fails too, the refusal names what is left over. */
-async function remove(context: Excel.RequestContext, { sheets }: AddedSheets, cause: unknown): Promise<void> {
+export async function takeBack(
+  context: Excel.RequestContext,
+  { sheets }: AddedSheets,
+  failed: string,
+  cause: unknown,
+): Promise<void> {
   const { worksheets } = context.workbook;
   try {
     const left = sheets.map(({ id }) => worksheets.getItemOrNullObject(id));

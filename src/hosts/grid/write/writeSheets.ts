@@ -8,6 +8,7 @@ import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '..
 import { type Grid, openBook } from '../grid.ts';
 import { withLinkedNames, withRows } from '../links.ts';
 import { pause } from '../pause.ts';
+import { deleteSheets } from './removeSheets.ts';
 import { sheetData } from './sheetData.ts';
 import type { IWorksheetData } from '@univerjs/core';
 
@@ -24,6 +25,16 @@ const rowsBetweenPauses = 500;
 /** Which model a sheet of the grid was made from, by the sheet's id; its name and formulas name sheets as they are in the grid. */
 export type WrittenModels = Map<string, SheetModel>;
 
+export interface WritingRun {
+  /** Takes the models that sheets were made from. */
+  readonly written: WrittenModels;
+  /** Names of the sheets that the new ones replace: deleted once those are made; `removed` takes their ids. */
+  readonly going?: readonly string[];
+  readonly removed?: Set<string>;
+  readonly onProgress?: OnProgress | undefined;
+  readonly cancel?: Cancel | undefined;
+}
+
 /**
  * Adds result sheets behind the others, as one step for Undo. They are made in full before the first one is added, so all
  * are or none. Large ones show results without formulas; the file that is saved has the formulas all the same.
@@ -31,15 +42,14 @@ export type WrittenModels = Map<string, SheetModel>;
 export async function writeSheets(
   grid: Grid,
   models: readonly SheetModel[],
-  written: WrittenModels,
-  onProgress?: OnProgress,
-  cancel?: Cancel,
+  { written, removed, going = [], onProgress, cancel }: WritingRun,
 ): Promise<readonly WrittenSheet[]> {
   const book = openBook(grid);
-  const own = book
+  const staying = book
     .getWorkbook()
     .getSheets()
-    .map((sheet) => sheet.getName());
+    .filter((sheet) => !going.includes(sheet.getName()));
+  const own = staying.map((sheet) => sheet.getName());
   const names = freeNames(
     models.map(({ name }) => name),
     own,
@@ -48,11 +58,7 @@ export async function writeSheets(
   const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
   const tables = freeTableNames(
     models.map(({ name, table }) => table?.name ?? name),
-    book
-      .getWorkbook()
-      .getSheets()
-      .flatMap(tablesOf)
-      .map(({ name }) => name),
+    staying.flatMap(tablesOf).map(({ name }) => name),
   );
   const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
@@ -81,6 +87,7 @@ export async function writeSheets(
   const step = grid.oneStep(book.getId());
   const fill: (() => void)[] = [];
   try {
+    if (going.length > 0) for (const id of deleteSheets(grid, going)) removed?.add(id);
     for (const { id, model, data } of sheets) {
       written.set(id, boundTo(given, model));
       fill.push(addSheet(grid, data, formulas));

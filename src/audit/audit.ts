@@ -43,6 +43,7 @@ import type { AssumedUnit } from './read/rows/units.ts';
 import { sheetSource } from './read/trend/findTrends.ts';
 import { isSameTable, type Tables } from './read/tables/found.ts';
 import type { Question } from './read/understand/questions/question.ts';
+import type { Understand } from './read/understand/understand.ts';
 import { byTag } from './since/byTag.ts';
 import { changesInSteps } from './since/changesInSteps.ts';
 import { snapshotOf } from './since/fromReport.ts';
@@ -57,6 +58,8 @@ export interface AuditOptions {
   readonly now?: Date;
   /** An earlier audit to compare this one with. */
   readonly before?: Snapshot;
+  /** How the workbook is understood where its headers do not say it; a screen that also asks remembers what it understood. */
+  readonly understandBy?: Understand;
   /** Recorded readings to replay, beside those in the workbook. */
   readonly replay?: TrendSource;
 }
@@ -85,7 +88,7 @@ export function* auditInSteps(
 ): Generator<number, AuditedReport, void> {
   const { policy = defaultPolicy, map = {}, now = new Date(), before, replay: recorded } = options;
   const today = Math.floor(now.getTime() / 86_400_000);
-  const book = yield* asPart(readBook(workbook, map, today), () => 0);
+  const book = yield* asPart(readBook(workbook, map, today, options.understandBy), () => 0);
   if ('refusal' in book) throw nothingRead(book);
   const { tables, records, history, notRead: unread } = book;
   const { channels: channelIndex, settings: settingsIndex } = book.index;

@@ -41,6 +41,7 @@ export async function showBench(places: BenchPlaces, file: OpenedFile): Promise<
     gridWorkbook(view, file.plainText),
     gridFunctions(places, reasons.heard),
     (...cell) => reasons.at(...cell),
+    places.note,
   );
   markOrigins(grid, file);
   await grid.drawn;

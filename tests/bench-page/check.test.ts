@@ -20,7 +20,31 @@ describeWithChromium('result sheets in the bench', () => {
     await pane.getByText(words).waitFor();
   };
 
-  it('are as audited once written, in the grid and in the saved copy; edits are named and linked', async () => {
+  /** Clicks into the middle of a cell of a sheet that is not scrolled. */
+  const clickCell = async (
+    sheet: string,
+    row: number,
+    column: number,
+    button: 'left' | 'right' = 'left',
+  ): Promise<void> => {
+    await visit.select(sheet, row, column);
+    const canvas = visit.page.locator('#grid canvas[id^=univer-sheet-main-canvas]');
+    const position = await visit.page.evaluate(
+      ([down, right]) => {
+        const front = window.tripdriftBench!.grid.api.getActiveWorkbook()!.getActiveSheet();
+        const { left, top, width, height } = front.getRange(down - 1, right - 1).getCellRect();
+        return { x: left + width / 2, y: top + height / 2 };
+      },
+      [row, column] as const,
+    );
+    await canvas.click({ position, button });
+  };
+  const selected = async (): Promise<unknown> => {
+    const { sheet, area } = await visit.selection();
+    return { sheet, row: area.top, column: area.left };
+  };
+
+  it('are as audited once written, in the grid and in the saved copy; tags lead to their cells; edits are named and linked', async () => {
     await pane.getByRole('tab', { name: 'Audit' }).click();
     await check('There are no result sheets to check');
     await visit.audit();
@@ -29,6 +53,20 @@ describeWithChromium('result sheets in the bench', () => {
     await check('Nothing was edited since this audit.');
     const copy = verify(readWorkbook('copy.xlsx', await visit.saved()));
     expect(isClean(copy), JSON.stringify(copy)).toBe(true);
+
+    // A click on a tag leads to its row, one for the menu stays.
+    const rows = await visit.rows('Audit results');
+    const header = rows.findIndex((cells) => cells.includes('Tag'));
+    const column = rows[header]!.indexOf('Tag');
+    const tag = rows[header + 1]![column]!;
+    const linked = { sheet: 'Audit results', row: header + 2, column: column + 1 };
+    await clickCell(linked.sheet, linked.row, linked.column);
+    const source = (await visit.rows('Channels')).findIndex((cells) => cells.includes(tag)) + 1;
+    expect(source).toBeGreaterThan(0);
+    await expect.poll(selected).toEqual({ sheet: 'Channels', row: source, column: 1 });
+    await clickCell(linked.sheet, linked.row, linked.column, 'right');
+    await visit.page.keyboard.press('Escape');
+    expect(await selected()).toEqual(linked);
 
     // The check that is shown turns red by itself.
     await visit.type('Channels', 6, 7, '150');

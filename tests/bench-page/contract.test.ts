@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type GridPort, gridPort } from '../../src/hosts/grid/gridPort.ts';
+import { gridWorkbook, sheetId } from '../../src/bench/open/gridWorkbook.ts';
+import { viewWorkbook } from '../../src/hosts/file/view/viewWorkbook.ts';
+import { linkOf } from '../../src/hosts/grid/links.ts';
 import { onValuesOnly } from '../../src/hosts/grid/write/sheetData.ts';
+import { zipParts } from '../fixtures/workbooks/package.ts';
+import { smallParts } from '../fixtures/workbooks/small.ts';
 import { sheetOf } from '../hosts/file/write/model.ts';
 import { workbookPortContract } from '../hosts/port/contract.ts';
 import { headlessGrid, storedWorkbook } from './headless.ts';
@@ -62,5 +67,61 @@ describe('a run of more than 1,000 rows', () => {
     stop();
     await port.writeSheets(models);
     expect(said).toEqual(['Large']);
+  });
+});
+
+describe('cells that lead elsewhere', () => {
+  const list = sheetOf('List', [], {
+    rowCount: 1,
+    rows: () => [
+      {
+        cells: [{ value: 'V-1' }, { value: 'summary' }, { value: 'nowhere' }, undefined],
+        links: [
+          { column: 1, to: { sheet: 'Channels', row: 7, column: 'AB' } },
+          { column: 2, to: { sheet: 'Summary', ours: true, row: 3, column: 'A' } },
+          { column: 3, to: { sheet: 'Gone', row: 1, column: 'A' } },
+          { column: 4, to: { sheet: 'Channels', row: 1, column: 'A' } },
+        ],
+      },
+    ],
+  });
+  const channels = {
+    name: 'Channels',
+    rows: [['Tag']],
+    hidden: false,
+    hiddenRows: new Set<number>(),
+    tables: [],
+  };
+
+  it('know the sheets of their own run by the names that these were given', async () => {
+    const grid = headlessGrid();
+    const book = grid.api.createWorkbook(storedWorkbook({ name: 'Book.xlsx', sheets: [channels] }));
+    const port = gridPort(grid);
+    for (const [name, summary] of [
+      ['List', 'Summary'],
+      ['List (2)', 'Summary (2)'],
+    ] as const) {
+      await port.writeSheets([list, sheetOf('Summary', [['plain']])]);
+      const cells = book.getSheetByName(name)!.getSheet().getCellMatrix();
+      expect([0, 1, 2, 3].map((column) => linkOf(cells.getValue(0, column)))).toEqual([
+        { sheet: 'Channels', row: 7, column: 28 },
+        { sheet: summary, row: 3, column: 1 },
+        undefined,
+        undefined,
+      ]);
+      const made = [...port.written.values()].find((model) => model.name === name)!;
+      expect([...made.rows()][0]!.links![1]!.to.sheet).toBe(summary);
+    }
+  });
+
+  it('lead there in a file that has them', () => {
+    const sheet = `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>
+      <row r="1"><c r="A1"><v>1</v></c><c r="B1"><v>2</v></c><c r="C1"><v>3</v></c></row></sheetData>
+      <hyperlinks><hyperlink ref="A1:B1" location="'Channels'!C4"/></hyperlinks></worksheet>`;
+    const file = zipParts({ ...smallParts(), 'xl/worksheets/sheet1.xml': sheet });
+    const { sheets } = gridWorkbook(viewWorkbook('links.xlsx', file));
+    const cells = Object.values(sheets![sheetId(0)]!.cellData![0]!);
+    const place = { sheet: 'Channels', row: 4, column: 3 };
+    expect(cells.map(linkOf)).toEqual([place, place, undefined]);
   });
 });

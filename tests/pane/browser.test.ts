@@ -316,6 +316,44 @@ describeWithChromium('task pane', () => {
     await page.getByText('changed since this audit').waitFor({ state: 'detached' });
   });
 
+  it('replaces result sheets under their own names, keeps them where that is refused, and removes them', async () => {
+    await open();
+    await audited('example');
+    await press('Write result sheets');
+    await page.getByText('Written:').waitFor();
+    await press('Write result sheets');
+    await page.getByText('because there is a sheet “Audit summary” already').waitFor();
+    const sheets = (): Promise<string[]> => page.evaluate(() => window.portLog.sheets());
+    const own = (await sheets()).filter((name) => !name.startsWith('Audit '));
+    const results = ['Audit summary', 'Audit results', 'Audit groups', 'Audit problems'];
+    const numbered = results.map((name) => `${name} (2)`);
+    expect(await sheets()).toEqual([...own, ...results, ...numbered]);
+
+    await page.evaluate(() => {
+      window.portLog.refuseWriting = 'The sheets were not replaced. The earlier sheets are as they were.';
+    });
+    // Of one audit written twice neither is known to be as it was written: that is asked.
+    await press('Replace the earlier result sheets');
+    await page.getByText('Not as their audit wrote them:').waitFor();
+    await press('Go on');
+    await page.getByRole('alert').filter({ hasText: 'as they were' }).waitFor();
+    expect(await sheets()).toEqual([...own, ...results, ...numbered]);
+
+    await page.evaluate(() => {
+      window.portLog.refuseWriting = null;
+    });
+    await press('Replace the earlier result sheets');
+    await page.getByText('Not as their audit wrote them:').waitFor();
+    await press('Go on');
+    await page.getByText('Removed: Audit summary').waitFor();
+    expect(await sheets()).toEqual([...own, ...results]);
+
+    await press('Remove Tripdrift’s sheets');
+    await expect.poll(sheets).toEqual(own);
+    await press('Remove Tripdrift’s sheets');
+    await page.getByText('There is no result sheet in this workbook.').waitFor();
+  });
+
   it('makes hand-over sheets for every machine, or for one', async () => {
     await open();
     await audited('example');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DateCell, ErrorCell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
+import { audit } from '../../src/audit/audit.ts';
 import { finish } from '../../src/audit/model/steps.ts';
 import { understand, type Understanding } from '../../src/audit/read/understand/understand.ts';
 import { book, sheet, type Rows } from '../audit/book.ts';
@@ -253,5 +254,29 @@ describe('a no', () => {
     ]);
     const answer = read(list).questions.find(({ subject }) => subject.is === 'value')?.options[0]?.answer;
     expect(read(list, answer).channels[0]?.values.get('measured')?.amount?.unit?.text).toBe('mV/µm');
+  });
+});
+
+describe('checks with a known vibration', () => {
+  const list: Rows = [header, ['VT-1', 160, 200, 3, 5], ['VT-2', 201, 200, 3, 5]];
+  const checks = (...more: readonly string[]): Rows => [
+    ['Tag no.', 'Displacement (mil p-p)', 'Output (mV p-p)', ...more],
+    ...[2, 4, 6].map((level) => ['VT-1', level, 160 * level, ...more.map(() => level)]),
+  ];
+
+  it('are not asked about where their headers say what they are, and are judged by', () => {
+    const workbook = book(['Rack', list], ['Shaker', checks()]);
+    const found = read(workbook);
+    expect(found.questions).toEqual([]);
+    expect(found.notUsed).toEqual([]);
+    const report = audit(workbook);
+    expect(report.proposal).not.toBeNull();
+    expect(report.channels.find(({ tag }) => tag === 'VT-1')?.dynamic).not.toBeNull();
+  });
+
+  it('are said where a column beside them could hold what a channel needs', () => {
+    const { notUsed, questions } = read(book(['Rack', list], ['Shaker', checks('Trip (mil)')]));
+    const sheets = [...notUsed.map(({ place }) => place.sheet), ...questions.flatMap((one) => one.sheets)];
+    expect(sheets).toContain('Shaker');
   });
 });

@@ -1,5 +1,5 @@
 import type { PlacedFact, RowPlace } from '../model/findings.ts';
-import type { AskedQuestion } from '../model/question.ts';
+import type { Question } from '../read/understand/questions/question.ts';
 import type {
   Attention,
   ChannelResult,
@@ -35,7 +35,7 @@ export interface Advised {
   readonly unjudged: readonly UnjudgedSettings[];
   readonly notRead: readonly NotRead[];
   /** What a person has to be asked. */
-  readonly questions: readonly AskedQuestion[];
+  readonly questions: readonly Question[];
   readonly replay: ReplayResult | null;
   readonly runUps: RunUpResult | null;
   /** What else there is to say of tables and sheets. */

@@ -2,7 +2,7 @@ import { columnLetters } from '../../cells/address.ts';
 import { noNumbers } from '../model/attention.ts';
 import type { ColumnMap } from '../model/columnMap.ts';
 import type { Place } from '../model/findings.ts';
-import type { AskedQuestion } from '../model/question.ts';
+import type { Question } from '../read/understand/questions/question.ts';
 import type { AdvisedChannel } from './advised.ts';
 import type { Unsaid } from './sentences.ts';
 
@@ -10,7 +10,7 @@ import type { Unsaid } from './sentences.ts';
 const ofAlertAlone: ReadonlySet<string> = new Set(['alert', 'counterAlert']);
 
 /** The entry of a question without whose answer channels can't be judged. */
-export function ofQuestion(question: AskedQuestion, channels: readonly AdvisedChannel[]): Unsaid {
+export function ofQuestion(question: Question, channels: readonly AdvisedChannel[]): Unsaid {
   const { subject, options } = question;
   const tag = 'tag' in subject ? subject.tag : '';
   const ofAlert = 'meaning' in subject && ofAlertAlone.has(subject.meaning);

@@ -1,5 +1,5 @@
 import type { PlacedFact } from '../model/findings.ts';
-import type { AskedQuestion } from '../model/question.ts';
+import type { Question } from '../read/understand/questions/question.ts';
 import type { Attention, ChannelResult, GroupResult, NotRead } from '../model/report.ts';
 import { trips, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
@@ -19,7 +19,7 @@ export interface Unsaid {
   readonly group?: GroupResult;
   readonly fact?: PlacedFact;
   readonly notRead?: NotRead;
-  readonly question?: AskedQuestion;
+  readonly question?: Question;
   readonly replayed?: Parameters<typeof ofReplayed>;
   readonly runUp?: Parameters<typeof ofRunUp>;
   /** Why a channel could not be judged. */

@@ -14,7 +14,7 @@ import { tidyBook } from './tidyBook.ts';
 import type { TidyChannel } from './tidy/tidyList.ts';
 import { tidyListOf } from './tidy/tidyListOf.ts';
 import { trendSheets, withoutSheets } from './trend/findTrends.ts';
-import { understand, type Understanding } from './understand/understand.ts';
+import { understand, type Understand, type Understanding } from './understand/understand.ts';
 import { findHistory } from './history/historyReadings.ts';
 import { tableProblems } from './join/problems.ts';
 import { indexTags } from './join/tagIndex.ts';
@@ -24,7 +24,7 @@ import { notRead } from './unread/notRead.ts';
 
 /**
  * Reads a workbook: by the standard headers of its two tables, where nothing outranks them; else by all that is understood
- * of it. `today`: day of the audit, from 1970-01-01.
+ * of it. `today`: day of the audit, from 1970-01-01. `by` understands it.
  * @throws TablesUnclear where neither way leads anywhere.
  * @throws AuditRefused where the map names what is not there.
  */
@@ -32,15 +32,21 @@ export function* readBook(
   workbook: Workbook,
   map: ColumnMap,
   today: number,
+  by: Understand = understand,
 ): Steps<void, BookRead | NothingRead> {
   const trends = trendSheets(workbook, map);
   const againstSpeed = speedSheets(workbook, map).filter((sheet) => !trends.includes(sheet));
-  const book = yield* readLists(withoutSheets(workbook, [...trends, ...againstSpeed]), map, today);
+  const book = yield* readLists(withoutSheets(workbook, [...trends, ...againstSpeed]), map, today, by);
   return 'refusal' in book ? book : { ...book, trends, againstSpeed };
 }
 
 /** Reads what is left without the sheets of recorded readings. */
-function* readLists(workbook: Workbook, map: ColumnMap, today: number): Steps<void, ListsRead | NothingRead> {
+function* readLists(
+  workbook: Workbook,
+  map: ColumnMap,
+  today: number,
+  by: Understand,
+): Steps<void, ListsRead | NothingRead> {
   const headerRows = yield* searchHeaders(workbook);
   yield;
   const found = saysMore(map) ? null : standardTables(workbook, map, headerRows);
@@ -50,7 +56,7 @@ function* readLists(workbook: Workbook, map: ColumnMap, today: number): Steps<vo
     book = yield* standardBook(workbook, standard, headerRows, map, today);
     if (!leavesDoubts(standard, book.index, book.notRead)) return book;
   }
-  const understanding = yield* understand(workbook, map);
+  const understanding = yield* by(workbook, map);
   const list = yield* tidyListOf(understanding, workbook.sheets);
   if (book && !isCloserLook(book, understanding, list)) return book;
   if (

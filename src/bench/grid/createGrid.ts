@@ -16,6 +16,7 @@ import { IEditorBridgeService } from '@univerjs/sheets-ui';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import type { Grid } from '../../hosts/grid/grid.ts';
 import { sayReasons, type ReasonAt } from './errorCards.ts';
+import { followLinks } from './followLinks.ts';
 import { gridTexts } from './gridTexts.ts';
 import { showRules } from '../rules/showRules.ts';
 import { keepInPlace } from './keepInPlace.ts';
@@ -52,12 +53,14 @@ export interface ShownGrid extends Grid {
 const shownIn = new WeakMap<HTMLElement, () => void>();
 
 /** Shows a workbook in a grid of its own inside an element; only formulas without a stored result are calculated at
- * first. A grid that the element showed before is gone. */
+ * first. A grid that the element showed before is gone.
+ * `note` hears why a link can't be followed. */
 export function createGrid(
   container: HTMLElement,
   workbook: Partial<IWorkbookData>,
   functions: GridFunctions,
   reasonAt: ReasonAt,
+  note: (text: string) => void,
 ): ShownGrid {
   addIteratorMethods();
   shownIn.get(container)?.();
@@ -95,6 +98,7 @@ export function createGrid(
     shownIn.delete(container);
     stopRules();
     stopTables();
+    stopLinks();
     univer.dispose();
     container.replaceChildren();
   };
@@ -119,6 +123,7 @@ export function createGrid(
   const stopTables = nameTables(injector, grid);
   showPlainNumbers(injector);
   const stopRules = showRules(grid, injector);
+  const stopLinks = followLinks({ grid, injector, editing: () => grid.editing() }, note);
   return grid;
 }
 

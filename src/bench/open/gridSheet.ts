@@ -5,11 +5,12 @@ import {
   type IRowData,
   type IWorksheetData,
 } from '@univerjs/core';
-import type { Sheet } from '../../cells/sheet.ts';
+import type { Area, Sheet } from '../../cells/sheet.ts';
 import type { SheetView, ViewCell, ViewColumns } from '../../hosts/file/view/types.ts';
 import { lastColumn as endColumn, lastRow as endRow } from '../../hosts/file/read/area.ts';
 import { markOfText } from '../../hosts/grid/storedText.ts';
 import { frozenAt, mergedRanges } from '../../hosts/grid/frame.ts';
+import { keptLink } from '../../hosts/grid/links.ts';
 import { plainNumber } from '../grid/plainNumber.ts';
 import { rowPixels } from '../../hosts/grid/write/sheetData.ts';
 
@@ -18,6 +19,8 @@ const least = { rows: 100, columns: 26 } as const;
 const spare = { rows: 40, columns: 6 } as const;
 /** A file may give a width to every column up to the last; no more of them are stored than this. */
 const mostColumns = 1_000;
+/** A file may lay one link over a whole sheet. */
+const mostLinkedCells = 1_000;
 
 /** What a sheet has to know of the file's styles, by their number in the file. */
 export interface StyleFacts {
@@ -70,6 +73,12 @@ export function gridSheet(
       lastRow = Math.max(lastRow, row);
     }
   }
+  for (const { area, to } of view.links ?? []) {
+    for (const [row, column] of linkedCells(area)) {
+      const cell = cellData[row - 1]?.[column - 1];
+      if (cell) cell.custom = { ...cell.custom, ...keptLink(to) };
+    }
+  }
   for (const { bottom, right } of view.merges) {
     lastRow = Math.max(lastRow, bottom);
     lastColumn = Math.max(lastColumn, right);
@@ -95,6 +104,16 @@ export function gridSheet(
       ...(plainText && { plainText }),
     },
   };
+}
+
+/** Cells of a link, row and column from 1; of a link over more of them than people draw, the first one. */
+function linkedCells({ top, left, bottom, right }: Area): [row: number, column: number][] {
+  const width = right - left + 1;
+  const count = width * (bottom - top + 1);
+  return Array.from({ length: count > mostLinkedCells ? 1 : count }, (_, index) => [
+    top + Math.floor(index / width),
+    left + (index % width),
+  ]);
 }
 
 function columnEntries({ first, last, width, hidden }: ViewColumns): [number, object][] {

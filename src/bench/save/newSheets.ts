@@ -3,7 +3,10 @@ import { storedFormula } from '../../hosts/formats/storedFormula.ts';
 import { type Grid, shownContent, storedBook, styleOf } from '../../hosts/grid/grid.ts';
 import { rulesOf } from '../../hosts/grid/tables.ts';
 import { ruleShades } from '../../hosts/grid/write/sheetData.ts';
-import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../sheets/model.ts';
+import { columnLetters } from '../../cells/address.ts';
+import type { CellPlace } from '../../hosts/port/port.ts';
+import { linkOf } from '../../hosts/grid/links.ts';
+import type { CellStyle, ModelCell, LinkTarget, ModelRow, RowLink, SheetModel } from '../../sheets/model.ts';
 import { drawnCells } from '../../sheets/charts/cells.ts';
 import type { ChartModel } from '../../sheets/charts/model.ts';
 import type { EditedCell } from '../../hosts/file/patch/types.ts';
@@ -33,6 +36,15 @@ export function newSheets({ grid, file, port, touched }: Bench): NewSheet[] {
       .map(sheetId),
   );
   const shownOnly = new Set(file.original ? [...file.added].map(sheetId) : []);
+  const inFile = new Set(
+    sheets.filter((sheet) => ofFile.has(sheet.getSheetId())).map((sheet) => sheet.getName()),
+  );
+  const leadTo = ({ sheet, row, column }: CellPlace): LinkTarget => ({
+    sheet,
+    ...(!inFile.has(sheet) && { ours: true }),
+    row,
+    column: columnLetters(column),
+  });
   return sheets.flatMap((sheet): NewSheet[] => {
     const id = sheet.getSheetId();
     if (ofFile.has(id) || (shownOnly.has(id) && !touched.has(id))) return [];
@@ -42,7 +54,7 @@ export function newSheets({ grid, file, port, touched }: Bench): NewSheet[] {
     }
     const charts = port.written.get(id)?.charts ?? [];
     const drawable = charts.filter((chart) => drawnSheets(chart).every((name) => names.has(name)));
-    const asItStands = sheetModel(grid, book, sheet);
+    const asItStands = sheetModel(grid, book, sheet, leadTo);
     return [{ ...asItStands, model: { ...asItStands.model, charts: drawable } }];
   });
 }
@@ -61,7 +73,12 @@ function drawnSheets(chart: ChartModel): string[] {
     .flatMap(({ sheet }) => sheet ?? []);
 }
 
-function sheetModel(grid: Grid, book: Workbook, sheet: Worksheet): NewSheet {
+function sheetModel(
+  grid: Grid,
+  book: Workbook,
+  sheet: Worksheet,
+  leadTo: (place: CellPlace) => LinkTarget,
+): NewSheet {
   const storedAt = shownContent(grid, sheet);
   const contentAt = sheetContent(grid, sheet, false);
   const beyondModel: EditedCell[] = [];
@@ -92,7 +109,11 @@ function sheetModel(grid: Grid, book: Workbook, sheet: Worksheet): NewSheet {
   const rows: readonly ModelRow[] = Array.from({ length: rowCount }, (_, row): ModelRow => {
     const columns = Object.keys({ ...sheet.getCellMatrix().getRow(row), ...spilled[row] }).map(Number);
     const length = Math.max(0, ...columns.map((column) => column + 1));
-    return { cells: Array.from({ length }, (__, column) => cellOf(row, column)) };
+    const links = columns.flatMap((column): RowLink[] => {
+      const to = linkOf(storedAt(row, column));
+      return to ? [{ column: column + 1, to: leadTo(to) }] : [];
+    });
+    return { cells: Array.from({ length }, (__, column) => cellOf(row, column)), links };
   });
   const model: SheetModel = {
     name: sheet.getName(),

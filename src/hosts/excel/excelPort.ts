@@ -5,6 +5,7 @@ import { repairFormulas } from './formulas/repair.ts';
 import { readWorkbook } from './read/readWorkbook.ts';
 import { onSelect, readSelection, selectArea, selectCell, selectRow } from './selection.ts';
 import { session, type OfficeLibrary, pageLibrary, type Session } from './session.ts';
+import { replaceSheets } from './write/replaceSheets.ts';
 import { referencesTo, removeSheets } from './write/removeSheets.ts';
 import { writeSheets } from './write/writeSheets.ts';
 import { cellAddress } from '../../cells/address.ts';
@@ -44,6 +45,8 @@ export function excelPort(options: ExcelPortOptions = {}): WorkbookPort {
     onSelect: (listener) => onSelect(excel, listener),
     insertFormula: (formula, overwrite) => insertFormula(excel, formula, overwrite),
     writeSheets: (sheets, onProgress, cancel) => writeSheets(excel, sheets, onProgress, cancel),
+    replaceSheets: (going, sheets, onProgress, cancel) =>
+      replaceSheets(excel, going, sheets, onProgress, cancel),
     referencesTo: (sheets) => referencesTo(excel, sheets),
     removeSheets: (sheets) => removeSheets(excel, sheets),
     readSetting: (key) => readSetting(excel, key),

@@ -74,7 +74,9 @@ export function gridPort(grid: Grid, brought: ReadonlyMap<string, string> = new 
     },
     onSelect: (listener) => Promise.resolve(onSelect(grid, listener)),
     insertFormula: (formula, overwrite) => insertFormula(grid, formula, overwrite),
-    writeSheets: (models, onProgress, cancel) => writeSheets(grid, models, written, onProgress, cancel),
+    writeSheets: (models, onProgress, cancel) => writeSheets(grid, models, { written, onProgress, cancel }),
+    replaceSheets: (going, models, onProgress, cancel) =>
+      writeSheets(grid, models, { written, removed, going, onProgress, cancel }),
     referencesTo: async (sheets) => Promise.resolve(referencesTo(grid, sheets)),
     removeSheets: async (sheets) => {
       await Promise.resolve();

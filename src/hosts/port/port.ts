@@ -76,6 +76,16 @@ export interface WorkbookPort {
     onProgress?: OnProgress,
     cancel?: Cancel,
   ): Promise<readonly WrittenSheet[]>;
+  /**
+   * Writes result sheets in place of those of these names: the new ones as `writeSheets` does, then the old ones are deleted and
+   * their names given on. Where the new ones can't be written the old ones stay as they are.
+   */
+  replaceSheets(
+    going: readonly string[],
+    sheets: readonly SheetModel[],
+    onProgress?: OnProgress,
+    cancel?: Cancel,
+  ): Promise<readonly WrittenSheet[]>;
   /** Cells of other sheets whose formulas refer to these sheets or to tables on them. */
   referencesTo(sheets: readonly string[]): Promise<readonly CellPlace[]>;
   /** Deletes sheets, all or none; names that no sheet has are passed over. Refused where no other sheet would be seen. */

@@ -1,6 +1,7 @@
 import type { ColumnMap } from '../../audit/model/columnMap.ts';
 import { useEffect, useReducer, useRef, useState } from 'preact/hooks';
 import type { Policy } from '../../audit/model/policy.ts';
+import { sameWorkbook } from '../../cells/sameWorkbook.ts';
 import type { Workbook } from '../../cells/sheet.ts';
 import { usePort } from '../app/paneContext.ts';
 import { plainMessage } from '../parts/shownText.ts';
@@ -14,6 +15,7 @@ import { auditReducer, firstAuditState, type AuditState } from './auditState.ts'
 import { keepMap, keepPolicy, readKept } from './kept.ts';
 import { earlierIn } from './since/earlierIn.ts';
 import { auditRun } from './run/auditRun.ts';
+import { rememberedUnderstanding } from './run/rememberedUnderstanding.ts';
 
 export interface Audit {
   readonly state: AuditState;
@@ -43,6 +45,8 @@ export function useAudit(): Audit {
   const writing = useRef(false);
   const asked = useRef({ map: state.map, policy: state.policy });
   const earlier = useRef<string | null>(null);
+  const understandBy = useRef(rememberedUnderstanding());
+  const lastRead = useRef<Workbook | null>(null);
   const kept = useRef<Promise<void>>(Promise.resolve());
 
   useEffect(() => {
@@ -87,10 +91,14 @@ export function useAudit(): Audit {
       dispatch({ type: 'progress', work: { step, part } });
     };
   const understood = (workbook: Workbook, own: { cancelled: boolean }): Promise<Understanding | null> =>
-    understandRun(workbook, asked.current.map, progressOf('understanding'), own);
+    understandRun(workbook, asked.current.map, understandBy.current, progressOf('understanding'), own);
   const auditOf = async (workbook: Workbook, own: { cancelled: boolean }): Promise<boolean> => {
     const before = earlierIn(workbook, earlier.current);
-    const options = before ? { ...asked.current, before } : asked.current;
+    const options = {
+      ...asked.current,
+      ...(before && { before }),
+      understandBy: understandBy.current,
+    };
     try {
       const report = await auditRun(workbook, options, progressOf('auditing'), own);
       if (!report) return false;
@@ -114,10 +122,13 @@ export function useAudit(): Audit {
   const run = async (upTo: 'columns' | 'report', own: { cancelled: boolean }): Promise<boolean> => {
     dispatch({ type: 'started' });
     await kept.current;
-    const workbook = await port.readWorkbook((part) => {
+    const read = await port.readWorkbook((part) => {
       dispatch({ type: 'progress', work: { step: 'reading', part } });
     }, own);
     if (own.cancelled) return false;
+    // What was understood of cells that are as they were holds.
+    const workbook = lastRead.current && sameWorkbook(lastRead.current, read) ? lastRead.current : read;
+    lastRead.current = workbook;
     dispatch({ type: 'read', workbook });
     if (upTo === 'report') return auditOf(workbook, own);
     const found = await understood(workbook, own);

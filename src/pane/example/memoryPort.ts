@@ -34,6 +34,22 @@ export function memoryPort({ workbook, selection: first }: MemoryWorkbook): Work
   const cellOf = (sheet: Sheet, row: number, column: number): Cell =>
     sheet.rows[row - 1]?.[column - 1] ?? null;
 
+  const write: WorkbookPort['replaceSheets'] = async (going, models, onProgress, cancel) => {
+    const staying = sheets.filter(({ name }) => !going.includes(name));
+    const added: Sheet[] = [];
+    const written = [];
+    for (const [index, model] of models.entries()) {
+      await Promise.resolve();
+      if (cancel?.cancelled) throw new HostRefused('Cancelled. No sheet was added.');
+      const given = freeName(model.name, [...staying, ...added]);
+      added.push(sheetOf(model, given));
+      written.push({ wanted: model.name, given });
+      onProgress?.((index + 1) / models.length);
+    }
+    sheets = [...staying, ...added];
+    return written;
+  };
+
   return {
     readWorkbook: (onProgress) => {
       onProgress?.(1);
@@ -73,20 +89,8 @@ export function memoryPort({ workbook, selection: first }: MemoryWorkbook): Work
       for (const listener of listeners) listener(name);
       return place;
     },
-    writeSheets: async (models, onProgress, cancel) => {
-      const added: Sheet[] = [];
-      const written = [];
-      for (const [index, model] of models.entries()) {
-        await Promise.resolve();
-        if (cancel?.cancelled) throw new HostRefused('Cancelled. No sheet was added.');
-        const given = freeName(model.name, [...sheets, ...added]);
-        added.push(sheetOf(model, given));
-        written.push({ wanted: model.name, given });
-        onProgress?.((index + 1) / models.length);
-      }
-      sheets = [...sheets, ...added];
-      return written;
-    },
+    writeSheets: (models, onProgress, cancel) => write([], models, onProgress, cancel),
+    replaceSheets: write,
     referencesTo: () => Promise.resolve([]),
     removeSheets: (names) => {
       sheets = sheets.filter(({ name }) => !names.includes(name));

@@ -2,7 +2,7 @@ import type { ChannelResult } from '../../audit/model/report.ts';
 import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../look/significant.ts';
 import { heading, table, text, type Block } from './annexPages.ts';
 import { inOrder, type Place } from './numberLines.ts';
 import { type PageLine, clipped } from './paper.ts';
@@ -43,7 +43,7 @@ function interimLine(channel: ChannelResult, threshold: ThresholdResult, place: 
   const { tag, unit, inputs } = channel;
   const { name, setpoint, interimSetpoint } = threshold;
   const { resolution, reading } = inputs;
-  const level = `level${decimalsFor(setpoint)}`;
+  const given = (value: number | null) => cell(value, givenStyle(value));
   const above =
     interimSetpoint === null || reading === null || setpoint === null
       ? null
@@ -52,13 +52,13 @@ function interimLine(channel: ChannelResult, threshold: ThresholdResult, place: 
     entries: [
       { value: clipped(tag, 60), style: 'name' },
       { value: name, style: 'wrapped' },
-      cell(setpoint, level),
-      cell(interimSetpoint, level) ?? cell('none', 'word'),
-      cell(resolution, level) ?? cell('–', 'dash'),
-      cell(reading, level) ?? cell('–', 'dash'),
+      given(setpoint),
+      given(interimSetpoint) ?? cell('none', 'word'),
+      given(resolution) ?? cell('–', 'dash'),
+      given(reading) ?? cell('–', 'dash'),
       above === null
         ? cell('–', 'dash')
-        : { value: above, style: `signed${decimalsFor(setpoint)}`, formula: place(room) },
+        : { value: above, style: `signed${levelDecimals(setpoint, resolution)}`, formula: place(room) },
       cell(unit, 'centred'),
       wide(mind(channel, threshold, above), above !== null && above <= 0 ? 'warned' : 'wrapped', 4),
     ],

@@ -3,7 +3,7 @@ import type { ChannelResult } from '../../audit/model/report.ts';
 import { amount } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { levelDecimals } from '../look/significant.ts';
 import { heading, line, table, type Block } from './annexPages.ts';
 import { inOrder } from './numberLines.ts';
 import { type PageLine, clipped } from './paper.ts';
@@ -44,7 +44,7 @@ function timeLine({ tag, unit, inputs }: ChannelResult, threshold: ThresholdResu
         ? `doubles in ${amount(doublingDays, 'days')}`
         : '';
   const { daysLate, daysToGo, levelAtTrip, setpoint, name } = threshold;
-  const level = `level${decimalsFor(setpoint)}`;
+  const level = `level${levelDecimals(setpoint, inputs.resolution)}`;
   const number = (value: number | null, style: string) =>
     wide(value ?? '–', value === null ? 'dash' : style, 2);
   return {

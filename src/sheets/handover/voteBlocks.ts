@@ -2,7 +2,7 @@ import type { GroupResult, GroupVote } from '../../audit/model/report.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
 import { wide } from '../look/layout.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../look/significant.ts';
 import type { Machine } from '../machines.ts';
 import { heading, table, type Block } from './annexPages.ts';
 import { type PageLine, clipped, listed } from './paper.ts';
@@ -34,7 +34,7 @@ const headers: PageLine = {
 
 function voteLine(group: GroupResult, vote: GroupVote, when: string): PageLine {
   const { name, voting, intended, unit, members } = group;
-  const level = `level${decimalsFor(intended)}`;
+  const level = `level${levelDecimals(intended ?? vote.effective, null)}`;
   const idle = members.flatMap(({ tag, why }) => (why === null ? [] : [`${clipped(tag, 40)}: ${why}`]));
   const by = vote.canTrip ? `by ${listed(vote.decidedBy, 6, 40)}` : 'cannot act';
   const words = when === '' && idle.length > 0 ? `${by}; ${listed(idle, 6)}` : by;
@@ -43,7 +43,7 @@ function voteLine(group: GroupResult, vote: GroupVote, when: string): PageLine {
       wide(clipped(name), 'name', 2),
       cell(voting, 'text'),
       wide(thresholdName({ name: group.threshold, multiplier: group.multiplier }) + when, 'wrapped', 2),
-      cell(intended, level) ?? cell('–', 'dash'),
+      cell(intended, givenStyle(intended)) ?? cell('–', 'dash'),
       cell(vote.effective, level) ?? cell('–', 'dash'),
       cell(unit, 'centred'),
       wide(words, vote.canTrip ? 'wrapped' : 'warned', 4),

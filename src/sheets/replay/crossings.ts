@@ -3,7 +3,9 @@ import { outcomeText } from '../../audit/advise/replayedText.ts';
 import type { Moment, ReplayedChannel, ReplayedThreshold } from '../../audit/model/report.ts';
 import { duration } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
-import { decimalsFor } from '../look/significant.ts';
+import type { LevelLooks } from '../levelLooks.ts';
+import { fittedLine } from '../look/fittedColumns.ts';
+import { givenStyle } from '../look/significant.ts';
 import type { ModelCell, ModelRow, ModelValue } from '../model.ts';
 
 /** One threshold of one channel of the record. */
@@ -18,7 +20,7 @@ interface CrossingColumn {
   readonly id: string;
   readonly header: string;
   readonly width: number;
-  /** `level`: with the decimals of the setpoint. */
+  /** `given`: as it was given; `level`: by the step of the instrument. */
   readonly style: string;
   readonly value: (of: Crossing) => ModelValue;
 }
@@ -78,19 +80,19 @@ export const crossingColumns = [
     value: ({ threshold }) => timeOf(threshold.should.earliest) ?? 'never',
   },
   { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
-  { id: 'setpoint', header: 'Set', width: 9, style: 'level', value: ({ threshold }) => threshold.setpoint },
+  { id: 'setpoint', header: 'Set', width: 9, style: 'given', value: ({ threshold }) => threshold.setpoint },
   {
     id: 'configured',
     header: 'Configured Kc',
     width: 11,
-    style: 'level',
+    style: 'given',
     value: ({ channel }) => channel.configured,
   },
   {
     id: 'measured',
     header: 'Measured Km',
     width: 11,
-    style: 'level',
+    style: 'given',
     value: ({ channel }) => channel.measured,
   },
   {
@@ -156,7 +158,8 @@ export const crossingColumns = [
     id: 'words',
     header: 'In words',
     width: 60,
-    style: 'oneLine',
+    // The last column, beyond those that are printed: nothing stands in its way.
+    style: 'text',
     value: ({ channel: { shortNotSeen }, threshold }) =>
       `${outcomeText(threshold)}${shortNotSeen ? '; readings come farther apart than the delay: shorter exceedances are not seen' : ''}`,
   },
@@ -185,16 +188,20 @@ function formulaOf(id: string, { isRatio, channel, threshold }: Crossing): strin
 }
 
 /** The line of a crossing; `place` numbers its formulas. */
-export function crossingRow(crossing: Crossing, place: (formula: string) => number): ModelRow {
-  const { setpoint } = crossing.threshold;
-  const look = `level${decimalsFor(setpoint)}`;
-  return {
-    height: 15,
+export function crossingRow(
+  crossing: Crossing,
+  looks: LevelLooks,
+  place: (formula: string) => number,
+): ModelRow {
+  const look = looks(crossing.channel, crossing.threshold.setpoint);
+  const styleOf = (style: string, found: ModelValue): string =>
+    style === 'level' ? look : style === 'given' && typeof found === 'number' ? givenStyle(found) : style;
+  return fittedLine(crossingColumns, {
     cells: crossingColumns.map(({ id, value, style }): ModelCell | undefined => {
       const found = value(crossing);
-      const made = cell(found, style === 'level' ? look : style);
+      const made = cell(found, styleOf(style, found));
       const formula = formulaOf(id, crossing);
       return made && formula !== undefined ? { ...made, formula: place(formula) } : made;
     }),
-  };
+  });
 }

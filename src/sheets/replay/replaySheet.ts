@@ -4,6 +4,8 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { formulaList } from '../formulaList.ts';
 import { tones } from '../look/palette.ts';
+import { levelLooks } from '../levelLooks.ts';
+import { fittedWidths, headerCells } from '../look/fittedColumns.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
@@ -23,18 +25,19 @@ const printedColumns = 16;
 /** Recorded readings replayed: a line for each threshold of each channel, and a drawing of each channel where something happened. */
 export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const formulas = formulaList();
+  const looks = levelLooks(report);
   const sources = replay.sources.map(sourceText);
   const headerRow = 5 + sources.length;
   const all = crossingsOf(report, replay);
   const shown = all.slice(0, roomFor(all.length, headerRow + mostDrawn * 400));
-  const lines = shown.map((crossing) => crossingRow(crossing, formulas.place));
+  const lines = shown.map((crossing) => crossingRow(crossing, looks, formulas.place));
   const blocks: ModelRow[] = [];
   const charts: ScatterChart[] = [];
   let top = headerRow + lines.length + 2;
   for (const channel of drawnChannels(replay)) {
     const threshold = drawnThreshold(channel);
     if (!threshold) continue;
-    const { rows, chart } = timelineBlock(channel, threshold, top);
+    const { rows, chart } = timelineBlock(channel, threshold, top, looks(channel, threshold.setpoint));
     blocks.push(...rows);
     charts.push(chart);
     top += rows.length;
@@ -42,7 +45,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const late = { top: headerRow + 1, left: 4, bottom: headerRow + Math.max(1, lines.length), right: 4 };
   return {
     name: sheetNames.replay,
-    widths: crossingColumns.map(({ width }) => width),
+    widths: fittedWidths(crossingColumns, lines),
     styles: {
       ...frameStyles,
       ...levelStyles,
@@ -58,7 +61,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
       yield { height: 45, cells: [cell(howToRead + leftOut(all.length, shown.length), 'wrapped')] };
       for (const text of sources) yield { cells: [cell(text, 'text')] };
       yield { cells: [] };
-      yield { height: 45, cells: crossingColumns.map(({ header }) => cell(header, 'header')) };
+      yield { height: 45, cells: headerCells(crossingColumns) };
       yield* lines;
       yield { cells: [] };
       yield* blocks;

@@ -4,7 +4,7 @@ import { clockOf } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
 /** The readings of one channel about what happened, with their drawing. */
@@ -20,17 +20,20 @@ const headRows = 4;
 const at = { minutes: 1, time: 2, shown: 3, real: 4, set: 5 } as const;
 const drawing = { left: 7, right: 16 } as const;
 
-/** A block whose first row is `top`: its readings below each other, the drawing beside them. */
+/**
+ * A block whose first row is `top`: its readings below each other in the style `look`, the drawing beside them.
+ */
 export function timelineBlock(
   channel: ReplayedChannel,
   threshold: ReplayedThreshold,
   top: number,
+  look: string,
 ): TimelineBlock {
   const { tag, unit, timeline } = channel;
   const { name, setpoint, acted, should } = threshold;
   const zero = should.proven ?? acted.proven ?? timeline[0] ?? null;
   const minutes = (moment: Moment): number => (moment.seconds - (zero?.seconds ?? 0)) / 60;
-  const look = `level${decimalsFor(setpoint)}`;
+  const given = givenStyle(setpoint);
   const marks: readonly (readonly [label: string, moment: Moment | null])[] = [
     ['should have acted', should.proven],
     ['acted', acted.proven],
@@ -43,9 +46,9 @@ export function timelineBlock(
         ? [
             cell(minutes(moment), 'minutes'),
             cell(clockOf(moment.time), 'text'),
-            undefined,
             cell(label, 'text'),
-            cell(setpoint, look),
+            undefined,
+            cell(setpoint, given),
           ]
         : [undefined, cell(`${label}: not in this record`, 'text')],
     })),
@@ -61,7 +64,7 @@ export function timelineBlock(
         cell(clockOf(point.time), 'text'),
         cell(point.shown, look),
         cell(point.real, look),
-        cell(setpoint, look),
+        cell(setpoint, given),
       ],
     })),
   ];

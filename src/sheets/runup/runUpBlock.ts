@@ -4,7 +4,7 @@ import { setpointAt } from '../../audit/model/runUp.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor, givenStyle } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
 /** The points of one run-up, with their drawing. */
@@ -18,19 +18,27 @@ const headRows = 4;
 const at = { speed: 1, real: 2, shown: 3, set: 4, sensitivity: 5, configured: 6 } as const;
 const drawing = { left: 8, right: 16 } as const;
 
-/** A block whose first row is `top`; `place` numbers its formulas, which hold where real and shown are a ratio of sensitivities. */
+/**
+ * A block whose first row is `top`, its levels in the style `look`; `place` numbers its formulas, which hold where real and
+ * shown are a ratio of sensitivities.
+ */
 export function runUpBlock(
   channel: RunUpChannel,
   isRatio: boolean,
   top: number,
+  look: string,
   place: (formula: string) => number,
 ): RunUpBlock {
-  const { tag, unit, sensitivityUnit, configured, amplitudes, points, thresholds } = channel;
+  const { tag, unit, sensitivityUnit, sensitivityFrom, configured, amplitudes, points, thresholds } = channel;
   const [threshold] = thresholds;
-  const look = `level${decimalsFor(threshold?.setpoint ?? null)}`;
-  const fine = `level${decimalsFor(configured)}`;
   const shownBy = isRatio && amplitudes === 'real' ? { formula: place('B{r}*E{r}/F{r}') } : {};
   const realBy = isRatio && amplitudes === 'indicated' ? { formula: place('C{r}*F{r}/E{r}') } : {};
+  const isOne = sensitivityFrom === 'one sensitivity';
+  const sensitivityLook = isOne ? givenStyle : () => `level${decimalsFor(configured)}`;
+  const setAt = (speed: number) => {
+    const set = threshold ? setpointAt(threshold, speed) : null;
+    return cell(set, givenStyle(set));
+  };
   const name = threshold ? runUpName(threshold) : '';
   const marks: readonly (readonly [string, number | null])[] = [
     ['should act', threshold?.should ?? null],
@@ -45,12 +53,7 @@ export function runUpBlock(
       cells:
         speed === null
           ? [undefined, cell(`${label}: not on this run-up`, 'text')]
-          : [
-              cell(speed, 'speed'),
-              cell(label, 'text'),
-              undefined,
-              cell(threshold ? setpointAt(threshold, speed) : null, look),
-            ],
+          : [cell(speed, 'speed'), cell(label, 'text'), undefined, setAt(speed)],
     })),
     {
       height: 30,
@@ -68,9 +71,9 @@ export function runUpBlock(
         cell(speed, 'speed'),
         { value: real, style: look, ...realBy },
         { value: shown, style: look, ...shownBy },
-        cell(threshold ? setpointAt(threshold, speed) : null, look),
-        cell(sensitivity, fine),
-        cell(configured, fine),
+        setAt(speed),
+        cell(sensitivity, sensitivityLook(sensitivity)),
+        cell(configured, givenStyle(configured)),
       ],
     })),
   ];

@@ -11,9 +11,11 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { formulaList } from '../formulaList.ts';
 import { tones } from '../look/palette.ts';
+import { type LevelLooks, levelLooks } from '../levelLooks.ts';
+import { fittedLine, fittedWidths, headerCells } from '../look/fittedColumns.ts';
 import { footerOf } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { givenStyle } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
 import { isRatio } from '../results/acting.ts';
@@ -28,7 +30,7 @@ interface Line {
 interface RunUpColumn {
   readonly header: string;
   readonly width: number;
-  /** `level`: with the decimals of the setpoint. */
+  /** `given`: as it was given; `level`: by the step of the instrument. */
   readonly style: string;
   readonly value: (line: Line) => ModelValue;
 }
@@ -43,7 +45,7 @@ const columns: readonly RunUpColumn[] = [
   {
     header: 'Set',
     width: 12,
-    style: 'level',
+    style: 'given',
     value: ({ threshold }) => threshold.multiplier * threshold.setpoint,
   },
   {
@@ -75,16 +77,19 @@ const printedColumns = 16;
 /** Run-ups: a line for each threshold of each channel, where it acts at running speed, and a drawing of each channel. */
 export function runUpSheet(report: Report, { channels, responses }: RunUpResult): SheetModel {
   const formulas = formulaList();
+  const looks = levelLooks(report);
   const lines = channels.flatMap((channel) =>
-    channel.thresholds.map((threshold) => ({ channel, threshold })),
+    channel.thresholds.map((threshold) => lineRow({ channel, threshold }, looks)),
   );
-  const atSpeed = responses.flatMap(responseRows);
+  const atSpeed = responses.flatMap((response) => responseRows(response, looks));
   const ratios = new Set(report.channels.filter(isRatio).map(channelKey));
+  const lookOf = (channel: RunUpChannel): string => looks(channel, channel.thresholds[0]?.setpoint ?? null);
   const blocks: ModelRow[] = [];
   const charts: ScatterChart[] = [];
   let top = headerRow + lines.length + 1 + atSpeed.length + 1;
   for (const channel of channels.slice(0, mostDrawn)) {
-    const { rows, chart } = runUpBlock(channel, ratios.has(channelKey(channel)), top, formulas.place);
+    const ratio = ratios.has(channelKey(channel));
+    const { rows, chart } = runUpBlock(channel, ratio, top, lookOf(channel), formulas.place);
     blocks.push(...rows);
     charts.push(chart);
     top += rows.length;
@@ -93,11 +98,11 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
   const outcomes = { top: headerRow + 1, left: 4, bottom: headerRow + Math.max(1, lines.length), right: 4 };
   return {
     name: sheetNames['run-up'],
-    widths: columns.map(({ width }) => width),
+    widths: fittedWidths(columns, [...lines, ...atSpeed]),
     styles: {
       ...frameStyles,
       ...levelStyles,
-      speed: { numberFormat: '#,##0', valign: 'top' },
+      speed: { numberFormat: '#,##0_0', valign: 'top' },
       tag: { bold: true, size: 13, color: tones.ink, underline: true },
     },
     formulas: formulas.all,
@@ -107,8 +112,8 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
       yield { height: 30, cells: [cell(report.caution, 'caution')] };
       yield { height: 30, cells: [cell(howToRead, 'wrapped')] };
       yield { cells: [] };
-      yield { height: 30, cells: columns.map(({ header }) => cell(header, 'header')) };
-      for (const line of lines) yield { height: 15, cells: columns.map((column) => cellOf(column, line)) };
+      yield { height: 30, cells: headerCells(columns) };
+      yield* lines;
       yield { cells: [] };
       yield* atSpeed;
       yield* blocks;
@@ -128,26 +133,34 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
 const howToRead =
   'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have by what was really there. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
 
-function cellOf({ value, style }: RunUpColumn, line: Line): ModelCell | undefined {
-  const look = style === 'level' ? `level${decimalsFor(line.threshold.setpoint)}` : style;
-  return cell(value(line), look);
+function lineRow(line: Line, looks: LevelLooks): ModelRow {
+  const level = looks(line.channel, line.threshold.setpoint);
+  const cellOf = ({ value, style }: RunUpColumn): ModelCell | undefined => {
+    const found = value(line);
+    const given = style === 'given' && typeof found === 'number';
+    return cell(found, style === 'level' ? level : given ? givenStyle(found) : style);
+  };
+  return fittedLine(columns, { cells: columns.map(cellOf) });
 }
 
 /** Where the thresholds of a channel act at its running speed. */
-function responseRows({ tag, unit, sensitivityFrom, atSpeed }: ResponseChannel): ModelRow[] {
-  return atSpeed.thresholds.map(({ name, effective }) => ({
-    cells: [
-      cell(tag, 'strong'),
-      cell(sensitivityFrom, 'oneLine'),
-      cell(name, 'text'),
-      cell('at running speed', 'text'),
-      cell(atSpeed.speed, 'speed'),
-      undefined,
-      undefined,
-      cell(effective, `level${decimalsFor(effective)}`),
-      undefined,
-      undefined,
-      cell(unit, 'text'),
-    ],
-  }));
+function responseRows(channel: ResponseChannel, looks: LevelLooks): ModelRow[] {
+  const { tag, unit, sensitivityFrom, atSpeed } = channel;
+  return atSpeed.thresholds.map(({ name, effective }) =>
+    fittedLine(columns, {
+      cells: [
+        cell(tag, 'strong'),
+        cell(sensitivityFrom, 'oneLine'),
+        cell(name, 'text'),
+        cell('at running speed', 'text'),
+        cell(atSpeed.speed, 'speed'),
+        undefined,
+        undefined,
+        cell(effective, looks(channel, effective)),
+        undefined,
+        undefined,
+        cell(unit, 'text'),
+      ],
+    }),
+  );
 }

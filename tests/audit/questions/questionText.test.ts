@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { nothingRead } from '../../../src/audit/advise/nothingRead.ts';
+import { questionSentences } from '../../../src/audit/advise/questionSentences.ts';
 import { questionText } from '../../../src/audit/advise/questions/questionText.ts';
 import type { FieldOption, Option, Question } from '../../../src/audit/read/understand/questions/question.ts';
 
@@ -55,6 +57,21 @@ describe('a question in plain sentences', () => {
       { label: "Column H of sheet 'Panel', 'Span'", detail: 'Panel!H4' },
       { label: 'None: this list has no danger setpoint', detail: '' },
     ]);
+  });
+
+  test('what needs action and the refusal of a workbook ask in the same words', () => {
+    const { question: asked, stakes } = questionText(danger);
+    expect(questionSentences(danger).headline).toBe(`${asked} ${stakes}`);
+    const understanding = {
+      tables: [],
+      channels: [],
+      questions: [danger, danger, { ...danger, needed: false }],
+      notUsed: [],
+      proposal: {},
+    };
+    expect(nothingRead({ understanding, refusal: null }).message).toBe(
+      `Nothing is judged until this is answered: ${asked} And 1 more.`,
+    );
   });
 
   test('a field by how its list lies, and of which probe', () => {

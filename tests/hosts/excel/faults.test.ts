@@ -59,7 +59,25 @@ const results: SheetModel = {
   },
 };
 
+const newSummary: SheetModel = {
+  ...sheetOf('Audit summary', [], {
+    rowCount: 2,
+    rows: () => [
+      { cells: [{ value: 'Tag' }, { value: 2 }] },
+      {
+        cells: [{ value: 'to the list' }, { value: 0, formula: 0 }],
+        links: [{ column: 1, to: { sheet: 'Audit results', ours: true, row: 1, column: 'A' } }],
+      },
+    ],
+    formulas: ['{Audit results}!$B$1'],
+    table: { name: 'TripdriftList', area: { top: 1, left: 1, bottom: 2, right: 1 } },
+  }),
+};
+const shownTable = { showHeaders: true, showTotals: false };
+
 interface Operation {
+  /** What stands in the workbook beside the station. */
+  readonly begin?: (book: FakeBook) => void;
   readonly run: (port: WorkbookPort) => Promise<unknown>;
   /** Fails the test unless the workbook is as before, as it should be after, or `said` tells what is left half done. */
   readonly check: (book: FakeBook, before: FakeBook, said: string | undefined) => void;
@@ -130,6 +148,39 @@ const operations: Readonly<Record<string, Operation>> = {
       else for (const name of added) expect(said).toContain(`“${name}”`);
     },
   },
+  'replacing result sheets': {
+    begin: (book) => {
+      const old = book.add('Audit summary', [['earlier', 1]]);
+      book.add('Audit results', [['Tag', 0.5]]);
+      old.tables.push({
+        name: 'TripdriftList',
+        area: { top: 1, left: 1, bottom: 1, right: 2 },
+        ...shownTable,
+      });
+    },
+    run: (port) => port.replaceSheets(['Audit summary', 'Audit results'], [newSummary, results]),
+    check: (book, before, said) => {
+      expect(book.sheets.slice(0, 2).map(cellsOf)).toEqual(before.sheets.slice(0, 2).map(cellsOf));
+      const earlier = before.sheets.slice(2).map(cellsOf);
+      const after = book.sheets.slice(2);
+      const isOld = (sheet: FakeSheet) => earlier.includes(cellsOf(sheet));
+      const whole = after.filter((sheet) => !isOld(sheet));
+      // At any moment there are all the earlier sheets or all the new ones.
+      if (after.filter(isOld).length < 2) {
+        expect(whole.map((sheet) => sheet.content(1, 2))).toEqual([2, 1.5]);
+        expect(whole[0]!.links.get('A2')).toBe("'Audit results'!A1");
+      }
+      if (said === undefined) {
+        expect(namesOf(book).slice(2)).toEqual(['Audit summary', 'Audit results']);
+        expect(whole[0]!.tables.map(({ name }) => name)).toEqual(['TripdriftList']);
+      } else if (after.length !== 2 || after.some((sheet) => !isOld(sheet)))
+        for (const { name } of whole) {
+          const isNamed = said.includes(`“${name}”`);
+          const isNumbered = said.includes(`“${name} (2)”`) && said.includes('or so without the number');
+          expect(isNamed || isNumbered, said).toBe(true);
+        }
+    },
+  },
 };
 
 interface Fault {
@@ -186,11 +237,12 @@ const faults: readonly Fault[] = [
 const library = loadOffice();
 const most = 400;
 
-describe.each(Object.entries(operations))('%s', (_, { run, check }) => {
+describe.each(Object.entries(operations))('%s', (_, { begin, run, check }) => {
   it.each(faults)('where $name', async ({ arm }) => {
     let nth = 1;
     for (; nth < most; nth++) {
       const [book, before] = [station(), station()];
+      for (const one of [book, before]) begin?.(one);
       const excel = new FakeExcel(book, undefined, library);
       const port = excelPort({ library });
       const fault = arm(excel, nth);
@@ -211,8 +263,9 @@ describe.each(Object.entries(operations))('%s', (_, { run, check }) => {
 });
 
 it('waits while a cell is edited, and goes on where it was left', async () => {
-  for (const [name, { run, check }] of Object.entries(operations)) {
+  for (const [name, { begin, run, check }] of Object.entries(operations)) {
     const [book, before] = [station(), station()];
+    for (const one of [book, before]) begin?.(one);
     const { excel, port } = openInExcel(book);
     excel.startEditing();
     let ended = false;

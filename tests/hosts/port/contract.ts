@@ -209,6 +209,25 @@ export function workbookPortContract(host: string, open: OpenWorkbook): void {
       expect((await port.readWorkbook()).sheets).toHaveLength(3);
     });
 
+    it('puts sheets in the place of others, under their names, or leaves those as they are', async () => {
+      const { port } = await open(station);
+      const area = { top: 1, left: 1, bottom: 2, right: 1 };
+      const table = { name: 'TripdriftList', area };
+      const list = (row: string) => sheetOf('List', [['Tag'], [row]], { table, inFront: true });
+      await port.writeSheets([list('old'), sheetOf('Rest', [['old']])]);
+      const before = await port.readWorkbook();
+      const going = ['List', 'Rest', 'never there'];
+      await refusal(port.replaceSheets(going, [list('new')], undefined, { cancelled: true }));
+      expect(await port.readWorkbook()).toEqual(before);
+      expect(await port.replaceSheets(going, [list('new')])).toEqual([{ wanted: 'List', given: 'List' }]);
+      const { sheets } = await port.readWorkbook();
+      expect(sheets.slice(0, 3)).toEqual(station.sheets);
+      expect(sheets.slice(3)).toMatchObject([
+        { name: 'List', rows: [['Tag'], ['new']], tables: [{ name: 'TripdriftList', area }] },
+      ]);
+      expect((await port.readSelection()).sheet).toBe('List');
+    });
+
     it('writes texts as texts, exactly', async () => {
       const { port } = await open(station);
       await port.writeSheets([

@@ -45,12 +45,26 @@ export class FakeBook {
 
   addByProgram(name: unknown): FakeSheet {
     if (this.structureProtected) throw accessDenied();
+    return this.add(this.#freeName(name));
+  }
+
+  /** Formulas follow the name, links do not (from memory). */
+  rename(sheet: FakeSheet, name: unknown): void {
+    if (this.structureProtected) throw accessDenied();
+    const free = this.#freeName(name, sheet);
+    const quoted = (one: string): string => `'${one.replaceAll("'", "''")}'!`;
+    for (const other of this.sheets)
+      other.changeFormulas((formula) => formula.replaceAll(quoted(sheet.name), quoted(free)));
+    sheet.name = free;
+  }
+
+  #freeName(name: unknown, own?: FakeSheet): string {
     if (typeof name !== 'string' || !isLegalName(name)) throw invalidArgument();
-    const taken = [...this.chartSheets, ...this.sheets.map((sheet) => sheet.name)];
-    if (taken.some((other) => other.toLowerCase() === name.toLowerCase())) {
+    const others = this.sheets.filter((sheet) => sheet !== own).map((sheet) => sheet.name);
+    if ([...this.chartSheets, ...others].some((other) => other.toLowerCase() === name.toLowerCase())) {
       throw new HostError('ItemAlreadyExists', 'A resource with the same name or identifier already exists.');
     }
-    return this.add(name);
+    return name;
   }
 
   delete(sheet: FakeSheet): void {

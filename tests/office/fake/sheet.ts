@@ -1,6 +1,6 @@
 import type { Area } from '../../../src/cells/sheet.ts';
 import type { FakeChart } from './chart.ts';
-import type { Content } from './entry.ts';
+import { type Content, FormulaCell } from './entry.ts';
 
 /** A property painted onto an area, such as `font.bold`; later ones cover earlier ones. */
 interface Paint {
@@ -59,6 +59,16 @@ export class FakeSheet {
 
   setContent(row: number, column: number, content: Content | undefined): void {
     (this.#contents[row] ??= [])[column] = content;
+  }
+
+  /** Writes every formula anew. */
+  changeFormulas(change: (formula: string) => string): void {
+    this.#contents.forEach((row) => {
+      row.forEach((content, column) => {
+        if (content instanceof FormulaCell)
+          row[column] = new FormulaCell(change(content.formula), content.result);
+      });
+    });
   }
 
   format(row: number, column: number): string {

@@ -22,6 +22,11 @@ export function worksheetObject(book: FakeBook, sheet: FakeSheet): HostObject {
       Name: () => sheet.name,
       Visibility: () => sheet.visibility,
     },
+    set: {
+      Name: (name) => {
+        book.rename(sheet, name);
+      },
+    },
     parts: {
       Tables: () => ({
         items: () => sheet.tables.map((table) => tableObject(book, sheet, table)),

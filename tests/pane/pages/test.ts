@@ -33,6 +33,10 @@ export interface PortLog {
   /** Called before each part of long work; a test may hold it up. */
   hold: Promise<void> | null;
   refuse: string | null;
+  /** The same for what writes result sheets alone. */
+  refuseWriting: string | null;
+  /** Names of the sheets that the workbook has now. */
+  sheets(): Promise<string[]>;
   release?: (() => void) | undefined;
   select(place: CellPlace): Promise<void>;
   settings: Record<string, unknown>;
@@ -77,6 +81,8 @@ const log: PortLog = {
   change: (sheet) => listener?.(sheet),
   hold: null,
   refuse: null,
+  refuseWriting: null,
+  sheets: async () => (await inner.readWorkbook()).sheets.map((sheet) => sheet.name),
   select: (place) => inner.selectCell(place),
   settings: {},
 };
@@ -108,6 +114,10 @@ const port: WorkbookPort = {
   writeSheets: noted('writeSheets', (models, ...more) => {
     for (const { name: written } of models) listener?.(written);
     return inner.writeSheets(models, ...more);
+  }),
+  replaceSheets: noted('replaceSheets', (...given) => {
+    if (log.refuseWriting !== null) throw new HostRefused(log.refuseWriting);
+    return inner.replaceSheets(...given);
   }),
   writeSetting: noted('writeSetting', async (key, value) => {
     log.settings[key] = value;

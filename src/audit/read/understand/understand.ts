@@ -52,6 +52,9 @@ export interface Understanding {
   readonly proposal: ColumnMap;
 }
 
+/** How a workbook is understood, with what a person said about it. */
+export type Understand = (all: Workbook, answers?: ColumnMap) => Steps<void, Understanding>;
+
 /** Understands a workbook, with what a person said about it. Goes step by step, so that a screen stays alive. */
 export function* understand(all: Workbook, answers: ColumnMap = {}): Steps<void, Understanding> {
   const workbook = withoutSheets(all, [...trendSheets(all, answers), ...speedSheets(all, answers)]);

@@ -1,6 +1,6 @@
 import { checkChart } from '../../../sheets/charts/check.ts';
 import { namesOfTargets } from '../../../sheets/links.ts';
-import type { SheetModel, ShadeRule, TableModel } from '../../../sheets/model.ts';
+import type { SheetModel } from '../../../sheets/model.ts';
 import { freeTableNames } from '../../formats/tableNames.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
@@ -8,15 +8,26 @@ import type { Session } from '../session.ts';
 import { type AddedSheets, addSheets } from './addSheets.ts';
 import { blockJobs } from './block.ts';
 import { writeCharts } from './charts/writeCharts.ts';
+import { frameBytes, setFrame, setPrint } from './frame.ts';
 import { doJobs, type Job } from './requests.ts';
 import { entryRows } from './rows.ts';
 import { preparedStyles } from './styles.ts';
-import { reference } from '../../formats/reference.ts';
-import { footerText, pageNumbers } from '../../formats/footer.ts';
-import type { Area } from '../../../cells/sheet.ts';
-import { rectanglesByKey, areasAt, columnsAt } from './rectangles.ts';
+import { freeNames } from '../../formats/reference.ts';
 
 const failed = 'The sheets were not written';
+
+/** What a run of sheets is written with. */
+export interface SheetRun {
+  readonly models: readonly SheetModel[];
+  /** The sentence, without its full stop, that says what did not happen. */
+  readonly failed: string;
+  /** Sheets that make room once all is written: links name the sheets of the run as they are named then. */
+  readonly going: ReadonlySet<string>;
+  /** Hears the names of sheets that are being added, for what may be left half done. */
+  readonly begun: (names: readonly string[]) => void;
+  readonly onProgress?: OnProgress | undefined;
+  readonly cancel?: Cancel | undefined;
+}
 
 /**
  * Adds result sheets behind the workbook's own, about one request for 3.5 MB of cells and four besides, three more where
@@ -29,45 +40,68 @@ export async function writeSheets(
   onProgress?: OnProgress,
   cancel?: Cancel,
 ): Promise<readonly WrittenSheet[]> {
-  for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
   let names = models.map(({ name }) => name);
-  const begun = (): string => `Sheets that were begun may be there: delete ${listed(names)} first.`;
+  const run: SheetRun = {
+    models,
+    failed,
+    going: new Set(),
+    begun: (given) => {
+      names = [...given];
+    },
+    onProgress,
+    cancel,
+  };
   const write = async (context: Excel.RequestContext): Promise<readonly WrittenSheet[]> => {
-    const added = await addSheets(context, names, failed);
-    for (const { id } of added.sheets) session.addedSheets.add(id);
-    names = added.sheets.map(({ given }) => given);
-    try {
-      await doJobs(context, jobsOf(models, added, onProgress), cancel);
-      if (added.manual) await calculate(context, added);
-      await writeCharts(context, models, added, cancel);
-      activate(models, added);
-    } catch (error) {
-      await remove(context, added, error);
-      throw error;
-    }
+    const added = await addFilled(session, context, run);
+    activate(models, added);
     await print(context, models, added).catch(() => undefined);
     return models.map(({ name }, index) => ({ wanted: name, given: added.sheets[index]?.given ?? name }));
   };
-  return session.run(failed, write, begun);
+  return session.run(
+    failed,
+    write,
+    () => `Sheets that were begun may be there: delete ${listed(names)} first.`,
+  );
 }
 
-function listed(names: readonly string[]): string {
+/** Adds sheets under free names and fills them; those added are deleted again where that can't be finished. */
+export async function addFilled(
+  session: Session,
+  context: Excel.RequestContext,
+  run: SheetRun,
+): Promise<AddedSheets> {
+  const { models, cancel } = run;
+  for (const { name, charts = [] } of models) for (const chart of charts) checkChart(chart, name);
+  const wanted = models.map(({ name }) => name);
+  const added = await addSheets(context, wanted, run.failed);
+  for (const { id } of added.sheets) session.addedSheets.add(id);
+  run.begun(added.sheets.map(({ given }) => given));
+  try {
+    await doJobs(context, jobsOf(run, added), cancel);
+    if (added.manual) await calculate(context, added);
+    await writeCharts(context, models, added, cancel);
+  } catch (error) {
+    await takeBack(context, added, run.failed, error);
+    throw error;
+  }
+  return added;
+}
+
+/** Names as people read them one after the other. */
+export function listed(names: readonly string[]): string {
   return names.map((name) => `“${name}”`).join(', ');
 }
 
 function* jobsOf(
-  models: readonly SheetModel[],
+  { models, going, onProgress }: SheetRun,
   { sheets, date1904, before }: AddedSheets,
-  onProgress: OnProgress | undefined,
 ): Generator<Job> {
   const given = new Map(
     models.map(({ name }, index): [string, string] => [name, sheets[index]?.given ?? name]),
   );
-  const nameOf = namesOfTargets(
-    models,
-    sheets.map(({ given: name }) => name),
-    before.sheets,
-  );
+  const staying = before.sheets.filter((name) => !going.has(name));
+  const names = sheets.map(({ given: name }) => name);
+  const nameOf = namesOfTargets(models, going.size === 0 ? names : lastingNames(models, staying), staying);
   const tables = freeTableNames(
     models.map(({ name, table }) => table?.name ?? name),
     before.tables,
@@ -99,8 +133,16 @@ function* jobsOf(
   }
 }
 
+/** Names of a run's sheets once nothing but these sheets stands beside them. */
+export function lastingNames(models: readonly SheetModel[], staying: readonly string[]): readonly string[] {
+  return freeNames(
+    models.map(({ name }) => name),
+    staying,
+  );
+}
+
 /** Brings the sheet in front to the front, where a run has one. */
-function activate(models: readonly SheetModel[], { sheets }: AddedSheets): void {
+export function activate(models: readonly SheetModel[], { sheets }: AddedSheets): void {
   sheets[models.findIndex(({ inFront }) => inFront === true)]?.sheet.activate();
 }
 
@@ -109,7 +151,8 @@ async function calculate(context: Excel.RequestContext, { sheets }: AddedSheets)
   await context.sync();
 }
 
-async function print(
+/** Sets how sheets are printed; a computer without a printer may refuse it. */
+export async function print(
   context: Excel.RequestContext,
   models: readonly SheetModel[],
   { sheets }: AddedSheets,
@@ -122,7 +165,12 @@ async function print(
 }
 
 /** Deletes added sheets after `cause` stopped the work. Where that fails too, the refusal names what is left over. */
-async function remove(context: Excel.RequestContext, { sheets }: AddedSheets, cause: unknown): Promise<void> {
+export async function takeBack(
+  context: Excel.RequestContext,
+  { sheets }: AddedSheets,
+  failed: string,
+  cause: unknown,
+): Promise<void> {
   const { worksheets } = context.workbook;
   try {
     const left = sheets.map(({ id }) => worksheets.getItemOrNullObject(id));
@@ -135,90 +183,4 @@ async function remove(context: Excel.RequestContext, { sheets }: AddedSheets, ca
       { cause },
     );
   }
-}
-
-/** Sets how a sheet is printed: one page wide, header rows on each page, margins in points as in files. */
-function setPrint(sheet: Excel.Worksheet, { print }: SheetModel): void {
-  const { pageLayout } = sheet;
-  pageLayout.orientation = print.landscape ? 'Landscape' : 'Portrait';
-  if (print.paper !== undefined) pageLayout.paperSize = print.paper === 'A4' ? 'A4' : 'Letter';
-  const fitted = { horizontalFitToPages: 1, ...(print.onePage ? { verticalFitToPages: 1 } : {}) };
-  pageLayout.zoom = print.scale === undefined ? fitted : { scale: print.scale };
-  pageLayout.leftMargin = 28.8;
-  pageLayout.rightMargin = 28.8;
-  pageLayout.topMargin = 43.2;
-  pageLayout.bottomMargin = 43.2;
-  pageLayout.footerMargin = 21.6;
-  if (print.area !== undefined) pageLayout.setPrintArea(reference(print.area));
-  if (print.repeatRows !== undefined) {
-    pageLayout.setPrintTitleRows(`$${print.repeatRows.from}:$${print.repeatRows.to}`);
-  }
-  const footer = pageLayout.headersFooters.defaultForAllPages;
-  footer.leftFooter = footerText(print.footer ?? '');
-  footer.rightFooter = pageNumbers;
-}
-
-/** Sets what belongs to a sheet as a whole and shows on the screen: widths, merges, shades, filter or table, frozen panes. `tableName`: the free name. */
-function setFrame(sheet: Excel.Worksheet, model: SheetModel, tableName: string): void {
-  setWidths(sheet, model.widths);
-  for (const merge of model.merges ?? []) rangeAt(sheet, merge).merge(false);
-  // Each new rule comes before those that are there.
-  for (const shade of (model.shades ?? []).toReversed()) addShade(rangeAt(sheet, shade.area), shade);
-  if (model.filter !== undefined) sheet.autoFilter.apply(rangeAt(sheet, model.filter));
-  if (model.table !== undefined) addTable(sheet, model.table, tableName);
-  setFreeze(sheet, model.freeze ?? { rows: 0, columns: 0 });
-}
-
-function addTable(sheet: Excel.Worksheet, { area }: TableModel, name: string): void {
-  const table = sheet.tables.add(rangeAt(sheet, area), true);
-  table.name = name;
-  // The plainest style that Excel brings along.
-  table.style = 'TableStyleLight1';
-}
-
-/** About how many bytes of a request `setFrame` takes. */
-function frameBytes({ widths, merges = [], shades = [] }: SheetModel): number {
-  return 2_000 + widths.length * 500 + merges.length * 500 + shades.length * 2_000;
-}
-
-function setWidths(sheet: Excel.Worksheet, widths: readonly number[]): void {
-  for (const [width, areas] of rectanglesByKey([widths.map(String)], 1)) {
-    const addresses = areas.map(({ left, right }) => columnsAt(left, right));
-    for (const range of areasAt(sheet, addresses)) range.format.columnWidth = points(Number(width));
-  }
-}
-
-/**
- * Excel's interface takes widths in points. A character is seven pixels wide and a column has five pixels of padding in the
- * default font at 11 points (ECMA-376 part 1, section 18.3.1.13); a pixel is three quarters of a point.
- */
-function points(characters: number): number {
-  return (characters * 7 + 5) * 0.75;
-}
-
-/** Texts are compared without case. A literal in a formula holds 255 characters. */
-function addShade(range: Excel.Range, { equals, style }: ShadeRule): void {
-  if (equals.length > 255) {
-    throw new RangeError(`shade text "${equals.slice(0, 40)}…" is longer than 255 characters`);
-  }
-  const rule = range.conditionalFormats.add('CellValue');
-  const { format } = rule.cellValue;
-  if (style.fill !== undefined) format.fill.color = `#${style.fill}`;
-  if (style.color !== undefined) format.font.color = `#${style.color}`;
-  if (style.bold !== undefined) format.font.bold = style.bold;
-  rule.cellValue.rule = { formula1: `="${equals.replaceAll('"', '""')}"`, operator: 'EqualTo' };
-  rule.stopIfTrue = true;
-}
-
-function setFreeze(
-  sheet: Excel.Worksheet,
-  { rows, columns }: { readonly rows: number; readonly columns: number },
-): void {
-  if (rows > 0 && columns > 0) sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, rows, columns));
-  else if (rows > 0) sheet.freezePanes.freezeRows(rows);
-  else if (columns > 0) sheet.freezePanes.freezeColumns(columns);
-}
-
-function rangeAt(sheet: Excel.Worksheet, area: Area): Excel.Range {
-  return sheet.getRange(reference(area));
 }

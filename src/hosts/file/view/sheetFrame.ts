@@ -2,7 +2,8 @@ import type { Attributes } from '../read/branches.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { lastColumn, lastRow } from '../read/area.ts';
 import { booleanAttribute } from '../read/xml.ts';
-import type { ViewColumns } from './types.ts';
+import { linkTo } from './links.ts';
+import type { ViewColumns, ViewLink } from './types.ts';
 
 /** Width in pixels of a digit of the usual font, 11 points at 96 dots an inch (ECMA-376 part 1, section 18.3.1.13). */
 const digit = 7;
@@ -14,6 +15,7 @@ const usualDigits = 8;
 export class SheetFrame {
   readonly columns: ViewColumns[] = [];
   readonly merges: Area[] = [];
+  readonly links: ViewLink[] = [];
   frozen = { rows: 0, columns: 0 };
   showGridLines = true;
   defaultColumnWidth = digitsInPixels(usualDigits);
@@ -28,6 +30,10 @@ export class SheetFrame {
       this.#views++;
       if (this.#views === 1) this.showGridLines = booleanAttribute(attributes['showGridLines']) !== false;
     } else if (name === 'pane' && this.#views === 1) this.#freeze(attributes);
+    else if (name === 'hyperlink') {
+      const link = linkTo(attributes);
+      if (link) this.links.push(link);
+    }
   }
 
   #defaults({ defaultRowHeight, defaultColWidth, baseColWidth }: Attributes): void {

@@ -83,6 +83,13 @@ export interface ViewRule {
   readonly stops: boolean;
 }
 
+/** Cells that lead to a cell of the workbook. */
+export interface ViewLink {
+  readonly area: Area;
+  /** Row and column from 1. */
+  readonly to: { readonly sheet: string; readonly row: number; readonly column: number };
+}
+
 export interface SheetView {
   readonly name: string;
   readonly hidden: boolean;
@@ -99,6 +106,8 @@ export interface SheetView {
   /** Left out where there are none; in the order in which they apply. Colour scales, bars, icons and other kinds of rules are left out. */
   readonly rules?: readonly ViewRule[];
   readonly tables: readonly SheetTable[];
+  /** Left out where there are none. */
+  readonly links?: readonly ViewLink[];
 }
 
 /** A defined name; one without `sheet` holds in the whole workbook. */

@@ -30,7 +30,8 @@ export function viewWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
   const sheets = book.sheets.map((entry): SheetView => {
     const kept = new SheetRows(looks, book.date1904);
     const tables = readSheet(entry, kept);
-    const { columns, merges, frozen, showGridLines, defaultColumnWidth, defaultRowHeight } = kept.frame;
+    const { columns, merges, links, frozen, showGridLines, defaultColumnWidth, defaultRowHeight } =
+      kept.frame;
     const rules = kept.rules();
     return {
       name: entry.name,
@@ -44,6 +45,7 @@ export function viewWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
       showGridLines,
       ...(rules.length > 0 ? { rules } : {}),
       tables,
+      ...(links.length > 0 ? { links } : {}),
     };
   });
   const front = readBookPart(archive, book.part, book.sheets, limits);

@@ -6,6 +6,16 @@ import { tablesOf } from '../tables.ts';
 
 /** Deletes sheets as one step for Undo; refused where no other sheet would be seen. Their ids. */
 export function removeSheets(grid: Grid, names: readonly string[]): readonly string[] {
+  const step = grid.oneStep(openBook(grid).getId());
+  try {
+    return deleteSheets(grid, names);
+  } finally {
+    step.dispose();
+  }
+}
+
+/** The same as a part of a step that is under way. */
+export function deleteSheets(grid: Grid, names: readonly string[]): readonly string[] {
   const book = openBook(grid);
   const sheets = book.getWorkbook().getSheets();
   const going = sheets.filter((sheet) => names.includes(sheet.getName()));
@@ -14,12 +24,7 @@ export function removeSheets(grid: Grid, names: readonly string[]): readonly str
       'No sheet was removed. The workbook would hold no other sheet to be seen. Add or unhide a sheet of yours, then try again.',
     );
   }
-  const step = grid.oneStep(book.getId());
-  try {
-    for (const sheet of going) book.deleteSheet(sheet.getSheetId());
-  } finally {
-    step.dispose();
-  }
+  for (const sheet of going) book.deleteSheet(sheet.getSheetId());
   return going.map((sheet) => sheet.getSheetId());
 }
 

@@ -11,12 +11,14 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from '@univerjs/core';
-import type { ModelCell, SheetModel, ShadeRule, CellStyle } from '../../../sheets/model.ts';
+import type { ModelCell, SheetModel, ShadeRule, CellStyle, LinkTarget } from '../../../sheets/model.ts';
 import { fittedText, writable } from '../../../sheets/cells.ts';
 import { rowFormula } from '../../formats/rowFormula.ts';
 import { markOfText } from '../storedText.ts';
 import { frozenAt, mergedRanges } from '../frame.ts';
 import type { Grid } from '../grid.ts';
+import { keptLink } from '../links.ts';
+import { columnNumber } from '../../../cells/address.ts';
 import type { ViewRule } from '../../file/view/types.ts';
 
 const across = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
@@ -37,6 +39,8 @@ export interface SheetRun {
   readonly formulas: boolean;
   /** Name of its table, where it has one. */
   readonly tableName: string;
+  /** Name of the sheet to which a link leads; none where there is no such sheet. */
+  readonly nameOf: (target: LinkTarget) => string | undefined;
   /** Called after each row; work goes on once it is done. */
   readonly onRow: () => Promise<void>;
 }
@@ -55,7 +59,7 @@ const leastColumns = 20;
 export async function sheetData(
   model: SheetModel,
   id: string,
-  { given, formulas, tableName, onRow }: SheetRun,
+  { given, formulas, tableName, nameOf, onRow }: SheetRun,
 ): Promise<Partial<IWorksheetData>> {
   const looks = new Map<string, IStyleData>(
     Object.entries(model.styles).map(([name, style]) => [name, gridLook(style)]),
@@ -80,11 +84,17 @@ export async function sheetData(
   const rowData: Record<number, Partial<IRowData>> = {};
   let count = 0;
   let widest = model.widths.length;
-  for (const { cells, height } of model.rows()) {
+  for (const { cells, height, links = [] } of model.rows()) {
     const row: Record<number, ICellData> = {};
     cells.forEach((cell, column) => {
       if (cell) row[column] = cellOf(cell, count + 1);
     });
+    for (const { column, to } of links) {
+      const sheet = nameOf(to);
+      const cell = row[column - 1];
+      if (cell && sheet !== undefined)
+        cell.custom = keptLink({ sheet, row: to.row, column: columnNumber(to.column) });
+    }
     widest = Math.max(widest, cells.length);
     cellData[count] = row;
     if (height !== undefined) rowData[count] = { h: rowPixels(height), ia: BooleanNumber.FALSE };

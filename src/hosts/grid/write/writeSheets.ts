@@ -1,11 +1,14 @@
 import { withSheetNames } from '../../../sheets/charts/cells.ts';
+import { namesOfTargets } from '../../../sheets/links.ts';
 import type { SheetModel } from '../../../sheets/model.ts';
 import { tablesOf } from '../tables.ts';
 import { freeTableNames } from '../../formats/tableNames.ts';
 import { freeNames } from '../../formats/reference.ts';
 import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '../../port/port.ts';
 import { type Grid, openBook } from '../grid.ts';
+import { withLinkedNames, withRows } from '../links.ts';
 import { pause } from '../pause.ts';
+import { deleteSheets } from './removeSheets.ts';
 import { sheetData } from './sheetData.ts';
 import type { IWorksheetData } from '@univerjs/core';
 
@@ -22,6 +25,16 @@ const rowsBetweenPauses = 500;
 /** Which model a sheet of the grid was made from, by the sheet's id; its name and formulas name sheets as they are in the grid. */
 export type WrittenModels = Map<string, SheetModel>;
 
+export interface WritingRun {
+  /** Takes the models that sheets were made from. */
+  readonly written: WrittenModels;
+  /** Names of the sheets that the new ones replace: deleted once those are made; `removed` takes their ids. */
+  readonly going?: readonly string[];
+  readonly removed?: Set<string>;
+  readonly onProgress?: OnProgress | undefined;
+  readonly cancel?: Cancel | undefined;
+}
+
 /**
  * Adds result sheets behind the others, as one step for Undo. They are made in full before the first one is added, so all
  * are or none. Large ones show results without formulas; the file that is saved has the formulas all the same.
@@ -29,26 +42,23 @@ export type WrittenModels = Map<string, SheetModel>;
 export async function writeSheets(
   grid: Grid,
   models: readonly SheetModel[],
-  written: WrittenModels,
-  onProgress?: OnProgress,
-  cancel?: Cancel,
+  { written, removed, going = [], onProgress, cancel }: WritingRun,
 ): Promise<readonly WrittenSheet[]> {
   const book = openBook(grid);
+  const staying = book
+    .getWorkbook()
+    .getSheets()
+    .filter((sheet) => !going.includes(sheet.getName()));
+  const own = staying.map((sheet) => sheet.getName());
   const names = freeNames(
     models.map(({ name }) => name),
-    book
-      .getWorkbook()
-      .getSheets()
-      .map((sheet) => sheet.getName()),
+    own,
   );
+  const nameOf = namesOfTargets(models, names, own);
   const given = new Map(models.map(({ name }, index): [string, string] => [name, names[index] ?? name]));
   const tables = freeTableNames(
     models.map(({ name, table }) => table?.name ?? name),
-    book
-      .getWorkbook()
-      .getSheets()
-      .flatMap(tablesOf)
-      .map(({ name }) => name),
+    staying.flatMap(tablesOf).map(({ name }) => name),
   );
   const total = models.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let done = 0;
@@ -69,13 +79,15 @@ export async function writeSheets(
     refuseIfCancelled();
     const id = `result-${crypto.randomUUID()}`;
     const tableName = tables[index] ?? '';
-    sheets.push({ id, model, data: await sheetData(model, id, { given, formulas, tableName, onRow }) });
+    const run = { given, formulas, tableName, nameOf, onRow };
+    sheets.push({ id, model, data: await sheetData(model, id, run) });
     await pause();
   }
   refuseIfCancelled();
   const step = grid.oneStep(book.getId());
   const fill: (() => void)[] = [];
   try {
+    if (going.length > 0) for (const id of deleteSheets(grid, going)) removed?.add(id);
     for (const { id, model, data } of sheets) {
       written.set(id, boundTo(given, model));
       fill.push(addSheet(grid, data, formulas));
@@ -95,7 +107,7 @@ export async function writeSheets(
 function boundTo(given: ReadonlyMap<string, string>, model: SheetModel): SheetModel {
   const nameOf = (wanted: string): string => given.get(wanted) ?? wanted;
   return {
-    ...model,
+    ...withRows(model, (row) => withLinkedNames(row, nameOf)),
     name: nameOf(model.name),
     formulas: model.formulas.map((formula) =>
       formula.replace(/\{([^{}]+)\}!/g, (_, wanted: string) => `{${nameOf(wanted)}}!`),

@@ -1,6 +1,6 @@
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { asPart } from '../../../audit/model/steps.ts';
-import { understand, type Understanding } from '../../../audit/read/understand/understand.ts';
+import type { Understand, Understanding } from '../../../audit/read/understand/understand.ts';
 import type { Question } from '../../../audit/read/understand/questions/question.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
@@ -17,10 +17,11 @@ export interface Asked {
   readonly wanted: boolean;
 }
 
-/** Understands a workbook in slices, so that the pane stays alive; `null` where it was cancelled between two of them. */
+/** Understands a workbook by `understand` in slices, so that the pane stays alive; `null` where it was cancelled between two of them. */
 export function understandRun(
   workbook: Workbook,
   map: ColumnMap,
+  understand: Understand,
   onProgress: OnProgress,
   cancel: Cancel,
 ): Promise<Understanding | null> {

@@ -56,10 +56,9 @@ export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): J
       const made =
         aim === 'replace' ? await inSlices(resultSheetsInSteps(report), () => undefined, cancel) : [];
       if (made === null) return false;
-      if (sheets.length > 0) await port.removeSheets(sheets);
-      setDone({ removed: sheets, written: [] });
-      if (made.length > 0)
-        setDone({ removed: sheets, written: await port.writeSheets(made, setPart, cancel) });
+      const written = aim === 'replace' ? await port.replaceSheets(sheets, made, setPart, cancel) : [];
+      if (aim === 'remove' && sheets.length > 0) await port.removeSheets(sheets);
+      setDone({ removed: sheets, written });
       return true;
     } finally {
       onWriting(false);
@@ -126,7 +125,7 @@ export function EarlierSheets({ aim, report, onWriting }: EarlierSheetsProps): J
       {done && (
         <Notice tone="done">
           {done.removed.length === 0 ? (
-            auditMessages.noneThere
+            done.written.length === 0 && auditMessages.noneThere
           ) : (
             <>
               {auditMessages.removed} <Said text={done.removed.join(', ')} />

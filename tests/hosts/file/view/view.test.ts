@@ -175,4 +175,18 @@ describe('a workbook as a grid shows it', () => {
       { column: 2, value: null, uncalculated: true, formula: '1+', style: 0 },
     ]);
   });
+
+  it('has the links that lead to its cells, and no others', () => {
+    const sheet = `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData/><hyperlinks>
+      <hyperlink ref="B2" location="'Shaft''s &quot;A&quot;'!$C$7" display="7"/>
+      <hyperlink ref="A3:B4" location="Plain!D9:E10"/>
+      <hyperlink ref="A5" location="SomeName"/><hyperlink ref="A6"/><hyperlink ref="XFE1" location="Plain!A1"/>
+      </hyperlinks></worksheet>`;
+    const bytes = zipParts({ ...smallParts(), 'xl/worksheets/sheet1.xml': sheet });
+    const [shown] = viewWorkbook('links.xlsx', bytes).sheets;
+    expect(shown!.links).toEqual([
+      { area: { top: 2, left: 2, bottom: 2, right: 2 }, to: { sheet: 'Shaft\'s "A"', row: 7, column: 3 } },
+      { area: { top: 3, left: 1, bottom: 4, right: 2 }, to: { sheet: 'Plain', row: 9, column: 4 } },
+    ]);
+  });
 });

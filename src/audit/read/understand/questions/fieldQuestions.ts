@@ -75,7 +75,7 @@ export function fieldQuestions(tables: readonly TableRead[]): Question[] {
     }
   }
   for (const table of tables) {
-    if (table.part === 'history' || table.leftOut || table.setAside) continue;
+    if (table.part === 'history' || table.part === 'checks' || table.leftOut || table.setAside) continue;
     const { claims, open, tag } = table;
     const isPart =
       table.part === 'channels' ||

@@ -13,6 +13,7 @@ import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meaning.ts';
 import type { Said } from '../answers/said.ts';
 import { withAnswers } from '../answers/apply.ts';
+import { isCheckTable } from './checkTables.ts';
 import type { Claim, Settled } from './claim.ts';
 import { axesOf, type Lane } from './lane.ts';
 import { headingsOf } from './headings.ts';
@@ -127,13 +128,15 @@ function tableOf(
   if (asked) claims.set('tag', asked);
   for (const id of ['location', 'machine'] as const)
     if (asked && claims.get(id)?.field === asked.field) claims.delete(id);
+  const answer = said.of(lane);
   const part =
     isOfAudit(claims) && asked && !isExplained(lane, claims)
       ? isHistory(lane, claims, asked, sheets)
         ? 'history'
         : 'channels'
-      : 'none';
-  const answer = said.of(lane);
+      : answer === undefined && isCheckTable(lane, claims, settled.open)
+        ? 'checks'
+        : 'none';
   const machine = answer?.machine
     ? {
         name: answer.machine,

@@ -5,8 +5,8 @@ import type { Claim, OpenField } from './claim.ts';
 import type { Lane } from './lane.ts';
 import type { LaneSeries } from './series.ts';
 
-/** What a table is to the audit. */
-export type Part = 'channels' | 'history' | 'none';
+/** What a table is to the audit; `checks`: with a known vibration, which its headers alone say. */
+export type Part = 'channels' | 'history' | 'checks' | 'none';
 
 /** The machine of all records of a table. */
 export interface TableMachine {

@@ -156,7 +156,7 @@ function headerPlace({ block, place }: Field): Place {
 
 function ofTable(table: TableRead): NotUsed[] {
   const { claims, open, part, leftOut, setAside, tag } = table;
-  if (leftOut || setAside || part === 'history') return [];
+  if (leftOut || setAside || part === 'history' || part === 'checks') return [];
   const isUsed = part === 'channels' && tag?.standing === 'certain';
   const levels = open.filter(({ looksLike }) => looksLike === 'sensitivity' || looksLike === 'level');
   const core = [...claims.values()].filter(({ meaning: id }) => meaning(id).needed && id !== 'tag');

@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,6 +12,7 @@ import { folderServer, listenHere } from '../../src/tools/serve/serve.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Selection } from '../../src/hosts/port/port.ts';
 import { startChromium } from '../chromium.ts';
+import { closeAndRemove } from '../pane/serve.ts';
 
 export interface ServedBench {
   readonly origin: string;
@@ -26,15 +27,7 @@ export async function serveBench(): Promise<ServedBench> {
   const port = await listenHere(server, 0);
   return {
     origin: `http://127.0.0.1:${port}`,
-    close: async () => {
-      await new Promise<void>((resolve) => {
-        server.closeAllConnections();
-        server.close(() => {
-          resolve();
-        });
-      });
-      rmSync(folder, { recursive: true, force: true });
-    },
+    close: () => closeAndRemove(server, folder),
   };
 }
 

@@ -1,5 +1,5 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join, normalize, sep } from 'node:path';
@@ -60,14 +60,17 @@ export async function servePane(): Promise<ServedPages> {
   return {
     origin: `http://127.0.0.1:${port}`,
     folder,
-    close: async () => {
-      await new Promise<void>((resolve) => {
-        server.closeAllConnections();
-        server.close(() => {
-          resolve();
-        });
-      });
-      rmSync(folder, { recursive: true, force: true });
-    },
+    close: () => closeAndRemove(server, folder),
   };
+}
+
+/** Ends a server with all its connections and removes the folder that it served. */
+export async function closeAndRemove(server: Server, folder: string): Promise<void> {
+  await new Promise<void>((resolve) => {
+    server.closeAllConnections();
+    server.close(() => {
+      resolve();
+    });
+  });
+  rmSync(folder, { recursive: true, force: true });
 }

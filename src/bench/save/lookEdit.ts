@@ -14,7 +14,7 @@ import { styleId } from '../open/gridWorkbook.ts';
 import { acrossOf, downOf, hexOf } from './fileLook.ts';
 
 /** How a cell's look changed since the file was opened. */
-export interface ChangedLook {
+interface ChangedLook {
   readonly edit?: Omit<EditedLook, 'row' | 'column'> | undefined;
   /** It has something that is not saved. */
   readonly isBeyond: boolean;

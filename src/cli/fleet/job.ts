@@ -21,21 +21,21 @@ export interface Job {
 /** What came of it: what the fleet keeps of the report, and the worst that needs action. */
 export type Answer = Audited | Refused;
 
-export interface Refused {
+interface Refused {
   readonly found: null;
   readonly refused: string;
   readonly asks: Asks | null;
 }
 
 /** A workbook that needs a person. */
-export interface Asks {
+interface Asks {
   /** How many questions there are, each with a proposal. */
   readonly questions: number;
   /** The proposal is written. */
   readonly written: boolean;
 }
 
-export interface Audited {
+interface Audited {
   readonly found: Found;
   /** The first of what needs action, at most `mostWorst`. */
   readonly worst: readonly Attention[];

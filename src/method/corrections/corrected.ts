@@ -4,7 +4,7 @@ import type { LateMember } from '../late/member.ts';
 import type { Objective } from './rankCorrections.ts';
 
 /** A member with its tag, and what it becomes once it is corrected. */
-export interface CorrectableMember extends LateMember {
+interface CorrectableMember extends LateMember {
   readonly tag: string;
   readonly corrected: LateMember;
 }

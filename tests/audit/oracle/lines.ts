@@ -4,8 +4,7 @@ import { mean, sampleStandardDeviation } from 'simple-statistics';
 import { displacementOf, curveOf, swingOf, type Curve } from './curve.ts';
 import type { ChannelFacts, Evidence, Levels, PolicyFacts } from './facts.ts';
 
-export const sources = ['listed sensitivity', 'calibration record', 'known vibration'] as const;
-export type Source = (typeof sources)[number];
+export type Source = 'listed sensitivity' | 'calibration record' | 'known vibration';
 
 /** One line of evidence as a function between what the monitor shows and what the shaft really does, both signed. */
 export interface Line {

@@ -24,7 +24,7 @@ export const hardQuantities: ReadonlySet<Concept> = new Set<Concept>([
 export type MeaningId = keyof typeof channelColumns | keyof typeof settingsColumns;
 
 /** Sizes that are usual in a unit: numbers far outside them contradict the unit. */
-export interface UsualSize {
+interface UsualSize {
   readonly unit: string;
   readonly from: number;
   readonly to: number;

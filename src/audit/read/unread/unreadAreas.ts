@@ -15,7 +15,7 @@ export interface ReadRows {
   readonly read: RowsBySheet;
   readonly remarked: RowsBySheet;
 }
-export type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
+type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
 
 /** Rows above the first one of a record or history that hold its title and headers. */
 const titleRows = 6;

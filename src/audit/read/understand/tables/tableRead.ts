@@ -6,7 +6,7 @@ import type { Lane } from './lane.ts';
 import type { LaneSeries } from './series.ts';
 
 /** What a table is to the audit. */
-export type Part = 'channels' | 'history' | 'none';
+type Part = 'channels' | 'history' | 'none';
 
 /** The machine of all records of a table. */
 export interface TableMachine {

@@ -1,0 +1,138 @@
+import type { TableColumn } from '../columnSpec.ts';
+import { sensitivity, measurand, growth } from '../dimensions.ts';
+import { aboveZero, notNegative, degrees } from './ranges.ts';
+import { displacement, notLevel, notValue } from './understoodAs.ts';
+
+/** What the machine may do, and what it does now. */
+export const present = {
+  limit: {
+    name: 'limit',
+    also: [
+      'displacement limit',
+      'greatest acceptable displacement',
+      'limit at danger',
+      'maximum displacement',
+    ],
+    holds: 'number',
+    dimensions: measurand,
+    protective: true,
+    understood: {
+      matter: 'quantity',
+      named: [['displacement limit']],
+      not: [
+        'sensitivity',
+        'gap voltage',
+        'deviation',
+        'uncertainty',
+        'unit',
+        'person',
+        'remark',
+        'date',
+        'alert',
+        'danger',
+      ],
+      sizes: displacement,
+    },
+    help: 'The movement that the machine must never exceed.',
+    entry: {
+      sample: { mil: '6', µm: '150' },
+      meaning: 'Greatest real displacement at which danger may act, from the maker or the clearance drawing.',
+      unit: 'mil',
+      allowed: aboveZero,
+    },
+  },
+  reading: {
+    name: 'present reading',
+    also: ['reading', 'indicated reading', 'present indication', 'current reading'],
+    holds: 'number',
+    dimensions: measurand,
+    understood: { matter: 'quantity', named: [['reading']], not: [...notLevel, 'alert', 'danger'] },
+    help: 'What the panel shows now.',
+    entry: {
+      sample: { mil: '1.4', µm: '36' },
+      meaning: 'What the monitor shows now; a position may be negative.',
+      unit: 'mil',
+      allowed: { from: -100_000, to: 100_000 },
+    },
+  },
+  runoutAmplitude: {
+    name: 'runout amplitude',
+    also: ['slow-roll amplitude', 'slow roll runout amplitude', 'slow-roll vector amplitude'],
+    holds: 'number',
+    dimensions: measurand,
+    understood: { matter: 'quantity', named: [['runout amplitude']], not: notValue },
+    help: 'What the channel shows of a bent or marked shaft at slow roll, at running frequency.',
+    entry: {
+      sample: { mil: '0.3', µm: '8' },
+      meaning: 'Radial only: amplitude of the slow-roll vector (1X) as the monitor showed it.',
+      unit: 'mil',
+      allowed: notNegative,
+    },
+  },
+  runoutPhase: {
+    name: 'runout phase',
+    also: ['slow-roll phase', 'slow roll runout phase', 'slow-roll vector phase'],
+    holds: 'number',
+    understood: { matter: 'quantity', named: [['runout phase']], not: notValue },
+    help: 'The phase of the slow-roll reading.',
+    entry: { sample: '210', meaning: 'Phase of the slow-roll vector, in degrees.', allowed: degrees },
+  },
+  runoutSensitivity: {
+    name: 'runout sensitivity',
+    also: ['sensitivity at slow roll', 'slow-roll sensitivity'],
+    holds: 'number',
+    dimensions: sensitivity,
+    understood: { matter: 'sensitivity', named: [['runout sensitivity']], not: notValue },
+    help: 'The sensitivity of the chain when the slow-roll reading was taken.',
+    entry: {
+      sample: { mil: '200', µm: '7.87' },
+      meaning: 'Sensitivity of the chain when the slow-roll vector was taken. Blank: that of now.',
+      unit: 'mV/mil',
+      allowed: aboveZero,
+    },
+  },
+  vectorAmplitude: {
+    name: '1x amplitude',
+    also: ['1x vector amplitude'],
+    holds: 'number',
+    dimensions: measurand,
+    understood: { matter: 'quantity', named: [['1X amplitude']], not: notValue },
+    help: 'The size of the vibration at running frequency that the panel shows.',
+    entry: {
+      sample: { mil: '1.2', µm: '30' },
+      meaning: 'Radial only: amplitude of the 1X component now, as the monitor shows it; no overall value.',
+      unit: 'mil',
+      allowed: notNegative,
+    },
+  },
+  vectorPhase: {
+    name: '1x phase',
+    also: ['1x vector phase'],
+    holds: 'number',
+    understood: { matter: 'quantity', named: [['1X phase']], not: notValue },
+    help: 'The phase of the vibration at running frequency.',
+    entry: { sample: '35', meaning: 'Phase of the 1X component now, in degrees.', allowed: degrees },
+  },
+  growth: {
+    name: 'growth per day',
+    also: ['growth', 'growth rate', 'daily growth'],
+    holds: 'number',
+    dimensions: growth,
+    help: 'By how much the reading grows in a day.',
+    entry: {
+      sample: { mil: '0.02', µm: '0.5' },
+      meaning: 'By how much it grows in a day. Give this or the doubling time, not both.',
+      unit: 'mil',
+      allowed: { from: -100_000, to: 100_000 },
+    },
+  },
+  doubling: {
+    name: 'doubling time',
+    also: ['doubling time days'],
+    holds: 'number',
+    dimensions: ['time'],
+    usualUnit: 'day',
+    help: 'In how many days the reading doubles.',
+    entry: { sample: '40', meaning: 'Days in which the vibration doubles.', allowed: aboveZero },
+  },
+} as const satisfies Record<string, TableColumn>;

@@ -1,6 +1,6 @@
 import type { AuditOptions } from '../../audit/audit.ts';
 import type { Attention } from '../../audit/model/report.ts';
-import type { Found } from '../../sheets/fleet/types.ts';
+import type { ReportDigest } from '../../sheets/fleet/types.ts';
 
 /** What a process of its own is to do: audit one workbook. Paths are whole. */
 export interface Job {
@@ -36,7 +36,7 @@ interface Asks {
 }
 
 interface Audited {
-  readonly found: Found;
+  readonly found: ReportDigest;
   /** The first of what needs action, at most `mostWorst`. */
   readonly worst: readonly Attention[];
   /** Something critical needs action. */

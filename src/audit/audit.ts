@@ -14,7 +14,7 @@ import { replayBook } from './judge/replay/replayBook.ts';
 import { joinGroups } from './judge/channel/joinGroups.ts';
 import { judgeChannel } from './judge/channel/judgeChannel.ts';
 import {
-  joinTrouble,
+  joinProblem,
   unmatchedSettings,
   type UnjudgedRow,
   type UnmatchedSettings,
@@ -124,7 +124,7 @@ export function* auditInSteps(
       problems.push(onlyTag(tables.channels, row, tag));
       continue;
     }
-    const trouble = joinTrouble(row, tag, channelIndex.rowsOf(key), settingsRows, tables);
+    const trouble = joinProblem(row, tag, channelIndex.rowsOf(key), settingsRows, tables);
     const [settingsRow] = settingsRows;
     if (trouble || settingsRow === undefined) {
       const channelRow = reader.channelRow(row);

@@ -2,7 +2,7 @@
 export type Range = readonly (readonly unknown[])[];
 
 /** The value itself, or the cell of a range that has one or none. */
-export function loneCell(value: unknown): unknown {
+export function singleCell(value: unknown): unknown {
   return isRange(value) ? value[0]?.[0] : value;
 }
 

@@ -4,7 +4,7 @@ import type { Area } from '../cells/sheet.ts';
 import { evaluate } from '../functions/formula/evaluate.ts';
 import { FormulaTooLarge, parseFormula } from '../functions/formula/parse.ts';
 import { FunctionError } from '../functions/functionError.ts';
-import { type Range, isRange, loneCell, reaches } from '../functions/range.ts';
+import { type Range, isRange, singleCell, reaches } from '../functions/range.ts';
 import { errorIn } from '../functions/read/cellKind.ts';
 import { oneLine } from '../hosts/file/zip/refused.ts';
 import type { ViewCell } from '../hosts/file/view/types.ts';
@@ -210,7 +210,7 @@ export class Results {
 
   #unlessError(value: unknown, otherwise: AstExpression, place: CellPlace): unknown {
     if (isRange(value) && reaches(value)) throw new NoResult('it looks for errors in several cells');
-    return loneCell(value) instanceof FunctionError ? this.#valueOf(otherwise, place) : value;
+    return singleCell(value) instanceof FunctionError ? this.#valueOf(otherwise, place) : value;
   }
 }
 
@@ -238,7 +238,7 @@ function parsed(formula: string) {
 /** A blank operand counts as 0, as in every spreadsheet; a text would be guessed at. */
 function operand(given: unknown): unknown {
   if (isRange(given) && reaches(given)) throw new NoResult('it works with a range by an operator');
-  const value = loneCell(given) ?? 0;
+  const value = singleCell(given) ?? 0;
   if (typeof value === 'number' || value instanceof FunctionError) return value;
   throw new NoResult('it works with a text by an operator');
 }

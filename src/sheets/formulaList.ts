@@ -5,9 +5,10 @@ export interface FormulaList {
   readonly all: readonly string[];
 }
 
-export function formulaList(): FormulaList {
-  const places = new Map<string, number>();
-  const all: string[] = [];
+/** A list that begins with the formulas known beforehand. */
+export function formulaList(known: readonly string[] = []): FormulaList {
+  const all: string[] = [...known];
+  const places = new Map(all.map((formula, index) => [formula, index]));
   return {
     all,
     place: (formula) => {

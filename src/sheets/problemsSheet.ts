@@ -3,22 +3,16 @@ import { severities } from '../audit/model/severity.ts';
 import type { Attention, Report } from '../audit/model/report.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
 import { cell } from './cells.ts';
-import { heightOf } from './look/lines.ts';
+import { columnList, type ColumnList } from './column.ts';
 import { footerOf, leftOut, roomFor } from './look/print.ts';
 import { severityStyle } from './look/verdictStyles.ts';
 import { frameStyles } from './look/styles.ts';
-import { linkAt, sourceOf } from './links.ts';
-import type { ModelRow, SheetModel } from './model.ts';
+import { sourceOf } from './links.ts';
+import type { SheetModel } from './model.ts';
 import { resultPlaces, type ResultPlaces } from './results/resultPlaces.ts';
 import { sheetNames, tableNames, titleOf } from './titles.ts';
 
 const headerRow = 3;
-const headers = ['Severity', 'Tag', 'What was found', 'Sheet', 'Row', 'Column', 'Rule'] as const;
-const [tagColumn, rowColumn] = [headers.indexOf('Tag') + 1, headers.indexOf('Row') + 1];
-const centred = new Set<string>(['Row', 'Column']);
-const widths = [11, 18, 100, 18, 8, 8, 28];
-const wrapping = [0, 0, 100, 0, 0, 0, 28];
-
 /** What stands on one line. */
 type Line = Pick<Finding, 'severity' | 'message' | 'sheet' | 'row' | 'column'> & {
   readonly tag: string;
@@ -27,6 +21,50 @@ type Line = Pick<Finding, 'severity' | 'message' | 'sheet' | 'row' | 'column'> &
   /** Its channel's index in the report. */
   readonly channel?: number | undefined;
 };
+
+/** Columns of the list; a tag leads to the channel's line of the results. */
+function problemList({ ofChannel }: ResultPlaces): ColumnList<Line> {
+  return columnList(
+    [
+      {
+        id: 'severity',
+        header: 'Severity',
+        width: 11,
+        style: ({ severity }) => severityStyle(severity),
+        headerStyle: 'header',
+        value: ({ severity }) => severity,
+      },
+      {
+        id: 'tag',
+        header: 'Tag',
+        width: 18,
+        style: ({ channel }) => (channel === undefined ? 'strong' : 'strongLink'),
+        headerStyle: 'header',
+        value: ({ tag }) => tag,
+        link: ({ channel }) => (channel === undefined ? undefined : ofChannel(channel)),
+      },
+      {
+        id: 'what',
+        header: 'What was found',
+        width: 100,
+        style: 'wrapped',
+        value: ({ message, doNext }) => [message, doNext].filter((part) => part !== '').join(' '),
+      },
+      { id: 'sheet', header: 'Sheet', width: 18, style: 'text', value: ({ sheet }) => sheet },
+      {
+        id: 'row',
+        header: 'Row',
+        width: 8,
+        style: 'countLink',
+        value: ({ row }) => (row > 0 ? row : null),
+        link: (line) => (line.row > 0 ? sourceOf(line) : undefined),
+      },
+      { id: 'column', header: 'Column', width: 8, style: 'centred', value: ({ column }) => column },
+      { id: 'rule', header: 'Rule', width: 28, style: 'wrapped', value: ({ rule }) => rule },
+    ],
+    { headersAsCells: true },
+  );
+}
 
 /**
  * Every finding on a channel, every problem of the sheets, and what else needs action of no channel and no group (all that was
@@ -40,33 +78,30 @@ export function problemsSheet(report: Report): SheetModel {
     report.channels.reduce((sum, { findings }) => sum + findings.length, 0);
   const shown = roomFor(total, headerRow);
   const lastRow = headerRow + Math.max(shown, 1);
+  const list = problemList(resultPlaces(report));
   return {
     name: sheetNames.problems,
-    widths,
+    widths: list.widths,
     styles: { ...frameStyles },
     formulas: [],
     rowCount: lastRow,
     *rows() {
       yield { height: 24, cells: [cell(titleOf('problems', report), 'title')] };
       yield { height: 45, cells: [cell(report.caution + leftOut(total, shown), 'caution')] };
-      yield {
-        height: 30,
-        cells: headers.map((header) => cell(header, centred.has(header) ? 'headerCentred' : 'header')),
-      };
+      yield { height: 30, cells: list.headers };
       if (total === 0) yield { cells: [cell('No finding and no problem.', 'subtitle')] };
-      const places = resultPlaces(report);
       let left = shown;
       for (const line of listed(report, others)) {
         if (left-- <= 0) return;
-        yield lineRow(line, places);
+        yield list.row(line);
       }
     },
     freeze: { rows: headerRow, columns: 2 },
     table: {
       name: tableNames.problems,
-      area: { top: headerRow, left: 1, bottom: lastRow, right: headers.length },
+      area: { top: headerRow, left: 1, bottom: lastRow, right: list.columns.length },
     },
-    merges: [{ top: 2, left: 1, bottom: 2, right: headers.length }],
+    merges: [{ top: 2, left: 1, bottom: 2, right: list.columns.length }],
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
   };
 }
@@ -101,25 +136,4 @@ function lineOf(
   channel: number | undefined,
 ): Line {
   return { severity, tag, message, doNext: '', sheet, row, column, rule, channel };
-}
-
-function lineRow(line: Line, { ofChannel }: ResultPlaces): ModelRow {
-  const { severity, tag, message, doNext, sheet, row, column, rule, channel } = line;
-  const text = [message, doNext].filter((part) => part !== '').join(' ');
-  return {
-    height: heightOf(['', '', text, '', '', '', rule], wrapping),
-    cells: [
-      cell(severity, severityStyle(severity)),
-      cell(tag, channel === undefined ? 'strong' : 'strongLink'),
-      cell(text, 'wrapped'),
-      cell(sheet, 'text'),
-      cell(row > 0 ? row : null, 'countLink'),
-      cell(column, 'centred'),
-      cell(rule, 'wrapped'),
-    ],
-    links: [
-      ...(channel === undefined ? [] : linkAt(tagColumn, ofChannel(channel))),
-      ...(row > 0 ? linkAt(rowColumn, sourceOf(line)) : []),
-    ],
-  };
 }

@@ -3,7 +3,7 @@ import { powersOf, type Powers } from './expression.ts';
 import { tidy } from './tidy.ts';
 import type { Unit, Quantity } from './unit.ts';
 import type { Atom, Axis } from './atoms.ts';
-export type { Detection, Dimension, Quantity, Unit } from './unit.ts';
+export type { Detection, Dimension, Unit } from './unit.ts';
 
 const SECONDS_PER_DAY = 86_400;
 

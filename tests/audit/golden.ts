@@ -22,9 +22,9 @@ import type {
 } from '../../src/audit/model/report.ts';
 
 /** Numbers and words of a threshold that a case knows; what it leaves out is not looked at. */
-export type ExpectedThreshold = Partial<ThresholdResult>;
+type ExpectedThreshold = Partial<ThresholdResult>;
 
-export interface ExpectedChannel {
+interface ExpectedChannel {
   readonly tag: string;
   readonly verdict: ThresholdVerdict;
   /** By name, and ` ×3` for the entry with that multiplier; the entries must be just these, in any order, where given. */
@@ -225,7 +225,7 @@ function nameOf({ name, multiplier }: ThresholdResult): string {
 }
 
 /** Numbers agree to 1e-9 of the expected one, anything else exactly. */
-export function checkNumbers(actual: object, expected: object, what: string): void {
+function checkNumbers(actual: object, expected: object, what: string): void {
   const given = new Map(Object.entries(actual));
   for (const [key, value] of Object.entries(expected) as [string, unknown][]) {
     const found: unknown = given.get(key);

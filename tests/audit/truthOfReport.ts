@@ -1,11 +1,13 @@
 import type { AttentionCode, Report } from '../../src/audit/model/report.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
 import { audit } from '../../src/audit/audit.ts';
+import { AuditRefused } from '../../src/audit/model/refused.ts';
 import { book } from './book.ts';
 import { now } from './golden.ts';
 import type { PolicyFacts } from './oracle/facts.ts';
 import type { NeedsAction } from './oracle/needsAction.ts';
 import type { Truth } from './oracle/truth.ts';
+import type { RandomBook } from './stations/randomBook.ts';
 import type { Page } from './stations/write.ts';
 
 /** Plain sheets audited under the oracle's policy. */
@@ -24,6 +26,16 @@ export function auditPages(pages: readonly Page[], policy: PolicyFacts): Report 
       linearVolts: { near, far },
     }),
   });
+}
+
+/** The report of a random workbook; `undefined` where the audit refuses it, so that there is nothing to show. */
+export function reportOf({ pages, policy }: RandomBook): Report | undefined {
+  try {
+    return auditPages(pages, policy);
+  } catch (error) {
+    if (error instanceof AuditRefused) return undefined;
+    throw error;
+  }
 }
 
 /** What the oracle calls an entry of what needs action; it knows none of remarks on cells and tables. */

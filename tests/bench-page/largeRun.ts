@@ -4,7 +4,7 @@ import { longestTask } from './mainThread.ts';
 
 export const steps = ['open', 'audit', 'write', 'save'] as const;
 
-export interface Figures {
+interface Figures {
   readonly seconds: number;
   /** The page's longest task, in milliseconds of its own time. */
   readonly longest: number;

@@ -10,6 +10,7 @@ import type { Workbook } from '../../src/cells/sheet.ts';
 import type { Selection } from '../../src/hosts/port/port.ts';
 import { builtOnce } from '../builtOnce.ts';
 import { startChromium } from '../chromium.ts';
+import { closed } from '../pane/serve.ts';
 
 export interface ServedBench {
   readonly origin: string;
@@ -26,13 +27,7 @@ export async function serveBench(): Promise<ServedBench> {
   const port = await listenHere(server, 0);
   return {
     origin: `http://127.0.0.1:${port}`,
-    close: () =>
-      new Promise<void>((resolve) => {
-        server.closeAllConnections();
-        server.close(() => {
-          resolve();
-        });
-      }),
+    close: () => closed(server),
   };
 }
 

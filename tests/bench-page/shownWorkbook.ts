@@ -9,7 +9,7 @@ import {
 
 type Content = number | string | { readonly formula: string; readonly result?: number; readonly date?: true };
 
-export interface ShownSheet {
+interface ShownSheet {
   readonly name: string;
   /** Cells from A1 on; a date is a number in a second look. */
   readonly rows: readonly (readonly (Content | null | { readonly date: number })[])[];

@@ -7,7 +7,7 @@ import { type Fault, kinds, withFault } from './faults.ts';
 const root = resolve(import.meta.dirname, '../..');
 
 /** Builds the command line anew where a source is newer. */
-export function buildCommands(): void {
+function buildCommands(): void {
   spawnSync(process.execPath, ['src/run.mjs', 'calc', '--help'], { cwd: root, stdio: 'ignore' });
 }
 

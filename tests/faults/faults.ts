@@ -15,7 +15,7 @@ import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { layInputs, notWithin, type FaultyCommand } from './commands.ts';
 
 export const kinds = ['ENOSPC', 'EIO', 'EACCES', 'EMFILE', 'kill'] as const;
-export type Kind = (typeof kinds)[number];
+type Kind = (typeof kinds)[number];
 
 export interface Fault {
   readonly command: FaultyCommand;

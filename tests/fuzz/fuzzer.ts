@@ -6,7 +6,7 @@ export interface Fuzzer {
 }
 
 /** Numbers from 0 to below 1 that follow from a seed alone. Source: mulberry32 (public domain). */
-export function randomFrom(seed: number): () => number {
+function randomFrom(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -7,7 +7,6 @@ import { meanings } from '../../src/audit/read/understand/meaning.ts';
 import { standings } from '../../src/pane/audit/channels/standing.ts';
 import { policyParts } from '../../src/pane/audit/policy/policyFields.ts';
 import { standingHelp } from '../../src/pane/help/helpMessages.ts';
-import { meaningHelp } from '../../src/pane/help/meaningHelp.ts';
 import { describeWithChromium } from '../chromium.ts';
 import { visits } from './visit.ts';
 
@@ -16,7 +15,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 describe('help', () => {
   const sentences = [
     ...standings.map((standing) => standingHelp[standing]),
-    ...[...meanings.keys()].map((id) => meaningHelp[id]),
+    ...[...meanings.values()].map(({ help }) => help),
     ...policyParts.flatMap(({ fields }) =>
       fields.filter(({ holds }) => holds !== 'unit').map(({ help, label }) => help ?? `none: ${label}`),
     ),

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize, sep } from 'node:path';
 import { FRAMING_PAGES, contentPolicy } from '../../src/tools/addin/contentPolicy.ts';
@@ -66,12 +66,16 @@ export async function servePane(): Promise<ServedPages> {
   return {
     origin: `http://127.0.0.1:${port}`,
     folder,
-    close: () =>
-      new Promise<void>((resolve) => {
-        server.closeAllConnections();
-        server.close(() => {
-          resolve();
-        });
-      }),
+    close: () => closed(server),
   };
+}
+
+/** Ends a server with all its connections. */
+export function closed(server: Server): Promise<void> {
+  return new Promise<void>((resolve) => {
+    server.closeAllConnections();
+    server.close(() => {
+      resolve();
+    });
+  });
 }

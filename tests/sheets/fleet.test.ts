@@ -9,7 +9,7 @@ import { isResultSheet } from '../../src/audit/read/tables/titleWords.ts';
 import { readWorkbook } from '../../src/hosts/file/read/workbook.ts';
 import { newWorkbook } from '../../src/hosts/file/write/newWorkbook.ts';
 import { fleetSheet } from '../../src/sheets/fleet/fleetSheet.ts';
-import { foundIn } from '../../src/sheets/fleet/machines.ts';
+import { digestOf } from '../../src/sheets/fleet/machines.ts';
 import type { Fleet, FleetFile } from '../../src/sheets/fleet/types.ts';
 import type { ModelValue } from '../../src/sheets/model.ts';
 import { objectionsTo } from '../openXmlValidator.ts';
@@ -24,7 +24,7 @@ afterAll(() => {
 const now = new Date('2025-03-14T08:05:00Z');
 
 function audited(file: string, listed: readonly Listed[]): FleetFile {
-  return { file, found: foundIn(audit(workbookOf(listed), { now })), refused: null };
+  return { file, found: digestOf(audit(workbookOf(listed), { now })), refused: null };
 }
 
 function fleetOf(files: readonly FleetFile[], leftOut: readonly string[] = []): Fleet {

@@ -1,23 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { AuditRefused } from '../../src/audit/model/refused.ts';
 import type { Report } from '../../src/audit/model/report.ts';
-import { auditPages } from '../audit/truthOfReport.ts';
-import { mutatedBook, randomBook, type RandomBook } from '../audit/stations/randomBook.ts';
+import { mutatedBook, randomBook } from '../audit/stations/randomBook.ts';
+import { reportOf } from '../audit/truthOfReport.ts';
 import { flat, isShown, saysAllOk } from './surface.ts';
 import { surfaces } from './surfaces.ts';
 
 const seed = Number(process.env['SEED'] ?? 20_260_101);
-
-/** The report of a workbook; `undefined` where the audit refuses it, so that there is nothing to show. */
-function reportOf({ pages, policy }: RandomBook): Report | undefined {
-  try {
-    return auditPages(pages, policy);
-  } catch (error) {
-    if (error instanceof AuditRefused) return undefined;
-    throw error;
-  }
-}
 
 const reports: Report[] = [];
 

@@ -1,4 +1,4 @@
-import { foundIn } from '../../src/sheets/fleet/machines.ts';
+import { digestOf } from '../../src/sheets/fleet/machines.ts';
 import { fleetSheet } from '../../src/sheets/fleet/fleetSheet.ts';
 import type { SheetModel } from '../../src/sheets/model.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
@@ -20,7 +20,7 @@ function resultsNamed(...names: readonly string[]) {
 
 function fleetText(report: Report): string {
   const { generated, version, policy, caution } = report;
-  const files = [{ file: report.input, found: foundIn(report), refused: null }];
+  const files = [{ file: report.input, found: digestOf(report), refused: null }];
   return textOf([fleetSheet({ folder: 'Plant', generated, version, policy, caution, files, leftOut: [] })]);
 }
 

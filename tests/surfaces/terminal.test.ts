@@ -1,28 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isCritical } from '../../src/audit/advise/summary.ts';
-import { AuditRefused } from '../../src/audit/model/refused.ts';
 import type { Report } from '../../src/audit/model/report.ts';
 import { summaryText } from '../../src/cli/audit/summary.ts';
 import { plain } from '../../src/cli/terminal.ts';
 import { criticalSubjects } from '../audit/oracle/truth.ts';
-import { mutatedBook, randomBook, type RandomBook } from '../audit/stations/randomBook.ts';
-import { auditPages } from '../audit/truthOfReport.ts';
+import { mutatedBook, randomBook } from '../audit/stations/randomBook.ts';
+import { reportOf } from '../audit/truthOfReport.ts';
 
 const clean = 'Nothing needs action.';
 const flat = (text: string) => text.replaceAll(/\s+/gu, ' ');
 const shown = (report: Report, details = false) => flat(summaryText(report, { details }));
 const seed = Number(process.env['SEED'] ?? 20_260_101);
-
-/** The report of a workbook; `undefined` where the audit refuses it, which ends the command with exit code 2. */
-function reportOf({ pages, policy }: RandomBook): Report | undefined {
-  try {
-    return auditPages(pages, policy);
-  } catch (error) {
-    if (error instanceof AuditRefused) return undefined;
-    throw error;
-  }
-}
 
 /** The critical entries of the oracle's truth, by what people call them. */
 function namesOf(subjects: readonly string[]): readonly string[] {

@@ -72,7 +72,7 @@ export interface Table {
 }
 
 /** What the drawn layouts want of the scenario and of every table; read when the tables are built. */
-export interface Wish {
+interface Wish {
   unitsOf: (machine: number) => UnitSystem;
   machines: number;
   bearings: number;
@@ -85,7 +85,7 @@ export interface Wish {
   detection: string;
 }
 
-export interface PlainSheet {
+interface PlainSheet {
   readonly name: string;
   readonly rows: readonly (readonly Cell[])[];
   readonly hidden: boolean;

@@ -13,7 +13,7 @@ const tableMap = z.strictObject({
 });
 
 /** One field of a table: where it is, the header that stood there when it was said, its unit, and why it is proposed. */
-const fieldSaid = z.strictObject({
+const mappedField = z.strictObject({
   /** Column letters; in a table on its side the row's number; in forms the label. */
   at: z.string(),
   /** Where another header stands there by now, the answer does not hold any more. */
@@ -24,7 +24,7 @@ const fieldSaid = z.strictObject({
 });
 
 /** What a person said about one of several tables. */
-const tableSaid = z.strictObject({
+const mappedTable = z.strictObject({
   sheet: z.string(),
   /** First row of its headers; in a table on its side the first column's letters. */
   header: z.union([z.int().min(1).max(1_048_576), z.string()]),
@@ -43,7 +43,7 @@ const tableSaid = z.strictObject({
   /** Its channels are of the machine that the heading above them names. */
   machineFrom: z.literal('headings').optional(),
   /** Standard header → field; `null`: no field has this meaning. */
-  columns: z.record(z.string(), z.union([z.string(), fieldSaid, z.null()])).optional(),
+  columns: z.record(z.string(), z.union([z.string(), mappedField, z.null()])).optional(),
   /** Standard header → unit of the whole field. */
   units: z.record(z.string(), z.string()).optional(),
   /** Fields that are no quantities of the audit. */
@@ -62,7 +62,7 @@ const notOfAudit = z.strictObject({
 export const columnMapSchema = z.strictObject({
   channels: tableMap.optional(),
   settings: tableMap.optional(),
-  tables: z.array(tableSaid).optional(),
+  tables: z.array(mappedTable).optional(),
   /** Tags that are spelled in two ways: as written → as joined; one that is joined as itself is a channel of its own. */
   names: z.record(z.string(), z.string()).optional(),
   /** Numbers of cells that do not hold a plain one, by sheet and address: `Probes!C7`; `null`: it holds none that counts. */
@@ -77,8 +77,8 @@ export const columnMapSchema = z.strictObject({
 });
 export type ColumnMap = z.infer<typeof columnMapSchema>;
 export type TableMap = z.infer<typeof tableMap>;
-export type TableSaid = z.infer<typeof tableSaid>;
-export type FieldSaid = z.infer<typeof fieldSaid>;
+export type MappedTable = z.infer<typeof mappedTable>;
+export type MappedField = z.infer<typeof mappedField>;
 export type NotOfAudit = z.infer<typeof notOfAudit>;
 
 /**

@@ -1,5 +1,5 @@
 /** A dated reading of a channel's sensitivity, in the unit of its sensitivities. */
-export interface DriftReading {
+interface DriftReading {
   /** `YYYY-MM-DD`. */
   readonly date: string;
   readonly sensitivity: number;
@@ -14,7 +14,7 @@ export interface DriftReading {
 }
 
 /** A chain corrected between what was found and what was left on one day. */
-export interface Correction {
+interface Correction {
   /** `YYYY-MM-DD`. */
   readonly date: string;
   readonly found: number;

@@ -76,7 +76,7 @@ export interface GroupWorking {
 }
 
 /** A member's best value and standard uncertainties: relative ones of its sensitivity, and that of its numerator. */
-export interface MemberWorking {
+interface MemberWorking {
   readonly tag: string;
   /** Where it acts, away from zero; `null`: it cannot act. */
   readonly threshold: number | null;

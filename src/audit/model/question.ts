@@ -1,7 +1,7 @@
 import type { ColumnMap } from './columnMap.ts';
 
 /** A cell of a question; row and column count from 1. */
-export interface AskedPlace {
+interface AskedPlace {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;

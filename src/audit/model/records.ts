@@ -27,7 +27,7 @@ export interface RecordThreshold {
 }
 
 /** Another record of the same channel. */
-export interface OtherRecord {
+interface OtherRecord {
   readonly series: string;
   readonly temperature: string;
   /** mV per gap unit of that record; `null` where it has no line. */

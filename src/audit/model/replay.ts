@@ -8,7 +8,7 @@ export interface Moment {
 }
 
 /** When a threshold acted first; `null` where it did not within the record. */
-export interface ActedAt {
+interface ActedAt {
   /** With what is unknown taken as not beyond. */
   readonly proven: Moment | null;
   /** With what is unknown taken as beyond. */
@@ -71,7 +71,7 @@ export function drawnThreshold({
 }
 
 /** A reading as the monitor showed it and as it really was; `null` where it is unknown. */
-export interface TimelinePoint extends Moment {
+interface TimelinePoint extends Moment {
   readonly shown: number | null;
   readonly real: number | null;
 }

@@ -35,7 +35,7 @@ export interface RunUpPointResult {
 export type ResponseSource = 'one sensitivity' | 'record against speed' | 'corner and damping of the sensor';
 
 /** Where the thresholds act at the running speed, by the sensitivity there. */
-export interface AtRunningSpeed {
+interface AtRunningSpeed {
   readonly speed: number;
   readonly sensitivity: number;
   readonly thresholds: readonly { readonly name: ThresholdName; readonly effective: number }[];

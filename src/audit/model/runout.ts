@@ -1,7 +1,7 @@
 import type { ThresholdName } from './threshold.ts';
 
 /** A vector of one component: amplitude in the channel's unit and detection, phase in degrees. */
-export interface Vector {
+interface Vector {
   readonly amplitude: number;
   readonly phase: number;
 }

@@ -1,20 +1,20 @@
 import { columnNumber } from '../../cells/address.ts';
 import { isBlank } from '../../cells/cell.ts';
 import { cellAt, type Workbook } from '../../cells/sheet.ts';
-import type { ColumnMap, FieldSaid, TableSaid } from '../model/columnMap.ts';
-import { meaningNamed, saidOf } from './understand/answers/fromMap.ts';
+import type { ColumnMap, MappedField, MappedTable } from '../model/columnMap.ts';
+import { meaningNamed, answersIn } from './understand/answers/fromMap.ts';
 import { fieldName, laneSaid } from './understand/answers/places.ts';
-import type { SaidOfTable } from './understand/answers/said.ts';
+import type { TableAnswers } from './understand/answers/answers.ts';
 import type { TableRead } from './understand/tables/tableRead.ts';
 import { statedUnit } from './understand/vocabulary/statedUnit.ts';
 
 /** A list as a map names it. */
-type ListSaid = Pick<TableSaid, 'sheet' | 'header' | 'lies'>;
+type ListSaid = Pick<MappedTable, 'sheet' | 'header' | 'lies'>;
 
 /** An entry of a map that the workbook does not bear out. */
 export type Misplaced =
   | { readonly is: 'sheet'; readonly sheet: string; readonly sheets: readonly string[] }
-  | { readonly is: 'list'; readonly list: ListSaid; readonly lists: readonly TableSaid[] }
+  | { readonly is: 'list'; readonly list: ListSaid; readonly lists: readonly MappedTable[] }
   | { readonly is: 'meaning'; readonly list: ListSaid; readonly name: string }
   | {
       readonly is: 'field';
@@ -54,8 +54,8 @@ function isSameSheet(one: string, other: string): boolean {
   return one.toLowerCase() === other.toLowerCase();
 }
 
-function inTable(said: TableSaid, tables: readonly TableRead[]): Misplaced[] {
-  const look = saidOf({ tables: [said] });
+function inTable(said: MappedTable, tables: readonly TableRead[]): Misplaced[] {
+  const look = answersIn({ tables: [said] });
   const meant = tables.flatMap((table) => {
     const read = look.of(table.lane);
     return read ? [{ table, read }] : [];
@@ -79,13 +79,13 @@ function inTable(said: TableSaid, tables: readonly TableRead[]): Misplaced[] {
 
 interface Meant {
   readonly table: TableRead;
-  readonly read: SaidOfTable;
+  readonly read: TableAnswers;
 }
 
 function inField(
   list: ListSaid,
   name: string,
-  field: string | FieldSaid,
+  field: string | MappedField,
   meant: readonly Meant[],
 ): Misplaced[] {
   const id = meaningNamed(name);
@@ -100,15 +100,15 @@ function ofUnit(list: ListSaid, name: string, unit: string): Misplaced[] {
   return statedUnit(unit) ? [] : [{ is: 'unit', list, name, unit }];
 }
 
-function isResolved(said: TableSaid, at: string, tables: readonly TableRead[]): boolean {
-  const look = saidOf({ tables: [{ ...said, notOfAudit: [at] }] });
+function isResolved(said: MappedTable, at: string, tables: readonly TableRead[]): boolean {
+  const look = answersIn({ tables: [{ ...said, notOfAudit: [at] }] });
   return tables.some(({ lane }) => (look.of(lane)?.notQuantities.size ?? 0) > 0);
 }
 
 function absent(
   list: ListSaid,
   name: string | null,
-  field: string | FieldSaid,
+  field: string | MappedField,
   meant: readonly Meant[],
 ): Misplaced {
   const { at, header = null } = typeof field === 'string' ? { at: field } : field;

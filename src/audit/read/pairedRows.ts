@@ -10,7 +10,7 @@ import { settingsColumns } from './tables/settingsColumns.ts';
 import type { TableKind } from './tables/vocabulary.ts';
 
 /** A quantity of which both tables say something, and not the same. */
-export interface Contradiction {
+interface Contradiction {
   /** Id of its column in the vocabulary. */
   readonly column: string;
   readonly inChannels: { readonly text: string; readonly place: Place };

@@ -1,7 +1,7 @@
 import { type ICellData, type Nullable, type Worksheet, BooleanNumber, type IRowData } from '@univerjs/core';
 import type {
   EditedCell,
-  EditedLook,
+  StyleEdit,
   SheetEdits,
   EditedColumns,
   EditedRow,
@@ -54,7 +54,7 @@ function fileStyles({ styles, sheets }: WorkbookView, added: OpenedFile['added']
 
 interface ChangedSheet {
   readonly cells: readonly EditedCell[];
-  readonly looks: readonly EditedLook[];
+  readonly looks: readonly StyleEdit[];
   readonly isBeyond: boolean;
 }
 
@@ -68,7 +68,7 @@ function sheetEdits(
   const contentAt = sheetContent(grid, sheet, date1904);
   const matrix = sheet.getCellMatrix();
   const cells: EditedCell[] = [];
-  const looks: EditedLook[] = [];
+  const looks: StyleEdit[] = [];
   const seen = new Set<string>();
   let isBeyond = false;
   const compare = (row: number, column: number, before: ViewCell | undefined): void => {

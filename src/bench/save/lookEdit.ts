@@ -6,7 +6,7 @@ import {
   BooleanNumber,
   WrapStrategy,
 } from '@univerjs/core';
-import type { EditedLook, LookChange } from '../../hosts/file/patch/types.ts';
+import type { StyleEdit, StyleChange } from '../../hosts/file/patch/types.ts';
 import type { ViewCell, ViewStyle } from '../../hosts/file/view/types.ts';
 import { styleOf } from '../../hosts/grid/grid.ts';
 import { gridStyle } from '../open/gridStyle.ts';
@@ -14,8 +14,8 @@ import { styleId } from '../open/gridWorkbook.ts';
 import { acrossOf, downOf, hexOf } from './fileLook.ts';
 
 /** How a cell's look changed since the file was opened. */
-export interface ChangedLook {
-  readonly edit?: Omit<EditedLook, 'row' | 'column'> | undefined;
+interface ChangedLook {
+  readonly edit?: Omit<StyleEdit, 'row' | 'column'> | undefined;
   /** It has something that is not saved. */
   readonly isBeyond: boolean;
 }
@@ -54,10 +54,10 @@ function hasLooksInside(cell: Nullable<ICellData>): boolean {
 }
 
 /** What a look of the grid has become, as far as the file's styles can say it; `undefined` where it is as it was. */
-function lookChange(before: IStyleData, now: IStyleData): LookChange | undefined {
+function lookChange(before: IStyleData, now: IStyleData): StyleChange | undefined {
   const [old, look] = [properties(before), properties(now)];
   const changed = Object.entries(look).filter(
-    ([name, value]) => value !== undefined && value !== old[name as keyof LookChange],
+    ([name, value]) => value !== undefined && value !== old[name as keyof StyleChange],
   );
   return changed.length === 0 ? undefined : Object.fromEntries(changed);
 }
@@ -68,7 +68,9 @@ function isBeyondSaving({ bd: borders, tr: turn }: IStyleData): boolean {
 }
 
 /** All of a look; a font or size that it leaves open is `undefined`. */
-function properties(look: IStyleData): { readonly [Name in keyof LookChange]: LookChange[Name] | undefined } {
+function properties(look: IStyleData): {
+  readonly [Name in keyof StyleChange]: StyleChange[Name] | undefined;
+} {
   const isOn = (flag: BooleanNumber | undefined): boolean => flag === BooleanNumber.TRUE;
   return {
     numberFormat: look.n?.pattern ?? 'General',

@@ -36,7 +36,7 @@ export interface Copied {
 }
 
 /** An opened file without its bytes, which the page has, and without rows, which came before by their sheet's place. */
-export interface OpenedHead extends Omit<OpenedFile, 'view' | 'original'> {
+interface OpenedHead extends Omit<OpenedFile, 'view' | 'original'> {
   readonly view: Omit<WorkbookView, 'sheets'> & { readonly sheets: readonly Omit<SheetView, 'rows'>[] };
   readonly isWorkbook: boolean;
 }

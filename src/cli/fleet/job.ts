@@ -1,6 +1,6 @@
 import type { AuditOptions } from '../../audit/audit.ts';
 import type { Attention } from '../../audit/model/report.ts';
-import type { Found } from '../../sheets/fleet/types.ts';
+import type { ReportDigest } from '../../sheets/fleet/types.ts';
 
 /** What a process of its own is to do: audit one workbook. Paths are whole. */
 export interface Job {
@@ -21,22 +21,22 @@ export interface Job {
 /** What came of it: what the fleet keeps of the report, and the worst that needs action. */
 export type Answer = Audited | Refused;
 
-export interface Refused {
+interface Refused {
   readonly found: null;
   readonly refused: string;
   readonly asks: Asks | null;
 }
 
 /** A workbook that needs a person. */
-export interface Asks {
+interface Asks {
   /** How many questions there are, each with a proposal. */
   readonly questions: number;
   /** The proposal is written. */
   readonly written: boolean;
 }
 
-export interface Audited {
-  readonly found: Found;
+interface Audited {
+  readonly found: ReportDigest;
   /** The first of what needs action, at most `mostWorst`. */
   readonly worst: readonly Attention[];
   /** Something critical needs action. */

@@ -4,7 +4,7 @@ import process from 'node:process';
 import { understoodText } from '../../audit/advise/questions/understoodText.ts';
 import { isCritical } from '../../audit/advise/summary.ts';
 import type { Understanding } from '../../audit/read/understand/understand.ts';
-import { foundIn } from '../../sheets/fleet/machines.ts';
+import { digestOf } from '../../sheets/fleet/machines.ts';
 import { resultSheets } from '../../sheets/resultSheets.ts';
 import { attempt } from '../audit/asking/attempt.ts';
 import { readToAudit, type AuditedInput } from '../audit/auditInput.ts';
@@ -58,7 +58,7 @@ async function auditedTo(
   }
   await writeAll(outputs, { token: job.token });
   return {
-    found: foundIn(report),
+    found: digestOf(report),
     worst: report.attention.slice(0, mostWorst),
     critical: isCritical(report),
     notes: notes(),

@@ -1,7 +1,7 @@
 import type { WorksheetFunction, Answer } from '../declare/declare.ts';
 import { FunctionError, notAvailable, refused } from '../functionError.ts';
 import { type Result, lineCells, pairCells, single, type Matrix, type Single } from './result.ts';
-import { isRange, loneCell, reaches, BEYOND, type Range, type Shape, cellAt, shapeOf } from '../range.ts';
+import { isRange, singleCell, reaches, BEYOND, type Range, type Shape, cellAt, shapeOf } from '../range.ts';
 import { blank, type Reader } from '../read/cellKind.ts';
 import { type Argument, label, optional } from '../declare/argument.ts';
 import { type NumberRange, ranges } from '../declare/numberRange.ts';
@@ -53,7 +53,7 @@ export function callable(worksheetFunction: WorksheetFunction): Callable {
       let cell = given[index];
       if (typeof cell === 'object' && isRange(cell) && together[index] !== true) {
         if (reaches(cell)) return spread(given, plan);
-        cell = loneCell(cell);
+        cell = singleCell(cell);
       }
       const value = valueOf(plan, index, cell, true);
       if (value instanceof FunctionError) return larger(given) ? spread(given, plan) : value;
@@ -97,7 +97,7 @@ function spread(given: readonly unknown[], plan: Plan): Result {
   const values = given.slice(0, plan.readers.length);
   for (let index = 0; index < plan.readers.length; index++) {
     if (spreads.some((one) => one.index === index)) continue;
-    const cell = plan.together[index] === true ? given[index] : loneCell(given[index]);
+    const cell = plan.together[index] === true ? given[index] : singleCell(given[index]);
     const value = valueOf(plan, index, cell, true);
     if (value instanceof FunctionError) return value;
     values[index] = value;

@@ -71,7 +71,7 @@ export type Argument =
   | SwitchArgument;
 
 /** What the function receives for an argument. */
-export type Value<A> =
+type Value<A> =
   A extends NumberArgument<infer T>
     ? number | T
     : A extends ChoiceArgument<infer T>
@@ -89,7 +89,7 @@ export type Value<A> =
                 : never;
 
 /** The cells of a row or column in their order, `null` where one is blank. */
-export type Series<T extends NumberArgument<number> | ChoiceArgument> = readonly (
+type Series<T extends NumberArgument<number> | ChoiceArgument> = readonly (
   (T extends ChoiceArgument<infer C> ? C : number) | null
 )[];
 

@@ -29,7 +29,7 @@ export type Answer = number | string | Band | FunctionError | undefined | Line;
 export type Line = readonly (number | string | FunctionError)[];
 
 /** A formula with the result worked out outside this project. */
-export interface Example {
+interface Example {
   /** With the namespace and a leading `=`. */
   readonly formula: string;
   readonly result: string;

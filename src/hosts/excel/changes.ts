@@ -1,4 +1,7 @@
+import { follow } from './follow.ts';
 import type { Session } from './session.ts';
+
+const failed = 'Changes of the sheets can’t be followed';
 
 /**
  * Calls back with the sheet's name after someone changes cells: the user, a colleague or another program, but not this add-in.
@@ -6,44 +9,29 @@ import type { Session } from './session.ts';
  */
 export function onChange(session: Session, listener: (sheet: string) => void): Promise<() => void> {
   const changed = new Set<string>();
-  let asking = false;
-  let stopped = false;
-
-  const report = async (): Promise<void> => {
-    asking = true;
-    try {
-      while (changed.size > 0) {
-        const ids = [...changed];
-        changed.clear();
-        const names = await namesOf(session, ids);
-        if (!stopped) names.forEach(listener);
-      }
-    } finally {
-      asking = false;
-    }
-  };
-
-  return session.run('Changes of the sheets can’t be followed', async (context) => {
-    const registration = context.workbook.worksheets.onChanged.add((event) => {
-      if (event.triggerSource !== 'ThisLocalAddin' && !session.addedSheets.has(event.worksheetId)) {
-        changed.add(event.worksheetId);
-        // What can't be told now is told with the next change.
-        if (!asking) report().catch(() => undefined);
-      }
-      return Promise.resolve();
-    });
-    await context.sync();
-    return () => {
-      stopped = true;
-      registration.remove();
-      registration.context.sync().catch(() => undefined);
-    };
-  });
+  return follow<Excel.WorksheetChangedEventArgs>(
+    session,
+    failed,
+    ({ worksheets }) => worksheets.onChanged,
+    ({ triggerSource, worksheetId }) => {
+      if (triggerSource === 'ThisLocalAddin' || session.addedSheets.has(worksheetId)) return false;
+      changed.add(worksheetId);
+      return true;
+    },
+    async () => {
+      const ids = [...changed];
+      changed.clear();
+      const names = await namesOf(session, ids);
+      return () => {
+        names.forEach(listener);
+      };
+    },
+  );
 }
 
 /** Names of sheets by their ids, without those that are gone. */
 function namesOf(session: Session, ids: readonly string[]): Promise<string[]> {
-  return session.run('Changes of the sheets can’t be followed', async (context) => {
+  return session.run(failed, async (context) => {
     const sheets = ids.map((id) => context.workbook.worksheets.getItemOrNullObject(id));
     for (const sheet of sheets) sheet.load('name');
     await context.sync();

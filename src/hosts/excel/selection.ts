@@ -1,5 +1,6 @@
 import { cellAddress } from '../../cells/address.ts';
 import { type CellPlace, HostRefused, type Selection, type SheetArea } from '../port/port.ts';
+import { follow } from './follow.ts';
 import { askForCells, cellReader } from './read/cells.ts';
 import { areaOf, placeProperties, askForDate1904 } from './read/outline.ts';
 import type { Session } from './session.ts';
@@ -71,37 +72,18 @@ export function selectCell(session: Session, { sheet, row, column }: CellPlace):
  * are one call, with the last of them. Several areas at once are not told. The returned function stops it.
  */
 export function onSelect(session: Session, listener: (place: SheetArea) => void): Promise<() => void> {
-  let waiting = false;
-  let asking = false;
-  let stopped = false;
-
-  const tell = async (): Promise<void> => {
-    asking = true;
-    try {
-      while (waiting) {
-        waiting = false;
-        const { sheet, area } = await selectedArea(session);
-        if (!stopped) listener({ sheet, area });
-      }
-    } finally {
-      asking = false;
-    }
-  };
-
-  return session.run('Selections can’t be followed', async (context) => {
-    const registration = context.workbook.worksheets.onSelectionChanged.add(() => {
-      waiting = true;
-      // What can't be told now is told with the next selection.
-      if (!asking) tell().catch(() => undefined);
-      return Promise.resolve();
-    });
-    await context.sync();
-    return () => {
-      stopped = true;
-      registration.remove();
-      registration.context.sync().catch(() => undefined);
-    };
-  });
+  return follow<Excel.WorksheetSelectionChangedEventArgs>(
+    session,
+    'Selections can’t be followed',
+    ({ worksheets }) => worksheets.onSelectionChanged,
+    () => true,
+    async () => {
+      const place = await selectedArea(session);
+      return () => {
+        listener(place);
+      };
+    },
+  );
 }
 
 /** Where the selection is, without its cells; one round trip. */

@@ -19,7 +19,7 @@ export interface CellError {
 }
 
 type Value = number | string | CellError;
-export type Answer = Value | readonly (readonly Value[])[];
+type Answer = Value | readonly (readonly Value[])[];
 
 /** What a worksheet function of the grid runs: cells and ranges (rows of cells) in, a value or rows of values out. */
 export interface GridFunction {

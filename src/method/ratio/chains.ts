@@ -4,7 +4,7 @@ import { positive } from '../range.ts';
 import type { Acting } from './acting.ts';
 
 /** A monitor with its gain: the sensitivity it was set to, indicated over injected, and how well that is known. */
-export interface Monitor {
+interface Monitor {
   readonly configured: number;
   /** 1 is perfect. */
   readonly gain: number;

@@ -13,7 +13,7 @@ interface Nonlinearity {
 type Point = readonly [gap: number, volt: number];
 
 /** An amount in V, as a fraction of the output span, and as displacement in the unit of the gaps. */
-export interface Spread {
+interface Spread {
   readonly volts: number;
   readonly ofSpan: number;
   readonly displacement: number;

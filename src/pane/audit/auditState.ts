@@ -4,7 +4,7 @@ import { defaultPolicy, type Policy } from '../../audit/model/policy.ts';
 import type { Report } from '../../audit/model/report.ts';
 import type { Asked } from './asking/asked.ts';
 
-export type Work = { readonly step: 'reading' | 'understanding' | 'auditing'; readonly part: number };
+type Work = { readonly step: 'reading' | 'understanding' | 'auditing'; readonly part: number };
 
 export interface AuditState {
   /** What the user answered about the workbook, as it is kept in it. */

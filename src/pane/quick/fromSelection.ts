@@ -24,7 +24,7 @@ export interface Found {
 }
 
 /** What is taken: fields that are not among its cells stay as they are. */
-export interface Take {
+interface Take {
   readonly cells: readonly TakenCell[];
   /** `null`: not said. */
   readonly kind: SetpointKind | null;

@@ -3,29 +3,51 @@ import type { Report } from '../../audit/model/report.ts';
 import { changeWords, type Change, type SinceResult } from '../../audit/model/since.ts';
 import { timeText } from '../auditedLine.ts';
 import { cell } from '../cells.ts';
+import { columnList } from '../column.ts';
 import { heightOf } from '../look/lines.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { decimalsFor } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import type { ModelCell, ModelRow, SheetModel } from '../model.ts';
+import type { SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { changeStyle } from './changeStyle.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 
-const columns = [
-  ['What', 18],
-  ['Tag', 15],
-  ['Machine', 18],
-  ['Location', 16],
-  ['Threshold or quantity', 17],
-  ['Before', 10],
-  ['Now', 10],
-  ['Unit', 10],
-  ['In words', 66],
-] as const;
-const numeric = new Set<string>(['Before', 'Now']);
-const widths = columns.map(([, width]) => width);
-const wrapping = columns.map(([header, width]) => (numeric.has(header) ? 0 : width));
+const list = columnList<Change>(
+  [
+    {
+      id: 'what',
+      header: 'What',
+      width: 18,
+      style: ({ kind }) => changeStyle(kind),
+      headerStyle: 'header',
+      wraps: true,
+      value: ({ kind }) => changeWords[kind],
+    },
+    { id: 'tag', header: 'Tag', width: 15, style: 'wrapped', value: ({ tag }) => tag },
+    { id: 'machine', header: 'Machine', width: 18, style: 'wrapped', value: ({ machine }) => machine },
+    { id: 'location', header: 'Location', width: 16, style: 'wrapped', value: ({ location }) => location },
+    { id: 'subject', header: 'Threshold or quantity', width: 17, style: 'wrapped', value: subjectOf },
+    {
+      id: 'before',
+      header: 'Before',
+      width: 10,
+      style: (change) => amountStyle(change, change.before),
+      value: ({ before }) => before,
+    },
+    {
+      id: 'now',
+      header: 'Now',
+      width: 10,
+      style: (change) => amountStyle(change, change.now),
+      value: ({ now }) => now,
+    },
+    { id: 'unit', header: 'Unit', width: 10, style: 'wrapped', value: ({ unit }) => unit },
+    { id: 'words', header: 'In words', width: 66, style: 'wrapped', value: ({ message }) => message },
+  ],
+  { headersAsCells: true },
+);
+
 /** Rows above the header: title, what is compared, caution. */
 const headerRow = 4;
 
@@ -35,10 +57,10 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
   const shown = roomFor(changes.length, headerRow + remarks.length + 2);
   const lastRow = headerRow + Math.max(shown, 1);
   const below = remarks.length > 0 ? remarks.length + 2 : 0;
-  const across = (row: number) => ({ top: row, left: 1, bottom: row, right: columns.length });
+  const across = (row: number) => ({ top: row, left: 1, bottom: row, right: list.columns.length });
   return {
     name: sheetNames.changes,
-    widths,
+    widths: list.widths,
     styles: { ...frameStyles, ...levelStyles },
     formulas: [],
     rowCount: lastRow + below,
@@ -46,25 +68,22 @@ export function changesSheet(report: Report, since: SinceResult): SheetModel {
       yield { height: 24, cells: [cell(titleOf('changes', report), 'title')] };
       yield { cells: [cell(comparedWith(since), 'subtitle')] };
       yield { height: 45, cells: [cell(report.caution + leftOut(changes.length, shown), 'caution')] };
-      yield {
-        height: 30,
-        cells: columns.map(([header]) => cell(header, numeric.has(header) ? 'headerCentred' : 'header')),
-      };
+      yield { height: 30, cells: list.headers };
       if (shown === 0) yield { cells: [cell('Nothing changed.', 'subtitle')] };
-      for (const change of changes.slice(0, shown)) yield changeRow(change);
+      for (const change of changes.slice(0, shown)) yield list.row(change);
       if (below === 0) return;
       yield { cells: [] };
       yield { cells: [cell('Of the earlier results', 'strong')] };
       for (const { sheet, row, column, message } of remarks) {
         const text = sheet === '' ? message : `${sheet}, ${column}${row}: ${message}`;
-        const height = heightOf([text], [widths.reduce((sum, width) => sum + width, 0)]);
+        const height = heightOf([text], [list.widths.reduce((sum, width) => sum + width, 0)]);
         yield { height, cells: [cell(text, 'wrapped')] };
       }
     },
     freeze: { rows: headerRow, columns: 2 },
     table: {
       name: tableNames.changes,
-      area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+      area: { top: headerRow, left: 1, bottom: lastRow, right: list.columns.length },
     },
     merges: [across(3), ...remarks.map((_, index) => across(lastRow + 3 + index))],
     print: { landscape: true, repeatRows: { from: headerRow, to: headerRow }, footer: footerOf(report) },
@@ -88,32 +107,16 @@ function sourceText({ from, sheet }: SinceResult['before']): string {
   return from === 'report' ? 'by its report' : `by its sheet “${sheet ?? ''}”`;
 }
 
-function changeRow(change: Change): ModelRow {
-  const { kind, tag, machine, location, threshold, multiplier, quantity, before, now, unit, message } =
-    change;
-  const what = threshold
-    ? capital(thresholdName({ name: threshold, multiplier: multiplier ?? 1 }))
-    : capital(quantity ?? '');
-  const decimals = decimalsFor(numberOf(now) ?? numberOf(before));
-  const value = (of: number | string | null): ModelCell | undefined =>
-    cell(of, typeof of !== 'number' ? 'centred' : unit === null ? 'factor' : `level${decimals}`);
-  return {
-    height: heightOf(
-      [changeWords[kind], tag, machine, location, what, '', '', unit ?? '', message],
-      wrapping,
-    ),
-    cells: [
-      cell(changeWords[kind], changeStyle(kind)),
-      cell(tag, 'wrapped'),
-      cell(machine, 'wrapped'),
-      cell(location, 'wrapped'),
-      cell(what, 'wrapped'),
-      value(before),
-      value(now),
-      cell(unit, 'wrapped'),
-      cell(message, 'wrapped'),
-    ],
-  };
+function subjectOf({ threshold, multiplier, quantity }: Change): string {
+  return capital(
+    threshold ? thresholdName({ name: threshold, multiplier: multiplier ?? 1 }) : (quantity ?? ''),
+  );
+}
+
+/** The style of what was or is: levels with the decimals of both. */
+function amountStyle({ before, now, unit }: Change, shown: number | string | null): string {
+  if (typeof shown !== 'number') return 'centred';
+  return unit === null ? 'factor' : `level${decimalsFor(numberOf(now) ?? numberOf(before))}`;
 }
 
 function numberOf(value: number | string | null): number | null {

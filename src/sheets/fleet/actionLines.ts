@@ -3,7 +3,7 @@ import { levelHeaders, levels, subjectName, subjectThreshold } from '../summary/
 import { wide, type Entry } from '../summary/layout.ts';
 import { codeWords } from './codeWords.ts';
 import { pageHeading, pageRemark } from './page.ts';
-import type { FleetFile, Found } from './types.ts';
+import type { FleetFile, ReportDigest } from './types.ts';
 import { gravestFirst } from '../../audit/advise/attention.ts';
 import type { Attention } from '../../audit/model/report.ts';
 import { isClean } from '../summary/counts.ts';
@@ -71,13 +71,13 @@ export function actionsOfAll(files: readonly FleetFile[]): {
 }
 
 /** The worst of one workbook in a sentence. */
-export function worstSentence({ summary, attention }: Found): string {
+export function worstSentence({ summary, attention }: ReportDigest): string {
   const [worst] = attention;
   if (worst) return worst.headline;
   if (summary.channels === 0) return 'Both tables were found, but the channel list names no channel.';
   return isClean(summary) ? 'Nothing needs action.' : '';
 }
 
-function actionsIn({ summary }: Found): number {
+function actionsIn({ summary }: ReportDigest): number {
   return summary.critical + summary.warnings;
 }

@@ -2,7 +2,7 @@ import { gravestFirst } from '../../audit/advise/attention.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import type { Report, VerdictCounts, Attention } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
-import type { FleetFile, MachineCounts, Found } from './types.ts';
+import type { FleetFile, MachineCounts, ReportDigest } from './types.ts';
 import { correctionsOfAll } from '../../audit/advise/machineSentences.ts';
 
 /** The counts of each machine, worst machine first. */
@@ -49,7 +49,7 @@ export const usualActions = 50;
 const mostKept = 2_000;
 
 /** What a fleet keeps of one report: light, however many channels it has. */
-export function foundIn(report: Report): Found {
+export function digestOf(report: Report): ReportDigest {
   const { summary, attention } = report;
   return {
     summary,

@@ -20,11 +20,12 @@ export interface Fleet {
 
 /** One workbook of a fleet: what was found in it, or why it could not be audited. */
 export type FleetFile = { readonly file: string } & (
-  { readonly found: Found; readonly refused: null } | { readonly found: null; readonly refused: string }
+  | { readonly found: ReportDigest; readonly refused: null }
+  | { readonly found: null; readonly refused: string }
 );
 
 /** What a fleet keeps of one report. */
-export interface Found {
+export interface ReportDigest {
   readonly summary: Summary;
   /** Worst first. */
   readonly machines: readonly MachineCounts[];

@@ -22,7 +22,7 @@ const spans = {
 } as const;
 
 /** Where on the annex the numbers of a threshold stand, from which the page takes them. */
-export interface AnnexCells {
+interface AnnexCells {
   /** A formula's number for one of its cells; `undefined` where the annex has no line for it. */
   formulaOf(threshold: ThresholdResult, column: 'set' | 'acts' | 'panel'): number | undefined;
 }

@@ -15,7 +15,7 @@ export interface Wide {
 }
 
 /** A cell that leads elsewhere. */
-export interface Leading extends ModelCell {
+interface Leading extends ModelCell {
   readonly link: LinkTarget;
 }
 

@@ -1,20 +1,12 @@
 import { trips } from '../../audit/model/threshold.ts';
-import type { ModelValue } from '../model.ts';
+import type { Column as SheetColumn } from '../column.ts';
 import type { FormulaId } from './formulas.ts';
 import { givenStyle } from '../look/significant.ts';
 import type { Line } from './line.ts';
 
-/** A column of the results sheet. */
-export interface Column {
-  readonly id: string;
-  readonly header: string;
-  readonly width: number;
-  readonly value: (line: Line) => ModelValue;
-  readonly style: string | ((line: Line) => string);
-  /** Native formula in lines that were worked out; `value` is then the result stored beside it. */
+/** A column of the results sheet. Its formula stands in lines that were worked out. */
+export interface Column extends Omit<SheetColumn<Line>, 'formula'> {
   readonly formula?: FormulaId;
-  /** Lines to which the formula applies; all that were worked out where left out. */
-  readonly applies?: (line: Line) => boolean;
 }
 
 /** Columns under one caption. */

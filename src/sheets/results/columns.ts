@@ -1,6 +1,9 @@
+import { columnList } from '../column.ts';
+import { sourceOf } from '../links.ts';
 import type { Band } from './column.ts';
-import { columnFormulas } from './columnFormulas.ts';
 import { formulas } from './formulas.ts';
+import type { Line } from './line.ts';
+import { policyCells } from './policyCells.ts';
 import { actingBand, furtherBand } from './chainBand.ts';
 import { chainBand, channelBand, positionBand, reachBand, settingBand } from './inputBands.ts';
 import { listedBand, otherLinesBand } from './lineBands.ts';
@@ -45,6 +48,7 @@ const sourceBand: Band = {
       width: 7,
       style: 'countLink',
       value: ({ channel }) => channel.source.channels.row,
+      link: ({ channel }) => sourceOf(channel.source.channels),
     },
     {
       id: 'settingsSheet',
@@ -59,6 +63,7 @@ const sourceBand: Band = {
       width: 9,
       style: 'countLink',
       value: ({ channel }) => channel.source.settings?.row ?? null,
+      link: ({ channel: { source } }) => (source.settings ? sourceOf(source.settings) : undefined),
     },
   ],
 };
@@ -87,8 +92,17 @@ export const bands: readonly Band[] = [
 
 export const columns = bands.flatMap((band) => band.columns);
 
-export const { templates, templateOf } = columnFormulas(
-  columns.map(({ id, formula }) => ({ id, formula: formula && formulas[formula] })),
+export const list = columnList<Line>(
+  columns.map(({ formula, ...column }) =>
+    formula === undefined
+      ? column
+      : {
+          ...column,
+          formula: formulas[formula],
+          applies: (line) => line.worked && column.applies?.(line) !== false,
+        },
+  ),
+  { headersAsCells: true, cells: policyCells },
 );
 
 /** Columns that go on paper: the verdict with its setting, effect and chain. The workings to their right are for the screen. */

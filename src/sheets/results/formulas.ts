@@ -1,5 +1,3 @@
-import { policyCells } from './policyCells.ts';
-
 const volts = 'COUNT([zeroConfigured])=1';
 const swing = '[multiplier]*[setpoint]*[configured]/IF([gain]="",1,[gain])/[unitsPerVolt]';
 const gain = 'IF([gain]="",1,[gain])';
@@ -98,16 +96,3 @@ export const formulas = {
 } as const;
 
 export type FormulaId = keyof typeof formulas;
-
-/**
- * A formula with cell references in place of names; `letters` gives the letters of a column.
- * @throws Error for a name that is no column and no part of the policy.
- */
-export function spelledOut(formula: string, letters: ReadonlyMap<string, string>): string {
-  return formula.replace(/\[(\$?)(\w+)\]/g, (_, dollar: string, name: string) => {
-    const reference =
-      dollar === '$' ? (policyCells as Readonly<Record<string, string>>)[name] : letters.get(name);
-    if (reference === undefined) throw new Error(`formula names ${dollar}${name}, which is no cell here`);
-    return dollar === '$' ? reference : `${reference}{r}`;
-  });
-}

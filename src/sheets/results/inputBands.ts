@@ -1,3 +1,4 @@
+import { sourceOf } from '../links.ts';
 import { given, isAxial, level, type Band } from './column.ts';
 import { directionSign, voltsAtSetpoint, voltsOtherWay } from './workings.ts';
 
@@ -5,7 +6,14 @@ import { directionSign, voltsAtSetpoint, voltsOtherWay } from './workings.ts';
 export const channelBand: Band = {
   caption: 'Channel',
   columns: [
-    { id: 'tag', header: 'Tag', width: 16, style: 'strongLink', value: ({ channel }) => channel.tag },
+    {
+      id: 'tag',
+      header: 'Tag',
+      width: 16,
+      style: 'strongLink',
+      value: ({ channel }) => channel.tag,
+      link: ({ channel }) => sourceOf(channel.source.channels),
+    },
     { id: 'machine', header: 'Machine', width: 24, style: 'text', value: ({ channel }) => channel.machine },
     {
       id: 'location',

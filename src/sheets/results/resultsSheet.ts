@@ -6,13 +6,11 @@ import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { shadesFor, verdictWordShades, yesShades } from '../look/shades.ts';
 import { widthOfText } from '../look/textWidth.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import { linkAt, sourceOf } from '../links.ts';
-import type { ModelCell, ModelRow, RowLink, SheetModel } from '../model.ts';
+import type { ModelCell, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
-import { bands, columns, printedColumns, templateOf, templates } from './columns.ts';
-import type { Column } from './column.ts';
+import { bands, list, printedColumns } from './columns.ts';
 import { headerRow } from './headerRow.ts';
-import { lineOf, noAction, type Line, type LineAction } from './line.ts';
+import { lineOf, noAction, type LineAction } from './line.ts';
 import { policyRows } from './policyCells.ts';
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 
@@ -28,25 +26,16 @@ type ActionsByRow = ReadonlyMap<string, ReadonlyMap<number, readonly Attention[]
 /** The column in the title's row that says what was audited when. */
 export const auditedColumn = 4;
 const input = { named: 'Tripdrift input', fill: tones.input, underline: true } as const;
-/** Styles of columns of words, whose headers stand at the left. */
-const worded = new Set<Column['style']>(['text', 'strong', 'strongLink', 'wrapped', 'verdict']);
-/** Columns that lead to a channel's row of the channel list and of the monitor settings. */
-const [tagColumn, rowColumn, settingsRowColumn] = ['tag', 'row', 'settingsRow'].map(
-  (id) => columns.findIndex((column) => column.id === id) + 1,
-) as [number, number, number];
 
 /** One row a threshold in the report's order, with native formulas from the inputs beside them. */
 export function resultsSheet(report: Report): SheetModel {
   const total = report.channels.reduce((sum, channel) => sum + channel.thresholds.length, 0);
   const shown = roomFor(total, headerRow);
   const lastRow = headerRow + shown;
-  const below = (id: string) => {
-    const column = columns.findIndex((one) => one.id === id) + 1;
-    return { top: headerRow + 1, left: column, bottom: Math.max(lastRow, headerRow + 1), right: column };
-  };
+  const below = (id: string) => list.below(id, headerRow + 1, Math.max(lastRow, headerRow + 1));
   return {
     name: sheetNames.results,
-    widths: columns.map(({ id, width }) => widthOf(id, width, report)),
+    widths: list.columns.map(({ id, width }) => widthOf(id, width, report)),
     styles: {
       ...frameStyles,
       ...levelStyles,
@@ -55,19 +44,14 @@ export function resultsSheet(report: Report): SheetModel {
       inputPercent: { ...input, numberFormat: '0.0%' },
       inputVolts: { ...input, numberFormat: '0.00' },
     },
-    formulas: templates,
+    formulas: list.formulas,
     rowCount: lastRow,
     *rows() {
       yield { height: 24, cells: titleCells(report) };
       yield { cells: [cell(report.caution + leftOut(total, shown), 'cautionLine')] };
       yield* policyRows(report.policy);
       yield { cells: captions() };
-      yield {
-        height: 45,
-        cells: columns.map(({ header, style }) =>
-          cell(header, worded.has(style) ? 'header' : 'headerCentred'),
-        ),
-      };
+      yield { height: 45, cells: list.headers };
       const actions = actionsByRow(report.attention);
       let left = shown;
       for (const channel of report.channels) {
@@ -75,7 +59,7 @@ export function resultsSheet(report: Report): SheetModel {
         for (const threshold of channel.thresholds) {
           if (left-- <= 0) return;
           const action = actionOf(own, channel, threshold);
-          yield resultRow(lineOf(channel, threshold, report.policy, action));
+          yield list.row(lineOf(channel, threshold, report.policy, action));
         }
       }
     },
@@ -83,7 +67,7 @@ export function resultsSheet(report: Report): SheetModel {
     ...(shown > 0 && {
       table: {
         name: tableNames.results,
-        area: { top: headerRow, left: 1, bottom: lastRow, right: columns.length },
+        area: { top: headerRow, left: 1, bottom: lastRow, right: list.columns.length },
       },
     }),
     shades: [
@@ -125,30 +109,6 @@ function captions(): (ModelCell | undefined)[] {
   return bands.flatMap(({ caption, columns: own }) =>
     own.map((_, index) => cell(index === 0 ? caption : null, 'band')),
   );
-}
-
-/** Place of each column's formula, if it has one, by the column's own place. */
-const formulaPlaces = columns.map(({ id }) => templateOf.get(id));
-
-function resultRow(line: Line): ModelRow {
-  const cells = columns.map(({ value, style, applies }, place): ModelCell | undefined => {
-    const found = value(line);
-    const formula = formulaPlaces[place];
-    const isCalculated = formula !== undefined && line.worked && applies?.(line) !== false;
-    if (!isCalculated && (found === null || found === '')) return undefined;
-    const look = typeof style === 'string' ? style : style(line);
-    return isCalculated ? { value: found, style: look, formula } : { value: found, style: look };
-  });
-  return { cells, links: linksOf(line) };
-}
-
-function linksOf({ channel: { source } }: Line): readonly RowLink[] {
-  const [listed, settings] = [sourceOf(source.channels), source.settings && sourceOf(source.settings)];
-  return [
-    ...linkAt(tagColumn, listed),
-    ...linkAt(rowColumn, listed),
-    ...linkAt(settingsRowColumn, settings ?? undefined),
-  ];
 }
 
 function actionsByRow(attention: readonly Attention[]): ActionsByRow {

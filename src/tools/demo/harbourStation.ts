@@ -19,8 +19,7 @@ import { probeRecordSheets } from './sheets/probeRecordSheets.ts';
 import { runUpSheet } from './sheets/runUpSheet.ts';
 import { settingsSheet } from './sheets/settingsSheet.ts';
 import { trendSheet } from './sheets/trendSheet.ts';
-import { boosterPump } from './station/boosterPump.ts';
-import { machines } from './station/station.ts';
+import { machines, secondRack } from './station/station.ts';
 
 /**
  * The workbook of an invented station, as .xlsx: a channel list and monitor settings in the station's own layout, a
@@ -30,7 +29,7 @@ import { machines } from './station/station.ts';
 export function harbourStation(): Uint8Array {
   const sheets = [
     channelSheet(machines),
-    settingsSheet(machines, boosterPump.name),
+    settingsSheet(machines, secondRack),
     gapChartSheet(),
     changeLogSheet(),
     ...probeRecordSheets(),
@@ -50,7 +49,7 @@ export function harbourStation(): Uint8Array {
   hideRows(
     parts,
     channels,
-    placed.filter(({ channel }) => channel.hidden).map(({ row }) => row),
+    placed.filter(({ channel }) => channel.hidden !== undefined).map(({ row }) => row),
   );
   textsToErrors(parts, channels, '#REF!');
   addComments(
@@ -75,7 +74,7 @@ export function harbourStation(): Uint8Array {
       header: 'Gap voltage (V)',
       top: channelHeaderRow + 1,
       bars: placed.map(({ channel: { tag = '', gap } }) => ({
-        name: tag,
+        name: String(tag),
         value: typeof gap === 'number' ? gap : null,
       })),
     },

@@ -1,10 +1,11 @@
-import type { Allowed, Validation } from '../demo/parts/validation.ts';
-import { sampleIn, type ColumnHelp, type System } from './templateColumn.ts';
+import type { Allowed, ColumnEntry, System } from '../../audit/read/tables/columnSpec.ts';
+import type { Validation } from '../demo/parts/validation.ts';
+import { sampleIn } from './templateColumn.ts';
 
 /** Most characters of the title and of the text that a spreadsheet shows at a selected cell (Excel's documented limits). */
 const most = { title: 32, text: 255 } as const;
 
-type PromptedColumn = ColumnHelp & { readonly header: string; readonly needed?: boolean };
+type PromptedColumn = ColumnEntry & { readonly header: string; readonly needed?: boolean };
 
 /**
  * The rules for what may be typed into the rows from `top` to `bottom` of a table whose columns begin in column A, each with

@@ -1,11 +1,11 @@
-import type { TableKind } from '../../audit/read/tables/vocabulary.ts';
+import type { ColumnEntry, System, TableKind } from '../../audit/read/tables/columnSpec.ts';
 import { caution } from '../../audit/model/caution.ts';
 import type { ModelRow, SheetModel } from '../../sheets/model.ts';
 import { handKept } from '../demo/sheets/writtenCell.ts';
 import { budgetName } from './budget/budgetSheet.ts';
 import { recordColumns } from './records/recordColumns.ts';
 import { recordsName } from './records/recordsSheet.ts';
-import { sampleIn, type ColumnHelp, type System } from './templateColumn.ts';
+import { sampleIn } from './templateColumn.ts';
 import { sheetNames, templateColumns } from './tableSheet.ts';
 
 const howTo: readonly string[] = [
@@ -54,13 +54,13 @@ function meanings(kind: TableKind, system: System): readonly ModelRow[] {
   return [
     { cells: [] },
     title(`Columns of the sheet ${sheetNames[kind]}`),
-    ...templateColumns(kind, system).map(({ header, help, needed }) =>
-      explained(header, help, needed, system),
+    ...templateColumns(kind, system).map(({ header, spec, needed }) =>
+      explained(header, spec.entry, needed, system),
     ),
   ];
 }
 
-function explained(header: string, help: ColumnHelp, needed = false, system: System): ModelRow {
-  const text = `${help.meaning} Example: ${sampleIn(help, system)}`;
+function explained(header: string, entry: ColumnEntry, needed = false, system: System): ModelRow {
+  const text = `${entry.meaning} Example: ${sampleIn(entry, system)}`;
   return { cells: [{ value: header, ...(needed ? { style: 'strong' } : {}) }, { value: text }] };
 }

@@ -1,17 +1,14 @@
-import type { ColumnSpec, TableKind } from '../../audit/read/tables/vocabulary.ts';
+import type { TableColumn, System, TableKind } from '../../audit/read/tables/columnSpec.ts';
 import { columnsOf } from '../../audit/read/tables/vocabulary.ts';
 import type { SheetModel } from '../../sheets/model.ts';
 import type { Validation } from '../demo/parts/validation.ts';
-import { channelHelp } from './channelHelp.ts';
-import { settingsHelp } from './settingsHelp.ts';
 import { entryRules } from './entryRules.ts';
 import { headerCell, templateStyles } from './headerCells.ts';
-import { headerText, type ColumnHelp, type System } from './templateColumn.ts';
+import { headerText } from './templateColumn.ts';
 
 /** One column of a template's table. */
 export interface TemplateColumn {
-  readonly spec: ColumnSpec;
-  readonly help: ColumnHelp;
+  readonly spec: TableColumn;
   readonly header: string;
   /** No channel is judged without it. */
   readonly needed: boolean;
@@ -19,13 +16,11 @@ export interface TemplateColumn {
 
 /** All columns of a kind of table in the order of the vocabulary. */
 export function templateColumns(kind: TableKind, system: System): readonly TemplateColumn[] {
-  const helps: Readonly<Record<string, ColumnHelp>> = kind === 'channels' ? channelHelp : settingsHelp;
-  return Object.entries(columnsOf(kind)).flatMap(([id, spec]) => {
-    const help = helps[id];
-    return help
-      ? [{ spec, help, header: headerText(spec, help, system), needed: spec.required === true }]
-      : [];
-  });
+  return Object.values(columnsOf(kind)).map((spec) => ({
+    spec,
+    header: headerText(spec, system),
+    needed: spec.required === true,
+  }));
 }
 
 export const sheetNames: Readonly<Record<TableKind, string>> = {
@@ -65,8 +60,8 @@ const advice =
 
 /** The rules for what may be typed into a table's rows. */
 export function tableValidations(kind: TableKind, system: System): readonly Validation[] {
-  const columns = templateColumns(kind, system).map(({ header, help, needed }) => ({
-    ...help,
+  const columns = templateColumns(kind, system).map(({ header, spec, needed }) => ({
+    ...spec.entry,
     header,
     needed,
   }));

@@ -5,7 +5,7 @@ import { addValidations } from '../demo/parts/validation.ts';
 import { budgetSheet, budgetValidations } from './budget/budgetSheet.ts';
 import { templateNotes } from './notesSheet.ts';
 import { recordsSheet, recordValidations } from './records/recordsSheet.ts';
-import type { System } from './templateColumn.ts';
+import type { System } from '../../audit/read/tables/columnSpec.ts';
 import { tableSheet, tableValidations } from './tableSheet.ts';
 
 /**

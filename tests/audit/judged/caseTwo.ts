@@ -11,7 +11,7 @@ export type ExpectedThreshold = Partial<Omit<ThresholdTruth, 'lines'>> & {
   readonly lines?: Readonly<Record<string, Partial<LineTruth>>>;
 };
 
-export interface ExpectedNow {
+interface ExpectedNow {
   readonly verdict: Verdict;
   readonly state?: 'as found' | 'as left';
   readonly inBypass?: boolean;
@@ -41,7 +41,7 @@ export interface CaseTwo {
   readonly summary?: Partial<Truth['summary']>;
 }
 
-export interface ExpectedAttention extends Partial<Pick<NeedsAction, 'severity' | 'tag' | 'multiplier'>> {
+interface ExpectedAttention extends Partial<Pick<NeedsAction, 'severity' | 'tag' | 'multiplier'>> {
   readonly threshold?: ThresholdName;
   readonly set?: number;
   readonly real?: number;

@@ -44,7 +44,7 @@ function hermite(points: Points, slopes: readonly number[], at: number, gap: num
 }
 
 /** Fritsch–Butland slopes: weighted harmonic means with 2h_k + h_(k−1) and h_k + 2h_(k−1), three-point ends (NAG example). */
-export function fritschButland(points: Points): number[] {
+function fritschButland(points: Points): number[] {
   const steps = points.slice(1).map(([gap, volts], at) => {
     const [before, voltsBefore] = points[at]!;
     return { h: gap - before, slope: (volts - voltsBefore) / (gap - before) };

@@ -23,7 +23,7 @@ export interface GroupTruth {
   readonly out: readonly MemberOut[];
 }
 
-export interface MemberOut {
+interface MemberOut {
   readonly tag: string;
   readonly because: 'bypassed' | 'faulty';
   readonly policy: OutPolicy;
@@ -72,7 +72,7 @@ function entriesOf(members: readonly Member[], policy: PolicyFacts, hair: number
   );
 }
 
-export interface Voter {
+interface Voter {
   readonly tag: string;
   readonly setpoint: number;
   readonly effective: number;

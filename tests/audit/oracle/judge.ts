@@ -39,8 +39,7 @@ export interface ThresholdTruth {
   readonly interimSetpoint: number | null;
 }
 
-export const thresholdNames = ['alert', 'danger', 'counter alert', 'counter danger'] as const;
-export type ThresholdName = (typeof thresholdNames)[number];
+export type ThresholdName = 'alert' | 'danger' | 'counter alert' | 'counter danger';
 
 /**
  * Every threshold of a channel by the given evidence. `hair` moves every limit by that part, so that a case in which a

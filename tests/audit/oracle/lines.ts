@@ -6,8 +6,7 @@ import { ownSign, type ChannelFacts, type Evidence, type Levels, type PolicyFact
 import { intervalOf, type Ratio } from './ratio.ts';
 import { straightLine, type Signal } from './straight.ts';
 
-export const sources = ['listed sensitivity', 'calibration record', 'known vibration'] as const;
-export type Source = (typeof sources)[number];
+export type Source = 'listed sensitivity' | 'calibration record' | 'known vibration';
 
 /** Expanded parts by which chances are worked out: of the divisor, a fraction; of the numerator, in the unit of the level. */
 export interface Scatter {
@@ -93,7 +92,7 @@ function ends(c: ChannelFacts, e: Evidence, policy: PolicyFacts): Signal['loop']
 }
 
 /** Uncertainties of sensitivity and gain together: √(U² + U_g²). */
-export function together(...some: readonly (number | null)[]): number | null {
+function together(...some: readonly (number | null)[]): number | null {
   const stated = some.filter((one) => one !== null);
   return stated.length === 0 ? null : Math.hypot(...stated);
 }

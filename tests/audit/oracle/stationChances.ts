@@ -5,7 +5,7 @@ import { thresholdsOf } from './judge.ts';
 import { evidenceNow } from './now.ts';
 
 /** How likely a group acts later than its limit. */
-export interface GroupChance {
+interface GroupChance {
   readonly limit: number;
   readonly of: 'its limit' | 'where late begins';
   readonly later: number;
@@ -15,7 +15,7 @@ export interface GroupChance {
 }
 
 /** Of the danger groups of a machine while it runs. */
-export interface MachineChance {
+interface MachineChance {
   readonly machine: string;
   readonly groups: number;
   /** That any of them acts later than its limit, that all do, and how many are to be expected. */

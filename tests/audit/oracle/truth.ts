@@ -30,7 +30,7 @@ export interface Unread {
   readonly sheet: string;
 }
 
-export interface ChannelTruth {
+interface ChannelTruth {
   readonly tag: string;
   readonly machine: string;
   readonly state: 'as found' | 'as left';

@@ -3,7 +3,7 @@ import type { Dice } from '../records/plan.ts';
 import type { PlannedChannel, PlannedStation } from './plan.ts';
 
 /** A quantity that stands in both tables with two values. */
-export interface Contradiction {
+interface Contradiction {
   readonly tag: string;
   readonly header: string;
   readonly value: number | string;

@@ -7,7 +7,7 @@ import { sheetOf } from '../file/write/model.ts';
 import { hostileTexts } from './hostileTexts.ts';
 
 /** A port on a workbook, and what the user of that workbook does. */
-export interface OpenedWorkbook {
+interface OpenedWorkbook {
   readonly port: WorkbookPort;
   readonly select: (sheet: string, area: Area) => void | Promise<void>;
   /** Types something into a cell. */

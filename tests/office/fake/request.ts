@@ -13,7 +13,7 @@ export interface Action {
   readonly QueryInfo?: { readonly Select?: readonly string[] };
 }
 
-export interface ObjectPath {
+interface ObjectPath {
   readonly Id: number;
   readonly ObjectPathType: number;
   readonly Name: string;

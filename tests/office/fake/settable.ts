@@ -41,7 +41,7 @@ export function oneOf(words: readonly string[]): (value: unknown) => string {
   };
 }
 
-export const lineStyle = oneOf(['None', 'Continuous', 'Dash', 'DashDot', 'DashDotDot', 'Dot', 'RoundDot']);
+const lineStyle = oneOf(['None', 'Continuous', 'Dash', 'DashDot', 'DashDotDot', 'Dot', 'RoundDot']);
 
 /** What the line of a grid or a series takes. */
 export const lineChecks = { Color: color, Weight: measure(0, 1_584), LineStyle: lineStyle };

@@ -111,7 +111,7 @@ export class FakeSheet {
   }
 }
 
-export function holds({ top, left, bottom, right }: Area, row: number, column: number): boolean {
+function holds({ top, left, bottom, right }: Area, row: number, column: number): boolean {
   return row >= top && row <= bottom && column >= left && column <= right;
 }
 

@@ -27,7 +27,7 @@ const workbooks: Readonly<Record<string, () => MemoryWorkbook>> = {
 };
 
 /** What a test asks of the port and what the pane asked of it. */
-export interface PortLog {
+interface PortLog {
   readonly calls: [string, ...unknown[]][];
   change(sheet: string): void;
   /** Called before each part of long work; a test may hold it up. */

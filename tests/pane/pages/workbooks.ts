@@ -24,7 +24,7 @@ const channelHeader = ['Tag', 'Machine', 'Measured sensitivity (mV/mil)', 'Prese
 const settingsHeader = ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'];
 
 /** The longest text that a cell of a workbook can hold. Source: ECMA-376 Part 1, limits as Excel documents them. */
-export const longest = 'W'.repeat(32_767);
+const longest = 'W'.repeat(32_767);
 export const hostileTags = [
   '<img src=x onerror="document.title=1">',
   '<script>document.title="owned"</script>',

@@ -6,7 +6,7 @@ import type { SheetModel } from '../../../src/sheets/model.ts';
 import { convert } from '../../libreoffice.ts';
 
 /** A word where it is printed, in points from the upper left corner of its page. */
-export interface Word {
+interface Word {
   readonly text: string;
   readonly left: number;
   readonly top: number;

@@ -2,7 +2,7 @@ import type { BookTruth, ChannelTruth } from '../truth.ts';
 import { verdictOf } from '../truth.ts';
 
 /** A threshold as reports write it. */
-export interface WrittenThreshold {
+interface WrittenThreshold {
   name: string;
   multiplier: number;
   setpoint: number | null;
@@ -10,12 +10,12 @@ export interface WrittenThreshold {
   verdict: string;
 }
 
-export interface WrittenState {
+interface WrittenState {
   sensitivity: { configured: number | null; measured: number | null; unit: string };
   thresholds: WrittenThreshold[];
 }
 
-export interface WrittenChannel extends WrittenState {
+interface WrittenChannel extends WrittenState {
   tag: string;
   machine: string;
   kind: string | null;

@@ -26,7 +26,7 @@ export interface SeenChannel {
   readonly remarks: readonly Saying[];
 }
 
-export interface SeenInputs {
+interface SeenInputs {
   readonly fullScale: number | null;
   readonly limit: number | null;
   readonly gapVoltage: number | null;

@@ -108,6 +108,6 @@ export function headersOf(draft: Draft): Headers {
 }
 
 /** A unit of displacement as it is written: with its detection where one is said. */
-export function displacement({ displacement: unit }: UnitSystem, detection: string): string {
+function displacement({ displacement: unit }: UnitSystem, detection: string): string {
   return detection === '' ? unit.text : `${unit.text} ${detection}`;
 }

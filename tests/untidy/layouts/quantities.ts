@@ -21,7 +21,7 @@ const inMil = system('mil', mvPerMil, mil);
 const inMicrometres = system('µm', mvPerMicrometre, micrometre);
 
 /** The same system with setpoints from zero to peak. */
-export function zeroToPeak(units: UnitSystem): UnitSystem {
+function zeroToPeak(units: UnitSystem): UnitSystem {
   const { displacement } = units;
   return { ...units, detection: '0-p', displacement: { ...displacement, factor: displacement.factor * 2 } };
 }

@@ -1,7 +1,7 @@
 import type { FactOf } from '../../model/findings.ts';
 import type {
   RecordRules,
-  RecordTrouble,
+  UnusableRecord,
   SeriesName,
   RawRecordRules,
 } from '../../model/rules/recordRules.ts';
@@ -80,7 +80,7 @@ export const recordMessages: Sentences = {
   },
 };
 
-function unusable(trouble: RecordTrouble): string {
+function unusable(trouble: UnusableRecord): string {
   const record = `The record '${trouble.series}' of ${trouble.tag}`;
   switch (trouble.fault) {
     case 'gap repeated':

@@ -101,7 +101,7 @@ const judgementMessages: { readonly [K in keyof JudgementRules]: (fact: FactOf<K
 };
 
 /** How each rule's finding is said. */
-export type Messages<R extends RuleId> = { readonly [K in R]: (fact: FactOf<K>) => string };
+type Messages<R extends RuleId> = { readonly [K in R]: (fact: FactOf<K>) => string };
 
 const messages: Messages<RuleId> = { ...readingMessages, ...judgementMessages };
 

@@ -1,4 +1,4 @@
-import type { ColumnMap, FieldSaid, TableSaid } from '../../model/columnMap.ts';
+import type { ColumnMap, MappedField, MappedTable } from '../../model/columnMap.ts';
 import { capital } from '../../model/wording.ts';
 import type { Option, Question } from '../../read/understand/questions/question.ts';
 import { questionText } from './questionText.ts';
@@ -27,18 +27,23 @@ export function explained(
   };
 }
 
-function nameOf({ sheet, header, lies, from, probe }: TableSaid): string {
+function nameOf({ sheet, header, lies, from, probe }: MappedTable): string {
   return JSON.stringify([sheet, header, lies, from, probe]);
 }
 
 /** Evidence at the fields that an answer names; at the table, where it names none. */
-function withEvidence(there: TableSaid, answer: TableSaid, why: readonly string[], said: string): TableSaid {
+function withEvidence(
+  there: MappedTable,
+  answer: MappedTable,
+  why: readonly string[],
+  said: string,
+): MappedTable {
   const named = Object.entries(answer.columns ?? {});
   if (named.length === 0) return { ...there, evidence: [...(there.evidence ?? []), said] };
   const columns = { ...there.columns };
   for (const [name, field] of named) {
     if (field === null || typeof field === 'string') continue;
-    const own: FieldSaid = { ...field, evidence: [...why] };
+    const own: MappedField = { ...field, evidence: [...why] };
     columns[name] = own;
   }
   return { ...there, columns };

@@ -1,4 +1,4 @@
-import type { TableSaid } from '../../model/columnMap.ts';
+import type { MappedTable } from '../../model/columnMap.ts';
 import { capital, listed, listedUpTo } from '../../model/wording.ts';
 import { evidenceTexts } from '../../read/understand/evidenceText.ts';
 import type { Question, Subject } from '../../read/understand/questions/question.ts';
@@ -110,7 +110,7 @@ function asked({ subject, options, records, sheets }: Question): string {
 }
 
 /** That an answer goes for several lists. */
-function alike(tables: readonly TableSaid[], sheets: readonly string[]): string {
+function alike(tables: readonly MappedTable[], sheets: readonly string[]): string {
   return tables.length > 1 ? ` So in ${tables.length} lists alike, on ${sheetsWords(sheets)}.` : '';
 }
 

@@ -1,5 +1,5 @@
 import { columnLetters } from '../../../cells/address.ts';
-import type { TableSaid } from '../../model/columnMap.ts';
+import type { MappedTable } from '../../model/columnMap.ts';
 import { listedUpTo } from '../../model/wording.ts';
 import type { Place } from '../../read/understand/blocks/block.ts';
 import type { FieldOption, Option } from '../../read/understand/questions/question.ts';
@@ -24,7 +24,7 @@ export function cellName({ sheet, row, column }: Place): string {
 }
 
 /** A field as people name it, by how its table lies: a column, a row, or a label of forms. */
-export function fieldWords(field: FieldOption, table: TableSaid | undefined): string {
+export function fieldWords(field: FieldOption, table: MappedTable | undefined): string {
   const header = field.header === '' ? 'without a header' : `'${field.header}'`;
   switch (table?.lies ?? 'rows') {
     case 'rows':
@@ -37,12 +37,12 @@ export function fieldWords(field: FieldOption, table: TableSaid | undefined): st
 }
 
 /** What an answer says about tables. */
-export function tablesIn({ answer }: Option): readonly TableSaid[] {
+export function tablesIn({ answer }: Option): readonly MappedTable[] {
   return answer.tables ?? [];
 }
 
 /** A list as people name it among others: its sheet, and where it begins where another one stands on that sheet. */
-export function listWords(table: TableSaid, among: readonly TableSaid[]): string {
+export function listWords(table: MappedTable, among: readonly MappedTable[]): string {
   const alone = among.filter(({ sheet }) => sheet === table.sheet).length < 2;
   return alone ? `sheet '${table.sheet}'` : `the ${listAt(table)} of sheet '${table.sheet}'`;
 }
@@ -54,7 +54,7 @@ export function sheetsWords(names: readonly string[]): string {
 }
 
 /** A list by where its headers begin: `list in row 10`. */
-export function listAt({ header, lies }: Pick<TableSaid, 'header' | 'lies'>): string {
+export function listAt({ header, lies }: Pick<MappedTable, 'header' | 'lies'>): string {
   return `list in ${lies === 'columns' ? 'column' : 'row'} ${header}`;
 }
 

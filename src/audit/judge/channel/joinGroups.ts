@@ -7,7 +7,7 @@ import type { Policy } from '../../model/policy.ts';
 import type { JudgedChannel } from './context.ts';
 
 /** A judged group with what was found of it. */
-export interface GroupWithFacts extends WorkedGroup {
+interface GroupWithFacts extends WorkedGroup {
   readonly facts: readonly PlacedFact[];
 }
 

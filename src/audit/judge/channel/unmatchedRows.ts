@@ -12,7 +12,7 @@ import type { JudgedChannel } from './context.ts';
 import { incompleteChannel, writtenSetpoints } from './incompleteChannel.ts';
 
 /** Why a channel row can't be joined with exactly one row of settings; `undefined` where it can. */
-export function joinTrouble(
+export function joinProblem(
   row: number,
   tag: string,
   sameTag: readonly number[],

@@ -4,7 +4,7 @@ import { convert } from '../../../units/unit.ts';
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { DynamicResult, RecordResult } from '../../model/report.ts';
-import type { RecordRules, SeriesName, RecordTrouble } from '../../model/rules/recordRules.ts';
+import type { RecordRules, SeriesName, UnusableRecord } from '../../model/rules/recordRules.ts';
 import { type Chosen, type Usable, leastPoints, mostPoints, type Fault } from './chooseRecord.ts';
 import { operatingPoint } from './curveFindings.ts';
 import type { ChannelRecords } from './recordEvidence.ts';
@@ -153,7 +153,7 @@ function staticSensitivity({ record, usable, channel }: Looked): StaticSensitivi
 }
 
 /** Why a record can't be used, with what shows it. */
-function recordTrouble({ tag, series, gapUnit, points }: RawRecord, { fault, at }: Fault): RecordTrouble {
+function recordTrouble({ tag, series, gapUnit, points }: RawRecord, { fault, at }: Fault): UnusableRecord {
   const of = { tag, series };
   switch (fault) {
     case 'gap repeated':

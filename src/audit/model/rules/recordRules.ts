@@ -51,7 +51,7 @@ export interface SeriesName {
 }
 
 /** Why a record can't be used. */
-export type RecordTrouble = { readonly tag: string; readonly series: string } & (
+export type UnusableRecord = { readonly tag: string; readonly series: string } & (
   | { readonly fault: 'gap repeated'; readonly gap: number; readonly gapUnit: string }
   | { readonly fault: 'too few points'; readonly points: number; readonly least: number }
   | { readonly fault: 'too many points'; readonly points: number; readonly most: number }
@@ -73,7 +73,7 @@ type RecordAgainstList = {
 
 /** What can be said of a channel's calibration record and its check with a known vibration. Voltages in V. */
 export interface RecordRules {
-  'record-unusable': RecordTrouble;
+  'record-unusable': UnusableRecord;
   'record-of-another-kind': { readonly kind: Kind };
   'record-sorted': Nothing;
   'record-read-up-and-down': {

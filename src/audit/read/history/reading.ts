@@ -2,7 +2,7 @@ import { type Place, type PlacedFact, factAt, factOf } from '../../model/finding
 import type { Unit } from '../../../units/parse.ts';
 
 /** Where a reading was found. */
-export type ReadingSource = 'history' | 'channel list' | 'earlier audit' | 'calibration record';
+type ReadingSource = 'history' | 'channel list' | 'earlier audit' | 'calibration record';
 
 /** A dated reading of a channel's sensitivity, in the unit in which it was written. */
 export interface Reading extends Place {

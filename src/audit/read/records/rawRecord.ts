@@ -2,7 +2,7 @@ import { type Place, type PlacedFact, factAt, factOf } from '../../model/finding
 import type { Unit } from '../../../units/parse.ts';
 
 /** A point as it stands in the sheet. */
-export interface RawPoint {
+interface RawPoint {
   readonly row: number;
   readonly gap: number;
   /** V. */
@@ -23,7 +23,7 @@ export interface RawRecord extends Place {
 }
 
 /** One level of a check with a known vibration. */
-export interface RawLevel {
+interface RawLevel {
   readonly row: number;
   /** Peak to peak, in `unit`. */
   readonly displacement: number;

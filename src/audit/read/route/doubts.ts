@@ -7,7 +7,7 @@ import type { TagIndex } from '../join/tagIndex.ts';
 import type { FoundTable, Tables } from '../tables/found.ts';
 import { specOf } from '../tables/vocabulary.ts';
 import { kindWords, meaningOf } from '../rows/words.ts';
-import { isSaidBlank } from '../understand/readings/cellValue.ts';
+import { isMarkedBlank } from '../understand/readings/cellValue.ts';
 import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
 
@@ -58,7 +58,7 @@ function hasOddUnits({ sheet, unitColumns, firstRow, lastRow, skipped }: FoundTa
     for (const { column } of unitColumns) {
       const cell = cellAt(sheet, row, column);
       if (isBlank(cell) || known.has(cell)) continue;
-      if (typeof cell !== 'string' || (!parseUnit(cell) && !isSaidBlank(cell))) return true;
+      if (typeof cell !== 'string' || (!parseUnit(cell) && !isMarkedBlank(cell))) return true;
       known.add(cell);
     }
   }
@@ -117,5 +117,5 @@ function hasOddCells({ kind, sheet, columns, firstRow, lastRow, skipped }: Found
 
 function isOdd(cell: Cell | undefined, plainText: FoundTable['sheet']['plainText']): boolean {
   if (typeof cell !== 'string' || cell.trim() === '') return false;
-  return 'why' in readNumber(cell, plainText) && !isSaidBlank(cell);
+  return 'why' in readNumber(cell, plainText) && !isMarkedBlank(cell);
 }

@@ -7,8 +7,8 @@ import { above0, atLeast0, checkRanges, type Ranges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { directionWords, kindWords } from './words.ts';
 
-/** One row of the channel list, in the units in which it was written. */
-export interface ChannelRow {
+/** One row of the channel list, in the units in which it was written; every column has its place. */
+export interface ChannelRow extends Readonly<Record<keyof typeof channelColumns, unknown>> {
   readonly row: number;
   readonly tag: string;
   readonly machine: string;

@@ -8,7 +8,7 @@ import { factOf, type Severity } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { RuleValues } from '../../model/rules/rules.ts';
 import type { CellDiagnostic } from './diagnostic.ts';
-import { isSaidBlank } from '../understand/readings/cellValue.ts';
+import { isMarkedBlank } from '../understand/readings/cellValue.ts';
 import { readDate } from './date.ts';
 import { unitOfColumn, type UnitOf } from './units.ts';
 import { meaningOf, type Words } from './words.ts';
@@ -74,7 +74,7 @@ export function rowReader(table: ReadTable, specs: Readonly<Record<string, Colum
   };
   /** Whether a cell holds a word or sign that says that there is nothing, which is noted. */
   const saysNothing = (id: string, { column: { header } }: Source, found: Cell): boolean => {
-    if (typeof found !== 'string' || !isSaidBlank(found)) return false;
+    if (typeof found !== 'string' || !isMarkedBlank(found)) return false;
     tell(id, 'said-blank', 'note', { header, cell: found.trim() });
     return true;
   };

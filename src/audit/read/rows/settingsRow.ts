@@ -6,8 +6,8 @@ import { above0, atLeast0, checkRanges, type Ranges } from './ranges.ts';
 import { rowReader, type Amount } from './rowReader.ts';
 import { detectionWords, flagWords } from './words.ts';
 
-/** One row of the monitor settings, in the units in which it was written. */
-export interface SettingsRow {
+/** One row of the monitor settings, in the units in which it was written; every column has its place. */
+export interface SettingsRow extends Readonly<Record<keyof typeof settingsColumns, unknown>> {
   readonly row: number;
   readonly tag: string;
   readonly configured: Amount | null;

@@ -16,7 +16,7 @@ export interface AssumedUnit {
 }
 
 /** The unit of one cell; `null` where nothing names one; or why it can't be told. */
-export type UnitRead = Unit | null | { readonly fault: UnitFault };
+type UnitRead = Unit | null | { readonly fault: UnitFault };
 
 /** Finds the unit of a column's cell in a given row. Built once per column; a call costs a few look-ups at most. */
 export type UnitOf = (row: number) => UnitRead;

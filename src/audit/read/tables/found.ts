@@ -49,7 +49,7 @@ export interface FoundTable {
 }
 
 /** Where the cells of a table come from that was put together from others, and what was said of them there. */
-export interface TableOrigin {
+interface TableOrigin {
   /** Where a column really stands in a row, or would; of the header row, its header. */
   readonly place: (row: number, id: string) => Place;
   /** By what a row is joined: its tag, and its machine where the tag stands on several. */

@@ -1,5 +1,5 @@
 import { parseUnit, type Unit } from '../../../units/parse.ts';
-import type { ColumnSpec } from './vocabulary.ts';
+import type { ColumnSpec } from './columnSpec.ts';
 
 /** Texts in which there is nothing to normalise. */
 const plain = /^[\x20-\x7e]*$/u;

@@ -10,7 +10,7 @@ export interface HeaderCell extends Header {
 }
 
 /** Several headers that could all be the same column. */
-export interface Clash {
+interface Clash {
   readonly name: string;
   readonly headers: readonly HeaderCell[];
 }

@@ -6,7 +6,7 @@ import type { PlacedNote } from '../understand/readings/note.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { Place } from '../understand/blocks/block.ts';
 import { meaning, type MeaningId } from '../understand/meaning.ts';
-import type { ReadChannel, Trouble } from '../understand/readings/channel.ts';
+import type { ReadChannel, ReadingProblem } from '../understand/readings/channel.ts';
 
 /** What there is to say of a cell that was read or that could not be, as a finding about its column; `text`: the cell as it stands. */
 export function cellRemark(
@@ -64,7 +64,7 @@ export function lettered({ sheet, row, column }: Place): CellPlace {
 }
 
 /** What keeps a meaning of a channel from being known, each with the cell to look at. */
-export function troubleRemarks({ tag, troubles }: ReadChannel): { remark: Diagnostic; place: Place }[] {
+export function problemRemarks({ tag, troubles }: ReadChannel): { remark: Diagnostic; place: Place }[] {
   return troubles.flatMap((trouble) => {
     const [place] = trouble.places;
     if (!place) return [];
@@ -72,7 +72,7 @@ export function troubleRemarks({ tag, troubles }: ReadChannel): { remark: Diagno
   });
 }
 
-function ofTrouble(trouble: Trouble, tag: string, id: MeaningId): Diagnostic {
+function ofTrouble(trouble: ReadingProblem, tag: string, id: MeaningId): Diagnostic {
   const places = trouble.places.map(lettered);
   const say = <R extends RuleId>(rule: R, values: RuleValues[R]): Diagnostic => ({
     ...factOf(rule, 'warning', values),

@@ -11,7 +11,7 @@ import { meaning, type MeaningId } from '../understand/meaning.ts';
 import type { ReadChannel, ReadValue } from '../understand/readings/channel.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
 import type { Understanding } from '../understand/understand.ts';
-import { cellRemark, troubleRemarks } from './cellRemarks.ts';
+import { cellRemark, problemRemarks } from './cellRemarks.ts';
 import type { TidyChannel, TidyList, TidyValue } from './tidyList.ts';
 import { tidyColumns } from './tidyColumns.ts';
 
@@ -78,7 +78,7 @@ function tidyChannel(channel: ReadChannel, key: string, sheets: ReadonlyMap<stri
       unused.set(id, place);
     }
   }
-  for (const { remark, place } of troubleRemarks(channel)) {
+  for (const { remark, place } of problemRemarks(channel)) {
     say(remark.column as MeaningId, remark, place);
   }
   for (const { id, header, place } of uncertain(channel)) {

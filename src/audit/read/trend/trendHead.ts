@@ -6,7 +6,7 @@ import { tagWords } from '../tables/tagKey.ts';
 import { offsetAtOf } from '../../../method/replay/localTime.ts';
 
 /** One column of readings of a wide table. */
-export interface TrendColumn {
+interface TrendColumn {
   /** Its header without what stands in brackets: the tag. */
   readonly tag: string;
   readonly column: number;
@@ -16,7 +16,7 @@ export interface TrendColumn {
 }
 
 /** Columns of a long table: one reading a row. */
-export interface LongColumns {
+interface LongColumns {
   readonly tag: number;
   readonly machine: number | null;
   readonly reading: number;

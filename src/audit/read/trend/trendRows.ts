@@ -6,7 +6,7 @@ import { timeReader, type TimeFault } from './timeReader.ts';
 import type { TrendHead } from './trendHead.ts';
 
 /** Why rows of a trend were left out, or readings taken as unknown. */
-export type TrendFault = TimeFault | 'ambiguous' | 'no tag' | 'no number' | 'bad quality';
+type TrendFault = TimeFault | 'ambiguous' | 'no tag' | 'no number' | 'bad quality';
 
 /** What is wrong with cells of a trend, kind by kind: the first rows, how many in all, and the first text. */
 export interface TrendTrouble {

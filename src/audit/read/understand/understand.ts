@@ -1,7 +1,7 @@
 import type { Workbook } from '../../../cells/sheet.ts';
 import type { ColumnMap } from '../../model/columnMap.ts';
 import type { Steps } from '../../model/steps.ts';
-import { saidOf } from './answers/fromMap.ts';
+import { answersIn } from './answers/fromMap.ts';
 import { speedSheets } from '../runup/readRunUps.ts';
 import { trendSheets, withoutSheets } from '../trend/findTrends.ts';
 import { findBlocks } from './blocks/findBlocks.ts';
@@ -58,7 +58,7 @@ export type Understand = (all: Workbook, answers?: ColumnMap) => Steps<void, Und
 /** Understands a workbook, with what a person said about it. Goes step by step, so that a screen stays alive. */
 export function* understand(all: Workbook, answers: ColumnMap = {}): Steps<void, Understanding> {
   const workbook = withoutSheets(all, [...trendSheets(all, answers), ...speedSheets(all, answers)]);
-  const said = saidOf(answers);
+  const said = answersIn(answers);
   const blocks = yield* findBlocks(workbook);
   const tables = yield* readTables(workbook, blocks, said);
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));

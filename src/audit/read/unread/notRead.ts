@@ -12,7 +12,7 @@ import { indexTags } from '../join/tagIndex.ts';
 import type { Dimension } from '../../../units/parse.ts';
 import { measurand, sensitivity } from '../tables/dimensions.ts';
 import { nearMeaning } from './nearMeaning.ts';
-import { isProtective } from './protective.ts';
+import { isProtective } from '../tables/vocabulary.ts';
 
 /** Words beside a unit that make a level one at which a monitor acts. */
 const acting = /danger|trip|alarm|alert|warn|shut|set\s?p|limit|range|scale/iu;

@@ -8,14 +8,14 @@ import { parseHeader } from '../tables/header.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { nearMeaning, type NearMeaning } from './nearMeaning.ts';
-import { isProtective } from './protective.ts';
+import { isProtective } from '../tables/vocabulary.ts';
 
 /** Rows by sheet: those that calibration records and histories were read from, and those of a table that something is said of. */
 export interface ReadRows {
   readonly read: RowsBySheet;
   readonly remarked: RowsBySheet;
 }
-export type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
+type RowsBySheet = ReadonlyMap<string, ReadonlySet<number>>;
 
 /** Rows above the first one of a record or history that hold its title and headers. */
 const titleRows = 6;

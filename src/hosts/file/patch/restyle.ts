@@ -7,7 +7,7 @@ import { greatestFormatCount } from '../write/styles/namedStyles.ts';
 import { styleSheet } from '../write/styles/styleSheet.ts';
 import { attribute, type Element, child } from '../write/xml/outline.ts';
 import { splice } from '../write/xml/splice.ts';
-import type { LookChange, EditedLook } from './types.ts';
+import type { StyleChange, StyleEdit } from './types.ts';
 import { escapeXml } from '../write/xml/text.ts';
 
 /** Numbers of the font, fill and number format that a cell style takes in place of its own. */
@@ -16,12 +16,12 @@ type FormatIds = Readonly<Partial<Record<'numFmtId' | 'fontId' | 'fillId', numbe
 const applied = { numFmtId: 'applyNumberFormat', fontId: 'applyFont', fillId: 'applyFill' } as const;
 
 /** The style that a cell gets, by its number, from the one it had. */
-export type NewStyle = (style: string | undefined, look: EditedLook) => string | undefined;
+export type NewStyle = (style: string | undefined, look: StyleEdit) => string | undefined;
 
 /** Cell styles of a workbook, with new ones made from them. */
 export interface Restyled {
   /** Number of the cell style that is like `base` but for what changes. */
-  readonly changed: (base: number, change: LookChange) => number;
+  readonly changed: (base: number, change: StyleChange) => number;
   readonly has: (style: number) => boolean;
   /** The style sheet with all of them; as it was where none was asked for. */
   readonly text: () => string;
@@ -43,7 +43,7 @@ export function restyle(text: string, part: string): Restyled | undefined {
     fills: styleList(sheet, 'fills'),
     cells: styleList(sheet, 'cellXfs'),
   };
-  const fontId = (format: Element, change: LookChange): number => {
+  const fontId = (format: Element, change: StyleChange): number => {
     const base = existingFont(sheet, Number(attribute(format, 'fontId') ?? 0)) ?? plainFont(p);
     return lists.fonts.index(changedFont(p, base, change));
   };
@@ -87,12 +87,12 @@ export function newStyles(styles: Restyled | undefined): NewStyle {
 }
 
 /** Whether a change of look needs another font. */
-function changesFont({ font, size, bold, italic, underline, strike, color }: LookChange): boolean {
+function changesFont({ font, size, bold, italic, underline, strike, color }: StyleChange): boolean {
   return [font, size, bold, italic, underline, strike, color].some((value) => value !== undefined);
 }
 
 /** Markup of a font like `base` but for what changes; `p` is the prefix of the style sheet's elements. */
-function changedFont(p: string, base: FontProperties, change: LookChange): string {
+function changedFont(p: string, base: FontProperties, change: StyleChange): string {
   const properties = new Map(base);
   const set = (name: string, markup: string | undefined): void => {
     if (markup === undefined) properties.delete(name);
@@ -115,7 +115,7 @@ function changedFont(p: string, base: FontProperties, change: LookChange): strin
 }
 
 /** Markup of a cell style (`xf`) like an existing one but for these numbers and its alignment; borders, protection and all else stay. */
-function changedFormat(text: string, format: Element, ids: FormatIds, change: LookChange): string {
+function changedFormat(text: string, format: Element, ids: FormatIds, change: StyleChange): string {
   const attributes = new Map(format.attributes.map(({ name, value }) => [name, value]));
   for (const name of Object.keys(applied) as (keyof typeof applied)[]) {
     if (ids[name] === undefined) continue;
@@ -134,7 +134,7 @@ function changedFormat(text: string, format: Element, ids: FormatIds, change: Lo
 }
 
 /** The alignment with what changes, empty for a plain one; `undefined` where nothing of it changes. */
-function changedAlignment(format: Element, { align, valign, wrap }: LookChange): string | undefined {
+function changedAlignment(format: Element, { align, valign, wrap }: StyleChange): string | undefined {
   if (align === undefined && valign === undefined && wrap === undefined) return undefined;
   const old = child(format, 'alignment');
   const attributes = new Map(old?.attributes.map(({ name, value }) => [name, value]));

@@ -1,10 +1,9 @@
-import { SaxesParser } from 'saxes';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
 import { Branches, type Attributes } from '../read/branches.ts';
+import { placingParser } from '../read/placingParser.ts';
 import { SheetPlace } from '../read/sheetPlace.ts';
 import { booleanAttribute } from '../read/xml.ts';
-import { FileRefused, oneLine } from '../zip/refused.ts';
 
 /** Where an element stands in its part's text, in UTF-16 units. */
 export interface Span {
@@ -76,7 +75,7 @@ export function mapSheet(
   sheetName: string,
   wanted: (row: number) => boolean,
 ): SheetMap {
-  const parser = new SaxesParser({ xmlns: false, position: true });
+  const { parser, tag, damaged } = placingParser(text, part);
   const place = new SheetPlace(sheetName);
   const branches = new Branches();
   const open: Growing<Span>[] = [];
@@ -91,9 +90,6 @@ export function mapSheet(
   let cell: Growing<CellPlace> | undefined;
   let formula: Growing<FormulaPlace> | undefined;
   let hasAlternatives = false;
-  let start = 0;
-  const damaged = (what: string): FileRefused =>
-    new FileRefused(`The workbook's part ${oneLine(part)} is damaged: ${what}.`);
 
   const onOpen = (span: Growing<Span>, local: string, attributes: Attributes): void => {
     if (locals.length === 1) {
@@ -130,31 +126,22 @@ export function mapSheet(
     }
   };
 
-  parser.on('error', (error) => {
-    throw damaged(error.message);
-  });
-  parser.on('doctype', () => {
-    throw damaged('it contains a document type, which workbooks never do');
-  });
-  parser.on('opentagstart', () => {
-    start = text.lastIndexOf('<', parser.position - 1);
-  });
-  parser.on('opentag', (tag) => {
+  parser.on('opentag', ({ name, attributes, isSelfClosing }) => {
     const at = parser.position;
     const span = {
-      start,
+      start: tag.start,
       openEnd: at,
       closeStart: at,
       end: at,
-      selfClosing: tag.isSelfClosing,
-      name: tag.name,
+      selfClosing: isSelfClosing,
+      name,
     };
     open.push(span);
     const isOuter = branches.isAlternative;
-    const reading = branches.open(tag.name, tag.attributes);
+    const reading = branches.open(name, attributes);
     if (reading === 'read') {
-      const local = branches.localName(tag.name);
-      onOpen(span, local, tag.attributes);
+      const local = branches.localName(name);
+      onOpen(span, local, attributes);
       locals.push(local);
     } else if (locals[1] === 'sheetData') hasAlternatives = true;
     else if (locals.length === 1 && !isOuter) around.push(Object.assign(span, { local: 'AlternateContent' }));

@@ -22,7 +22,7 @@ export interface EditedCell {
 }
 
 /** What changes in the look of a cell; what is left out stays as it is. `null` is the plain state. Colours are `RRGGBB`, sizes points. */
-export interface LookChange {
+export interface StyleChange {
   readonly numberFormat?: string;
   readonly font?: string;
   readonly size?: number;
@@ -38,14 +38,14 @@ export interface LookChange {
 }
 
 /** A cell that looks different in the copy. */
-export interface EditedLook {
+export interface StyleEdit {
   /** From 1. */
   readonly row: number;
   /** From 1. */
   readonly column: number;
   /** The file's cell style, by its number, that the cell looks like; left out, its own. */
   readonly style?: number;
-  readonly change?: LookChange;
+  readonly change?: StyleChange;
 }
 
 /** Columns of another width, both ends from 1 and included. */
@@ -71,7 +71,7 @@ export interface SheetEdits {
   /** The sheet's name in the workbook. */
   readonly sheet: string;
   readonly cells: readonly EditedCell[];
-  readonly looks?: readonly EditedLook[];
+  readonly looks?: readonly StyleEdit[];
   readonly columns?: readonly EditedColumns[];
   readonly rows?: readonly EditedRow[];
   /** All merged areas of the sheet, where they are not as they were. */

@@ -1,7 +1,7 @@
 import type { Area, SheetTable } from '../../../cells/sheet.ts';
 
 /** What a cell stores; dates are the day numbers of the workbook's own date system. */
-export type ViewValue = number | string | boolean | null;
+type ViewValue = number | string | boolean | null;
 
 /** One cell that a file stores, with or without content. */
 export interface ViewCell {

@@ -20,10 +20,7 @@ interface EntryFacts {
 const versionNeeded = 20;
 
 /** What `copy` needs to know of an entry of an existing archive. */
-export type PackedEntry = Pick<
-  ZipEntry,
-  'nameBytes' | 'flags' | 'modified' | 'method' | 'crc' | 'size' | 'raw'
->;
+type PackedEntry = Pick<ZipEntry, 'nameBytes' | 'flags' | 'modified' | 'method' | 'crc' | 'size' | 'raw'>;
 
 /** Bytes handed on as they come; `end` must be called once, before the next entry begins. */
 export interface EntrySink {

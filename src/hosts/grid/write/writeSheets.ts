@@ -23,7 +23,7 @@ const mostLiveRows = 1_000;
 const rowsBetweenPauses = 500;
 
 /** Which model a sheet of the grid was made from, by the sheet's id; its name and formulas name sheets as they are in the grid. */
-export type WrittenModels = Map<string, SheetModel>;
+type WrittenModels = Map<string, SheetModel>;
 
 export interface WritingRun {
   /** Takes the models that sheets were made from. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { meaning } from '../../../audit/read/understand/meaning.ts';
 import { Help } from '../../help/Help.tsx';
-import { meaningHelp } from '../../help/meaningHelp.ts';
 import { Said } from '../../parts/Said.tsx';
 import { chosenIn } from './answers.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
@@ -40,7 +40,7 @@ export function AskedLine({ row, asking }: { row: AskedRow; asking: Asking }): J
     >
       <th role="rowheader" scope="row">
         <Said text={row.title} most={80} />{' '}
-        {row.column && <Help about={row.title}>{meaningHelp[row.column.meaning]}</Help>}
+        {row.column && <Help about={row.title}>{meaning(row.column.meaning).help}</Help>}
         {row.stakes !== '' && (
           <span class="quiet block">
             <Said text={row.stakes} most={120} />

@@ -1,4 +1,4 @@
-import type { TableSaid } from '../../../audit/model/columnMap.ts';
+import type { MappedTable } from '../../../audit/model/columnMap.ts';
 import { laneSaid } from '../../../audit/read/understand/answers/places.ts';
 import type { Field } from '../../../audit/read/understand/fields/field.ts';
 import { optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
@@ -7,7 +7,10 @@ import type { TableRead } from '../../../audit/read/understand/tables/tableRead.
 import type { CellPlace, SheetArea } from '../../../hosts/port/port.ts';
 
 /** The table that an answer is about; `undefined` where it is not there. */
-export function tableNamed(said: TableSaid | undefined, tables: readonly TableRead[]): TableRead | undefined {
+export function tableNamed(
+  said: MappedTable | undefined,
+  tables: readonly TableRead[],
+): TableRead | undefined {
   if (!said) return undefined;
   return tables.find(({ lane }) => {
     const own = laneSaid(lane);

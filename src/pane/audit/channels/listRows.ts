@@ -17,7 +17,7 @@ export interface MachineRow extends LineOfList {
   readonly open: boolean;
 }
 
-export interface ChannelRow extends LineOfList {
+interface ChannelRow extends LineOfList {
   readonly kind: 'channel';
   readonly channel: ChannelResult;
   /** 2 below the line of its machine. */

@@ -18,7 +18,7 @@ export interface Curves {
   readonly should: number | null;
 }
 
-export interface CurveAxis {
+interface CurveAxis {
   readonly from: number;
   readonly to: number;
   readonly ticks: readonly number[];

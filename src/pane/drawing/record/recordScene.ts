@@ -7,10 +7,10 @@ import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
 import { parseUnit } from '../../../units/parse.ts';
 
-export type Point = readonly [x: number, y: number];
+type Point = readonly [x: number, y: number];
 
 /** A line of one panel; `look` is what it stands for. */
-export interface PanelLine {
+interface PanelLine {
   readonly look: 'measured' | 'rated' | 'fitted' | 'tolerance';
   readonly points: readonly Point[];
 }

@@ -1,16 +1,9 @@
+import type { Allowed } from '../../../audit/read/tables/columnSpec.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { reference } from '../../../hosts/formats/reference.ts';
 import { escapeXml } from '../../../hosts/file/write/xml/text.ts';
 import type { Parts } from '../package/parts.ts';
 import { addSheetElement } from '../package/sheetElement.ts';
-
-/** What may be typed into a cell: one of a few words, a number, or a date (as the day number a spreadsheet stores). */
-export type Allowed =
-  | { readonly words: readonly string[] }
-  | { readonly above: number }
-  | { readonly atLeast: number }
-  | { readonly from: number; readonly to: number }
-  | { readonly dateFrom: number };
 
 export interface Validation {
   readonly area: Area;

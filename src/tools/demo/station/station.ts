@@ -1,24 +1,15 @@
-import { boosterPump } from './boosterPump.ts';
-import { coolerFan } from './coolerFan.ts';
-import { gasCompressor } from './gasCompressor.ts';
-import { gearbox } from './gearbox.ts';
-import { powerTurbine } from './powerTurbine.ts';
-import { recycleCompressor } from './recycleCompressor.ts';
+import { readFileSync } from 'node:fs';
+import { readMachine } from './readMachine.ts';
 import type { Machine } from './records.ts';
-import { secondCompressor, secondTurbine } from './secondTrain.ts';
-import { sealOilPump } from './sealOilPump.ts';
-import { standbyPump } from './standbyPump.ts';
 
-/** The machines of an invented gas compression station, in the order in which its workbook lists them. */
-export const machines: readonly Machine[] = [
-  powerTurbine,
-  gearbox,
-  gasCompressor,
-  recycleCompressor,
-  boosterPump,
-  standbyPump,
-  sealOilPump,
-  coolerFan,
-  secondTurbine,
-  secondCompressor,
-];
+/** The files of the machines, in the order in which the station's workbook lists them. */
+const files = ['T-101', 'G-101', 'K-101', 'K-201', 'P-301', 'P-302', 'P-303', 'F-401', 'T-102', 'K-102'];
+
+/** The machine with which the second rack of monitors begins. */
+export const secondRack = 'P-301 Booster pump';
+
+/** The machines of an invented gas compression station. */
+export const machines: readonly Machine[] = files.map((name) => {
+  const file = `machines/${name}.txt`;
+  return readMachine(readFileSync(new URL(file, import.meta.url), 'utf8'), file);
+});

@@ -54,7 +54,7 @@ export function everyElement(element: Element): Element[] {
   return [element, ...element.children.flatMap(everyElement)];
 }
 
-export function childrenNamed(element: Element | undefined, name: string): Element[] {
+function childrenNamed(element: Element | undefined, name: string): Element[] {
   return element?.children.filter((child) => child.name === name) ?? [];
 }
 

@@ -1,8 +1,9 @@
-import { anyDate } from '../entries.ts';
-import { unitIn, type ColumnHelp, type System } from '../templateColumn.ts';
+import type { ColumnEntry, System } from '../../../audit/read/tables/columnSpec.ts';
+import { anyDate } from '../../../audit/read/tables/columns/ranges.ts';
+import { unitIn } from '../templateColumn.ts';
 
 /** A column of a record; its header has no unit where `unit` names it. */
-export interface RecordColumn extends ColumnHelp {
+export interface RecordColumn extends ColumnEntry {
   readonly header: string;
   readonly holds: 'text' | 'number' | 'date';
   readonly needed?: true;

@@ -2,7 +2,7 @@ import type { SheetModel } from '../../../sheets/model.ts';
 import type { Validation } from '../../demo/parts/validation.ts';
 import { entryRules } from '../entryRules.ts';
 import { headerCell, templateStyles } from '../headerCells.ts';
-import type { System } from '../templateColumn.ts';
+import type { System } from '../../../audit/read/tables/columnSpec.ts';
 import { recordColumns } from './recordColumns.ts';
 
 export const recordsName = 'Probe records';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { afterAll, describe, expect, it } from 'vitest';
 import { patchWorkbook } from '../../../../src/hosts/file/patch/patchWorkbook.ts';
-import type { LookChange, SheetEdits } from '../../../../src/hosts/file/patch/types.ts';
+import type { StyleChange, SheetEdits } from '../../../../src/hosts/file/patch/types.ts';
 import { viewWorkbook } from '../../../../src/hosts/file/view/viewWorkbook.ts';
 import { collect } from '../../../../src/hosts/file/zip/collect.ts';
 import { FileRefused } from '../../../../src/hosts/file/zip/refused.ts';
@@ -36,7 +36,7 @@ function copy(
   return { bytes: collected.bytes(), notes };
 }
 
-const look = (row: number, column: number, change: LookChange) => ({ row, column, change });
+const look = (row: number, column: number, change: StyleChange) => ({ row, column, change });
 
 /** How a cell looks, by the reader of looks, which is held to LibreOffice by tests of its own. */
 function looks(bytes: Uint8Array, row: number, column: number): unknown {
@@ -45,7 +45,7 @@ function looks(bytes: Uint8Array, row: number, column: number): unknown {
   return cell && styles[cell.style];
 }
 
-const allChanged: LookChange = {
+const allChanged: StyleChange = {
   numberFormat: '0.000',
   font: 'Georgia',
   size: 14,
@@ -78,7 +78,7 @@ describe('changed looks of cells', () => {
   it('hold for every property, and are taken back', () => {
     const first = copy({ looks: [look(2, 1, allChanged)] }).bytes;
     expect(looks(first, 2, 1)).toEqual(allChanged);
-    const plain: LookChange = {
+    const plain: StyleChange = {
       numberFormat: 'General',
       font: 'Arial',
       size: 10,

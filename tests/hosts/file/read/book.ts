@@ -3,7 +3,7 @@ import { strToU8, type Zippable, zipSync } from 'fflate';
 /** The parts of a small workbook by name, each a text or bytes; tests change or drop parts before zipping. */
 export type Parts = Record<string, string | Uint8Array>;
 
-export interface BookSheet {
+interface BookSheet {
   readonly name: string;
   /** What stands inside `<sheetData>`. */
   readonly data: string;

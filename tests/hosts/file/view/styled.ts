@@ -35,7 +35,7 @@ const effect = '<a:effectStyle><a:effectLst/></a:effectStyle>'.repeat(3);
 const theme = `${declaration}<a:theme xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" name="Plain"><a:themeElements><a:clrScheme name="Plain">${colours.map(([name, inner]) => `<a:${name}>${inner}</a:${name}>`).join('')}</a:clrScheme><a:fontScheme name="Plain">${fontScheme}</a:fontScheme><a:fmtScheme name="Plain"><a:fillStyleLst>${flat}</a:fillStyleLst><a:lnStyleLst>${line}</a:lnStyleLst><a:effectStyleLst>${effect}</a:effectStyleLst><a:bgFillStyleLst>${flat}</a:bgFillStyleLst></a:fmtScheme></a:themeElements></a:theme>`;
 
 /** Fill colours by markup: themes with and without tint, plain, indexed. */
-export const fills = [
+const fills = [
   'theme="4" tint="0.79998168889431442"',
   'theme="4" tint="0.39997558519241921"',
   'theme="4" tint="-0.249977111117893"',

@@ -4,12 +4,12 @@ import type { Evidence } from '../standing/evidence.ts';
 import type { Claim, Settled } from '../tables/claim.ts';
 import type { Lane } from '../tables/lane.ts';
 import { unitEvidence, unitSource } from '../tables/units.ts';
-import type { Said } from './said.ts';
+import type { Answers } from './answers.ts';
 
 const answered: Evidence = { is: 'answer', of: 'person' };
 
 /** What was settled of a lane with what a person said put in: an answer is certain, and takes its field from all others. */
-export function withAnswers(lane: Lane, settled: Settled, said: Said): Settled {
+export function withAnswers(lane: Lane, settled: Settled, said: Answers): Settled {
   const answer = said.of(lane);
   if (!answer) return settled;
   const claims = new Map<MeaningId, Claim>(settled.claims);

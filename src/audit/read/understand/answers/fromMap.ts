@@ -1,5 +1,5 @@
 import { columnNumber } from '../../../../cells/address.ts';
-import type { ColumnMap, FieldSaid, TableMap, TableSaid } from '../../../model/columnMap.ts';
+import type { ColumnMap, MappedField, TableMap, MappedTable } from '../../../model/columnMap.ts';
 import { headerKey } from '../../tables/header.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { columnsOf, type TableKind } from '../../tables/vocabulary.ts';
@@ -8,7 +8,7 @@ import { meanings, type MeaningId } from '../meaning.ts';
 import type { Lane } from '../tables/lane.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
 import { firstColumn } from './places.ts';
-import type { Said, SaidOfTable } from './said.ts';
+import type { Answers, TableAnswers } from './answers.ts';
 
 const ids = new Map([...meanings].map(([id, { name }]) => [headerKey(name), id]));
 const core: Readonly<Record<TableKind, readonly MeaningId[]>> = {
@@ -22,7 +22,7 @@ export function meaningNamed(name: string): MeaningId | undefined {
 }
 
 /** A map as it is looked up while a workbook is read. What it says of places that hold something else by now is left aside. */
-export function saidOf(map: ColumnMap): Said {
+export function answersIn(map: ColumnMap): Answers {
   const cells = new Map<string, number | null>();
   for (const [address, value] of Object.entries(map.cells ?? {})) {
     const parts = /^(.*)!\$?([A-Za-z]{1,3})\$?(\d+)$/u.exec(address);
@@ -40,7 +40,7 @@ export function saidOf(map: ColumnMap): Said {
   };
 }
 
-function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
+function tableAnswers(map: ColumnMap, lane: Lane): TableAnswers | undefined {
   const columns = new Map<MeaningId, Field | null>();
   const units = new Map<MeaningId, StatedUnit>();
   const notQuantities = new Set<Field>();
@@ -79,7 +79,7 @@ function tableAnswers(map: ColumnMap, lane: Lane): SaidOfTable | undefined {
   };
 }
 
-function isOf(said: TableSaid, { block, axis }: Lane): boolean {
+function isOf(said: MappedTable, { block, axis }: Lane): boolean {
   if (said.sheet.toLowerCase() !== block.sheet.name.toLowerCase()) return false;
   if (said.lies !== undefined && said.lies !== block.lies) return false;
   if (said.from !== undefined && columnNumber(said.from) !== firstColumn(block)) return false;
@@ -89,7 +89,7 @@ function isOf(said: TableSaid, { block, axis }: Lane): boolean {
 }
 
 /** The field that an answer names; `undefined` where none is there, or another header than it was said of. */
-function fieldAt(lane: Lane, said: string | FieldSaid): Field | undefined {
+function fieldAt(lane: Lane, said: string | MappedField): Field | undefined {
   const { at, header } = typeof said === 'string' ? { at: said, header: undefined } : said;
   const { fields, block } = lane;
   const place = block.lies === 'columns' ? Number(at) : columnNumber(at);

@@ -1,8 +1,8 @@
-import type { ColumnMap, TableSaid } from '../../../model/columnMap.ts';
+import type { ColumnMap, MappedTable } from '../../../model/columnMap.ts';
 
 /** Two maps as one; what the second says holds where both say something. */
 export function mergeMaps(one: ColumnMap, other: ColumnMap): ColumnMap {
-  const tables: TableSaid[] = [...(one.tables ?? [])];
+  const tables: MappedTable[] = [...(one.tables ?? [])];
   for (const said of other.tables ?? []) {
     const at = tables.findIndex((table) => isSame(table, said));
     const there = tables[at];
@@ -32,7 +32,7 @@ export function mergeMaps(one: ColumnMap, other: ColumnMap): ColumnMap {
   };
 }
 
-function isSame(one: TableSaid, other: TableSaid): boolean {
+function isSame(one: MappedTable, other: MappedTable): boolean {
   return (
     one.sheet === other.sheet &&
     one.header === other.header &&

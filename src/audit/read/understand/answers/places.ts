@@ -1,11 +1,11 @@
 import { columnLetters } from '../../../../cells/address.ts';
-import type { TableSaid } from '../../../model/columnMap.ts';
+import type { MappedTable } from '../../../model/columnMap.ts';
 import type { Block } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import type { Lane } from '../tables/lane.ts';
 
 /** How a map names a lane. */
-export function laneSaid({ block, axis, context }: Lane): TableSaid {
+export function laneSaid({ block, axis, context }: Lane): MappedTable {
   const [first, last] = block.header;
   const name = (line: number) => (block.lies === 'columns' ? columnLetters(line) : line);
   return {

@@ -1,7 +1,7 @@
 import type { Sheet, SheetTable } from '../../../../cells/sheet.ts';
 
 /** How the records of a block lie: a row each, a column each, or a form each with labels beside its values. */
-export type Orientation = 'rows' | 'columns' | 'forms';
+type Orientation = 'rows' | 'columns' | 'forms';
 
 /** A cell of a sheet; row and column count from 1. */
 export interface Place {

@@ -1,6 +1,6 @@
 import { cellText, isBlank, type Cell } from '../../../../cells/cell.ts';
 import { type Sheet } from '../../../../cells/sheet.ts';
-import { isSaidBlank } from '../readings/cellValue.ts';
+import { isMarkedBlank } from '../readings/cellValue.ts';
 import { statedUnit } from '../vocabulary/statedUnit.ts';
 import { mergeAt } from './shownCells.ts';
 
@@ -64,7 +64,7 @@ function orderIn(cell: Cell): number {
 function isMark(cell: Cell): boolean {
   return (
     typeof cell === 'string' &&
-    (/^[[(]?\s*(?:[-–—]+|units?|uom)\s*[\])]?:?$/iu.test(cell.trim()) || isSaidBlank(cell))
+    (/^[[(]?\s*(?:[-–—]+|units?|uom)\s*[\])]?:?$/iu.test(cell.trim()) || isMarkedBlank(cell))
   );
 }
 

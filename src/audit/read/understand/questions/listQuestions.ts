@@ -1,5 +1,5 @@
 import { columnLetters } from '../../../../cells/address.ts';
-import type { ColumnMap, TableSaid } from '../../../model/columnMap.ts';
+import type { ColumnMap, MappedTable } from '../../../model/columnMap.ts';
 import { laneKey, laneSaid } from '../answers/places.ts';
 import { core, meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
@@ -115,7 +115,7 @@ function useAnswer(
   meanings: ReadonlySet<MeaningId>,
 ): ColumnMap {
   return {
-    tables: tables.map((table): TableSaid => {
+    tables: tables.map((table): MappedTable => {
       if (table === chosen) return { ...laneSaid(table.lane), use: true };
       const holdsMore = core.some((id) => table.claims.has(id) && !meanings.has(id));
       return holdsMore

@@ -1,4 +1,4 @@
-import type { ColumnMap, FieldSaid, TableSaid } from '../../../model/columnMap.ts';
+import type { ColumnMap, MappedField, MappedTable } from '../../../model/columnMap.ts';
 import { fieldName, laneSaid } from '../answers/places.ts';
 import { mergeMaps } from '../answers/merge.ts';
 import { evidenceTexts } from '../evidenceText.ts';
@@ -16,8 +16,8 @@ export function proposalOf(
   return mergeMaps(mergeMaps(mergeMaps({ tables: understood }, said), acceptedAnswers(questions)), {});
 }
 
-function tableSaid({ lane, claims, machine }: TableRead): TableSaid {
-  const columns: Record<string, FieldSaid> = {};
+function tableSaid({ lane, claims, machine }: TableRead): MappedTable {
+  const columns: Record<string, MappedField> = {};
   for (const [id, { field, unit, evidence, standing }] of claims) {
     if (standing !== 'certain') continue;
     columns[meaning(id).name] = {
@@ -27,7 +27,7 @@ function tableSaid({ lane, claims, machine }: TableRead): TableSaid {
       evidence: evidenceTexts(evidence),
     };
   }
-  const own: TableSaid = { ...laneSaid(lane), columns };
+  const own: MappedTable = { ...laneSaid(lane), columns };
   return machine?.standing === 'certain'
     ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) }
     : own;

@@ -72,7 +72,7 @@ export function cellValue(cell: Cell, style: NumberStyle): CellValue {
   if (text === '') return { is: 'nothing' };
   const plain = number(text, style);
   if (plain) return { is: 'number', ...plain, unit: null };
-  if (isSaidBlank(text)) return { is: 'said blank', text };
+  if (isMarkedBlank(text)) return { is: 'said blank', text };
   return written(text, style);
 }
 
@@ -130,7 +130,7 @@ function beforeRemark(text: string): string | undefined {
 }
 
 /** Whether a text says that there is nothing: a dash, `n/a`, `TBC`. */
-export function isSaidBlank(text: string): boolean {
+export function isMarkedBlank(text: string): boolean {
   const bare = text.trim();
   if (bare.length > 40) return false;
   return /^[-–—_.?*/\\]+$/u.test(bare) || isBlankWord(bare);

@@ -14,7 +14,7 @@ export interface ReadValue {
 }
 
 /** Why a channel, or a part of what it needs, is not settled. */
-export type Trouble =
+export type ReadingProblem =
   /** Several lines of one table have its tag and machine. */
   | { readonly is: 'twice'; readonly places: readonly Place[]; readonly meanings: readonly MeaningId[] }
   /** Several tables say something else of it. */
@@ -41,7 +41,7 @@ export interface ReadChannel {
   readonly kindSaid: string;
   readonly values: ReadonlyMap<MeaningId, ReadValue>;
   readonly notes: readonly PlacedNote[];
-  readonly troubles: readonly Trouble[];
+  readonly troubles: readonly ReadingProblem[];
   /** Lines that it was read from: the table with its number, and the row, column or form. */
   readonly lines: readonly {
     readonly table: TableRead;

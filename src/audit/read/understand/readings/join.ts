@@ -1,7 +1,7 @@
 import { isHiddenRecord } from '../blocks/block.ts';
 import { tagKey } from '../../tables/tagKey.ts';
 import { core, type MeaningId } from '../meaning.ts';
-import type { Trouble } from './channel.ts';
+import type { ReadingProblem } from './channel.ts';
 import type { Line } from './records.ts';
 
 /** The lines of one channel, and what keeps it from being settled. */
@@ -10,7 +10,7 @@ export interface JoinedLines {
   readonly machine: string;
   readonly lines: readonly Line[];
   /** Lines that hold the same quantities: none of those is used. */
-  readonly troubles: readonly Trouble[];
+  readonly troubles: readonly ReadingProblem[];
   /** Lines of hidden lists that yield to visible ones. */
   readonly yielded: readonly Line[];
 }
@@ -63,7 +63,7 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
   if (byMachine.size < 2) return [oneMachine(group, group, same)];
   const meanings = [...new Set(unsaid.flatMap(({ table }) => core.filter((id) => table.claims.has(id))))];
   const tables = [...new Set(unsaid.map(({ table }) => table))];
-  const trouble: Trouble[] =
+  const trouble: ReadingProblem[] =
     unsaid.length > 0
       ? [{ is: 'machine not said', tables, places: unsaid.map(({ place }) => place), meanings }]
       : [];
@@ -82,7 +82,7 @@ function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheS
     const rest = oneMachine(all, visible, same);
     return { ...rest, yielded: [...rest.yielded, ...hidden] };
   }
-  const troubles: Trouble[] = [];
+  const troubles: ReadingProblem[] = [];
   for (const id of twice) {
     const holders = lines.filter(({ table }) => table.claims.has(id));
     const [first, ...others] = holders;
@@ -109,7 +109,7 @@ function isHidden({ table, record }: Line): boolean {
 function settled(
   all: readonly Line[],
   lines: readonly Line[],
-  troubles: readonly Trouble[],
+  troubles: readonly ReadingProblem[],
   yielded: readonly Line[],
 ): JoinedLines {
   const lists =

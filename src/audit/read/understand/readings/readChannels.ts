@@ -1,11 +1,11 @@
 import type { Sheet } from '../../../../cells/sheet.ts';
 import type { Steps } from '../../../model/steps.ts';
 import { tagKey } from '../../tables/tagKey.ts';
-import type { Said } from '../answers/said.ts';
+import type { Answers } from '../answers/answers.ts';
 import { type MeaningId, core, meaning } from '../meaning.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { TableRead } from '../tables/tableRead.ts';
-import type { ReadChannel, ReadValue, Trouble } from './channel.ts';
+import type { ReadChannel, ReadValue, ReadingProblem } from './channel.ts';
 import { joinLines, type JoinedLines } from './join.ts';
 import { kindContradiction, kindOf } from './kindOf.ts';
 import type { PlacedNote } from './note.ts';
@@ -33,7 +33,7 @@ const stride = 1_000;
 export function* readChannels(
   tables: readonly TableRead[],
   sheets: ReadonlyMap<string, Sheet>,
-  said: Said,
+  said: Answers,
 ): Steps<void, ReadChannels> {
   const used = tables.filter(
     ({ part, leftOut, tag }) => part === 'channels' && !leftOut && tag !== null && tag.standing === 'certain',
@@ -94,7 +94,7 @@ function channelOf(
   const values = new Map<MeaningId, ReadValue>();
   const notes: PlacedNote[] = [];
   const percents: [MeaningId, FieldRead][] = [];
-  const open = new Set(joined.troubles.flatMap((trouble: Trouble) => trouble.meanings));
+  const open = new Set(joined.troubles.flatMap((trouble: ReadingProblem) => trouble.meanings));
   const several = joined.lines.length > 1;
   const holders = new Map<MeaningId, [TableRead, ReadValue][]>();
   for (const line of joined.lines) {
@@ -159,8 +159,8 @@ function ofScale(
 /** Meanings beside the needed ones of which several tables say different things: none of them is chosen. */
 function contradictions(
   holders: ReadonlyMap<MeaningId, readonly (readonly [TableRead, ReadValue])[]>,
-): Trouble[] {
-  const found: Trouble[] = [];
+): ReadingProblem[] {
+  const found: ReadingProblem[] = [];
   for (const [id, held] of holders) {
     const [first, ...others] = held;
     if (!first || core.includes(id)) continue;

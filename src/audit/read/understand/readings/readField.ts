@@ -11,7 +11,7 @@ import { fitsMeaning } from '../tables/units.ts';
 import type { Claim } from '../tables/claim.ts';
 import type { Lane } from '../tables/lane.ts';
 import { statedUnit, type StatedUnit } from '../vocabulary/statedUnit.ts';
-import { cellValue, isSaidBlank } from './cellValue.ts';
+import { cellValue, isMarkedBlank } from './cellValue.ts';
 import type { CellNote, PlacedNote } from './note.ts';
 import { numberStyleOf } from './numberStyle.ts';
 
@@ -60,14 +60,14 @@ export function readField(
     notes: notes.length > 0 ? notes : noNotes,
   });
   if (wanted.holds === 'date') {
-    if (isSaidBlank(text)) return found({ text: '' }, note({ is: 'said blank', word: text }, false));
+    if (isMarkedBlank(text)) return found({ text: '' }, note({ is: 'said blank', word: text }, false));
     const read = readDate(cell);
     return 'day' in read
       ? found({ day: read.day })
       : found({}, note({ is: 'no date', word: text, why: read.why }, true));
   }
   if (wanted.holds !== 'number') {
-    return isSaidBlank(text) && wanted.holds !== 'flag'
+    return isMarkedBlank(text) && wanted.holds !== 'flag'
       ? found({ text: '' }, note({ is: 'said blank', word: text }, false))
       : found({});
   }
@@ -206,7 +206,7 @@ function besideOf(
     if (text === '') continue;
     const stated = statedUnit(text);
     if (!stated) {
-      if (!isSaidBlank(text)) unknown ??= { is: 'unit not clear', first: text, second: null };
+      if (!isMarkedBlank(text)) unknown ??= { is: 'unit not clear', first: text, second: null };
     } else if (fitsMeaning(stated, wanted)) {
       if (right) return { stated };
       if (found && (found.ofScale !== stated.ofScale || found.unit?.factor !== stated.unit?.factor))

@@ -17,7 +17,7 @@ import { machineReader } from './lineMachines.ts';
 import { isSignature, isSpare, isTotal } from './cellValue.ts';
 
 /** What a line of a table is. */
-export type LineKind =
+type LineKind =
   'channel' | 'empty' | 'heading' | 'total' | 'spare' | 'no tag' | 'record' | 'header again' | 'totals row';
 
 /** A line of a table (a row, a column or a form) with the name in it. */

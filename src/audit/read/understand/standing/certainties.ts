@@ -1,7 +1,5 @@
+import type { Matter } from '../../tables/columnSpec.ts';
 import type { Evidence, Standing } from './evidence.ts';
-
-/** What a reading is about: each has its own rows in the table. */
-export type Matter = 'sensitivity' | 'setpoint' | 'scale' | 'quantity' | 'text' | 'tag';
 
 /** Evidence as the table looks at it. */
 export type Sign =

@@ -1,7 +1,7 @@
 import { isBlank } from '../../../../cells/cell.ts';
 import { isNumberText } from '../blocks/cellKind.ts';
 import { isHiddenRecord, recordsOf } from '../blocks/block.ts';
-import { isSaidBlank, isSpare, isTotal } from '../readings/cellValue.ts';
+import { isMarkedBlank, isSpare, isTotal } from '../readings/cellValue.ts';
 import type { Lane } from './lane.ts';
 import { canBeMachine } from './machines.ts';
 import type { Heading } from './tableRead.ts';
@@ -25,7 +25,7 @@ export function headingsOf({ block }: Lane): readonly Heading[] {
       continue;
     }
     const isName =
-      !isNumberText(text) && !isTotal(text) && !isSpare(text) && !isSaidBlank(text) && canBeMachine(text);
+      !isNumberText(text) && !isTotal(text) && !isSpare(text) && !isMarkedBlank(text) && canBeMachine(text);
     before = isName ? { is: 'heading', text: text.trim(), place: { sheet: sheet.name, row, column } } : null;
   }
   return found;

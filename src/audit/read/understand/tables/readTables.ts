@@ -11,7 +11,7 @@ import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
 import { saidZeroToPeak } from '../fields/otherDetection.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meaning.ts';
-import type { Said } from '../answers/said.ts';
+import type { Answers } from '../answers/answers.ts';
 import { withAnswers } from '../answers/apply.ts';
 import { isCheckTable } from './checkTables.ts';
 import type { Claim, Settled } from './claim.ts';
@@ -30,7 +30,7 @@ import { tagClaims } from './tags.ts';
 export function* readTables(
   workbook: Workbook,
   blocks: readonly Block[],
-  said: Said,
+  said: Answers,
 ): Steps<void, TableRead[]> {
   const sheets = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet]));
   const fields = new Map<Block, Field[]>();
@@ -120,7 +120,7 @@ function tableOf(
   settled: Settled,
   tag: Claim | null,
   sheets: ReadonlyMap<string, Sheet>,
-  said: Said,
+  said: Answers,
 ): TableRead {
   const claims = new Map(settled.claims);
   const own = claims.get('tag') ?? tag;

@@ -6,7 +6,7 @@ import type { Lane } from './lane.ts';
 import type { LaneSeries } from './series.ts';
 
 /** What a table is to the audit; `checks`: with a known vibration, which its headers alone say. */
-export type Part = 'channels' | 'history' | 'checks' | 'none';
+type Part = 'channels' | 'history' | 'checks' | 'none';
 
 /** The machine of all records of a table. */
 export interface TableMachine {

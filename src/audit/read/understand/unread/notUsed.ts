@@ -3,7 +3,7 @@ import type { Place } from '../blocks/block.ts';
 import type { MeaningId } from '../meaning.ts';
 
 /** How much hangs on what was not read: a danger may, a value beside it may, or nothing but completeness does. */
-export type Weight = 'may bear on a danger' | 'optional' | 'note';
+type Weight = 'may bear on a danger' | 'optional' | 'note';
 
 /** Something that looks like a part of the audit and was not used, with what it looks like and why it was not. */
 export interface NotUsed {

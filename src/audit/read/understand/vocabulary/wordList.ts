@@ -1,4 +1,7 @@
+import type { Concept } from '../../tables/concepts.ts';
 import { headerKey } from '../../tables/header.ts';
+
+export type { Concept };
 
 /** Languages whose words are known. */
 type Language = 'en' | 'de' | 'es' | 'fr' | 'pt' | 'it';
@@ -8,68 +11,6 @@ export type Words = Readonly<Partial<Record<Language, string>>>;
 
 /** How much a word says: a strong one can hardly mean something else on such a sheet, a weak one can. */
 export type Strength = 'strong' | 'weak';
-
-/** What a word of a header, a title or a label can stand for. */
-export type Concept =
-  | Quantity
-  | Qualifier
-  | 'setpoint'
-  | 'pair low'
-  | 'pair high'
-  | 'unit'
-  | 'person'
-  | 'remark'
-  | 'ordinal'
-  | 'other';
-
-/** What a column can hold. */
-type Quantity =
-  | 'tag'
-  | 'machine'
-  | 'location'
-  | 'kind'
-  | 'sensitivity'
-  | 'alert'
-  | 'danger'
-  | 'full scale'
-  | 'gap voltage'
-  | 'zero voltage'
-  | 'monitor gain'
-  | 'runout amplitude'
-  | 'runout phase'
-  | 'runout sensitivity'
-  | '1X amplitude'
-  | '1X phase'
-  | 'chain length'
-  | 'loop zero'
-  | 'loop span'
-  | 'uncertainty'
-  | 'date'
-  | 'speed'
-  | 'delay'
-  | 'detection'
-  | 'voting group'
-  | 'voting'
-  | 'bypass'
-  | 'direction'
-  | 'reading'
-  | 'displacement limit'
-  | 'series'
-  | 'multiplier'
-  | 'resolution';
-
-/** What tells two columns of one quantity apart. */
-type Qualifier =
-  | 'measured'
-  | 'configured'
-  | 'as found'
-  | 'as left'
-  | 'reference'
-  | 'old'
-  | 'proposed'
-  | 'counter'
-  | 'deviation'
-  | 'tolerance';
 
 /** The words for one concept. */
 export interface ConceptWords {

@@ -1,12 +1,11 @@
-import { SaxesParser } from 'saxes';
 import { Branches } from '../../read/branches.ts';
+import { placingParser } from '../../read/placingParser.ts';
 import { isEntry, type StyleListName, styleListNames } from '../../read/styles.ts';
-import { FileRefused, oneLine } from '../../zip/refused.ts';
 import { type Element, outline } from '../xml/outline.ts';
 import { escapeXml } from '../xml/text.ts';
 
 /** Where one of the numbered lists stands in the style sheet's text, in UTF-16 units. */
-export interface ListPlace {
+interface ListPlace {
   /** Its element's name with its prefix. */
   readonly name: string;
   readonly start: number;
@@ -19,7 +18,7 @@ export interface ListPlace {
 }
 
 /** An entry by itself, with the namespaces in force around it. */
-export interface StyleEntry {
+interface StyleEntry {
   readonly text: string;
   readonly element: Element;
 }
@@ -51,7 +50,7 @@ interface Entries {
  * tens of megabytes occur. Throws FileRefused, naming the part, for a document type and for text that is not well-formed.
  */
 export function styleSheet(text: string, part: string): StyleSheet {
-  const parser = new SaxesParser({ xmlns: false, position: true });
+  const { parser, tag, damaged } = placingParser(text, part);
   const branches = new Branches();
   const lists = new Map<StyleListName, Growing<ListPlace>>();
   const entries = new Map<StyleListName, Entries>();
@@ -64,15 +63,12 @@ export function styleSheet(text: string, part: string): StyleSheet {
   let inList: Entries | undefined;
   let listName: StyleListName | undefined;
   const formats = new Map<number, string>();
-  let start = 0;
-  const damaged = (what: string): FileRefused =>
-    new FileRefused(`The workbook's part ${oneLine(part)} is damaged: ${what}.`);
 
   const startList = (local: string, name: string, selfClosing: boolean): void => {
     const known = styleListNames.find((one) => one === local);
     if (known === undefined) return;
     const at = parser.position;
-    list = { name, start, openEnd: at, closeStart: at, selfClosing, end: at, outerEnd: at };
+    list = { name, start: tag.start, openEnd: at, closeStart: at, selfClosing, end: at, outerEnd: at };
     outer.push(list);
     lists.set(known, list);
     inList = entries.get(known) ?? { ends: [], namespaces: new Map() };
@@ -80,24 +76,15 @@ export function styleSheet(text: string, part: string): StyleSheet {
     listName = known;
     if (!branches.isAlternative) namespaces = declarations(branches);
   };
-  parser.on('error', (error) => {
-    throw damaged(error.message);
-  });
-  parser.on('doctype', () => {
-    throw damaged('it contains a document type, which workbooks never do');
-  });
-  parser.on('opentagstart', () => {
-    start = text.lastIndexOf('<', parser.position - 1);
-  });
-  parser.on('opentag', (tag) => {
-    open.push(start);
-    if (branches.open(tag.name, tag.attributes) !== 'read') return;
-    const local = branches.localName(tag.name);
+  parser.on('opentag', ({ name, attributes, isSelfClosing }) => {
+    open.push(tag.start);
+    if (branches.open(name, attributes) !== 'read') return;
+    const local = branches.localName(name);
     if (parents.length === 0) {
-      root = { name: tag.name, openEnd: parser.position, selfClosing: tag.isSelfClosing };
-    } else if (parents.length === 1) startList(local, tag.name, tag.isSelfClosing);
+      root = { name, openEnd: parser.position, selfClosing: isSelfClosing };
+    } else if (parents.length === 1) startList(local, name, isSelfClosing);
     else if (isEntry('numFmts', local, parents)) {
-      formats.set(Number(tag.attributes['numFmtId'] ?? 0), tag.attributes['formatCode'] ?? '');
+      formats.set(Number(attributes['numFmtId'] ?? 0), attributes['formatCode'] ?? '');
     }
     parents.push(local);
   });

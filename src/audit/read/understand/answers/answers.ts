@@ -5,7 +5,7 @@ import type { Lane } from '../tables/lane.ts';
 import type { StatedUnit } from '../vocabulary/statedUnit.ts';
 
 /** What a person said about one table. */
-export interface SaidOfTable {
+export interface TableAnswers {
   /** Fields by meaning; `null`: no field has it. */
   readonly columns: ReadonlyMap<MeaningId, Field | null>;
   readonly units: ReadonlyMap<MeaningId, StatedUnit>;
@@ -19,8 +19,8 @@ export interface SaidOfTable {
 }
 
 /** What a person said about a workbook, for the reading of it. */
-export interface Said {
-  readonly of: (lane: Lane) => SaidOfTable | undefined;
+export interface Answers {
+  readonly of: (lane: Lane) => TableAnswers | undefined;
   /** Other names of tags: what is written → what it is joined as. */
   readonly names: ReadonlyMap<string, string>;
   /** Lines that are no channels, by `Sheet!5` for a row, `Sheet!C` for a column and `Sheet!A5` for the row of a list beside others. */

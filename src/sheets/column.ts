@@ -2,9 +2,8 @@ import { columnLetters } from '../cells/address.ts';
 import type { Area } from '../cells/sheet.ts';
 import { cell } from './cells.ts';
 import type { FormulaList } from './formulaList.ts';
-import { linkAt } from './links.ts';
 import { heightOf } from './look/lines.ts';
-import type { LinkTarget, ModelCell, ModelRow, ModelValue } from './model.ts';
+import type { LinkTarget, ModelCell, ModelRow, ModelValue, RowLink } from './model.ts';
 
 /** A column of a list on a result sheet: all that the sheet needs to know of it. */
 export interface Column<Line> {
@@ -32,13 +31,15 @@ export interface Column<Line> {
 
 type HeaderStyle = 'header' | 'headerCentred';
 
-interface ListOptions {
+interface ListOptions<Line> {
   /** Whether headers stand over their cells: of words at the left, of others centred; at the left where left out. */
   readonly headersAsCells?: true;
   /** Lines that the highest row has at most. */
   readonly mostLines?: number;
   /** Addresses of the cells above the list that formulas name by `[$name]`. */
   readonly cells?: Readonly<Record<string, string>>;
+  /** Lines that have formulas at all; every one where left out. */
+  readonly formulasIn?: (line: Line) => boolean;
 }
 
 /** What a sheet makes of its columns. */
@@ -65,7 +66,7 @@ const worded = new Set<unknown>(['text', 'strong', 'strongLink', 'wrapped', 'ver
 /** Columns from left to right, the first being A. Throws an Error for a formula that names no cell here. */
 export function columnList<Line>(
   columns: readonly Column<Line>[],
-  { headersAsCells, mostLines, cells = {} }: ListOptions = {},
+  { headersAsCells, mostLines, cells = {}, formulasIn }: ListOptions<Line> = {},
 ): ColumnList<Line> {
   const numbers = new Map(columns.map(({ id }, index) => [id, index + 1]));
   const numberOf = (id: string): number => numbers.get(id) ?? 0;
@@ -77,17 +78,20 @@ export function columnList<Line>(
       return reference;
     });
   const formulas: string[] = [];
-  const placed = columns.map(({ formula, ...column }) => {
+  // All of one shape, which is quicker by the hundred thousand cells.
+  const placed = columns.map(({ value, style, formula, applies }) => {
     const place = formulas.length;
     if (typeof formula === 'string') formulas.push(spelled(formula));
-    return { ...column, formula, place };
+    return { value, style, formula, applies, place };
   });
   const wrapping = columns.map(({ style, wraps, width }) => (wraps || style === 'wrapped' ? width : 0));
   const isWrapped = wrapping.some((width) => width > 0);
   const linked = columns.flatMap(({ link }, index) => (link ? [{ link, number: index + 1 }] : []));
-  const textOf = (one: ModelCell | undefined, index: number): string =>
+  const wrappedText = (one: ModelCell | undefined, index: number): string =>
     (wrapping[index] ?? 0) > 0 ? String(one?.value ?? '') : '';
 
+  const textOf = ({ formula, place }: (typeof placed)[number], line: Line): string =>
+    typeof formula === 'function' ? spelled(formula(line)) : (formulas[place] ?? '');
   return {
     columns,
     widths: columns.map(({ width }) => width),
@@ -100,20 +104,24 @@ export function columnList<Line>(
     below: (id, top, bottom) => ({ top, left: numberOf(id), bottom, right: numberOf(id) }),
     spelled,
     row(line, place) {
-      const row = placed.map(({ value, style, formula, applies, place: own }): ModelCell | undefined => {
+      const calculates = formulasIn?.(line) ?? true;
+      const row = placed.map((column): ModelCell | undefined => {
+        const { value, style, formula } = column;
         const shown = value(line);
-        const isGiven = formula === undefined || applies?.(line) === false;
+        const isGiven = formula === undefined || !calculates || column.applies?.(line) === false;
         if (isGiven && (shown === null || shown === '')) return undefined;
         const look = typeof style === 'string' ? style : style(line);
         if (isGiven) return { value: shown, style: look };
-        if (!place) return { value: shown, style: look, formula: own };
-        const text = typeof formula === 'string' ? (formulas[own] ?? '') : spelled(formula(line));
-        return { value: shown, style: look, formula: place(text) };
+        return { value: shown, style: look, formula: place ? place(textOf(column, line)) : column.place };
       });
-      const links = linked.flatMap(({ link, number }) => linkAt(number, link(line)));
-      const height = isWrapped ? heightOf(row.map(textOf), wrapping, mostLines) : undefined;
-      if (height === undefined) return linked.length > 0 ? { cells: row, links } : { cells: row };
-      return linked.length > 0 ? { height, cells: row, links } : { height, cells: row };
+      const height = isWrapped ? heightOf(row.map(wrappedText), wrapping, mostLines) : undefined;
+      if (linked.length === 0) return height === undefined ? { cells: row } : { height, cells: row };
+      const links: RowLink[] = [];
+      for (const { link, number } of linked) {
+        const to = link(line);
+        if (to) links.push({ column: number, to });
+      }
+      return height === undefined ? { cells: row, links } : { height, cells: row, links };
     },
   };
 }

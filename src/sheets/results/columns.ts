@@ -94,15 +94,9 @@ export const columns = bands.flatMap((band) => band.columns);
 
 export const list = columnList<Line>(
   columns.map(({ formula, ...column }) =>
-    formula === undefined
-      ? column
-      : {
-          ...column,
-          formula: formulas[formula],
-          applies: (line) => line.worked && column.applies?.(line) !== false,
-        },
+    formula === undefined ? column : { ...column, formula: formulas[formula] },
   ),
-  { headersAsCells: true, cells: policyCells },
+  { headersAsCells: true, cells: policyCells, formulasIn: ({ worked }) => worked },
 );
 
 /** Columns that go on paper: the verdict with its setting, effect and chain. The workings to their right are for the screen. */

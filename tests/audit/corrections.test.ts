@@ -100,3 +100,18 @@ it('machines compare by the fall of the expected number of late groups, which ad
     for (const { tag, fall } of machine.corrections.expected)
       expect(machine.expected - (whatIf(machine, new Set([tag]))?.expected ?? NaN)).toBeCloseTo(fall, 12);
 });
+
+it('a third correction that takes nothing more off is not advised', () => {
+  // The third channel is as configured: there is nothing to correct.
+  const machine = only(
+    machinesOf(
+      ['1Y', 'K', 'one', '1oo1', 170],
+      ['2Z', 'K', 'two', '1oo1', 200],
+      ['3X', 'K', 'three', '1oo1', 187],
+    ),
+  );
+  const [chance, advice] = machineSentences(machine);
+  expect(chance).toMatch(/^More than 99\.9 % that at least one of its 3 danger groups/u);
+  expect(advice).toMatch(/If you can correct only one: 1Y .* Only two: 1Y, then 3X /u);
+  expect(advice).not.toContain('Only three');
+});

@@ -75,8 +75,23 @@ describeWithChromium('the bench', () => {
     await expect.poll(async () => (await visit.rows('Try it'))[15]?.[1]).toBe(6.25);
   });
 
-  it('audits, shows the row of a late channel, and hears of changes', async () => {
+  it('audits, says of a machine what to correct first and how late it was, shows the row of a late channel, and hears of changes', async () => {
     await visit.audit();
+    await pane.getByRole('treeitem').filter({ hasText: 'K-101' }).first().click();
+    const machine = pane.getByRole('article', { name: 'Machine' });
+    await machine.getByText(/^If you can correct only one: K101-1X \(leaves /u).waitFor();
+    await machine.getByText(/danger groups acts later than its limit.* of the measurement alone/u).waitFor();
+    const runUp = pane.getByRole('region', { name: 'Run-ups' });
+    await runUp.getByText(/^K101-2Y danger: would not have acted/u).waitFor();
+    await runUp.getByRole('combobox').selectOption({ index: 1 });
+    await runUp.getByText(/^K101-2X danger: acts at [\d,]+ r\/min instead of [\d,]+ r\/min/u).waitFor();
+    await pane
+      .getByRole('region', { name: 'Replay' })
+      .getByText(/^K101-1X danger: \d+ min \d+ s late/u)
+      .waitFor();
+    const whatIf = pane.locator('details', { has: page.locator('summary', { hasText: /^What if$/u }) });
+    await whatIf.locator('summary').click();
+    await whatIf.getByLabel('K101-1X').waitFor();
     await pane.getByRole('button', { name: /^\d+ late$/u }).click();
     await pane.locator('.channel-line').first().click();
     await expect.poll(async () => (await visit.selection()).sheet).toBe('Channels');

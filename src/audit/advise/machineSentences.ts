@@ -1,5 +1,5 @@
 import type { CorrectionsFirst, MachineChance } from '../model/report.ts';
-import { listed, percent } from '../model/wording.ts';
+import { capital, listed, percent } from '../model/wording.ts';
 
 /** Less than this is said as such. */
 const LEAST = 1e-9;
@@ -27,7 +27,7 @@ export function machineSentences({
       `Expected number of late danger groups: ${Number(expected.toPrecision(3))}, ${ofMeasurement}; too many batches reach across groups to say more.`,
     ];
   const more = groups === 1 ? '' : `; that all do: ${chanceWords(all)}`;
-  const chance = `${chanceWords(any)} that ${count} later than its limit${more}; ${ofMeasurement}.`;
+  const chance = `${capital(chanceWords(any))} that ${count} later than its limit${more}; ${ofMeasurement}.`;
   return [chance, ...correctFirst(corrections, any)];
 }
 
@@ -38,8 +38,14 @@ function correctFirst(corrections: CorrectionsFirst, now: number): readonly stri
   const { singly, best, latest } = corrections;
   const [first] = singly;
   const order = new Map(singly.map(({ tag }, at) => [tag, at]));
+  // A further correction that takes nothing more off is not worth a visit.
+  let least = first?.left ?? now;
   const steps = best
-    .filter(({ left }) => left < (first?.left ?? now))
+    .filter(({ left }) => {
+      const isLess = left < least * (1 - 1e-9);
+      least = Math.min(least, left);
+      return isLess;
+    })
     .map(({ budget, tags, left, how }) => {
       const sorted = tags.toSorted(
         (one, other) => (order.get(one) ?? Infinity) - (order.get(other) ?? Infinity),

@@ -33,6 +33,7 @@ export const auditMessages = {
   filter: 'Show only channels that are',
   machine: 'Machine',
   stillTrips: 'What still trips it',
+  correctFirst: 'What to correct first',
   further: 'Write, hand over, check',
   noThreshold: 'No setpoint is known',
   noPanel: 'No panel reading can be given',

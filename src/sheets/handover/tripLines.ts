@@ -85,7 +85,18 @@ function withoutEntry(
 }
 
 function clauseOf(
-  { threshold, multiplier, effective, canTrip, decidedBy, unit, members, liveVoting, late }: GroupResult,
+  {
+    threshold,
+    multiplier,
+    effective,
+    canTrip,
+    decidedBy,
+    unit,
+    members,
+    liveVoting,
+    late,
+    chance,
+  }: GroupResult,
   channels: ReadonlyMap<string, ChannelResult>,
 ): string {
   const when = [
@@ -99,8 +110,13 @@ function clauseOf(
     return `${start}CANNOT TRIP${idle.length > 0 ? ` (${listed(idle, 4)})` : ''}`;
   }
   const steps = decidedBy.map((tag) => channels.get(tagKey(tag))?.inputs.resolution ?? null);
-  const at = `${level(effective, steps[0] ?? null)}${unit === null ? '' : ` ${unit}`}`;
-  return `${start}${late ? 'trips late, at' : 'trips at'} ${at} by ${listed(decidedBy, 3, 40)}`;
+  const say = (value: number): string => level(value, steps[0] ?? null);
+  const inUnit = unit === null ? '' : ` ${unit}`;
+  const { low, high } = chance ?? { low: null, high: null };
+  const sign = threshold.startsWith('counter') ? -1 : 1;
+  const between =
+    low === null || high === null ? '' : ` (between ${say(sign * low)} and ${say(sign * high)}${inUnit})`;
+  return `${start}${late ? 'trips late, at' : 'trips at'} ${say(effective)}${inUnit}${between} by ${listed(decidedBy, 3, 40)}`;
 }
 
 /** Members that cannot act or whose danger is not OK, in the order of the list. */

@@ -2,6 +2,7 @@ import type { FaultLimits } from '../../model/channel.ts';
 import type { FactOf } from '../../model/findings.ts';
 import type { ThresholdRules } from '../../model/rules/thresholdRules.ts';
 import { amount, percent } from '../../model/wording.ts';
+import { chanceWords, ofMeasurement } from '../machineSentences.ts';
 import { spurious, subject } from './phrases.ts';
 
 type Sentences = { readonly [K in keyof ThresholdRules]: (fact: FactOf<K>) => string };
@@ -32,7 +33,7 @@ export const thresholdMessages: Sentences = {
     const chance =
       probability === null
         ? ''
-        : ` The probability that it acts beyond the limit is ${percent(probability)}.`;
+        : ` The probability that it acts beyond the limit is ${chanceWords(probability)}, ${ofMeasurement}.`;
     return `${subject(fact)} acts at ${amount(effective, unit)}, beyond the limit of ${amount(limit, unit)}.${chance}`;
   },
   'may-be-beyond-limit': (fact) => {

@@ -1,4 +1,6 @@
 import type { JSX } from 'preact';
+import { correctFirstLine, machineSentences } from '../../../audit/advise/machineSentences.ts';
+import type { MachineChance } from '../../../audit/model/report.ts';
 import { machineName, type Machine } from '../../../sheets/machines.ts';
 import { standing } from '../../../sheets/handover/answer.ts';
 import { tripLines } from '../../../sheets/handover/tripLines.ts';
@@ -10,10 +12,12 @@ interface MachineDetailProps {
   readonly machine: Machine;
   /** Nothing of the workbook was left unread. */
   readonly wholeRead: boolean;
+  /** What of it may be late, by the uncertainties; without, none is known. */
+  readonly chance: MachineChance | undefined;
 }
 
-/** One machine as it stands now: the answer, what still trips it, what to do about its votes. */
-export function MachineDetail({ machine, wholeRead }: MachineDetailProps): JSX.Element {
+/** One machine as it stands now: the answer, what still trips it, what to correct first, what to do about its votes. */
+export function MachineDetail({ machine, wholeRead, chance }: MachineDetailProps): JSX.Element {
   const ofVotes = machine.attention.filter(({ subject }) => subject.group !== null);
   return (
     <article class="channel-detail" aria-label={auditMessages.machine}>
@@ -31,6 +35,16 @@ export function MachineDetail({ machine, wholeRead }: MachineDetailProps): JSX.E
           </li>
         ))}
       </ul>
+      {chance && correctFirstLine(chance) !== null && (
+        <>
+          <h4>{auditMessages.correctFirst}</h4>
+          {machineSentences(chance).map((sentence) => (
+            <p key={sentence}>
+              <Said text={sentence} most={500} />
+            </p>
+          ))}
+        </>
+      )}
       {ofVotes.length > 0 && (
         <>
           <h4>{auditMessages.next}</h4>

@@ -1,4 +1,5 @@
 import { lineReasons } from '../../../audit/advise/lineReasons.ts';
+import { ofMeasurement } from '../../../audit/advise/machineSentences.ts';
 import { obstacleTexts } from '../../../audit/advise/obstacles.ts';
 import type { ChannelInputs, ChannelResult } from '../../../audit/model/report.ts';
 import {
@@ -104,7 +105,7 @@ function likelyText(probability: number | null): string {
   if (probability === null) return '';
   const shown =
     probability < 0.001 ? 'below 0.1 %' : probability > 0.999 ? 'above 99.9 %' : percent(probability);
-  return `, probability ${shown}`;
+  return `, probability ${shown} ${ofMeasurement}`;
 }
 
 /**

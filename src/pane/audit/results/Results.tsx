@@ -65,6 +65,9 @@ export function Results(props: ResultsProps): JSX.Element {
   const { machines, rows, fitting, filter, setFilter, chosen, channel, machine } = list;
   const subjects = useMemo(() => bySubject(report.attention), [report]);
   const apart = useMemo(() => attentionOfNoMachine(report), [report]);
+  const chance = machine
+    ? report.machines.find((one) => keyOf(one.machine) === keyOf(machine.name))
+    : undefined;
   const several = machines.length > 1;
   const { asLeft, corrected } = report.summary;
   const wholeRead = report.notRead.length === 0 && apart.every(({ severity }) => severity !== 'critical');
@@ -134,7 +137,7 @@ export function Results(props: ResultsProps): JSX.Element {
           policy={report.policy}
         />
       ) : machine ? (
-        <MachineDetail key={chosen} machine={machine} wholeRead={wholeRead} />
+        <MachineDetail key={chosen} machine={machine} wholeRead={wholeRead} chance={chance} />
       ) : (
         rows.length > 0 && <p class="quiet">{auditMessages.chooseOne}</p>
       )}
@@ -160,7 +163,7 @@ export function Results(props: ResultsProps): JSX.Element {
       {report.groups.length > 0 && (
         <Groups groups={report.groups} machines={report.machines} subjects={subjects} />
       )}
-      <WhatIf machines={report.machines} />
+      <WhatIf machines={report.machines} shown={chance} />
       {report.problems.length > 0 && (
         <details class="part">
           <summary>
@@ -171,6 +174,11 @@ export function Results(props: ResultsProps): JSX.Element {
       )}
     </div>
   );
+}
+
+/** Machines are told apart without regard to case. */
+function keyOf(machine: string): string {
+  return machine.trim().toLowerCase();
 }
 
 /** Channels by how they stand now, each count also the filter of the list: one stop of the Tab key, arrows move within. */

@@ -8,13 +8,22 @@ import { Said } from '../../parts/Said.tsx';
 import { auditMessages } from '../auditMessages.ts';
 import { lateWords, whatIfMessages } from './whatIfMessages.ts';
 
+interface WhatIfProps {
+  readonly machines: readonly MachineChance[];
+  /** The machine that is chosen in the list: asked about until another is chosen here. */
+  readonly shown: MachineChance | undefined;
+}
+
 /** Ticks channels of a machine as corrected and says what of it may still be late. */
-export function WhatIf({ machines }: { readonly machines: readonly MachineChance[] }): JSX.Element | null {
-  const [at, setAt] = useState(0);
-  const [corrected, setCorrected] = useState<ReadonlySet<string>>(new Set());
+export function WhatIf({ machines, shown }: WhatIfProps): JSX.Element | null {
+  const [picked, setAt] = useState<number | null>(null);
+  const [ticked, setCorrected] = useState<ReadonlySet<string>>(new Set());
+  const at = picked ?? Math.max(0, shown ? machines.indexOf(shown) : 0);
   const machine = machines[at] ?? machines[0];
   if (!machine) return null;
   const first = correctFirstLine(machine);
+  const tags = correctableTags(machine);
+  const corrected = new Set(tags.filter((tag) => ticked.has(tag)));
   const tick = (tag: string, on: boolean): void => {
     setCorrected(new Set(on ? [...corrected, tag] : [...corrected].filter((other) => other !== tag)));
   };
@@ -46,7 +55,7 @@ export function WhatIf({ machines }: { readonly machines: readonly MachineChance
       )}
       <fieldset>
         <legend>{whatIfMessages.channels}</legend>
-        {correctableTags(machine).map((tag) => (
+        {tags.map((tag) => (
           <label key={tag} class="block">
             <input
               type="checkbox"

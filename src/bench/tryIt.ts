@@ -8,7 +8,7 @@ export const tryItStyles = [
   { numberFormat: 'General', font: 'Calibri', size: 11, color: '5B6770' },
   { numberFormat: 'General', font: 'Calibri', size: 11, bold: true, fill: 'E3E8EB', wrap: true },
   { numberFormat: 'General', font: 'Calibri', size: 11, fill: 'FFF9E8' },
-  { numberFormat: '0.000', font: 'Calibri', size: 11 },
+  { numberFormat: '0.00', font: 'Calibri', size: 11 },
   { numberFormat: '+0.0%;-0.0%;0.0%', font: 'Calibri', size: 11 },
   { numberFormat: 'General', font: 'Calibri', size: 16, bold: true, color: '1F2A33' },
   { numberFormat: 'General', font: 'Calibri', size: 14, bold: true, fill: 'FFD479' },

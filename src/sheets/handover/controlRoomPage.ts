@@ -119,7 +119,6 @@ function pageLines(
     space,
     full(clipped(answer(machine, report), 480), 'answer'),
     ...recordedLines(machine, report).map((words) => full(clipped(words, 240), 'shownStrong')),
-    space,
     ...channelPart(machine, faults, rows, shown, names, tools),
     ...tripPart(machine, names, amounts.trips),
     ...drawingPart(drawnRows(machine, shown).slice(0, amounts.drawn)),
@@ -163,10 +162,10 @@ function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
     ...section('Where each channel really trips'),
     {
       entries: [
-        wide(null, 'small', room.name),
+        wide(null, 'legend', room.name),
         wide(
           '△ set  ▼ really trips  ┃ machine limit. All △ are lined up: ▼ to the right is late, to the left early.',
-          'small',
+          'legend',
           room.scale,
         ),
       ],

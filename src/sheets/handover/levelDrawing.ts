@@ -58,9 +58,9 @@ export function levelDrawing(rows: readonly ChannelRow[], room: Room): readonly 
     return [
       {
         entries: [wide(line.name, 'drawnName', room.name), ...cellsOf(above, room.scale, 'drawnTop')],
-        height: 15,
+        height: 16,
       },
-      { entries: [wide(null, 'drawnName', room.name), ...cellsOf(below, room.scale, 'drawn')], height: 12 },
+      { entries: [wide(null, 'drawnName', room.name), ...cellsOf(below, room.scale, 'drawn')], height: 13 },
     ];
   });
 }

@@ -5,8 +5,8 @@ import type { CellStyle } from '../model.ts';
 
 const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 9 } as const;
 const label = { size: 9, color: tones.quiet, wrap: true, valign: 'center', underline: true } as const;
-const drawn = { size: 9, color: tones.ink, valign: 'top' } as const;
-const drawnTop = { size: 9, color: tones.ink, bold: true, underline: true } as const;
+const drawn = { size: 10, color: tones.ink, valign: 'top' } as const;
+const drawnTop = { size: 10, color: tones.ink, bold: true, underline: true } as const;
 const inked = { color: tones.ink, wrap: true, valign: 'center' } as const;
 
 /** Styles of the sheets to hand over; the verdict's shade stands behind its word, never in its place. */
@@ -20,7 +20,9 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   answer: { bold: true, size: 14, color: tones.ink, fill: tones.caution, wrap: true, valign: 'center' },
   section: { bold: true, size: 12, color: tones.ink, valign: 'center', underline: true },
   remark: { color: tones.quiet, wrap: true, valign: 'top' },
-  small: { size: 7, color: tones.quiet, wrap: true, valign: 'top' },
+  small: { size: 8, color: tones.quiet, wrap: true, valign: 'top' },
+  /** What the marks of a drawing mean. */
+  legend: { size: 10, color: tones.ink, wrap: true, valign: 'top' },
   cautionLine: { bold: true, size: 9, color: tones.ink, wrap: true, valign: 'center' },
   tag: { bold: true, size: 12, color: tones.ink, fill: tones.header, wrap: true, valign: 'center' },
   place: { color: tones.ink, fill: tones.header, wrap: true, valign: 'center' },
@@ -44,7 +46,7 @@ export const styles: Readonly<Record<string, CellStyle>> = {
   task: { ...inked, size: 10, underline: true },
   box: { ...inked, size: 12, align: 'center', underline: true },
   pastLevel: { ...inked, size: 9, bold: true, align: 'center', underline: true },
-  drawnName: { size: 9, color: tones.ink, bold: true },
+  drawnName: { size: 10, color: tones.ink, bold: true },
   drawn,
   drawnLeft: { ...drawn, align: 'right' },
   drawnMark: { ...drawn, align: 'center' },

@@ -305,3 +305,58 @@ describe('a slow-roll vector', () => {
     }
   });
 });
+
+describe('the measured ends of a loop', () => {
+  const own = { measured: of(0.8, 'mA/(mm/s)') };
+  const settings = { configured: of(0.8, 'mA/(mm/s)'), alert: of(5, 'mm/s'), danger: of(7, 'mm/s') };
+  const loop = (row: object, more: object = {}) => {
+    const { channel, said } = assembled('loop', { ...own, ...row }, { ...settings, ...more });
+    return [channel?.loop ?? null, ...said];
+  };
+  const ends = { loopAtZero: of(4.05, 'mA'), loopAtSpan: of(19.8, 'mA') };
+  const notUsed = (column: string) => `loop-ends-not-used channels ${column}`;
+
+  it('span what the configured sensitivity says, or the full scale behind a sensor (by hand)', () => {
+    const uncertain = { loopAtZeroUncertainty: of(0.04, 'mA'), loopAtSpanUncertainty: of(0.06, 'mA') };
+    const [found, ...said] = loop({ ...ends, ...uncertain, coverage: of(3) });
+    expect(found).toMatchObject({ at0: 4.05, at100: 19.8, isAll: true });
+    const { span, at0Uncertainty, at100Uncertainty } = found as Record<string, number>;
+    // 16 mA at 0.8 mA/(mm/s) are 20 mm/s; k = 3 is brought to 2.
+    expect(span).toBeCloseTo(20, 12);
+    expect(at0Uncertainty).toBeCloseTo(0.08 / 3, 12);
+    expect(at100Uncertainty).toBeCloseTo(0.04, 12);
+    expect(said).toEqual([]);
+    // 20.32 mA/(in/s) are 0.8 mA/(mm/s).
+    const [inches] = loop(
+      { ...ends, measured: of(20.32, 'mA/(in/s)') },
+      { configured: of(20.32, 'mA/(in/s)') },
+    );
+    expect((inches as { span: number }).span).toBeCloseTo(20, 9);
+    const sensor = [
+      { ...ends, measured: of(95, 'mV/(mm/s)') },
+      { configured: of(100, 'mV/(mm/s)') },
+    ] as const;
+    expect(loop(sensor[0], { ...sensor[1], fullScale: of(25, 'mm/s') })).toEqual([
+      { at0: 4.05, at100: 19.8, at0Uncertainty: null, at100Uncertainty: null, span: 25, isAll: false },
+    ]);
+    expect(loop(...sensor)).toEqual([null, notUsed('loopAtSpan')]);
+  });
+
+  it('are both needed, the upper one above the lower, and go with the listed sensitivity', () => {
+    expect(loop({})).toEqual([null]);
+    expect(loop({ loopAtZero: ends.loopAtZero })).toEqual([null, notUsed('loopAtSpan')]);
+    expect(loop({ loopAtSpan: ends.loopAtSpan })).toEqual([null, notUsed('loopAtZero')]);
+    const unreadable = { rule: 'value-not-a-number', severity: 'warning', column: 'loopAtZero', values: {} };
+    expect(loop({ loopAtSpan: ends.loopAtSpan, diagnostics: [unreadable] })).toEqual([
+      null,
+      'value-not-a-number channels loopAtZero',
+    ]);
+    expect(loop({ loopAtZero: of(12, 'mA'), loopAtSpan: of(12, 'mA') })).toEqual([
+      null,
+      notUsed('loopAtSpan'),
+    ]);
+    // 0.8·15.75/16 = 0.7875, which 0.7 is off by 11 %.
+    expect(loop({ ...ends, measured: of(0.7, 'mA/(mm/s)') }).slice(1)).toEqual([notUsed('loopAtSpan')]);
+    expect(loop({ ...ends, measured: of(0.76, 'mA/(mm/s)') }).slice(1)).toEqual([]);
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assemble } from '../../src/audit/judge/evaluate/assemble.ts';
 import { Diagnostics } from '../../src/audit/judge/evaluate/diagnostics.ts';
-import type { Kind } from '../../src/audit/model/channel.ts';
+import type { Kind, MeasuredLoop } from '../../src/audit/model/channel.ts';
 import { parsePolicy } from '../../src/audit/model/policy.ts';
 import type { PairedRows } from '../../src/audit/read/pairedRows.ts';
 import type { Amount } from '../../src/audit/read/rows/rowReader.ts';
@@ -320,7 +320,7 @@ describe('the measured ends of a loop', () => {
     const uncertain = { loopAtZeroUncertainty: of(0.04, 'mA'), loopAtSpanUncertainty: of(0.06, 'mA') };
     const [found, ...said] = loop({ ...ends, ...uncertain, coverage: of(3) });
     expect(found).toMatchObject({ at0: 4.05, at100: 19.8, isAll: true });
-    const { span, at0Uncertainty, at100Uncertainty } = found as Record<string, number>;
+    const { span, at0Uncertainty, at100Uncertainty } = found as MeasuredLoop;
     // 16 mA at 0.8 mA/(mm/s) are 20 mm/s; k = 3 is brought to 2.
     expect(span).toBeCloseTo(20, 12);
     expect(at0Uncertainty).toBeCloseTo(0.08 / 3, 12);

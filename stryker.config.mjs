@@ -10,6 +10,7 @@ const audit = [
   'rows',
   'pairedRows',
   'evaluated',
+  'assembled',
   'timeReader',
   'groups',
   'chances',

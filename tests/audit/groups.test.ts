@@ -261,6 +261,31 @@ describe('the chances of a group', () => {
     expect(result?.chance?.exact).toEqual(['A']);
   });
 
+  it('take what the ends of a loop share in the unit of the group (by hand)', () => {
+    // In mil 1, 0.1 and 10 %: at a limit of 5, 1 − 2·5·0.1 + 0.25 = 0.25, so that 5.25 is Φ(0.25/0.25).
+    const ends = { ofDivisor: 0.1, ofNumerator: 25.4, both: 2.54 };
+    const loop = member('B', at('danger', 133.35, { setpoint: 127, spread: ends }), { unit: um! });
+    const [result] = evaluate([member('A', at('danger', 1), { limit: 5 }), loop], { m: 2, n: 2 });
+    expect(result?.chance?.later).toBeCloseTo(0.8413447460685429, 9);
+  });
+
+  it('once corrected are those at the setpoint, but of what cannot act', () => {
+    const idle = at('danger', null, { verdict: 'unreachable', unreachable: ['above full scale'] });
+    const members = [uncertain('A', 6), member('B', idle), member('C', 6, { thresholds: [] })];
+    const [worked] = evaluateGroup('K-1', 'G', { m: 1, n: 3 }, 'danger', members, policy);
+    expect(
+      worked?.correctable?.members.map(({ tag, threshold, corrected }) => [
+        tag,
+        threshold,
+        corrected.threshold,
+      ]),
+    ).toEqual([
+      ['A', 6, 5],
+      ['B', Infinity, Infinity],
+      ['C', Infinity, Infinity],
+    ]);
+  });
+
   it('of a vote that cannot trip are certain, of one that has tripped none', () => {
     const voter = { tag: 'A', effective: 5, setpoint: 5, spread, sharedUncertainty: null, batch: '' };
     const limit = { level: 6, of: 'its limit' as const };
@@ -323,6 +348,7 @@ describe('votings that are written', () => {
     const contradicts = [0, 1, 2].map((at) => `T${at} voting voting-contradicts warning`);
     expect(facts('2oo3', '1oo3', '2oo3')).toEqual(['2oo3', ...contradicts]);
     expect(facts('1oo3', '3oo3', '')).toEqual(['3oo3', ...contradicts]);
+    expect(facts('2oo3', '1oo2', '2oo3')).toEqual(['2oo3', ...contradicts]);
     const size = [0, 1, 2].map((at) => `T${at} group group-size-differs warning`);
     expect(facts('2oo3', '2oo2', '2oo3')).toEqual(['2oo2', ...contradicts, ...size]);
     expect(facts('2oo2', '2oo3', '2oo2')).toEqual(['2oo2', ...contradicts, ...size]);
@@ -403,6 +429,8 @@ describe('setpoints of one group', () => {
     // In their own units they are the same; in unlike ones they are not compared.
     expect(slips({ danger: 127, unit: um! })).toEqual([]);
     expect(slips({ danger: 127, unit: null })).toEqual([]);
+    expect(slips({ danger: 5, thresholds: [at('danger', null, { setpoint: null })] })).toEqual([]);
+    expect(slips({ danger: 5, thresholds: [at('alert', 5, { setpoint: 10 })] })).toEqual([]);
     expect(slips({ danger: 10, unit: mms! })).toEqual([]);
     // 2.5 mil zero to peak are 5 peak to peak; where one states nothing, the numbers are compared.
     expect(slips({ danger: 2.5, detection: '0-p' }, { detection: 'p-p' })).toEqual([]);
@@ -469,16 +497,17 @@ describe('the chances of a machine', () => {
       group('K', even('A', Infinity)),
       group('K', even('B'), even('C', Infinity)),
     ]);
-    expect(one?.corrections.singly).toEqual([]);
+    expect([one?.corrections.singly, one?.corrections.best]).toEqual([[], []]);
     expect(one?.corrections.expected.map(({ tag }) => tag)).toEqual(['B']);
   });
 
   it('say which channel acts latest for its setpoint, and what its correction alone leaves', () => {
-    const late = { ...even('A'), threshold: 6, corrected: { ...even('A').corrected, threshold: 5 } };
-    const later = { ...even('B'), threshold: 3, corrected: { ...even('B').corrected, threshold: 2 } };
+    const late = { ...even('A'), corrected: { ...even('A').corrected, threshold: 4.9 } };
+    const later = even('B', 6);
     const [machine] = machineChances([group('K', late), group('K', later)]);
     expect(machine?.corrections.latest?.tag).toBe('B');
-    expect(machine?.corrections.latest?.left).toBeCloseTo(1, 9);
+    // A is as likely late as not.
+    expect(machine?.corrections.latest?.left).toBeCloseTo(0.5, 9);
     // Earlier than it is meant to act is none.
     const early = { ...even('C'), corrected: { ...even('C').corrected, threshold: 5.5 } };
     expect(machineChances([group('K', early)])[0]?.corrections.latest).toBeNull();

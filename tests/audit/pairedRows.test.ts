@@ -6,7 +6,7 @@ import type { Cell } from '../../src/cells/cell.ts';
 import { parseUnit } from '../../src/units/parse.ts';
 import { sheet } from './book.ts';
 
-/** A table of one row, 2, with these cells from A on: by id, or by id and the unit of their header. */
+/** A table of one row, 2 of a channel list and 3 of settings, with these cells from A on: by id, or by id and the unit of their header. */
 function table(kind: TableKind, cells: Readonly<Record<string, Cell>>): FoundTable {
   const columns = Object.keys(cells).map((key, at) => {
     const [id = '', named = ''] = key.split(/ (.*)/u);
@@ -14,8 +14,11 @@ function table(kind: TableKind, cells: Readonly<Record<string, Cell>>): FoundTab
     return [id, { id, column: at + 1, header: id, remarks: [], ...(unit && { unit }) }] as const;
   });
   return {
-    ...{ kind, headerRow: 1, firstRow: 2, lastRow: 2, unitColumns: [], skipped: new Map(), areaEnd: null },
-    sheet: sheet(kind === 'channels' ? 'Channels' : 'Monitor', [[], Object.values(cells)]),
+    ...{ kind, headerRow: 1, firstRow: 2, lastRow: 3, unitColumns: [], skipped: new Map(), areaEnd: null },
+    sheet:
+      kind === 'channels'
+        ? sheet('Channels', [[], Object.values(cells)])
+        : sheet('Monitor', [[], [], Object.values(cells)]),
     columns: new Map(columns),
     unread: [],
   };
@@ -24,9 +27,9 @@ function table(kind: TableKind, cells: Readonly<Record<string, Cell>>): FoundTab
 function pair(channels: Readonly<Record<string, Cell>>, settings: Readonly<Record<string, Cell>>) {
   const tables = {
     channels: table('channels', { tag: 'V-1', ...channels }),
-    settings: table('settings', { tag: 'V-1', ...settings }),
+    settings: table('settings', { tag: 'v-1', ...settings }),
   };
-  return pairReader(tables).pair(2, 2);
+  return pairReader(tables).pair(2, 3);
 }
 
 const contradicted = (found: ReturnType<typeof pair>) =>
@@ -46,13 +49,13 @@ describe('a quantity', () => {
       const at = found.place(kind, column);
       return `${at.sheet}!${at.column}${at.row}`;
     };
-    expect(place('channels', 'measured')).toBe('Monitor!B2');
+    expect(place('channels', 'measured')).toBe('Monitor!B3');
     expect(place('settings', 'danger')).toBe('Channels!B2');
-    expect(place('settings', 'alert')).toBe('Monitor!C2');
+    expect(place('settings', 'alert')).toBe('Monitor!C3');
     // One that stands nowhere belongs to its own table.
     expect([place('channels', 'limit'), place('settings', 'fullScale')]).toEqual([
       'Channels!A2',
-      'Monitor!A2',
+      'Monitor!A3',
     ]);
     expect(contradicted(found)).toEqual([]);
   });
@@ -108,7 +111,12 @@ describe('a quantity', () => {
     // A note takes nothing from its own place.
     const noted = pair({ 'measured mV/mil': 160 }, { 'measured mV/mil': '160' });
     expect(noted.place('channels', 'measured').sheet).toBe('Channels');
-    expect([noted.row.tag, noted.row.row]).toEqual(['V-1', 2]);
+    expect([noted.row.tag, noted.row.row, noted.settings.tag, noted.settings.row]).toEqual([
+      'V-1',
+      2,
+      'v-1',
+      3,
+    ]);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { audit } from '../../src/audit/audit.ts';
 import { noInputs } from '../../src/audit/judge/channel/inputs.ts';
 import { type ChainOverTime, chainOf } from '../../src/audit/judge/replay/chain.ts';
 import { channelReplay } from '../../src/audit/judge/replay/channelReplay.ts';
@@ -7,6 +8,9 @@ import { factorBetween, offsetOf, runningOf } from '../../src/audit/judge/replay
 import { sortedReadings } from '../../src/audit/judge/replay/sortedReadings.ts';
 import { defaultPolicy } from '../../src/audit/model/policy.ts';
 import type { ChannelResult } from '../../src/audit/model/report.ts';
+import { DateCell } from '../../src/cells/cell.ts';
+import { book } from './book.ts';
+import { now } from './golden.ts';
 
 type Channel = Omit<ChannelResult, 'findings'>;
 
@@ -247,5 +251,58 @@ describe('readings', () => {
     expect(each).toEqual(
       times.map((time, at): [number, number] => [time, at]).toSorted((a, b) => a[0] - b[0] || a[1] - b[1]),
     );
+  });
+});
+
+describe('recorded readings of several channels', () => {
+  // 10 s from 0 to 10 and 10 s at 10, danger 5, delay 1 s; E reaches 4.5 at most, which is beyond 5 in truth.
+  const measured = { A: 200, B: 220, C: 195, D: 160, E: 160, F: 160 };
+  const time = (seconds: number) => new DateCell(Date.UTC(2025, 5, 1, 10, 0, seconds) / 86_400_000);
+  const tags = Object.keys(measured);
+  const report = audit(
+    book(
+      ['Channels', [['Tag', 'Measured sensitivity (mV/mil)'], ...Object.entries(measured)]],
+      [
+        'Monitor',
+        [
+          ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)', 'Danger delay (s)'],
+          ...tags.map((tag) => [tag, 200, 90, 5, 1]),
+        ],
+      ],
+      [
+        'Trend',
+        [
+          ['Time (UTC)', ...tags.map((tag) => `${tag} (mil)`)],
+          [time(0), 0, 0, 0, 0, 0, 0],
+          [time(10), 10, 10, 10, 10, 4.5, 1],
+          [time(20), 10, 10, 10, 10, 4.5, 1],
+        ],
+      ],
+    ),
+    { now },
+  );
+
+  it('stand with the gravest first, of equals the worse outcome; findings are as grave', () => {
+    const outcomes = report.replay?.channels.map(({ tag, thresholds }) => `${tag} ${thresholds[0]?.outcome}`);
+    // C is within the tolerance: that it acted late by a little is a note.
+    expect(outcomes).toEqual(['E did not act', 'D late', 'C late', 'B early', 'A as set', 'F not reached']);
+    const found = report.channels.flatMap(({ tag, findings }) =>
+      findings.flatMap(({ rule, severity }) =>
+        rule.startsWith('danger-replay') ? [`${tag} ${rule} ${severity}`] : [],
+      ),
+    );
+    expect(found.toSorted()).toEqual([
+      'B danger-replay-acted-early note',
+      'C danger-replay-acted-late note',
+      'D danger-replay-acted-late critical',
+      'E danger-replay-did-not-act critical',
+    ]);
+  });
+
+  it('are told with their source and what was read of it', () => {
+    expect(report.replay?.sources).toMatchObject([
+      { name: 'Trend', from: 'workbook', layout: 'wide', notRead: [] },
+    ]);
+    expect(report.replay?.channels.every(({ source }) => source === 'Trend')).toBe(true);
   });
 });

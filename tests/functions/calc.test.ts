@@ -12,6 +12,8 @@ const ARITHMETIC: readonly (readonly [string, string])[] = [
   ['=8/2/2', '2'],
   ['=1e3+1E-3', '1000.001'],
   ['=-(3)', '-3'],
+  ['=+(3)', '3'],
+  ['=5-+(3)', '2'],
   ['={1,2;3,4}*10', '10\t20\n30\t40'],
   ['={1;2}+{10,20}', '11\t21\n12\t22'],
   ['"a ""quoted"" text"', 'a "quoted" text'],
@@ -45,6 +47,7 @@ describe('formulas', () => {
     expect(error('=TRIPDRIFT.EFFECTIVE(5,200)')).toBe(
       '#VALUE! TRIPDRIFT.EFFECTIVE takes 3 to 4 arguments, not 2: see --list.\n',
     );
+    expect(error('=TRIPDRIFT.EFFECTIVE(5,200,160,1,1)')).toContain('takes 3 to 4 arguments, not 5');
     expect(error('=EFFECTIVE(5,200,160)')).toContain(
       '#NAME? EFFECTIVE is none of the functions; enter TRIPDRIFT.EFFECTIVE',
     );

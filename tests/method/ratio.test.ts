@@ -6,12 +6,12 @@ import { loopDefaults, loopEffective, loopRatio, loopReading } from '../../src/m
 import { productSpread, ratioBand, ratioBeyond, ratioSpread } from '../../src/method/ratio/ratio.ts';
 import '../seed.ts';
 import { normals } from './late/normals.ts';
-import { UGLY } from './ranges.ts';
+import { UGLY, upTo } from './ranges.ts';
 
 const a = fc.double({ min: -5000, max: 5000, noNaN: true });
 const b = fc.double({ min: 50, max: 500, noNaN: true });
-const w = fc.double({ min: 0, max: 0.2, noNaN: true });
-const ua = fc.double({ min: 0, max: 300, noNaN: true });
+const w = upTo(0.2);
+const ua = upTo(300);
 
 describe('an uncertain ratio', () => {
   it('has an interval whose ends are where the equation holds, about the value', () => {
@@ -43,7 +43,7 @@ describe('an uncertain ratio', () => {
 
   it('without an uncertainty above is T/(1 ± U), and one of a zero that is exact is the band of today', () => {
     fc.assert(
-      fc.property(a, b, fc.double({ min: 0, max: 0.9, noNaN: true }), (top, bottom, U) => {
+      fc.property(a, b, upTo(0.9), (top, bottom, U) => {
         const t = top / bottom;
         const { low, high } = ratioBand({ a: top, b: bottom, ua: 0, ub: (U * bottom) / 2, uab: 0 }, 2);
         const ends = [t / (1 + U), t / (1 - U)].sort((one, other) => one - other);

@@ -15,6 +15,7 @@ import { replay } from '../../src/method/replay/replay.ts';
 import { type ReplaySetting, steady } from '../../src/method/replay/setting.ts';
 import { tripTime } from '../../src/method/replay/tripTime.ts';
 import '../seed.ts';
+import { upTo } from './ranges.ts';
 
 const SETTING: ReplaySetting = { delay: 3, maxGap: Infinity, between: 'line', slack: 1e-9, deadband: null };
 
@@ -99,41 +100,32 @@ describe('a replay', () => {
 
   it('never acts earlier than is possible, and with all known both are one', () => {
     fc.assert(
-      fc.property(
-        record,
-        fc.double({ min: 0.5, max: 4, noNaN: true }),
-        fc.double({ min: 0, max: 5, noNaN: true }),
-        (readings, level, delay) => {
-          const samples = readings.map((reading, at) => [at, reading ?? NaN] as const);
-          const { proven, earliest } = actsOn(samples, level, { delay });
-          if (!Number.isNaN(proven)) expect(earliest).toBeLessThanOrEqual(proven);
-          if (!readings.includes(null)) expect(earliest).toEqual(proven);
-          const higher = actsOn(samples, level * 1.1, { delay }).proven;
-          if (!Number.isNaN(higher)) expect(proven).toBeLessThanOrEqual(higher);
-        },
-      ),
+      fc.property(record, fc.double({ min: 0.5, max: 4, noNaN: true }), upTo(5), (readings, level, delay) => {
+        const samples = readings.map((reading, at) => [at, reading ?? NaN] as const);
+        const { proven, earliest } = actsOn(samples, level, { delay });
+        if (!Number.isNaN(proven)) expect(earliest).toBeLessThanOrEqual(proven);
+        if (!readings.includes(null)) expect(earliest).toEqual(proven);
+        const higher = actsOn(samples, level * 1.1, { delay }).proven;
+        if (!Number.isNaN(higher)) expect(proven).toBeLessThanOrEqual(higher);
+      }),
       { numRuns: 500 },
     );
   });
 
   it('says the same of a record with samples added on its straight lines', () => {
     fc.assert(
-      fc.property(
-        fc.array(fc.double({ min: 0, max: 5, noNaN: true }), { minLength: 2, maxLength: 12 }),
-        fc.double({ min: 0, max: 4, noNaN: true }),
-        (readings, delay) => {
-          const plain = readings.map((reading, at) => [at, reading] as const);
-          const dense = plain.flatMap(([time, reading], at) =>
-            at + 1 < readings.length
-              ? [[time, reading] as const, [time + 0.5, (reading + readings[at + 1]!) / 2] as const]
-              : [[time, reading] as const],
-          );
-          const one = actsOn(plain, 2.5, { delay, slack: 1e-7 }).proven;
-          const other = actsOn(dense, 2.5, { delay, slack: 1e-7 }).proven;
-          if (Number.isNaN(one)) expect(other).toBeNaN();
-          else expect(other).toBeCloseTo(one, 9);
-        },
-      ),
+      fc.property(fc.array(upTo(5), { minLength: 2, maxLength: 12 }), upTo(4), (readings, delay) => {
+        const plain = readings.map((reading, at) => [at, reading] as const);
+        const dense = plain.flatMap(([time, reading], at) =>
+          at + 1 < readings.length
+            ? [[time, reading] as const, [time + 0.5, (reading + readings[at + 1]!) / 2] as const]
+            : [[time, reading] as const],
+        );
+        const one = actsOn(plain, 2.5, { delay, slack: 1e-7 }).proven;
+        const other = actsOn(dense, 2.5, { delay, slack: 1e-7 }).proven;
+        if (Number.isNaN(one)) expect(other).toBeNaN();
+        else expect(other).toBeCloseTo(one, 9);
+      }),
     );
   });
 
@@ -585,8 +577,9 @@ describe('local times', () => {
       ['+05', 300],
       ['+14:00', 840],
       ['-00:30', -30],
+      ['+12:59', 779],
     ] as const)
-      expect(fixedOffset(text), text).toBeCloseTo(minutes * MINUTE, 9);
+      expect(fixedOffset(text), text).toBe(minutes * MINUTE);
     for (const text of [
       '',
       'xUTC',

@@ -5,7 +5,7 @@ import { isUpDownFault, upDown, nonlinearity } from '../../src/method/record/upD
 import { compensated, realAtDanger } from '../../src/method/runout.ts';
 import { runUpTrip } from '../../src/method/runup/runUp.ts';
 import { unbalanceCrossings, unbalancePeak, unbalanceResponse } from '../../src/method/runup/unbalance.ts';
-import { UGLY } from './ranges.ts';
+import { UGLY, upTo } from './ranges.ts';
 import '../seed.ts';
 
 const SET = { setpoint: 4, multiplier: 1, multiplierSpeed: Infinity, hold: 0 };
@@ -28,9 +28,9 @@ describe('a run-up', () => {
   it('acts where the shown value is the threshold, never before it should where the monitor under-reads', () => {
     fc.assert(
       fc.property(
-        fc.array(fc.double({ min: 0, max: 8, noNaN: true }), { minLength: 2, maxLength: 12 }),
+        fc.array(upTo(8), { minLength: 2, maxLength: 12 }),
         fc.double({ min: 0.5, max: 1, noNaN: true }),
-        fc.double({ min: 0, max: 250, noNaN: true }),
+        upTo(250),
         (amplitudes, ratio, hold) => {
           const trip = runUpTrip(pointsOf(amplitudes, ratio), { ...SET, hold });
           if (Number.isNaN(trip.acts)) return;
@@ -120,7 +120,7 @@ describe('responses', () => {
 });
 
 describe('runout', () => {
-  const amplitude = fc.double({ min: 0, max: 10, noNaN: true });
+  const amplitude = upTo(10);
   const phase = fc.double({ min: -720, max: 720, noNaN: true });
 
   it('added again gives what was shown (identity), and phases lie from 0 to below 360', () => {
@@ -139,7 +139,7 @@ describe('runout', () => {
 
   it('at danger the movement and the runout together are the threshold (identity)', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 5, noNaN: true }), phase, (rho, angle) => {
+      fc.property(upTo(5), phase, (rho, angle) => {
         const { real, least, most } = realAtDanger(6, rho, angle);
         const rad = (angle * Math.PI) / 180;
         expect(Math.hypot(real + rho * Math.cos(rad), rho * Math.sin(rad))).toBeCloseTo(6, 10);

@@ -16,9 +16,10 @@ import { sharedNormal } from '../../../src/method/late/sharedNormal.ts';
 import { liveVote, liveVoteText, liveThreshold } from '../../../src/method/voting/liveVote.ts';
 import { votedThreshold } from '../../../src/method/voting/voting.ts';
 import '../../seed.ts';
+import { upTo } from '../ranges.ts';
 import { normals } from './normals.ts';
 
-const part = fc.double({ min: 0, max: 0.04, noNaN: true });
+const part = upTo(0.04);
 const member: fc.Arbitrary<LateMember> = fc.record({
   threshold: fc.oneof(
     { weight: 9, arbitrary: fc.double({ min: 4.7, max: 5.8, noNaN: true }) },
@@ -56,26 +57,21 @@ describe('a group', () => {
   it('of one member is PROBABILITYLATER and BAND, in any split of its uncertainty', () => {
     const amount = fc.double({ min: 0.001, max: 0.2, noNaN: true });
     fc.assert(
-      fc.property(
-        amount,
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.double({ min: 5, max: 8, noNaN: true }),
-        (u, share, limit) => {
-          const one: LateMember = {
-            threshold: 6.25,
-            shared: u * Math.sqrt(share),
-            own: u * Math.sqrt(1 - share),
-            batch: 'x',
-          };
-          const { late, inTime } = groupLate({ m: 1, limit, members: [one] });
-          expect(late).toBeCloseTo(probabilityLater(5, limit, 200, 160, 2 * u, 2, 1), 13);
-          expect(late + inTime).toBeCloseTo(1, 13);
-          const wanted = band(5, 200, 160, 2 * u, 1);
-          const found = groupBand({ m: 1, members: [one] }, 2);
-          expect(found.low).toBeCloseTo(wanted.low, 10);
-          expect(found.high).toBeCloseTo(wanted.high, 10);
-        },
-      ),
+      fc.property(amount, upTo(1), fc.double({ min: 5, max: 8, noNaN: true }), (u, share, limit) => {
+        const one: LateMember = {
+          threshold: 6.25,
+          shared: u * Math.sqrt(share),
+          own: u * Math.sqrt(1 - share),
+          batch: 'x',
+        };
+        const { late, inTime } = groupLate({ m: 1, limit, members: [one] });
+        expect(late).toBeCloseTo(probabilityLater(5, limit, 200, 160, 2 * u, 2, 1), 13);
+        expect(late + inTime).toBeCloseTo(1, 13);
+        const wanted = band(5, 200, 160, 2 * u, 1);
+        const found = groupBand({ m: 1, members: [one] }, 2);
+        expect(found.low).toBeCloseTo(wanted.low, 10);
+        expect(found.high).toBeCloseTo(wanted.high, 10);
+      }),
     );
   });
 
@@ -333,7 +329,7 @@ describe('late counts, the cheaper way', () => {
     ),
     shared: spread,
     own: spread,
-    offset: fc.option(fc.double({ min: 0, max: 0.3, noNaN: true }), { nil: undefined as never }),
+    offset: fc.option(upTo(0.3), { nil: undefined as never }),
     batch: fc.constant(null),
   });
 
@@ -449,7 +445,7 @@ describe('late counts, the cheaper way', () => {
 
 describe('corrections', () => {
   it('every set is never worse than greedy, and for one they are the same', () => {
-    const p = fc.double({ min: 0, max: 1, noNaN: true });
+    const p = upTo(1);
     fc.assert(
       fc.property(
         fc.array(p, { minLength: 3, maxLength: 6 }),

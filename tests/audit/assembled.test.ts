@@ -318,7 +318,7 @@ describe('the measured ends of a loop', () => {
 
   it('span what the configured sensitivity says, or the full scale behind a sensor (by hand)', () => {
     const uncertain = { loopAtZeroUncertainty: of(0.04, 'mA'), loopAtSpanUncertainty: of(0.06, 'mA') };
-    const [found, ...said] = loop({ ...ends, ...uncertain, coverage: of(3) });
+    const [found, ...said] = loop({ ...ends, ...uncertain, rowCoverage: of(3) });
     expect(found).toMatchObject({ at0: 4.05, at100: 19.8, isAll: true });
     const { span, at0Uncertainty, at100Uncertainty } = found as MeasuredLoop;
     // 16 mA at 0.8 mA/(mm/s) are 20 mm/s; k = 3 is brought to 2.

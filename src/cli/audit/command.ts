@@ -19,7 +19,7 @@ const width = 120;
 const indent = 25;
 
 const optionLines = Object.entries<Option>(optionList).map(([name, { value, words }]) => {
-  const shown = `  --${name}${value === undefined ? '' : ` ${value}`}`.padEnd(indent);
+  const shown = `  --${name}${value === undefined ? '' : ` ${value}`} `.padEnd(indent);
   return wrapped(shown + words, width, ' '.repeat(indent));
 });
 

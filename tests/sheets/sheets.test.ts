@@ -10,6 +10,7 @@ import type { ModelCell, ModelValue, SheetModel } from '../../src/sheets/model.t
 import { finish } from '../../src/audit/model/steps.ts';
 import { modelFingerprint } from '../../src/sheets/evidence/resultsFingerprint.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
+import { book } from '../audit/book.ts';
 import { hostile, plant } from './plant.ts';
 import { sheetOf, workbookOf, type Listed } from './tables.ts';
 import { objections } from '../hosts/file/write/validator.ts';
@@ -444,4 +445,22 @@ describe('the rows of a large audit', () => {
     expect(rows.next().value).not.toBe(rows.next().value);
     expect(Array.isArray(model.rows())).toBe(false);
   });
+});
+
+it('a sentence stands once where one table is both lists', () => {
+  const one = book([
+    'All',
+    [
+      [
+        'Tag',
+        'Measured sensitivity (mV/mil)',
+        'Configured sensitivity (mV/mil)',
+        'Alert (mil)',
+        'Danger (mil)',
+      ],
+      ['V-1', 160, 200, 3, 5],
+    ],
+  ]);
+  const text = textOf(audit(one, { now }), 'Audit results');
+  expect(text.split('V-1 danger is late: set 5, really trips at 6.25 mil.')).toHaveLength(2);
 });

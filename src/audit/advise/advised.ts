@@ -42,10 +42,11 @@ export interface Advised {
   readonly problems: readonly PlacedFact[];
 }
 
-/** The rows of a channel in both tables; once where both are one. */
-export function placesOf({
-  source: { channels, settings },
-}: Pick<ChannelResult, 'source'>): Attention['places'] {
-  const isOther = settings !== null && (settings.sheet !== channels.sheet || settings.row !== channels.row);
-  return (isOther ? [channels, settings] : [channels]).map(({ sheet, row }) => ({ sheet, row, column: '' }));
+/** The rows of a channel in both tables. */
+export function placesOf({ source }: Pick<ChannelResult, 'source'>): Attention['places'] {
+  return [source.channels, ...(source.settings ? [source.settings] : [])].map(({ sheet, row }) => ({
+    sheet,
+    row,
+    column: '',
+  }));
 }

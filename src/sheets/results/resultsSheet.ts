@@ -119,6 +119,8 @@ function actionsByRow(attention: readonly Attention[]): ActionsByRow {
       const rows = found.get(sheet) ?? new Map<number, Attention[]>();
       found.set(sheet, rows);
       const there = rows.get(row);
+      // Where both tables are one, both places of an entry are the same row.
+      if (there?.at(-1) === one) continue;
       if (there) there.push(one);
       else rows.set(row, [one]);
     }

@@ -112,7 +112,7 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
     );
     // V-2 acts long before: the vote's interval is V-1's, 6.25/1.04 = 6.01 to 6.25/0.96 = 6.51.
     expect(textOf(pageOf({ ...late, ...both, uncertainty: 4 }, { ...fine, ...both }))).toContain(
-      'Bearing 1 (both of two): trips at 6.25 mil (between 6.01 and 6.51 mil) by V-1. Do not count on V-1.',
+      'Bearing 1 (both of two): trips late, at 6.25 mil (between 6.01 and 6.51 mil) by V-1.',
     );
     expect(textOf(pageOf({ ...late, ...both, bypass: true }, { ...fine, ...both }))).toContain(
       '✕ CANNOT TRIP | Bearing 1 (both of two): CANNOT TRIP (V-1 in bypass). Do not count on V-1.',

@@ -1,9 +1,9 @@
 import type { FactOf } from '../../model/findings.ts';
-import type { GoesOn, LeftRules } from '../../model/rules/leftRules.ts';
+import type { StillWrong, AsLeftRules } from '../../model/rules/asLeftRules.ts';
 import { amount, percent, rounded, verdictWords } from '../../model/wording.ts';
 import { subject } from './phrases.ts';
 
-type Sentences = { readonly [K in keyof LeftRules]: (fact: FactOf<K>) => string };
+type Sentences = { readonly [K in keyof AsLeftRules]: (fact: FactOf<K>) => string };
 
 /** What is said of thresholds as left, and of how long they were late. */
 export const leftMessages: Sentences = {
@@ -39,21 +39,21 @@ function acts(fact: FactOf<'as-left-cured'>): string {
   return `${subject(fact)} acts at ${amount(fact.values.effective, fact.values.unit)} as left`;
 }
 
-function asFound({ asFound: found, unit }: Pick<LeftRules['as-left-cured'], 'asFound' | 'unit'>): string {
+function asFound({ asFound: found, unit }: Pick<AsLeftRules['as-left-cured'], 'asFound' | 'unit'>): string {
   return found.verdict === 'unreachable'
     ? 'As found it could not act.'
     : `As found it was ${verdictWords[found.verdict]}, at ${amount(found.effective, unit)}.`;
 }
 
 /** The sensitivity before and after; the gap voltage too where it was read both times. */
-function whatMoved({ sensitivity, gapVoltage }: LeftRules['as-left-worse']): string {
+function whatMoved({ sensitivity, gapVoltage }: AsLeftRules['as-left-worse']): string {
   const { found, left, unit } = sensitivity;
   const moved = `The sensitivity went from ${amount(found, unit)} to ${amount(left, unit)}`;
   if (gapVoltage === null) return moved;
   return `${moved}, the gap voltage from ${amount(gapVoltage.found, 'V')} to ${amount(gapVoltage.left, 'V')}`;
 }
 
-function ending(goesOn: GoesOn): string {
+function ending(goesOn: StillWrong): string {
   if (!goesOn) return 'It goes on until the chain is corrected and measured again.';
   const { sure, unsure } = goesOn;
   if (sure.length === 0 && unsure.length === 0) return 'The correction ended it.';

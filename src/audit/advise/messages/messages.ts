@@ -14,7 +14,7 @@ import type { Sayings } from './phrases.ts';
 import { tableMessages, untidyMessages } from './tables.ts';
 import { valueMessages, cellMessages } from './values.ts';
 import type { UnitRules } from '../../model/rules/cellRules.ts';
-import type { AsLeftReadingRules } from '../../model/rules/leftRules.ts';
+import type { AsLeftReadingRules } from '../../model/rules/asLeftRules.ts';
 
 /** What is said of the readings of a channel as it was left. */
 const asLeftReadingMessages: Sayings<AsLeftReadingRules> = {

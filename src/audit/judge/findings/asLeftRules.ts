@@ -2,7 +2,7 @@ import { changeOf, mayBeLate } from '../../model/since.ts';
 import type { Channel } from '../../model/channel.ts';
 import { factOf, factOfThreshold, type Fact } from '../../model/findings.ts';
 import { rank } from '../../model/order.ts';
-import type { LeftRules, GoesOn } from '../../model/rules/leftRules.ts';
+import type { AsLeftRules, StillWrong } from '../../model/rules/asLeftRules.ts';
 import type { ThresholdResult, ThresholdName } from '../../model/threshold.ts';
 import type { AsLeftReadings } from '../asLeft/readings.ts';
 import { type Audited, type Say, setpointOf } from './rule.ts';
@@ -69,7 +69,7 @@ function ofThreshold(before: ThresholdResult, left: ThresholdResult, twice: Audi
   tell(factOfThreshold('as-left-worse', 'warning', left, values));
 }
 
-function asFound({ verdict, effective }: ThresholdResult): LeftRules['as-left-cured']['asFound'] {
+function asFound({ verdict, effective }: ThresholdResult): AsLeftRules['as-left-cured']['asFound'] {
   return { verdict, effective: effective ?? NaN };
 }
 
@@ -78,7 +78,7 @@ function whatMoved({
   found,
   channel,
   readings,
-}: AuditedTwice): Pick<LeftRules['as-left-worse'], 'sensitivity' | 'gapVoltage'> {
+}: AuditedTwice): Pick<AsLeftRules['as-left-worse'], 'sensitivity' | 'gapVoltage'> {
   const { measured, gapVoltage } = found.channel;
   return {
     sensitivity: { found: measured, left: channel.measured, unit: channel.sensitivityUnit.text },
@@ -137,7 +137,7 @@ function namesOf(thresholds: readonly ThresholdResult[]): ThresholdName[] {
 }
 
 /** Whether what was found goes on since, as far as was judged as left. */
-function goesOn(thresholds: readonly ThresholdResult[], now: readonly ThresholdResult[] | null): GoesOn {
+function goesOn(thresholds: readonly ThresholdResult[], now: readonly ThresholdResult[] | null): StillWrong {
   if (!now) return null;
   const left = now.filter(({ verdict }, index) => {
     const found = thresholds[index];

@@ -1,5 +1,5 @@
 import type { GroupRules } from './groupRules.ts';
-import type { LeftRules, AsLeftReadingRules } from './leftRules.ts';
+import type { AsLeftRules, AsLeftReadingRules } from './asLeftRules.ts';
 import type { ReplayRules } from './replayRules.ts';
 import type { RunUpRules } from './runUpRules.ts';
 import type { RecordRules, RawRecordRules } from './recordRules.ts';
@@ -24,7 +24,7 @@ export interface JudgementRules
   extends
     ThresholdRules,
     SettingsRules,
-    LeftRules,
+    AsLeftRules,
     RecordRules,
     GroupRules,
     DriftRules,

@@ -7,7 +7,7 @@ import { columnLetters } from '../../../cells/address.ts';
 import type { ColumnMap } from '../../model/columnMap.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
 import type { RunUpRowFault } from '../../model/rules/runUpRules.ts';
-import { headsList, type OwnHeader } from '../headsList.ts';
+import { hasListHeader, type OwnHeader } from '../hasListHeader.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
 import { channelKey, tagKey } from '../tables/tagKey.ts';
 import { runUpHead, type HeadedColumn, type RunUpHead } from './runUpHead.ts';
@@ -49,7 +49,7 @@ export function speedSheets(workbook: Workbook, { notOfAudit = [] }: ColumnMap =
     if (isResultSheet(sheet)) return false;
     const head = headOf(sheet);
     if (!head || (head.holds !== 'sensor' && !hasRepeatedTag(sheet, head))) return false;
-    if (headsList(sheet, ownHeader(head))) return false;
+    if (hasListHeader(sheet, ownHeader(head))) return false;
     return !notOfAudit.some((said) => said.sheet.toLowerCase() === sheet.name.toLowerCase());
   });
 }

@@ -2,7 +2,7 @@ import { cellText, type Cell } from '../../../cells/cell.ts';
 import type { Sheet, Workbook } from '../../../cells/sheet.ts';
 import type { ColumnMap } from '../../model/columnMap.ts';
 import type { TrendSource } from '../../model/trend.ts';
-import { headsList } from '../headsList.ts';
+import { hasListHeader } from '../hasListHeader.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { findTrendHead, headRows, type TrendHead } from './trendHead.ts';
@@ -16,7 +16,7 @@ export function trendSheets(workbook: Workbook, { notOfAudit = [] }: ColumnMap =
   return workbook.sheets.filter((sheet) => {
     if (isResultSheet(sheet)) return false;
     const head = findTrendHead(sheet.rows.slice(0, headRows));
-    if (!head || !hasTimes(sheet, head) || headsList(sheet)) return false;
+    if (!head || !hasTimes(sheet, head) || hasListHeader(sheet)) return false;
     if (notOfAudit.some((said) => said.sheet.toLowerCase() === sheet.name.toLowerCase())) return false;
     return head.long !== null || namesOther(workbook, sheet, head);
   });

@@ -37,13 +37,13 @@ interface Moved {
 }
 
 /** Whether late thresholds are so still, as far as was judged as left; `null` where nothing was. */
-export type GoesOn = {
+export type StillWrong = {
   readonly sure: readonly ThresholdName[];
   readonly unsure: readonly ThresholdName[];
 } | null;
 
 /** What can be said of thresholds as left, and of how long they were late. Dates `YYYY-MM-DD`, voltages in V. */
-export interface LeftRules {
+export interface AsLeftRules {
   'as-left-uncertainty-missing': { /** As found, as a fraction. */ readonly uncertainty: number };
   'as-left-gap-voltage-missing': { /** As found. */ readonly gapVoltage: number };
   'as-left-sensitivity-missing': { /** As found. */ readonly measured: number; readonly unit: string };
@@ -67,13 +67,13 @@ export interface LeftRules {
     /** The very day on which it was found; `null` where none is given. */
     readonly lastGoodOn: string | null;
     readonly to: string;
-    readonly goesOn: GoesOn;
+    readonly goesOn: StillWrong;
   };
   'period-of-exposure': {
     readonly thresholds: readonly ThresholdName[];
     readonly from: string;
     readonly to: string;
     readonly days: number;
-    readonly goesOn: GoesOn;
+    readonly goesOn: StillWrong;
   };
 }

@@ -12,7 +12,7 @@ export interface OwnHeader {
  * Whether a row of a sheet heads a channel list or settings in a plant's words: it names a sensitivity, or alert and danger.
  * Such a sheet is never read for its recorded readings alone, since that would lose its channels without a word.
  */
-export function headsList({ rows }: Sheet, own?: OwnHeader): boolean {
+export function hasListHeader({ rows }: Sheet, own?: OwnHeader): boolean {
   return rows.some((cells, index) => {
     if (!isAllText(cells)) return false;
     const found = new Set(

@@ -33,7 +33,7 @@ const ATOMS: ReadonlyMap<string, Atom> = new Map<string, Atom>([
   ['percent', { text: '%', axis: 'percent', factor: 1 }],
 ]);
 
-/** The simple unit of a symbol that `spelling.ts` gives, or `undefined`. */
+/** The simple unit of a symbol that `expression.ts` gives, or `undefined`. */
 export function atomOf(symbol: string): Atom | undefined {
   return ATOMS.get(symbol);
 }

@@ -16,7 +16,7 @@ export interface AdvisedChannel {
   readonly invalid: readonly PlacedFact[];
 }
 
-/** Settings of which no channel is known, so that it is not known where their danger acts. */
+/** Monitor settings whose tag is not in the channel list: where their danger acts is not known. */
 export interface UnjudgedSettings {
   readonly tag: string;
   /** Empty where its row names none. */

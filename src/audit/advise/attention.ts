@@ -48,7 +48,10 @@ export function attentionOf({
 
 const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
 
-/** The order of what needs action, in one audit or in several: gravest first, of one gravity by kind. */
+/**
+ * The order of what needs action, in one audit or in several: readings that are past what was meant, then what is critical,
+ * then the rest; within each by the order of `attentionCodes`.
+ */
 export function gravestFirst(one: Graded, other: Graded): number {
   return place(one) - place(other);
 }

@@ -3,7 +3,7 @@ import type { Obstacle } from '../model/threshold.ts';
 import { capital, listed } from '../model/wording.ts';
 import { messageOf } from './messages/messages.ts';
 
-/** Why a threshold can't be better than not known, for people. */
+/** What people read for each obstacle that leaves a threshold not known. */
 export const obstacleTexts: Readonly<Record<Obstacle, string>> = {
   'a value that can’t be used': 'a value can’t be used',
   'the record can’t be used': 'its calibration record can’t be used',

@@ -64,7 +64,7 @@ export interface Attention {
   readonly set: number | null;
   /** Where it really acts; of a reading: what it really is. */
   readonly real: number | null;
-  /** Upper and lower end of where it really acts. */
+  /** Interval in which it really acts: its lower end, then its upper one. */
   readonly low: number | null;
   readonly high: number | null;
   /** Panel reading to treat as the setpoint meant; of a reading: what the panel shows. */

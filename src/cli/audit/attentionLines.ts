@@ -44,7 +44,7 @@ export function andMore(rest: readonly Pick<Attention, 'severity'>[], where: str
   return moreOf(rest.length, rest.filter(({ severity }) => severity === 'critical').length, where);
 }
 
-/** The same by its counts. */
+/** As `andMore`, from the number of all that is left out and of what of it is critical. */
 export function moreOf(all: number, critical: number, where: string): string[] {
   if (all === 0) return [];
   return [`  and ${all} more${critical > 0 ? `, ${critical} of them critical` : ''}: ${where}`];

@@ -34,7 +34,7 @@ export function groupLate({ m, limit, members }: LateGroup): LateShare {
 
 const nothing: LateShare = { late: NaN, inTime: NaN };
 
-/** The same for one limit after another: what of it does not hang on the limit is worked out once. */
+/** As `groupLate`, for one limit after another: what does not depend on the limit is worked out once. */
 export function groupLateAt({ m, members }: Pick<LateGroup, 'm' | 'members'>): (limit: number) => LateShare {
   if (!Number.isInteger(m) || m < 1 || m > members.length || !members.every(usable)) return () => nothing;
   const needed = lateNeeded({ m, members });

@@ -33,7 +33,7 @@ export function withMember(counts: readonly number[], [late, inTime]: readonly [
   return next;
 }
 
-/** Late counts of two lots of members that share nothing. */
+/** Late counts of two sets of members that share nothing. */
 function convolved(one: readonly number[], other: readonly number[]): number[] {
   const sums = new Array<number>(one.length + other.length - 1).fill(0);
   for (const [i, a] of one.entries())

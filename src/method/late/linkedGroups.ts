@@ -15,12 +15,12 @@ export interface Linked {
   readonly batches: readonly string[];
 }
 
-/** Sorts groups into lots that share no batch with each other, and so are independent. */
+/** Sorts groups into sets that share no batch with each other, and so are independent. */
 export function linkedGroups(groups: readonly Voters[]): Linked[] {
-  const lotOf = groups.map((_, at) => at);
+  const setOf = groups.map((_, at) => at);
   const join = (one: number, other: number): void => {
-    const [from, to] = [lotOf[other], lotOf[one]];
-    for (const [at, lot] of lotOf.entries()) if (lot === from) lotOf[at] = to ?? lot;
+    const [from, to] = [setOf[other], setOf[one]];
+    for (const [at, own] of setOf.entries()) if (own === from) setOf[at] = to ?? own;
   };
   const groupsOf = new Map<string, Set<number>>();
   for (const [at, { members }] of groups.entries()) {
@@ -31,10 +31,10 @@ export function linkedGroups(groups: readonly Voters[]): Linked[] {
       groupsOf.set(batch, holders.add(at));
     }
   }
-  return [...new Set(lotOf)].map((lot) => ({
-    groups: groups.filter((_, at) => lotOf[at] === lot),
+  return [...new Set(setOf)].map((own) => ({
+    groups: groups.filter((_, at) => setOf[at] === own),
     batches: [...groupsOf]
-      .filter(([, holders]) => holders.size > 1 && [...holders].some((at) => lotOf[at] === lot))
+      .filter(([, holders]) => holders.size > 1 && [...holders].some((at) => setOf[at] === own))
       .map(([batch]) => batch),
   }));
 }

@@ -146,7 +146,7 @@ function independentJoint(groups: readonly (readonly number[])[]): JointCounts {
   return { sizes, shares: Float64Array.from(shares) };
 }
 
-/** Joint counts of two lots of members of the same groups that share nothing: sums, capped. */
+/** Joint counts of two sets of members of the same groups that share nothing: sums, capped. */
 function addedJoint({ sizes, shares }: JointCounts, other: JointCounts): JointCounts {
   const sums = new Float64Array(shares.length);
   for (const [i, share] of shares.entries()) {

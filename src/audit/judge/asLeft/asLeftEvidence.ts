@@ -39,7 +39,7 @@ export function asLeftEvidence(
     recordReach: gapVoltage === null ? asFound.recordReach : null,
   };
   const ofRecords = recordEvidence(left.record, left.check, channel, policy, others);
-  const kept = found.obstacles.filter((obstacle) => !ofZero.has(obstacle));
+  const kept = found.obstacles.filter((obstacle) => !judgedAnew.has(obstacle));
   const zeros: Obstacle[] = [];
   if (axial && zero === null) zeros.push('the zero voltage was not measured again');
   if (axial && channel.zeroConfigured === null) zeros.push('the configured zero voltage is missing');
@@ -76,7 +76,8 @@ function loopAsLeft(
   };
 }
 
-const ofZero: ReadonlySet<Obstacle> = new Set<Obstacle>([
+/** Obstacles as found that say nothing of the chain as it was left. */
+const judgedAnew: ReadonlySet<Obstacle> = new Set<Obstacle>([
   'the zero voltage was not measured',
   'the zero voltage was not measured again',
   'the configured zero voltage is missing',

@@ -53,12 +53,17 @@ const groupWords: Readonly<Partial<Record<AttentionCode, string>>> = {
   'group-beyond-limit': 'Trips beyond its limit',
 };
 
-/** The voting groups that fail to trip as meant; those of which only the alert is concerned stand further down. */
+/** The voting groups that fail to trip as meant, each by the gravest; those of which only the alert is concerned stand further down. */
 function groups(attention: readonly Attention[]): string[] {
+  const beyond = new Set(
+    attention.filter(({ code }) => code === 'group-beyond-limit').map(({ subject }) => subject.group),
+  );
   return Object.entries(groupWords).flatMap(([wanted, words]) => {
     const concerned = new Map<string, boolean>();
     for (const { code, severity, subject } of attention) {
       if (code !== wanted || severity !== 'critical' || subject.group === null) continue;
+      // What is late beyond its limit is told by the limit.
+      if (code === 'group-late' && beyond.has(subject.group)) continue;
       concerned.set(subject.group, subject.multiplier === 1 || (concerned.get(subject.group) ?? false));
     }
     if (concerned.size === 0) return [];

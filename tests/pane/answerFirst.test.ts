@@ -66,7 +66,9 @@ describeWithChromium('the answer in the task pane', () => {
     await page.keyboard.press('Enter');
     await page.getByText('What still trips it').waitFor();
     await page
-      .getByText('K101 brg 1 (either of two): trips at 4.97 mil (between 4.87 and 5.06 mil) by K101-1Y.')
+      .getByText(
+        'K101 brg 1 (either of two): trips late, at 4.97 mil (between 4.87 and 5.06 mil) by K101-1Y.',
+      )
       .waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { convert } from '../libreoffice.ts';
 
 /** Pixels of the longer side of a page. */
-const longer = 800;
+const longer = 780;
 
 /** The first printed page of a workbook that holds a text, as a PNG; LibreOffice prints, Poppler finds and draws it. */
 export function printedPage(workbook: Uint8Array, text: string): Uint8Array {

@@ -1,5 +1,12 @@
 import { summarise } from '../audit/advise/summary.ts';
-import type { Attention, ChannelResult, GroupResult, Report, Summary } from '../audit/model/report.ts';
+import type {
+  Attention,
+  ChannelResult,
+  GroupResult,
+  MachineChance,
+  Report,
+  Summary,
+} from '../audit/model/report.ts';
 import { tagKey } from '../audit/read/tables/tagKey.ts';
 
 /** What a report says of one machine. */
@@ -17,6 +24,11 @@ export interface Machine {
 /** The name of a machine as its sheets show it. */
 export function machineName({ name }: Pick<Machine, 'name'>): string {
   return name === '' ? 'No machine named' : name;
+}
+
+/** How likely a machine is to act late and what to correct first; `undefined` where its report does not say. */
+export function chanceOf({ name }: Pick<Machine, 'name'>, { machines }: Report): MachineChance | undefined {
+  return machines.find(({ machine }) => tagKey(machine) === tagKey(name));
 }
 
 /**

@@ -1,7 +1,6 @@
 import { parseVoting } from '../../method/voting/voting.ts';
 import type { Attention, GroupResult } from '../model/report.ts';
-import { trips } from '../model/threshold.ts';
-import type { MemberReason } from '../model/group.ts';
+import { trips, type MemberReason } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 
 /** What is said of a voting group that is late, acts beyond its limit, has tripped or cannot act. */
@@ -30,7 +29,7 @@ export function groupSentences(
       doNext: 'Check what the system does with members out of service, and restore them before start-up.',
     };
   const idle = members.flatMap(({ tag, why: reason }) =>
-    reason === null ? [] : [`${tag} (${memberReasons[reason] ?? reason})`],
+    reason === null ? [] : [`${tag} (${memberReasonText(reason)})`],
   );
   const cannot = trips(threshold) ? 'cannot trip' : 'cannot alarm';
   return {
@@ -39,8 +38,13 @@ export function groupSentences(
   };
 }
 
+/** Why a member can't be counted on, for people. */
+export function memberReasonText(reason: MemberReason): string {
+  return ofSetting[reason] ?? reason;
+}
+
 /** Reasons that could be taken for the vibration's, not the setting's. */
-const memberReasons: Readonly<Partial<Record<MemberReason, string>>> = {
+const ofSetting: Readonly<Partial<Record<MemberReason, string>>> = {
   'above full scale': 'set above full scale',
   'outside the fault limits': 'would be marked faulty first',
   'out of the linear reach': 'set beyond the linear range',

@@ -1,6 +1,6 @@
 import type { OutPolicy } from '../../method/voting/liveVote.ts';
 import type { Finding } from './findings.ts';
-import type { ThresholdName } from './threshold.ts';
+import type { MemberReason, ThresholdName } from './threshold.ts';
 
 /** Where the vote of a group acts: in the group's unit, `null` where it cannot act. */
 export interface GroupVote {
@@ -123,19 +123,3 @@ export interface GroupMember {
   readonly effective: number | null;
   readonly why: MemberReason | null;
 }
-
-/** Why a member of a group can't be counted on. */
-export type MemberReason =
-  | 'in bypass'
-  | 'marked faulty: its gap voltage is outside the fault limits'
-  | 'its bypass mark is not understood'
-  | 'its row can’t be used'
-  | 'its tag is not unique'
-  | 'it is not in the channel list'
-  | 'no such setpoint'
-  | 'above full scale'
-  | 'out of the linear reach'
-  | 'on the other side of zero'
-  | 'outside the fault limits'
-  | 'not known'
-  | 'its unit does not fit the group';

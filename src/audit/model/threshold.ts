@@ -8,6 +8,19 @@ export type ThresholdName = (typeof thresholdNames)[number];
 export type UnreachableReason =
   'above full scale' | 'out of the linear reach' | 'on the other side of zero' | 'outside the fault limits';
 
+/** Why a member of a group can't be counted on. */
+export type MemberReason =
+  | UnreachableReason
+  | 'in bypass'
+  | 'marked faulty: its gap voltage is outside the fault limits'
+  | 'its bypass mark is not understood'
+  | 'its row can’t be used'
+  | 'its tag is not unique'
+  | 'it is not in the channel list'
+  | 'no such setpoint'
+  | 'not known'
+  | 'its unit does not fit the group';
+
 /** What an effective threshold can be worked out from. */
 export type EvidenceName = 'listed sensitivity' | 'calibration record' | 'known vibration';
 

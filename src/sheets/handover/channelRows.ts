@@ -18,11 +18,11 @@ export function entriesOf({ attention }: Machine, { tag }: ChannelResult): reado
   return attention.filter(({ subject }) => subject.group === null && tagKey(subject.tag) === tagKey(tag));
 }
 
-/** What of a machine needs action about settings whose channel is not in the list. */
+/** What of a machine needs action about settings whose channel is not in the list, one entry each. */
 export function unlistedIn({ attention, channels }: Machine): readonly Attention[] {
   const listed = new Set(channels.map(({ tag }) => tagKey(tag)));
   return attention.filter(
-    ({ subject: { tag, group } }) => group === null && tag !== '' && !listed.has(tagKey(tag)),
+    ({ code, subject: { tag } }) => code === 'incomplete' && tag !== '' && !listed.has(tagKey(tag)),
   );
 }
 

@@ -1,10 +1,9 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
-import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import { correctFirstLine } from '../../audit/advise/machineSentences.ts';
 import { formulaList } from '../formulaList.ts';
 import { wide } from '../look/layout.ts';
-import { machineName, type Machine } from '../machines.ts';
+import { chanceOf, machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { answer } from './answer.ts';
 import type { AnnexRows } from './annex.ts';
@@ -175,8 +174,8 @@ function drawingPart(rows: readonly ChannelRow[]): PageLine[] {
 }
 
 /** What to correct first of a machine where not all can be; `null` where its chances are not known. */
-function correctFirstOf(machine: Machine, { machines }: Report): string | null {
-  const own = machines.find((one) => tagKey(one.machine) === tagKey(machine.name));
+function correctFirstOf(machine: Machine, report: Report): string | null {
+  const own = chanceOf(machine, report);
   return own ? correctFirstLine(own) : null;
 }
 

@@ -4,7 +4,7 @@ import { actsFirst, type ThresholdResult } from '../../audit/model/threshold.ts'
 import { wide, type Entry, type Wide } from '../look/layout.ts';
 import type { ChannelRow } from './channelRows.ts';
 import { graveEntries } from './graveEntries.ts';
-import type { PanelStyles, Weight } from './panelStyles.ts';
+import type { PanelStyles, Shown, Weight } from './panelStyles.ts';
 import { type PageLine, clipped } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
 
@@ -48,23 +48,22 @@ export const faultHeaders: PageLine = {
   ],
 };
 
+/** Makes the cell of a number over `span` columns, with its formula where it has one. */
+function numbersBy({ numbers, widthOf }: TableTools) {
+  return (value: number, shown: Shown, weight: Weight, span: number, formula?: number): Wide => ({
+    value,
+    style: numbers.styleOf(value, shown, weight, widthOf(span)),
+    span,
+    ...(formula === undefined ? {} : { formula }),
+  });
+}
+
 /** A row of the table: the panel readings to treat as alert and danger, and how the channel really stands. */
 export function faultLine(row: ChannelRow, tools: TableTools): PageLine {
   const { channel, alert, danger, entries } = row;
   const shown = { resolution: channel.inputs.resolution, unit: channel.unit };
   const bare = { ...shown, unit: null };
-  const number = (
-    value: number,
-    unit: typeof shown,
-    weight: Weight,
-    span: number,
-    formula?: number,
-  ): Wide => ({
-    value,
-    style: tools.numbers.styleOf(value, unit, weight, tools.widthOf(span)),
-    span,
-    ...(formula === undefined ? {} : { formula }),
-  });
+  const number = numbersBy(tools);
   const treatAs = (threshold: ThresholdResult | null, weight: Weight, span: number): Entry => {
     const panel = panelOf(threshold);
     if (threshold === null || panel === null)
@@ -110,16 +109,7 @@ export function unlistedLine({ subject, set }: Attention, tools: TableTools): Pa
       none(spans.now),
       set === null
         ? none(spans.set)
-        : {
-            value: set,
-            style: tools.numbers.styleOf(
-              set,
-              { resolution: null, unit: null },
-              'plain',
-              tools.widthOf(spans.set),
-            ),
-            span: spans.set,
-          },
+        : numbersBy(tools)(set, { resolution: null, unit: null }, 'plain', spans.set),
       none(spans.trips),
       none(spans.limit),
       wide(verdictSigns.incomplete, 'incomplete', spans.sign),

@@ -19,7 +19,7 @@ export interface PanelStyles {
   readonly all: Readonly<Record<string, CellStyle>>;
 }
 
-interface Shown {
+export interface Shown {
   readonly resolution: number | null;
   readonly unit: string | null;
 }

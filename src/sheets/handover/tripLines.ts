@@ -1,4 +1,5 @@
 import { level } from '../../audit/model/wording.ts';
+import { memberReasonText } from '../../audit/advise/groupSentences.ts';
 import { tagKey } from '../../audit/read/tables/tagKey.ts';
 import type { Attention, ChannelResult, GroupResult } from '../../audit/model/report.ts';
 import { trips, type ThresholdResult, type ThresholdVerdict } from '../../audit/model/threshold.ts';
@@ -48,9 +49,7 @@ function lineOf(name: string, groups: readonly GroupResult[], machine: Machine):
   const channels = new Map(machine.channels.map((channel) => [tagKey(channel.tag), channel]));
   const ordered = groups.toSorted((one, other) => one.multiplier - other.multiplier);
   const clauses = ordered.map((group) => clauseOf(group, channels));
-  const lateBy = new Set(ordered.flatMap(({ late, decidedBy }) => (late ? decidedBy : [])));
-  const unreliableMembers = distrustedIn(ordered, channels);
-  const distrusted = unreliableMembers.filter((tag) => !lateBy.has(tag));
+  const distrusted = distrustedIn(ordered, channels);
   const warning = distrusted.length === 0 ? '' : ` Do not count on ${listed(distrusted, 6, 40)}.`;
   const [{ voting, members } = { voting: '', members: [] }] = groups;
   const missing = (parseVoting(voting)?.n ?? 0) - members.length;
@@ -106,7 +105,9 @@ function clauseOf(
   const start = when.length === 0 ? '' : `${when.join(' ')} `;
   if (liveVoting === 'tripped') return `${start}HAS TRIPPED by ${listed(decidedBy, 3, 40)}, out of service`;
   if (!canTrip || effective === null) {
-    const idle = members.flatMap(({ tag, why }) => (why === null ? [] : [`${clipped(tag, 40)} ${why}`]));
+    const idle = members.flatMap(({ tag, why }) =>
+      why === null ? [] : [`${clipped(tag, 40)} ${memberReasonText(why)}`],
+    );
     return `${start}CANNOT TRIP${idle.length > 0 ? ` (${listed(idle, 4)})` : ''}`;
   }
   const steps = decidedBy.map((tag) => channels.get(tagKey(tag))?.inputs.resolution ?? null);
@@ -119,7 +120,7 @@ function clauseOf(
   return `${start}${late ? 'trips late, at' : 'trips at'} ${say(effective)}${inUnit}${between} by ${listed(decidedBy, 3, 40)}`;
 }
 
-/** Members that cannot act or whose danger is not OK, in the order of the list. */
+/** Members that cannot act or whose danger is not OK, but those by which a vote is said to be late, in the order of the list. */
 function distrustedIn(
   groups: readonly GroupResult[],
   channels: ReadonlyMap<string, ChannelResult>,
@@ -129,6 +130,7 @@ function distrustedIn(
     .flatMap((group) =>
       group.members
         .filter(({ tag, why }) => {
+          if (group.late && group.decidedBy.includes(tag)) return false;
           const own = thresholdOf(tag, group, channels);
           return why !== null || !own || unreliable.has(own.verdict);
         })

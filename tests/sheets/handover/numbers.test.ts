@@ -127,6 +127,20 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
     expect(textOf(early)).toContain('◀ early | Bearing 1 (alone): trips at 4.39 mil by V-2.');
   });
 
+  // By hand: V-1 acts at 5·200/160 = 6.25 mil. It decides the late vote; V-3 is as late and still not to be counted on.
+  it('a late vote names those not to count on, but not again the one by which it is late', () => {
+    const group = { group: 'Bearing 1', voting: '2oo3' };
+    const worse = { ...late, tag: 'V-3', measured: 150 };
+    const text = textOf(pageOf({ ...late, ...group }, { ...fine, ...group }, { ...worse, ...group }));
+    expect(text).toContain('trips late, at 6.25 mil by V-1. Do not count on V-3.');
+  });
+
+  it('what cannot act for its setting says so of the setting', () => {
+    const group = { group: 'Bearing 1', voting: '2oo2' };
+    const text = textOf(pageOf({ ...late, ...group, fullScale: 4 }, { ...fine, ...group }));
+    expect(text).toContain('CANNOT TRIP (V-1 set above full scale)');
+  });
+
   it('what is OK but to be checked stands apart from what is OK', () => {
     const text = textOf(pageOf(late, fine, { ...fine, tag: 'V-3', alert: 6 }));
     expect(text).toContain('✓ OK: V-2. • OK as far as known, but check: V-3.');

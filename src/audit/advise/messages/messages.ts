@@ -11,6 +11,7 @@ import type { GroupRules } from '../../model/rules/groupRules.ts';
 import { timesAtStartUp } from '../../model/threshold.ts';
 import { amount } from '../../model/wording.ts';
 import type { Sayings } from './phrases.ts';
+import { memberReasonText } from '../groupSentences.ts';
 import { tableMessages, untidyMessages } from './tables.ts';
 import { valueMessages, cellMessages } from './values.ts';
 import type { UnitRules } from '../../model/rules/cellRules.ts';
@@ -138,7 +139,9 @@ function cannot(
   what: string,
   { group, voting, threshold, multiplier, idle }: GroupRules['group-cannot-act'],
 ): string {
-  const why = idle.map((member) => `${member.tag} (${member.why ?? 'cannot act'})`).join(', ');
+  const why = idle
+    .map((member) => `${member.tag} (${member.why === null ? 'cannot act' : memberReasonText(member.why)})`)
+    .join(', ');
   return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: these members can't act: ${why}.`;
 }
 

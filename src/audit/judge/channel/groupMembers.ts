@@ -1,6 +1,5 @@
 import type { Channel } from '../../model/channel.ts';
-import type { MemberReason } from '../../model/report.ts';
-import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
+import type { MemberReason, ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { PairedRows } from '../../read/pairedRows.ts';
 import { placeOf } from '../../read/rows/diagnostic.ts';
 import type { Amount } from '../../read/rows/rowReader.ts';

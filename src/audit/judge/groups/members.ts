@@ -1,7 +1,7 @@
 import type { Detection, Unit } from '../../../units/parse.ts';
 import type { Place } from '../../model/findings.ts';
-import type { MemberReason, MemberOut } from '../../model/report.ts';
-import type { ThresholdResult } from '../../model/threshold.ts';
+import type { MemberOut } from '../../model/report.ts';
+import type { MemberReason, ThresholdResult } from '../../model/threshold.ts';
 import { type OutPolicy, mixedVote, type LiveVote } from '../../../method/voting/liveVote.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import type { Policy } from '../../model/policy.ts';

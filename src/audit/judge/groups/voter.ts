@@ -1,7 +1,7 @@
 import { convert } from '../../../units/unit.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { GroupMember, MemberReason } from '../../model/report.ts';
-import type { ThresholdName, ThresholdResult } from '../../model/threshold.ts';
+import type { GroupMember } from '../../model/report.ts';
+import type { MemberReason, ThresholdName, ThresholdResult } from '../../model/threshold.ts';
 import type { Member } from './members.ts';
 
 /** Which of its members' thresholds a group is judged by: the plain ones, or those while the start-up multiplier is on. */

@@ -1,4 +1,4 @@
-import type { ThresholdName } from '../threshold.ts';
+import type { MemberReason, ThresholdName } from '../threshold.ts';
 
 /** A voting group and the threshold on which it votes. */
 interface Vote {
@@ -10,7 +10,7 @@ interface Vote {
 }
 
 interface CannotAct extends Vote {
-  readonly idle: readonly { readonly tag: string; readonly why: string | null }[];
+  readonly idle: readonly { readonly tag: string; readonly why: MemberReason | null }[];
 }
 
 /** What can be said of voting groups. */

@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Report, Summary } from '../../../audit/model/report.ts';
 import type { Workbook } from '../../../cells/sheet.ts';
-import { attentionOfNoMachine } from '../../../sheets/machines.ts';
+import { attentionOfNoMachine, chanceOf } from '../../../sheets/machines.ts';
 import { StandingsHelp } from '../../help/StandingHelp.tsx';
 import { usePort } from '../../app/paneContext.ts';
 import { Notice } from '../../parts/Notice.tsx';
@@ -65,9 +65,7 @@ export function Results(props: ResultsProps): JSX.Element {
   const { machines, rows, fitting, filter, setFilter, chosen, channel, machine } = list;
   const subjects = useMemo(() => bySubject(report.attention), [report]);
   const apart = useMemo(() => attentionOfNoMachine(report), [report]);
-  const chance = machine
-    ? report.machines.find((one) => keyOf(one.machine) === keyOf(machine.name))
-    : undefined;
+  const chance = machine ? chanceOf(machine, report) : undefined;
   const several = machines.length > 1;
   const { asLeft, corrected } = report.summary;
   const wholeRead = report.notRead.length === 0 && apart.every(({ severity }) => severity !== 'critical');
@@ -174,11 +172,6 @@ export function Results(props: ResultsProps): JSX.Element {
       )}
     </div>
   );
-}
-
-/** Machines are told apart without regard to case. */
-function keyOf(machine: string): string {
-  return machine.trim().toLowerCase();
 }
 
 /** Channels by how they stand now, each count also the filter of the list: one stop of the Tab key, arrows move within. */

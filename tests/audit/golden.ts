@@ -1,5 +1,5 @@
 import type { ThresholdResult, ThresholdVerdict } from '../../src/audit/model/threshold.ts';
-import type { Place } from '../../src/audit/model/findings.ts';
+import type { Finding, Place } from '../../src/audit/model/findings.ts';
 import { parseColumnMap } from '../../src/audit/model/columnMap.ts';
 import { expect } from 'vitest';
 import type { Workbook } from '../../src/cells/sheet.ts';
@@ -31,6 +31,8 @@ interface ExpectedChannel {
   readonly thresholds?: Readonly<Record<string, ExpectedThreshold>>;
   /** Every finding, in any order, as `rule @ Sheet!F14`; none where left out. */
   readonly findings?: readonly string[];
+  /** What is known of some of them, as they are written there. */
+  readonly told?: Readonly<Record<string, Partial<Finding>>>;
   readonly is?: Partial<
     Pick<
       ChannelResult,
@@ -180,6 +182,8 @@ function checkRunUps({ runUps }: Report, expected: NonNullable<GoldenCase['runUp
 function checkChannel(channel: ChannelResult, expected: ExpectedChannel): void {
   const { tag, thresholds, findings = [], is = {}, sensitivity = {}, inputs = {} } = expected;
   expect(channel.findings.map(at).toSorted(), `findings of ${tag}`).toEqual(findings.toSorted());
+  for (const [where, known] of Object.entries(expected.told ?? {}))
+    checkNumbers(channel.findings.find((one) => at(one) === where) ?? {}, known, `${tag} ${where}`);
   checkNumbers(channel, is, tag);
   checkNumbers(channel.sensitivity, sensitivity, `${tag} sensitivity`);
   checkNumbers(channel.inputs, inputs, `${tag} inputs`);

@@ -66,3 +66,26 @@ it('a calibration of a day that has not come does not count', () => {
   const { channels } = audit(plant(198, '2030-01-01'), { now, before });
   expect(channels[0]?.drift).toBeNull();
 });
+
+it('of a tag that stood on several machines the earlier reading is that of the same machine, or of none', () => {
+  const header = ['Tag', 'Machine', 'Measured sensitivity (mV/mil)', 'Calibrated on', ...settings.slice(1)];
+  const all = (day: string, ...rows: readonly (readonly [machine: string, measured: number])[]) =>
+    rows.map(([machine, measured]) => ['V-1', machine, measured, day, 200, 3, 5]);
+  const history: Rows = [
+    ['Tag', 'Date', 'Sensitivity (mV/mil)'],
+    ['V-1', '2021-01-01', 200],
+    ['V-1', '2022-01-01', 199],
+  ];
+  const earlierOf = (machine: string, ...then: readonly (readonly [machine: string, measured: number])[]) => {
+    const before = snapshotOf(audit(book(['All', [header, ...all('2023-01-01', ...then)]]), { now }));
+    const after = book(['All', [header, ...all('2024-01-01', [machine, 197])]], ['History', history]);
+    return audit(after, { now, before })
+      .channels[0]!.drift!.readings.filter(({ from }) => from === 'earlier audit')
+      .map(({ sensitivity }) => sensitivity);
+  };
+  expect(earlierOf('P-1', ['P-1', 198], ['P-2', 188])).toEqual([198]);
+  expect(earlierOf('P-2', ['P-1', 198], ['P-2', 188])).toEqual([188]);
+  expect(earlierOf('P-3', ['P-1', 198], ['P-2', 188])).toEqual([]);
+  expect(earlierOf('', ['P-1', 198], ['P-2', 188])).toEqual([]);
+  expect(earlierOf('P-3', ['P-1', 198])).toEqual([198]);
+});

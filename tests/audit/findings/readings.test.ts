@@ -41,8 +41,8 @@ describe('a swing V0 ± S·Kc/2 that leaves a fault limit (by hand, a caution on
           [
             'Tag',
             'Configured sensitivity (mV/(mm/s))',
-            'Alert (mm/s)',
-            'Danger (mm/s)',
+            'Alert (mm/s 0-p)',
+            'Danger (mm/s 0-p)',
             'Fault limit low (V)',
           ],
           ['V-1', 4, 200, 400, -10.1],

@@ -104,7 +104,8 @@ it('a zone is told with the speed that it hangs on, for the plain setpoints (ISO
   const worse = oneChannel({
     measured: 160,
     channel: { 'Speed (r/min)': 3600 },
-    settings: { 'Set-point multiplier': 3 },
+    // 7.5 mil would go from 190.5 µm (C) to 238 µm (D).
+    settings: { 'Set-point multiplier': 1.5 },
   });
   const found = ['alert', 'danger'].flatMap((name) => foundIn(worse, `${name}-in-worse-zone`));
   expect(found).toMatchObject([
@@ -218,5 +219,17 @@ describe('an undetermined threshold', () => {
       uncertainty: 0.03,
       tolerance: 0.05,
     });
+  });
+
+  it('names the known vibration where that governs: 190 mV/mil of 188, 190 and 192, with k = 4.527 (JCGM 100, 95.45 %)', () => {
+    const levels = [188, 190, 192].map((sensitivity): Rows[number] => ['V-1', 4, 4 * sensitivity, 60]);
+    const shaker: Rows = [['Tag', 'Displacement (mil p-p)', 'Output (mV p-p)', 'Frequency (Hz)'], ...levels];
+    const { governedBy, low } = valuesIn(withSheets(null, 1, ['Shaker', shaker]), 'danger-undetermined') as {
+      governedBy: string;
+      low: number;
+    };
+    expect(governedBy).toBe('known vibration');
+    // U = 4.527·2/√3 = 5.227 mV/mil, to the three digits of the table.
+    expect(low).toBeCloseTo(1000 / (190 + 5.227), 3);
   });
 });

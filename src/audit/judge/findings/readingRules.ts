@@ -2,7 +2,6 @@ import { leavesFaultLimits, swing } from '../../../method/reach.ts';
 import { lengthOff } from '../../../method/lengthOff.ts';
 import { pointsTo } from '../../../method/pointsTo.ts';
 import { convertDetection } from '../../../units/detection.ts';
-import type { Channel } from '../../model/channel.ts';
 import type { LengthHint } from '../../model/rules/settingsRules.ts';
 import { exceeds } from '../lines/line.ts';
 import { divisorOf } from '../lines/spreads.ts';
@@ -43,14 +42,13 @@ export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
   }
 };
 
-/** A compensated setpoint below the present reading would trip on entry. */
+/** A setpoint to enter in the meantime, which late thresholds alone have, below the present reading: it would trip on entry. */
 export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
   const { reading } = channel;
   if (reading === null) return;
   for (const threshold of thresholds) {
-    const { interimSetpoint, multiplier, setpoint, shift } = threshold;
-    if (interimSetpoint === null || setpoint === null || multiplier !== 1 || shift === null || shift <= 0)
-      continue;
+    const { interimSetpoint, setpoint } = threshold;
+    if (interimSetpoint === null || setpoint === null) continue;
     const sign = Math.sign(setpoint);
     if (sign * reading < sign * interimSetpoint) continue;
     const values = { ...setpointOf(threshold, channel), reading, interimSetpoint };
@@ -84,19 +82,14 @@ export const noInterim: Rule = ({ channel, thresholds }, say) => {
   }
 };
 
-/** How much too long or too short the chain seems, where its nominal length is given. */
-function lengthHint(
-  { chainLength, measured, gapVoltage, referenceGapVoltage }: Channel,
-  reference: number,
-): LengthHint | null {
-  if (chainLength === null || gapVoltage === null || referenceGapVoltage === null) return null;
-  const off = lengthOff(measured, reference, gapVoltage, referenceGapVoltage);
-  return off === undefined ? null : { nominal: chainLength, off };
+/** How much too long or too short a chain of that nominal length seems; `null` where none is given. */
+function lengthHint(nominal: number | null, off: LengthHint['off'] | undefined): LengthHint | null {
+  return nominal === null || off === undefined ? null : { nominal, off };
 }
 
 /** What the pair of sensitivity and gap voltage points to, against a reference reading of the same channel. A hint only. */
 export const readingsPointTo: Rule = ({ channel, policy }, say) => {
-  const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit } = channel;
+  const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit, chainLength } = channel;
   if ((kind !== 'radial' && kind !== 'axial') || gapVoltage === null || referenceGapVoltage === null) return;
   const reference = channel.referenceSensitivity ?? ratedSensitivity(channel, policy) ?? channel.configured;
   const cause = pointsTo(
@@ -115,7 +108,7 @@ export const readingsPointTo: Rule = ({ channel, policy }, say) => {
     unit: sensitivityUnit.text,
     gapVoltage,
     referenceGapVoltage,
-    length: lengthHint(channel, reference),
+    length: lengthHint(chainLength, lengthOff(measured, reference, gapVoltage, referenceGapVoltage)),
   };
   const fact =
     cause === 'hidden by the gap voltage'

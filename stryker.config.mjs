@@ -25,6 +25,15 @@ const audit = [
   'oracle',
   'stations',
   'records/random',
+  'findings/settings',
+  'findings/unitSlips',
+  'findings/readings',
+  'findings/thresholds',
+  'findings/asLeft',
+  'leftEvidence',
+  'channelParts',
+  'recordJudged',
+  'drift/driftLine',
 ].map((name) => `tests/audit/${name}.test.ts`);
 const tests = {
   'src/method': ['tests/method/**/!(libreoffice).test.ts'],

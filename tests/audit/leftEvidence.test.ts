@@ -132,6 +132,29 @@ describe('as-left values that can’t be used', () => {
   });
 });
 
+it('a position’s record as left is read about its zero as left, as the sensitivity that it gives (by hand)', () => {
+  // 160 mV/mil from 10 to 30 mil (−3.6 V is 20 mil), 166 from 40 to 70 mil (−9.52 V is 60 mil), 100 between them.
+  const points = [-2, -3.6, -5.2, -6.2, -7.86, -9.52, -11.18].map((volts, at): [number, number] => [
+    10 + 10 * at,
+    volts,
+  ]);
+  const moved = oneChannel({
+    kind: 'axial',
+    measured: 160,
+    channel: {
+      'Zero voltage (V)': -3.6,
+      'Positive direction': 'toward',
+      'As-left zero voltage (V)': -9.52,
+    },
+    settings: { 'Configured zero voltage (V)': -9.52 },
+  });
+  const rows: Rows = [['Tag', 'Series', 'Gap (mil)', 'Output (V)'], ...rowsOf(['V-1', 'as left'], points)];
+  const channel = only(withSheet(moved, 'Records', rows));
+  expect(channel.record?.average).toBeCloseTo(166, 9);
+  expect(channel.sensitivity).toMatchObject({ from: 'calibration record' });
+  expect(channel.sensitivity.measured).toBeCloseTo(166, 9);
+});
+
 it('the upper end of a loop goes where the sensitivity as left puts it, in the unit of the setpoints (by hand)', () => {
   // 20 mm/s at 0.8 mA/(mm/s) are 16 mA: from 4 to 20 mA, so that 0.5 in/s act at 0.5 in/s.
   const loop = book(

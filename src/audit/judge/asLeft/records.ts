@@ -69,15 +69,19 @@ export function sayOfOtherDays(chosen: Chosen | undefined, between: LeftBetween,
   }
 }
 
-/** Average of a record marked as left about the gap voltage as left, or as found where none was read; `null` without one. */
+/**
+ * Average of a record marked as left about the voltage about which it is read as left: the gap voltage as left, or as found
+ * where none was read, or the zero voltage of a position as left. `null` without a record.
+ */
 export function averageAsLeft(
   record: Usable | undefined,
   row: ChannelRow,
-  { kind, gapVoltage, zeroMeasured }: Channel,
+  { kind, gapVoltage }: Channel,
   policy: Policy,
 ): Amount | null {
   if (!record || (kind !== 'radial' && kind !== 'axial')) return null;
-  const volts = inUnit(row.asLeftGapVoltage, fixed.volt) ?? gapVoltage ?? zeroMeasured;
+  const zero = kind === 'axial' ? inUnit(row.asLeftZero, fixed.volt) : null;
+  const volts = inUnit(row.asLeftGapVoltage, fixed.volt) ?? gapVoltage ?? zero;
   return averageOf(record, volts, policy) ?? null;
 }
 

@@ -32,6 +32,7 @@ const audit = [
   'findings/asLeft',
   'leftEvidence',
   'channelParts',
+  'channelInputs',
   'recordJudged',
   'drift/driftLine',
 ].map((name) => `tests/audit/${name}.test.ts`);

@@ -262,4 +262,33 @@ describe('the numbers of a record (by hand)', () => {
       told(audited({}, [record(straight(200, gaps(10, 50, 10)).toReversed())]), 'record-sorted').severity,
     ).toBe('note');
   });
+
+  it('a record that can’t be used is a warning, with its tag; one of a velocity sensor is a note', () => {
+    expect(told(audited({}, [record(straight(200, gaps(10, 20, 10)))]), 'record-unusable')).toMatchObject({
+      severity: 'warning',
+      values: { tag: 'V-1' },
+    });
+    const velocity = book(
+      [
+        'Channels',
+        [
+          ['Tag', 'Kind', 'Measured sensitivity (mV/(in/s))'],
+          ['V-1', 'velocity', 100],
+        ],
+      ],
+      [
+        'Monitor',
+        [
+          ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s)', 'Danger (in/s)'],
+          ['V-1', 100, 0.3, 0.5],
+        ],
+      ],
+      record(straight(200, gaps(10, 90, 10))),
+    );
+    const [channel] = auditCase({ because: '', book: velocity }).channels;
+    expect(told(channel!, 'record-of-another-kind')).toMatchObject({
+      severity: 'note',
+      values: { kind: 'velocity' },
+    });
+  });
 });

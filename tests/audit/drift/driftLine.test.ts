@@ -131,6 +131,25 @@ describe('what is said of a drift', () => {
     });
   });
 
+  it('one that is outside by now, unseen by the last reading, is a warning: 200, 198 and 196 reach 190 on 2025-12-31', () => {
+    const findings = audited(196, '2023-01-01', [
+      ['V-1', '2021-01-01', null, 200],
+      ['V-1', '2022-01-01', null, 198],
+    ]);
+    expect(one(findings, 'drift-leaves-tolerance')).toMatchObject({
+      severity: 'warning',
+      values: { kind: 'unseen by the last reading' },
+    });
+  });
+
+  it('a calibration of a day that has not come is no reading', () => {
+    const findings = audited(196, '2026-01-02', [
+      ['V-1', '2021-01-01', null, 200],
+      ['V-1', '2022-01-01', null, 198],
+    ]);
+    expect(one(findings, 'drift-not-told')?.values).toMatchObject({ readings: 2 });
+  });
+
   it('a later reading of a history is a warning, one of the same day is none', () => {
     const later = (day: string) =>
       one(audited(200, '2024-06-01', [['V-1', day, null, 170]]), 'history-has-newer-reading');

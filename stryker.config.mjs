@@ -34,6 +34,7 @@ const audit = [
   'channelParts',
   'channelInputs',
   'recordJudged',
+  'recordAbout',
   'drift/driftLine',
 ].map((name) => `tests/audit/${name}.test.ts`);
 const tests = {

@@ -18,7 +18,7 @@ import {
   unmatchedSettings,
   type UnjudgedRow,
   type UnmatchedSettings,
-  unjoined,
+  unjoinedChannel,
 } from './judge/channel/unmatchedRows.ts';
 import type { Member } from './judge/groups/members.ts';
 import { caution } from './model/caution.ts';
@@ -129,7 +129,7 @@ export function* auditInSteps(
     if (trouble || settingsRow === undefined) {
       const channelRow = reader.channelRow(row);
       watchChannelRow(watches.channels, channelRow);
-      judged.push(unjoined(channelRow, trouble, tables));
+      judged.push(unjoinedChannel(channelRow, trouble, tables));
       continue;
     }
     const pair = reader.pair(row, settingsRow);

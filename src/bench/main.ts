@@ -4,7 +4,7 @@ import { onValuesOnly } from '../hosts/grid/write/sheetData.ts';
 import { plainMessage } from '../pane/parts/shownText.ts';
 import { type Bench, showBench } from './bench.ts';
 import { fillBar } from './header/bar.ts';
-import { takeDrops } from './open/drops.ts';
+import { onFilesDropped } from './open/drops.ts';
 import { leadAround } from './pane/areaKeys.ts';
 import type { OpenedFile } from './open/openFile.ts';
 import { saveCopy } from './save/saveCopy.ts';
@@ -144,7 +144,7 @@ part('skip').addEventListener('click', (event) => {
   frame?.focus();
   frame?.contentDocument?.querySelector<HTMLElement>('[role=tab][aria-selected=true]')?.focus();
 });
-takeDrops(part('bench'), (chosen) => attempt(() => open(...chosen)));
+onFilesDropped(part('bench'), (chosen) => attempt(() => open(...chosen)));
 await attempt(async () => {
   // A canvas draws with the fonts that are there when it draws.
   await Promise.all([document.fonts.load('11pt Calibri'), document.fonts.load('bold 11pt Calibri')]);

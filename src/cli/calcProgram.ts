@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { type Command, typedAs } from './command.ts';
+import { type Command, commandAsTyped } from './command.ts';
 import type { Single, Result } from '../functions/call/result.ts';
 import { NAMESPACE, catalogue } from '../functions/catalogue.ts';
 import { FunctionError } from '../functions/functionError.ts';
@@ -30,7 +30,7 @@ interface Printed {
 
 const calcHelp = `Works out one formula of the worksheet functions.
 
-  ${typedAs('calc')} '=TRIPDRIFT.EFFECTIVE(5,200,160)'
+  ${commandAsTyped('calc')} '=TRIPDRIFT.EFFECTIVE(5,200,160)'
 
 Numbers, "texts", arrays such as {1,2;3,4} (; begins a row), + - * / ^ % and functions within functions are understood;
 there are no cells. The value is printed in full precision, a result of several cells as lines of cells with tabs

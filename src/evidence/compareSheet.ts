@@ -24,7 +24,7 @@ type Found = readonly Cell[];
 const stride = 250;
 
 /** Rows that a sheet lacks or has beside those of the audit, in words. */
-export interface RowsSaid {
+export interface RowDifferences {
   readonly said: readonly string[];
 }
 
@@ -36,7 +36,7 @@ export function* compareSheet(
   model: SheetModel,
   sheet: Sheet,
   differences: Differences,
-): Steps<number, RowsSaid> {
+): Steps<number, RowDifferences> {
   const removed: string[] = [];
   const added: string[] = [];
   const isSummary = isTitleOf('summary', sheet.rows[0]?.[0] ?? null);

@@ -5,7 +5,7 @@ import type { Steps } from '../audit/model/steps.ts';
 import { readBook } from '../audit/read/readBook.ts';
 import type { TableKind } from '../audit/read/tables/vocabulary.ts';
 import type { TidyChannel } from '../audit/read/tidy/tidyList.ts';
-import { lettered } from '../audit/read/tidy/cellRemarks.ts';
+import { withColumnLetters } from '../audit/read/tidy/cellRemarks.ts';
 import type { MeaningId } from '../audit/read/understand/meaning.ts';
 import type { Workbook } from '../cells/sheet.ts';
 
@@ -64,7 +64,7 @@ export function* inputPlaces(workbook: Workbook, { map }: AuditBasis, time: Date
     const own = channels.get(keyOf(channel));
     if (!own) return undefined;
     const column = id as MeaningId;
-    return lettered(own.values.get(column)?.place ?? own.unused.get(column) ?? own.at[table]);
+    return withColumnLetters(own.values.get(column)?.place ?? own.unused.get(column) ?? own.at[table]);
   };
 }
 

@@ -22,7 +22,7 @@ export function roundToEarlySide(value: number, resolution: number): number {
  * digits where none is given (`null`). Value finite, resolution above 0; `NaN` otherwise. Source: common practice, no source.
  * Example: 3.88 in steps of 0.1 → 3.8; 3.88 without a resolution → 3.8; 158 without → 150.
  */
-export function toPanelStep(value: number, resolution: number | null): number {
+export function roundToPanelStep(value: number, resolution: number | null): number {
   if (resolution !== null) return roundToEarlySide(value, resolution);
   if (value === 0 || !Number.isFinite(value)) return value === 0 ? 0 : NaN;
   return roundToEarlySide(value, 10 ** (Math.floor(Math.log10(Math.abs(value))) - 1));

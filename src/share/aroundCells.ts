@@ -12,14 +12,14 @@ import { defaultLimits } from '../hosts/file/zip/limits.ts';
 import { shownFormula, storedFormula } from '../hosts/formats/storedFormula.ts';
 import { bookNames } from './bookNames.ts';
 import { type Changed, type LeftOut, leftOutOf } from './leftOut.ts';
-import type { OurUse } from './ourUse.ts';
+import type { UsesOfFunctions } from './usesOfFunctions.ts';
 import { withoutSpillSigns } from './spillSigns.ts';
 import { leftOutNote, nameNote, whatIfNote } from './words.ts';
 import { withAttributes } from '../hosts/file/patch/attributes.ts';
 
 /** What is known of the copy's cells. */
 export interface AroundOrder {
-  readonly use: OurUse;
+  readonly use: UsesOfFunctions;
   readonly filledFrom: (sheet: string, row: number, column: number) => Area | undefined;
   /** Some cells do not follow others any more, so tables of what-ifs would come out wrong. */
   readonly frozen: boolean;

@@ -5,7 +5,7 @@ import type { CellNote } from '../hosts/file/notes/commentTexts.ts';
 import type { EditedCell } from '../hosts/file/patch/types.ts';
 import type { SheetView, ViewCell } from '../hosts/file/view/types.ts';
 import { reference } from '../hosts/formats/reference.ts';
-import type { OurUse } from './ourUse.ts';
+import type { UsesOfFunctions } from './usesOfFunctions.ts';
 import type { Content } from './content.ts';
 import { NoResult, type Results } from './results.ts';
 import type { CellPlace, ShareOptions, UnknownResult } from './types.ts';
@@ -28,7 +28,7 @@ export interface ReplacedCells {
  */
 export function replacedCells(
   sheet: SheetView,
-  use: OurUse,
+  use: UsesOfFunctions,
   results: Results,
   options: ShareOptions,
 ): ReplacedCells {
@@ -97,7 +97,7 @@ function nativeCells(
   place: CellPlace,
   { formula = '', array }: ViewCell,
   shown: readonly (readonly Content[])[],
-  { byName }: OurUse,
+  { byName }: UsesOfFunctions,
   results: Results,
 ): EditedCell[] | undefined {
   const { row, column } = place;

@@ -10,7 +10,7 @@ import { defaultLimits } from '../hosts/file/zip/limits.ts';
 import { BookCells } from './bookCells.ts';
 import { bookNames } from './bookNames.ts';
 import { aroundCells } from './aroundCells.ts';
-import { ourUse } from './ourUse.ts';
+import { usesOfFunctions } from './usesOfFunctions.ts';
 import { replacedCells } from './replacedCells.ts';
 import { Results } from './results.ts';
 import type { ShareOptions, SharedCopy } from './types.ts';
@@ -33,7 +33,7 @@ import { withoutSpillSigns } from './spillSigns.ts';
 export function shareWorkbook(original: Uint8Array, options: ShareOptions): SharedCopy {
   const view = viewWorkbook('', original);
   const source = openWorkbook(original, false);
-  const use = ourUse(bookNames(source.workbook.text, source.workbook.root));
+  const use = usesOfFunctions(bookNames(source.workbook.text, source.workbook.root));
   const results = new Results(new BookCells(view), use.uses);
   const replaced = view.sheets.map((sheet) => ({
     sheet: sheet.name,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { memberOf, unaudited } from '../../src/audit/judge/channel/groupMembers.ts';
+import { memberOf, unauditedMember } from '../../src/audit/judge/channel/groupMembers.ts';
 import { writtenSetpoints } from '../../src/audit/judge/channel/incompleteChannel.ts';
 import type { Channel, FaultLimits } from '../../src/audit/model/channel.ts';
 import type { PairedRows } from '../../src/audit/read/pairedRows.ts';
@@ -59,7 +59,7 @@ describe('a member of a voting group', () => {
   });
 
   it('of which the settings alone are known has its setpoints, those of the counter direction negative', () => {
-    const member = unaudited(
+    const member = unauditedMember(
       pairOf({
         alert: amount(3, 'mil'),
         danger: amount(5, 'mil'),
@@ -92,19 +92,21 @@ describe('a member of a voting group', () => {
       notAudited: 'its row can’t be used',
       limit: null,
     });
-    const plain = unaudited(pairOf({ danger: amount(5, 'mil') }), 'not known');
+    const plain = unauditedMember(pairOf({ danger: amount(5, 'mil') }), 'not known');
     expect(plain?.thresholds.map(({ name, multiplier }) => [name, multiplier])).toEqual([['danger', 1]]);
   });
 
   it('is one by its group or its voting, and by neither is none', () => {
-    expect(unaudited(pairOf({ group: '', voting: '' }), 'not known')).toBeNull();
-    expect(unaudited(pairOf({ group: 'G', voting: '' }), 'not known')).toMatchObject({ group: 'G' });
-    expect(unaudited(pairOf({ group: '', voting: '1oo2' }), 'not known')).toMatchObject({ voting: '1oo2' });
+    expect(unauditedMember(pairOf({ group: '', voting: '' }), 'not known')).toBeNull();
+    expect(unauditedMember(pairOf({ group: 'G', voting: '' }), 'not known')).toMatchObject({ group: 'G' });
+    expect(unauditedMember(pairOf({ group: '', voting: '1oo2' }), 'not known')).toMatchObject({
+      voting: '1oo2',
+    });
   });
 
   it('has a limit in the unit of its danger where the two are counted alike (25.4 µm are 1 mil)', () => {
     const limit = (kind: string | null, of: Amount, danger: Amount) =>
-      unaudited(pairOf({ danger }, { kind, limit: of }), 'not known')?.limit;
+      unauditedMember(pairOf({ danger }, { kind, limit: of }), 'not known')?.limit;
     expect(limit('radial', amount(152.4, 'µm'), amount(5, 'mil p-p'))).toBeCloseTo(6, 9);
     expect(limit('axial', amount(152.4, 'µm'), amount(5, 'mil'))).toBeCloseTo(6, 9);
     expect(limit('velocity', amount(1, 'in/s'), amount(0.5, 'in/s'))).toBe(1);

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { fits, constantOf } from '../../src/bench/rules/compare.ts';
-import { tally, ruleFormula } from '../../src/bench/rules/sheetRules.ts';
+import { countMatching, ruleFormula } from '../../src/bench/rules/sheetRules.ts';
 import { convert, describeWithLibreOffice } from '../libreoffice.ts';
 import { shownWorkbook } from './shownWorkbook.ts';
 
@@ -44,7 +44,7 @@ describe('comparisons of conditional formats', () => {
   it('counts texts without regard to case, blank cells never, a text that is a number apart from the number', () => {
     const cells = ['P-1', 'p-1', null, null, '', 1, '1'] as const;
     const area = { top: 1, left: 1, bottom: cells.length, right: 1 };
-    const count = tally([area], (row) => cells[row - 1] ?? null);
+    const count = countMatching([area], (row) => cells[row - 1] ?? null);
     expect(cells.map(count)).toEqual([2, 2, 0, 0, 0, 1, 1]);
   });
 

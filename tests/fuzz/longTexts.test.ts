@@ -4,7 +4,7 @@ import { audit } from '../../src/audit/audit.ts';
 import { readDate } from '../../src/audit/read/rows/date.ts';
 import { headerKey, looksLikeUnit, parseHeader } from '../../src/audit/read/tables/header.ts';
 import { labelledTag, namedTag } from '../../src/audit/read/tables/titleWords.ts';
-import { unitAlone } from '../../src/audit/read/tables/unitRow.ts';
+import { unitOfText } from '../../src/audit/read/tables/unitRow.ts';
 import { structuredReference } from '../../src/bench/grid/tables/plainReference.ts';
 import { constantOf } from '../../src/bench/rules/compare.ts';
 import { readNumber } from '../../src/cells/number.ts';
@@ -136,7 +136,7 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
   'the key of a header': headerKey,
   'a remark': looksLikeUnit,
   'a title': (text) => [namedTag(text), labelledTag(text)],
-  'a unit': (text) => [parseUnit(text), unitAlone(text), parseDetection(text)],
+  'a unit': (text) => [parseUnit(text), unitOfText(text), parseDetection(text)],
   'a voting': parseVoting,
   'a table of text': (text) => readCsv('a.csv', new TextEncoder().encode(`Tag;Alert\n${text}`)),
   'a text of XML': (text) => [unescapeText(text), escapeXml(text)],

@@ -10,7 +10,7 @@ import {
   axialIndicatedOnCurve,
   indicatedOnCurve,
 } from '../../src/method/record/onCurve.ts';
-import { toPanelStep } from '../../src/method/roundToEarlySide.ts';
+import { roundToPanelStep } from '../../src/method/roundToEarlySide.ts';
 import { atCoverage } from '../../src/method/uncertainty.ts';
 import { effectiveThreshold } from '../../src/method/vibration/threshold.ts';
 import { panelLevel } from '../../src/method/vibration/panelReading.ts';
@@ -140,17 +140,17 @@ describe('what a monitor shows on a measured curve', () => {
 
 describe('a level as it is said', () => {
   it('is on the step of the instrument, or has two digits, never later', () => {
-    expect(toPanelStep(3.88, 0.1)).toBe(3.8);
-    expect(toPanelStep(158.9, 0.5)).toBe(158.5);
-    expect(toPanelStep(3.88, null)).toBe(3.8);
-    expect(toPanelStep(158.9, null)).toBe(150);
-    expect(toPanelStep(0.0479, null)).toBe(0.047);
-    expect(toPanelStep(-15.52, null)).toBe(-15);
-    expect(toPanelStep(0, null)).toBe(0);
-    expect(toPanelStep(NaN, null)).toBeNaN();
+    expect(roundToPanelStep(3.88, 0.1)).toBe(3.8);
+    expect(roundToPanelStep(158.9, 0.5)).toBe(158.5);
+    expect(roundToPanelStep(3.88, null)).toBe(3.8);
+    expect(roundToPanelStep(158.9, null)).toBe(150);
+    expect(roundToPanelStep(0.0479, null)).toBe(0.047);
+    expect(roundToPanelStep(-15.52, null)).toBe(-15);
+    expect(roundToPanelStep(0, null)).toBe(0);
+    expect(roundToPanelStep(NaN, null)).toBeNaN();
     fc.assert(
       fc.property(fc.double({ min: 1e-6, max: 1e6, noNaN: true }), (value) => {
-        const said = toPanelStep(value, null);
+        const said = roundToPanelStep(value, null);
         expect(said).toBeLessThanOrEqual(value * (1 + 1e-12));
         expect(said).toBeGreaterThan(value * 0.9);
       }),

@@ -12,7 +12,7 @@ import {
 } from '../../src/method/replay/localTime.ts';
 import { relay } from '../../src/method/replay/relay.ts';
 import { replay } from '../../src/method/replay/replay.ts';
-import { type ReplaySetting, steady } from '../../src/method/replay/setting.ts';
+import { type ReplaySetting, constantLevel } from '../../src/method/replay/setting.ts';
 import { tripTime } from '../../src/method/replay/tripTime.ts';
 import '../seed.ts';
 import { upTo } from './ranges.ts';
@@ -24,7 +24,7 @@ function actsOn(
   level: number,
   setting: Partial<ReplaySetting> = {},
 ) {
-  const watch = relay(steady(level), { ...SETTING, ...setting });
+  const watch = relay(constantLevel(level), { ...SETTING, ...setting });
   for (const [time, reading] of samples) watch.sample(time, reading);
   return watch.acts();
 }
@@ -368,14 +368,14 @@ describe('a replay', () => {
       [12, 8],
       [16, 8],
     ] as const;
-    const alarm = relay(steady(4), { ...SETTING, delay: 1, deadband: 2 });
+    const alarm = relay(constantLevel(4), { ...SETTING, delay: 1, deadband: 2 });
     for (const [time, reading] of samples) alarm.sample(time, reading);
     expect(alarm.spells()).toEqual([
       { acted: 3, returned: 7 },
       { acted: 11, returned: NaN },
     ]);
     expect(alarm.acts().proven).toBe(3);
-    const danger = relay(steady(4), { ...SETTING, delay: 1 });
+    const danger = relay(constantLevel(4), { ...SETTING, delay: 1 });
     for (const [time, reading] of samples) danger.sample(time, reading);
     expect(danger.spells()).toEqual([{ acted: 3, returned: NaN }]);
   });
@@ -478,7 +478,7 @@ describe('a replay', () => {
   });
 
   it('tells while it goes on whether it acted and whether it should have', () => {
-    const run = replay(steady(4), steady(3), { ...SETTING, delay: 0, deadband: 1 });
+    const run = replay(constantLevel(4), constantLevel(3), { ...SETTING, delay: 0, deadband: 1 });
     const so = (time: number, reading: number) => {
       run.sample(time, reading);
       // The next sample passes this one on.
@@ -504,7 +504,7 @@ describe('a replay', () => {
       { time: 1, reading: 5 },
       { time: 2, reading: 4 },
     ]);
-    const run = replay(steady(4), steady(3), { ...SETTING, delay: 0 });
+    const run = replay(constantLevel(4), constantLevel(3), { ...SETTING, delay: 0 });
     run.sample(1, 1);
     run.sample(1, 5);
     expect(run.end().acts.proven).toBe(1);

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type OutPolicy, liveThreshold, liveVoteText, mixedVote } from '../../src/method/voting/liveVote.ts';
+import {
+  type MemberOutPolicy,
+  liveThreshold,
+  liveVoteText,
+  mixedVote,
+} from '../../src/method/voting/liveVote.ts';
 import { parseVoting, votedThreshold } from '../../src/method/voting/voting.ts';
 
 describe('voting texts (terms of IEC 61508-6, text read: 1oo1, 1oo2, 2oo2, 2oo3)', () => {
@@ -131,7 +136,7 @@ describe('members out for several reasons (by counting)', () => {
   });
 
   it('acts at once, never, or where the live members say', () => {
-    const at = (out: boolean[], policy: OutPolicy) => liveThreshold(2, [4, 4.3, 3.7], out, policy);
+    const at = (out: boolean[], policy: MemberOutPolicy) => liveThreshold(2, [4, 4.3, 3.7], out, policy);
     expect(at([true, true, false], 'trip')).toEqual({ vote: 'tripped', threshold: 0 });
     expect(at([true, true, false], 'no-trip')).toEqual({ vote: 'cannot trip', threshold: Infinity });
     expect(at([true], 'no-trip')).toEqual({ vote: { m: 2, n: 2 }, threshold: 4.3 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DateCell, ErrorCell, type Cell } from '../../src/cells/cell.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { effectiveFormula } from '../../src/pane/quick/formula.ts';
-import { takeFrom, takeSaid, type Taken } from '../../src/pane/quick/fromSelection.ts';
+import { takeFrom, takeByRoles, type Taken } from '../../src/pane/quick/fromSelection.ts';
 import { readQuick } from '../../src/pane/quick/quickAnswer.ts';
 import {
   emptyQuick,
@@ -249,8 +249,8 @@ describe('taking from the selection', () => {
     const taken = take([[5, 200, 160]], 1, 1, 1, 3);
     expect('ask' in taken && taken.guess).toEqual([null, null, null]);
     const found = 'ask' in taken ? taken.ask : [];
-    expect(fieldsOf(takeSaid(found, ['danger', 'configured', 'measured']))).toEqual(all);
-    expect(fieldsOf(takeSaid(found, ['danger', 'measured', 'configured']))).toEqual({
+    expect(fieldsOf(takeByRoles(found, ['danger', 'configured', 'measured']))).toEqual(all);
+    expect(fieldsOf(takeByRoles(found, ['danger', 'measured', 'configured']))).toEqual({
       ...all,
       configured: 160,
       measured: 200,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
 import { machinesOf } from '../../src/sheets/machines.ts';
-import { everything } from '../../src/pane/audit/channels/channelFilter.ts';
+import { noFilter } from '../../src/pane/audit/channels/channelFilter.ts';
 import { listRows, machineKey, type ListRow } from '../../src/pane/audit/channels/listRows.ts';
 import { countsText, tripText } from '../../src/pane/audit/channels/machineText.ts';
 import { exampleWorkbook } from '../../src/pane/example/exampleWorkbook.ts';
@@ -14,7 +14,7 @@ const named = (rows: readonly ListRow[]): string[] =>
 
 describe('list of machines and channels', () => {
   it('shows a short list with every channel below its machine', () => {
-    const { rows, fitting } = listRows(example, everything, none);
+    const { rows, fitting } = listRows(example, noFilter, none);
     expect(fitting).toBe(8);
     expect(rows).toHaveLength(10);
     const lines = named(rows);
@@ -24,7 +24,7 @@ describe('list of machines and channels', () => {
   });
 
   it('counts places among siblings', () => {
-    const { rows } = listRows(example, everything, none);
+    const { rows } = listRows(example, noFilter, none);
     const pump = rows.findIndex((row) => row.kind === 'machine' && row.machine.name === 'Pump');
     expect(rows[pump]).toMatchObject({ of: 2, open: true });
     expect(rows[pump + 2]).toMatchObject({ kind: 'channel', level: 2, at: 2, of: 2 });
@@ -32,10 +32,10 @@ describe('list of machines and channels', () => {
 
   it('closes and opens the machines that the user turned', () => {
     const closed = new Map([[machineKey('Compressor'), false]]);
-    expect(named(listRows(example, everything, closed).rows).filter((line) => line.includes('K1-'))).toEqual(
+    expect(named(listRows(example, noFilter, closed).rows).filter((line) => line.includes('K1-'))).toEqual(
       [],
     );
-    expect(listRows(example, everything, closed).fitting).toBe(8);
+    expect(listRows(example, noFilter, closed).fitting).toBe(8);
   });
 
   it('shows of a long list the machines alone, until a search finds channels in them', () => {
@@ -45,7 +45,7 @@ describe('list of machines and channels', () => {
       name: `M-${index}`,
       channels: compressor.channels.map((channel) => ({ ...channel, tag: `${channel.tag} of ${index}` })),
     }));
-    expect(listRows(machines, everything, none).rows.map(({ kind }) => kind)).toEqual(
+    expect(listRows(machines, noFilter, none).rows.map(({ kind }) => kind)).toEqual(
       Array.from({ length: 40 }, () => 'machine'),
     );
     const found = listRows(machines, { standing: null, search: 'k1-1y of 33' }, none);
@@ -55,7 +55,7 @@ describe('list of machines and channels', () => {
 
   it('needs no line for the only machine', () => {
     const compressor = machine('Compressor');
-    const { rows } = listRows([compressor], everything, none);
+    const { rows } = listRows([compressor], noFilter, none);
     expect(rows.every((row) => row.kind === 'channel' && row.level === 1)).toBe(true);
   });
 

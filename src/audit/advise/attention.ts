@@ -15,7 +15,7 @@ import { reportedRule } from './messages/messages.ts';
 import { ofReplay } from './replayEntries.ts';
 import { ofRunUps } from './runUpEntries.ts';
 import { ofQuestion } from './questionEntry.ts';
-import { sentencesOf, type Unsaid } from './sentences.ts';
+import { sentencesOf, type EntryFacts } from './sentences.ts';
 
 /**
  * What needs action, gravest first: readings that are past what was meant, then what is critical, then the rest; by kind,
@@ -42,7 +42,7 @@ export function attentionOf({
     ...problems.flatMap(ofProblem),
   ];
   return all
-    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
+    .toSorted((one, other) => byUrgency(one.entry, other.entry))
     .map((one): Attention => Object.assign(one.entry, sentencesOf(one)));
 }
 
@@ -52,7 +52,7 @@ const codeAt = new Map(attentionCodes.map((code, at) => [code, at]));
  * The order of what needs action, in one audit or in several: readings that are past what was meant, then what is critical,
  * then the rest; within each by the order of `attentionCodes`.
  */
-export function gravestFirst(one: Graded, other: Graded): number {
+export function byUrgency(one: Graded, other: Graded): number {
   return place(one) - place(other);
 }
 
@@ -63,8 +63,8 @@ function place({ code, severity }: Graded): number {
   return grave * attentionCodes.length + (codeAt.get(code) ?? 0);
 }
 
-function ofChannel({ result, facts, invalid }: AdvisedChannel): Unsaid[] {
-  const entries: Unsaid[] = [];
+function ofChannel({ result, facts, invalid }: AdvisedChannel): EntryFacts[] {
+  const entries: EntryFacts[] = [];
   const { thresholds, inBypass } = result;
   const danger = thresholds.find(({ name }) => name === 'danger');
   if (inBypass === true) entries.push(aboutChannel(result, 'in-bypass', 'critical'));
@@ -98,7 +98,7 @@ function aboutThreshold(
   code: AttentionCode,
   severity: Attention['severity'],
   invalid: readonly PlacedFact[],
-): Unsaid {
+): EntryFacts {
   const { name, multiplier, setpoint, effective, low, high, panel } = threshold;
   const past = code === 'past-danger' || code === 'past-alert';
   const { machine, tag, unit, inputs } = channel;
@@ -123,7 +123,11 @@ function aboutThreshold(
   };
 }
 
-function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Attention['severity']): Unsaid {
+function aboutChannel(
+  channel: ChannelResult,
+  code: AttentionCode,
+  severity: Attention['severity'],
+): EntryFacts {
   const { machine, tag, unit } = channel;
   return {
     channel,
@@ -144,7 +148,7 @@ function aboutChannel(channel: ChannelResult, code: AttentionCode, severity: Att
   };
 }
 
-function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): Unsaid {
+function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention['severity']): EntryFacts {
   const { entry, ...of } = aboutChannel(channel, 'finding', severity);
   const { threshold, multiplier, sheet, row, column } = fact;
   const subject = { ...entry.subject, threshold, multiplier };
@@ -155,10 +159,10 @@ function ofFinding(channel: ChannelResult, fact: PlacedFact, severity: Attention
   };
 }
 
-function ofGroup(group: GroupResult): Unsaid[] {
+function ofGroup(group: GroupResult): EntryFacts[] {
   const { machine, name, threshold, multiplier, intended, effective, limit, unit } = group;
   const grave = trips(threshold) ? 'critical' : 'warning';
-  const about = (code: AttentionCode): Unsaid => ({
+  const about = (code: AttentionCode): EntryFacts => ({
     group,
     entry: {
       ...noNumbers,
@@ -181,7 +185,7 @@ function ofGroup(group: GroupResult): Unsaid[] {
   ];
 }
 
-function ofUnjudged({ tag, machine, danger, unit, place: at, fact }: UnjudgedSettings): Unsaid {
+function ofUnjudged({ tag, machine, danger, unit, place: at, fact }: UnjudgedSettings): EntryFacts {
   return {
     fact,
     entry: {
@@ -197,7 +201,7 @@ function ofUnjudged({ tag, machine, danger, unit, place: at, fact }: UnjudgedSet
   };
 }
 
-function ofNotRead(notRead: NotRead): Unsaid {
+function ofNotRead(notRead: NotRead): EntryFacts {
   const { severity, sheet, row, column } = notRead;
   return {
     notRead,
@@ -211,7 +215,7 @@ function ofNotRead(notRead: NotRead): Unsaid {
   };
 }
 
-function ofProblem(fact: PlacedFact): Unsaid[] {
+function ofProblem(fact: PlacedFact): EntryFacts[] {
   const { severity, sheet, row, column } = fact;
   if (severity === 'note') return [];
   return [

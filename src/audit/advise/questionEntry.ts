@@ -4,13 +4,13 @@ import type { ColumnMap } from '../model/columnMap.ts';
 import type { Place } from '../model/findings.ts';
 import type { Question } from '../read/understand/questions/question.ts';
 import type { AdvisedChannel } from './advised.ts';
-import type { Unsaid } from './sentences.ts';
+import type { EntryFacts } from './sentences.ts';
 
 /** Quantities that keep no danger from being judged. */
 const ofAlertAlone: ReadonlySet<string> = new Set(['alert', 'counterAlert']);
 
 /** The entry of a question without whose answer channels can't be judged. */
-export function ofQuestion(question: Question, channels: readonly AdvisedChannel[]): Unsaid {
+export function ofQuestion(question: Question, channels: readonly AdvisedChannel[]): EntryFacts {
   const { subject, options } = question;
   const tag = 'tag' in subject ? subject.tag : '';
   const ofAlert = 'meaning' in subject && ofAlertAlone.has(subject.meaning);

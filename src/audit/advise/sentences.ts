@@ -12,7 +12,7 @@ import { obstacleCure, obstaclesSaid } from './obstacles.ts';
 import { questionSentences } from './questionSentences.ts';
 
 /** An entry of the list of what needs action before its sentences are made, with what they are made from. */
-export interface Unsaid {
+export interface EntryFacts {
   readonly entry: Omit<Attention, 'headline' | 'doNext'>;
   readonly channel?: ChannelResult;
   readonly threshold?: ThresholdResult;
@@ -29,7 +29,7 @@ export interface Unsaid {
 export type Sentences = Pick<Attention, 'headline' | 'doNext'>;
 
 /** One sentence that says it, number first, and one thing to do. */
-export function sentencesOf(unsaid: Unsaid): Sentences {
+export function sentencesOf(unsaid: EntryFacts): Sentences {
   const { channel, threshold, group, fact, notRead, question, replayed, runUp } = unsaid;
   if (notRead) return ofNotRead(notRead);
   if (question) return questionSentences(question);
@@ -42,7 +42,7 @@ export function sentencesOf(unsaid: Unsaid): Sentences {
   return { headline: '', doNext: '' };
 }
 
-function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: Unsaid): Sentences {
+function ofThreshold(channel: ChannelResult, threshold: ThresholdResult, unsaid: EntryFacts): Sentences {
   const { entry, invalid = [] } = unsaid;
   const { tag, unit, inputs } = channel;
   const { name, multiplier, setpoint, verdict } = threshold;
@@ -163,7 +163,7 @@ function ofBypass({ tag, thresholds }: ChannelResult): Sentences {
 }
 
 /** A finding's message is a sentence that says it, and often a second that says what to do. */
-function ofFact(subject: string, fact: PlacedFact, { code }: Unsaid['entry']): Sentences {
+function ofFact(subject: string, fact: PlacedFact, { code }: EntryFacts['entry']): Sentences {
   return {
     headline: `${subject}${messageOf(fact)}`,
     doNext:

@@ -1,4 +1,4 @@
-import type { OutPolicy } from '../../method/voting/liveVote.ts';
+import type { MemberOutPolicy } from '../../method/voting/liveVote.ts';
 import type { Finding } from './findings.ts';
 import type { MemberReason, ThresholdName } from './threshold.ts';
 
@@ -30,7 +30,7 @@ export interface GroupResult extends GroupVote {
   /** How surely it acts by a limit, of the measurement alone; `null` for an alert, or where no member has an uncertainty. */
   readonly chance: GroupChance | null;
   /** Members out of service, and what the system does with their votes. */
-  readonly out: readonly MemberOut[];
+  readonly out: readonly MemberOutOfService[];
   /** With the members as they were found, where one was measured again since; else `null`. */
   readonly asFound: GroupVote | null;
   readonly findings: readonly Finding[];
@@ -108,10 +108,10 @@ export interface CorrectionsFirst {
 }
 
 /** A member out of service. */
-export interface MemberOut {
+export interface MemberOutOfService {
   readonly tag: string;
   readonly because: 'bypassed' | 'faulty';
-  readonly policy: OutPolicy;
+  readonly policy: MemberOutPolicy;
   /** Where that is said; `null`: nowhere, and taken as no vote. */
   readonly saidBy: 'group' | 'site' | null;
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { offsetAtOf } from '../../method/replay/localTime.ts';
-import { outPolicies } from '../../method/voting/liveVote.ts';
+import { memberOutPolicies } from '../../method/voting/liveVote.ts';
 import { parseUnit } from '../../units/parse.ts';
 import { AuditRefused } from './refused.ts';
 
@@ -41,7 +41,7 @@ function displacement(least: number, most: number, says: string) {
     );
 }
 
-const outPolicy = z.enum(outPolicies).nullable().default(null);
+const outPolicy = z.enum(memberOutPolicies).nullable().default(null);
 /** Gap voltages on any supply in use (common practice, no source). */
 const volts = within(-60, 0, 'from −60 V to 0 V');
 const seconds = within(0, 60, 'from 0 s to 60 s');

@@ -3,7 +3,7 @@ import { isBlank } from '../../cells/cell.ts';
 import { cellAt, type Workbook } from '../../cells/sheet.ts';
 import type { ColumnMap, MappedField, MappedTable } from '../model/columnMap.ts';
 import { meaningNamed, answersIn } from './understand/answers/fromMap.ts';
-import { fieldName, laneSaid } from './understand/answers/places.ts';
+import { fieldName, mappedTableOfLane } from './understand/answers/places.ts';
 import type { TableAnswers } from './understand/answers/answers.ts';
 import type { TableRead } from './understand/tables/tableRead.ts';
 import { statedUnit } from './understand/vocabulary/statedUnit.ts';
@@ -62,7 +62,7 @@ function inTable(said: MappedTable, tables: readonly TableRead[]): Misplaced[] {
   });
   if (meant.length === 0) {
     const lists = tables
-      .map(({ lane }) => laneSaid(lane))
+      .map(({ lane }) => mappedTableOfLane(lane))
       .filter(({ sheet }) => isSameSheet(sheet, said.sheet));
     return [{ is: 'list', list: said, lists }];
   }

@@ -4,7 +4,7 @@ import { TablesUnclear } from '../model/refused.ts';
 import type { Steps } from '../model/steps.ts';
 import type { BookRead, ListsRead, NothingRead } from './bookRead.ts';
 import { isCloserLook } from './route/closerLook.ts';
-import { leavesDoubts } from './route/doubts.ts';
+import { hasDoubts } from './route/doubts.ts';
 import { isOutranked } from './route/outranked.ts';
 import { speedSheets } from './runup/readRunUps.ts';
 import { findTables } from './tables/findTables.ts';
@@ -54,7 +54,7 @@ function* readLists(
   let book: ListsRead | null = null;
   if (standard) {
     book = yield* standardBook(workbook, standard, headerRows, map, today);
-    if (!leavesDoubts(standard, book.index, book.notRead)) return book;
+    if (!hasDoubts(standard, book.index, book.notRead)) return book;
   }
   const understanding = yield* by(workbook, map);
   const list = yield* tidyListOf(understanding, workbook.sheets);

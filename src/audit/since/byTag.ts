@@ -29,7 +29,7 @@ export function pairsOf(
 ): readonly ChannelPair[] | undefined {
   const [old, channel] = [olds[0], channels[0]];
   if (olds.length <= 1 && channels.length <= 1) return [{ ...(old && { old }), ...(channel && { channel }) }];
-  if (!isToldByMachine(olds) || !isToldByMachine(channels)) return undefined;
+  if (!haveOwnMachines(olds) || !haveOwnMachines(channels)) return undefined;
   const earlier = new Map(olds.map((one) => [tagKey(one.machine), one]));
   const pairs = channels.map((one): ChannelPair => {
     const there = earlier.get(tagKey(one.machine));
@@ -40,7 +40,7 @@ export function pairsOf(
 }
 
 /** Whether each of some channels of one tag is on a machine of its own. */
-export function isToldByMachine(channels: readonly SnapshotChannel[]): boolean {
+export function haveOwnMachines(channels: readonly SnapshotChannel[]): boolean {
   const machines = new Set(channels.map(({ machine }) => tagKey(machine)));
   return machines.size === channels.length && !machines.has('');
 }

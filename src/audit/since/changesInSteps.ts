@@ -1,4 +1,4 @@
-import { byTag, isToldByMachine, pairsOf, type ChannelPair } from './byTag.ts';
+import { byTag, haveOwnMachines, pairsOf, type ChannelPair } from './byTag.ts';
 import { earlierRemarks } from './earlierRemarks.ts';
 import { changeKinds, type Change, type ChangeKind, type SinceResult } from '../model/since.ts';
 import type { Snapshot, SnapshotChannel, Quantity, SnapshotThreshold } from '../model/snapshot.ts';
@@ -30,7 +30,7 @@ export function* changesInSteps(before: Snapshot, now: Snapshot): Generator<void
   }
   for (const [key, olds] of earlier)
     if (!later.has(key))
-      for (const old of isToldByMachine(olds) ? olds : olds.slice(0, 1)) changes.push(lone(old, 'gone'));
+      for (const old of haveOwnMachines(olds) ? olds : olds.slice(0, 1)) changes.push(lone(old, 'gone'));
   const { input, from, sheet, audited, channels } = before;
   return {
     before: { input, from, sheet, audited, channels: channels.length },

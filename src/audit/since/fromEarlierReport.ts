@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { kinds } from '../model/channel.ts';
 import { AuditRefused } from '../model/refused.ts';
-import { outPolicies } from '../../method/voting/liveVote.ts';
+import { memberOutPolicies } from '../../method/voting/liveVote.ts';
 import { type Quantity, type Snapshot, quantityNames } from '../model/snapshot.ts';
 import { thresholdNames, verdicts } from '../model/threshold.ts';
 import { keptOf, type Kept } from './fromReport.ts';
@@ -82,7 +82,7 @@ const channel = z.object({
   source: z.object({ channels: place, settings: place.nullable() }),
 });
 
-const votes = z.enum(outPolicies).nullable();
+const votes = z.enum(memberOutPolicies).nullable();
 
 const schema = z.object({
   schema: z.enum(['tripdrift-report/1', 'tripdrift-report/2']),

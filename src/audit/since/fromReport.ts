@@ -1,4 +1,4 @@
-import { type OutPolicies, voteSaid } from '../judge/groups/members.ts';
+import { type OutPolicies, outPolicyOf } from '../judge/groups/members.ts';
 import { thresholdNames, type ThresholdName } from '../model/threshold.ts';
 import type { ChannelInputs, ChannelResult, Report } from '../model/report.ts';
 import type { Snapshot, SnapshotChannel, SnapshotThreshold, Value, Quantity } from '../model/snapshot.ts';
@@ -119,7 +119,8 @@ function votesOf(
   policy: OutPolicies | null,
 ): Partial<Record<Quantity, Value | null>> {
   if (group === null || policy === null) return {};
-  const vote = (because: 'bypassed' | 'faulty') => word(voteSaid({ machine, group }, because, policy).vote);
+  const vote = (because: 'bypassed' | 'faulty') =>
+    word(outPolicyOf({ machine, group }, because, policy).vote);
   return { 'vote when bypassed': vote('bypassed'), 'vote when faulty': vote('faulty') };
 }
 

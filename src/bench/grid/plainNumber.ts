@@ -2,7 +2,7 @@ import { CellValueType, type ICellData } from '@univerjs/core';
 import { readNumber } from '../../cells/number.ts';
 import type { Sheet } from '../../cells/sheet.ts';
 import { gridStyle } from '../open/gridStyle.ts';
-import { percentLook } from '../open/plainView.ts';
+import { percentStyle } from '../open/plainView.ts';
 import { keptAs } from '../../hosts/grid/read/cell.ts';
 
 /** Digits that a number keeps (IEEE 754, binary64). */
@@ -23,6 +23,6 @@ export function plainNumber(text: string, plainText: NonNullable<Sheet['plainTex
     t: CellValueType.NUMBER,
     custom: keptAs({ text, number }),
     // So that a saved copy says 3 % too and not 0.03.
-    ...(read.percent && { s: gridStyle(percentLook) }),
+    ...(read.percent && { s: gridStyle(percentStyle) }),
   };
 }

@@ -2,7 +2,10 @@
  * Calls back with the files that are dropped anywhere on the page, and marks `element` while one hovers. Frames that come into
  * `element` are a part of the page: a browser would show a file that is dropped there in place of what the frame holds.
  */
-export function takeDrops(element: HTMLElement, dropped: (files: readonly File[]) => Promise<void>): void {
+export function onFilesDropped(
+  element: HTMLElement,
+  dropped: (files: readonly File[]) => Promise<void>,
+): void {
   const listen = (target: EventTarget): void => {
     const on = (kind: 'dragover' | 'dragleave' | 'drop', heard: (event: DragEvent) => void): void => {
       target.addEventListener(

@@ -10,7 +10,7 @@ const looks = [
   { numberFormat: '0.0##%', ...plain },
 ] as const;
 /** Percentages of a table of plain text. */
-export const percentLook = looks[3];
+export const percentStyle = looks[3];
 const look = { plain: 0, date: 1, time: 2, percent: 3 } as const;
 
 /** 1970-01-01 as a day number of the 1900 date system (ECMA-376 part 1, section 18.17.4.1). */

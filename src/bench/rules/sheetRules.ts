@@ -85,11 +85,11 @@ function readyRule(injector: Injector, sheet: RuledSheet, rule: ViewRule): Ready
 
 function countedRule(sheet: RuledSheet, rule: ViewRule, areas: readonly Area[]): ReadyRule {
   const valueAt = (row: number, column: number): CellValue => sheet.valueAt(row, column) ?? null;
-  let count: ReturnType<typeof tally> | undefined;
+  let count: ReturnType<typeof countMatching> | undefined;
   return {
     rule,
     holds: (row, column) => {
-      count ??= tally(areas, valueAt);
+      count ??= countMatching(areas, valueAt);
       const found = count(valueAt(row, column));
       return rule.kind === 'duplicate' ? found > 1 : found === 1;
     },
@@ -142,7 +142,7 @@ function inside({ top, left, bottom, right }: Area, row: number, column: number)
 }
 
 /** How often the areas of a rule hold what a cell says: texts without regard to case, blank cells never. */
-export function tally(
+export function countMatching(
   areas: readonly Area[],
   valueAt: (row: number, column: number) => CellValue,
 ): (value: CellValue) => number {

@@ -10,7 +10,7 @@ import type { SheetView, ViewCell, WorkbookView } from '../../hosts/file/view/ty
 import { type Grid, storedBook } from '../../hosts/grid/grid.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
 import type { OpenedFile } from '../open/openFile.ts';
-import { type LookReader, lookReader } from './lookEdit.ts';
+import { type StyleComparer, styleComparer } from './styleEdit.ts';
 import { type CellContent, filledCells, sheetContent } from './sheetContent.ts';
 import type { Area } from '../../cells/sheet.ts';
 import { reference } from '../../hosts/formats/reference.ts';
@@ -26,7 +26,7 @@ export interface Edits {
 /** Cells, looks, widths, heights and merged cells of the file's own sheets that are not what the file says, sheet by sheet. */
 export function editsOf(grid: Grid, { view, added }: OpenedFile): Edits {
   const notes: string[] = [];
-  const lookOf = lookReader(storedBook(grid), view.styles, fileStyles(view, added));
+  const lookOf = styleComparer(storedBook(grid), view.styles, fileStyles(view, added));
   const edits = view.sheets.flatMap((sheet, index): SheetEdits[] => {
     const stored = storedBook(grid).getSheetBySheetId(sheetId(index));
     if (added.has(index) || !stored) return [];
@@ -63,7 +63,7 @@ function sheetEdits(
   sheet: Worksheet,
   view: SheetView,
   date1904: boolean,
-  lookOf: LookReader,
+  lookOf: StyleComparer,
 ): ChangedSheet {
   const contentAt = sheetContent(grid, sheet, date1904);
   const matrix = sheet.getCellMatrix();

@@ -13,7 +13,7 @@ import type { EditedCell } from '../../hosts/file/patch/types.ts';
 import type { Bench } from '../bench.ts';
 import { sheetId } from '../open/gridWorkbook.ts';
 import { sheetContent } from './sheetContent.ts';
-import { fileLook } from './fileLook.ts';
+import { fileStyle } from './fileStyle.ts';
 
 /** A sheet to be added to the copy, and its errors and formulas that fill several cells, which are put into it afterwards. */
 export interface NewSheet {
@@ -96,7 +96,7 @@ function sheetModel(
     if (!ofModel) beyondModel.push({ row: row + 1, column: column + 1, ...content });
     const value = content.error === true ? null : content.value;
     const formula = ofModel ? content.formula : undefined;
-    const look = fileLook(styleOf(book, stored));
+    const look = fileStyle(styleOf(book, stored));
     const style = look && JSON.stringify(look);
     if (look && style !== undefined) styles[style] = look;
     if (value === null && formula === undefined && !look) return undefined;

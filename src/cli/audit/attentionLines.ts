@@ -51,7 +51,7 @@ export function moreOf(all: number, critical: number, where: string): string[] {
 }
 
 /** How many things need action, in a sentence. */
-export function howMany(all: number, critical: number): string {
+export function countSentence(all: number, critical: number): string {
   const things = all === 1 ? '1 thing needs action' : `${all} things need action`;
   if (critical === 0) return `${things}, nothing critical.`;
   if (all === critical) return all === 1 ? '1 critical thing needs action.' : `${things}, all critical.`;

@@ -1,5 +1,5 @@
 import process from 'node:process';
-import { type Command, typedAs } from '../command.ts';
+import { type Command, commandAsTyped } from '../command.ts';
 import { memberMark, serveFleet } from '../fleet/workerProcess.ts';
 import { failed } from './reason.ts';
 import { fleetCommand } from '../fleet/fleetCommand.ts';
@@ -23,7 +23,7 @@ const optionLines = Object.entries<Option>(optionList).map(([name, { value, word
   return wrapped(shown + words, width, ' '.repeat(indent));
 });
 
-const typed = typedAs('audit');
+const typed = commandAsTyped('audit');
 
 /** What `--help` prints. */
 const help = `Tripdrift audits machinery protection: where does each alert and danger setpoint really act?

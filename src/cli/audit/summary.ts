@@ -2,7 +2,7 @@ import { correctFirstLine, ofMeasurement } from '../../audit/advise/machineSente
 import type { Attention, MachineChance, Report, Summary } from '../../audit/model/report.ts';
 import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
-import { andMore, attentionLine, howMany, machineIfShared } from './attentionLines.ts';
+import { andMore, attentionLine, countSentence, machineIfShared } from './attentionLines.ts';
 import { detailLines } from './detailLines.ts';
 import { replayLines } from './replayLines.ts';
 import { runUpLines } from './runUpLines.ts';
@@ -56,7 +56,7 @@ function headline(report: Report, style: Style): string[] {
   const { attention, notRead, summary, since } = report;
   if (attention.length > 0) {
     const { critical } = summary;
-    const said = howMany(attention.length, critical);
+    const said = countSentence(attention.length, critical);
     return [critical > 0 ? style.critical(said) : style.warning(said)];
   }
   if (summary.channels === 0) return ['The channel list names no channel, so nothing was audited.'];

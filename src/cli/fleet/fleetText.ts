@@ -1,10 +1,10 @@
-import { gravestFirst } from '../../audit/advise/attention.ts';
+import { byUrgency } from '../../audit/advise/attention.ts';
 import { orderOfCorrections } from '../../audit/advise/machineSentences.ts';
 import type { Attention, Summary } from '../../audit/model/report.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import type { Fleet, FleetFile } from '../../sheets/fleet/types.ts';
-import { attentionLine, howMany, moreOf } from '../audit/attentionLines.ts';
+import { attentionLine, countSentence, moreOf } from '../audit/attentionLines.ts';
 import { plainStyle, type Style } from '../style.ts';
 import { plain, wrapped } from '../terminal.ts';
 import { mostWorst, type Answer } from './job.ts';
@@ -105,7 +105,7 @@ function headline(files: readonly FleetFile[], style: Style): readonly string[] 
     refused === 0 ? `${workbooks} audited.` : `${refused} of ${workbooks} could not be audited: see below.`;
   const [all, critical] = [thingsIn(files), criticalIn(files)];
   if (all > 0) {
-    const said = howMany(all, critical);
+    const said = countSentence(all, critical);
     return [audited, critical > 0 ? style.critical(said) : style.warning(said)];
   }
   if (refused > 0 || summariesOf(files).some(({ channels }) => channels === 0)) return [audited];
@@ -164,7 +164,7 @@ function worst(files: readonly FleetFile[], answers: readonly Answer[], style: S
     .flatMap((answer, index) =>
       answer.refused === null ? answer.worst.map((entry) => ({ entry, file: files[index]?.file ?? '' })) : [],
     )
-    .toSorted((one, other) => gravestFirst(one.entry, other.entry))
+    .toSorted((one, other) => byUrgency(one.entry, other.entry))
     .slice(0, mostWorst);
   if (listed.length === 0) return [];
   const shown: readonly Attention[] = listed.map(({ entry }) => entry);

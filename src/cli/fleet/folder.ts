@@ -5,7 +5,7 @@ import { identityOf } from '../fileIdentity.ts';
 import { pathOf } from '../files.ts';
 import { UsageRefused } from '../refused.ts';
 import { plain } from '../terminal.ts';
-import { typedAs } from '../command.ts';
+import { commandAsTyped } from '../command.ts';
 
 /** What stands directly in a folder. */
 export interface Listing {
@@ -17,7 +17,7 @@ export interface Listing {
 
 const kinds = {
   folder: 'Folders inside are not looked into; audit each by a call of its own',
-  table: `Text tables are audited in pairs by a call of their own (${typedAs('audit')} CHANNELS.csv MONITOR.csv)`,
+  table: `Text tables are audited in pairs by a call of their own (${commandAsTyped('audit')} CHANNELS.csv MONITOR.csv)`,
   foreign: 'Workbooks of a kind that is not read; save them as .xlsx',
   open: 'Open in a spreadsheet program, it seems: what is not saved there is not audited',
   other: 'Other files',

@@ -31,7 +31,7 @@ export const uncertainty = number(
 export const speed = number('speed', 'positive', 'Shaft speed in r/min.');
 
 /** How vibration grows: evenly, or by doubling. */
-export const law: ChoiceArgument<'linear' | 'doubling'> = {
+export const growthLaw: ChoiceArgument<'linear' | 'doubling'> = {
   kind: 'choice',
   name: 'law',
   choices: ['linear', 'doubling'],

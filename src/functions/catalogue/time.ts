@@ -1,6 +1,6 @@
 import { number, optionalNumber, series, seriesOrText } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
-import { law, setpoint } from './shared.ts';
+import { growthLaw, setpoint } from './shared.ts';
 import { levelAtTripDoubling, levelAtTripLinear, lateByDoubling, lateByLinear } from '../../method/time.ts';
 import { tripTime } from '../../method/replay/tripTime.ts';
 import { type FunctionError, notAvailable, refused } from '../functionError.ts';
@@ -72,7 +72,7 @@ export const LEVELATTRIP = declare({
       'positive',
       'Growth per time, or the doubling time with the law "doubling"; in the time unit of the delay.',
     ),
-    law,
+    growthLaw,
   ],
   result: 'number',
   resultDescription: 'Level, in the unit of the effective threshold.',
@@ -95,7 +95,7 @@ export const LATEBY = declare({
     setpoint,
     number('effective', 'positive', 'Real displacement at which it acts, in the unit of the setpoint.'),
     number('growth', 'positive', 'Growth per time, or the doubling time with the law "doubling".'),
-    law,
+    growthLaw,
   ],
   result: 'number',
   resultDescription: 'Time, in the time unit of the growth.',

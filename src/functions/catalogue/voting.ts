@@ -2,7 +2,7 @@ import { votedThreshold } from '../../method/voting/voting.ts';
 import { number, optionalNumber } from '../declare/argument.ts';
 import { declare } from '../declare/declare.ts';
 import { notAvailable, refused, FunctionError } from '../functionError.ts';
-import { liveVote, liveVoteText, outPolicies } from '../../method/voting/liveVote.ts';
+import { liveVote, liveVoteText, memberOutPolicies } from '../../method/voting/liveVote.ts';
 import { groupBand } from '../../method/late/groupBand.ts';
 import * as voter from '../voters/arguments.ts';
 import { votersOf } from '../voters/votersOf.ts';
@@ -89,7 +89,7 @@ export const LIVEVOTE = declare({
     {
       kind: 'choice',
       name: 'policy',
-      choices: outPolicies,
+      choices: memberOutPolicies,
       description:
         'What the system does with a member that is out: "no-trip" (it casts no vote), "trip" (it casts one) or "reduce" (the others vote among themselves).',
     },

@@ -42,13 +42,13 @@ export function withShownNames(formula: string): string {
 }
 
 /** The name of a function of ours as people type it, from its stored form in any case; `undefined` for any other word. */
-export function shownOurs(word: string): string | undefined {
+export function typedFunctionName(word: string): string | undefined {
   const own = stored.exec(word)?.[1];
   return own && shownPrefix + own.toUpperCase();
 }
 
 /** The name of a function of ours as files store it, from the form people type in any case; `undefined` for any other word. */
-export function storedOurs(word: string): string | undefined {
+export function storedFunctionName(word: string): string | undefined {
   const own = shown.exec(word)?.[1];
   return own && storedPrefixOfOurs + own.toUpperCase();
 }

@@ -1,6 +1,6 @@
 import { formulaOf, formulaTokens, nextToken, type FormulaToken } from './formulaTokens.ts';
 import { parameterTokens } from './formulaParameters.ts';
-import { shownOurs, storedOurs } from './ourFormula.ts';
+import { typedFunctionName, storedFunctionName } from './ourFormula.ts';
 
 const anchorArray: FormulaToken = { kind: 'word', text: 'ANCHORARRAY' };
 
@@ -39,7 +39,7 @@ export function shownFormula(stored: string): string {
   if (!/_xl/i.test(stored)) return stored;
   const shown: FormulaToken[] = [];
   for (const token of formulaTokens(stored)) {
-    const ours = token.kind === 'word' ? shownOurs(token.text) : undefined;
+    const ours = token.kind === 'word' ? typedFunctionName(token.text) : undefined;
     if (ours !== undefined) {
       dropWorkbookNumber(shown);
       shown.push({ kind: 'word', text: ours });
@@ -62,7 +62,7 @@ export function storedFormula(shown: string): string {
       if (token.kind !== 'word') return token.text;
       if (parameters.has(index)) return `_xlpm.${token.text}`;
       if (tokens[nextToken(tokens, index)]?.text !== '(') return token.text;
-      const ours = storedOurs(token.text);
+      const ours = storedFunctionName(token.text);
       if (ours !== undefined) return ours;
       return storedPrefix(token.text) + token.text;
     })

@@ -1,5 +1,5 @@
 import { onDelay } from '../onDelay.ts';
-import type { Acts, LevelOverTime, ReplaySetting, Spell } from './setting.ts';
+import type { Acts, LevelOverTime, ReplaySetting, AlarmPeriod } from './setting.ts';
 
 /** A relay that watches a record of readings as it goes by. */
 export interface Relay {
@@ -10,7 +10,7 @@ export interface Relay {
   /** When it acted first. */
   readonly acts: () => Acts;
   /** Every time that it acted, one alone where it latches. */
-  readonly spells: () => readonly Spell[];
+  readonly spells: () => readonly AlarmPeriod[];
 }
 
 /**
@@ -29,7 +29,7 @@ export function relay({ level: first, later }: LevelOverTime, setting: ReplaySet
   let change = 0;
   let last = NaN;
   let value = NaN;
-  const returned: Spell[] = [];
+  const returned: AlarmPeriod[] = [];
   let firstProven = NaN;
 
   /** Known from the last sample to `to`, but for its end. */

@@ -1,6 +1,6 @@
 import { onePerInstant } from './inOrder.ts';
 import { relay } from './relay.ts';
-import type { Acts, LevelOverTime, ReplaySetting, Spell } from './setting.ts';
+import type { Acts, LevelOverTime, ReplaySetting, AlarmPeriod } from './setting.ts';
 
 /** When a setpoint acted and when it should have, and the difference of what is proven; times in s, `NaN` for never. */
 export interface Replayed {
@@ -8,7 +8,7 @@ export interface Replayed {
   readonly should: Acts;
   /** Proven act less proven should. */
   readonly late: number;
-  readonly spells: readonly Spell[];
+  readonly spells: readonly AlarmPeriod[];
 }
 
 /** Takes a record sample by sample, in order of time. */

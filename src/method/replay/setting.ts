@@ -28,12 +28,12 @@ export interface Acts {
 }
 
 /** One time that an alarm acted, with what is unknown taken as not beyond; `returned` is `NaN` while it stands. */
-export interface Spell {
+export interface AlarmPeriod {
   readonly acted: number;
   readonly returned: number;
 }
 
 /** A level that holds throughout. */
-export function steady(level: number): LevelOverTime {
+export function constantLevel(level: number): LevelOverTime {
   return { level, later: [] };
 }

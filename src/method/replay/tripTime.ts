@@ -1,6 +1,6 @@
 import { inOrder } from './inOrder.ts';
 import { relay } from './relay.ts';
-import { type Acts, type ReplaySetting, steady } from './setting.ts';
+import { type Acts, type ReplaySetting, constantLevel } from './setting.ts';
 
 const DAY = 86_400;
 
@@ -24,7 +24,7 @@ export function tripTime(
   const origin = days.reduce((least, day) => Math.min(least, day), Infinity);
   const farthest = days.reduce((most, day) => Math.max(most, Math.abs(day)), 0);
   const slack = 4 * Number.EPSILON * Math.max(farthest, delay / DAY) * DAY;
-  const watch = relay(steady(setpoint), { delay, maxGap, between, slack, deadband: null });
+  const watch = relay(constantLevel(setpoint), { delay, maxGap, between, slack, deadband: null });
   const samples = readings.map(({ day, reading }) => ({ time: (day - origin) * DAY, reading }));
   for (const { time, reading } of inOrder(samples)) watch.sample(time, reading);
   const { proven, earliest } = watch.acts();

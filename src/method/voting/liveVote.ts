@@ -1,9 +1,9 @@
 import { type Voting, votedThreshold } from './voting.ts';
 
 /** What a monitor does with the vote of a member that is out of service: a setting of the system, never inferred. */
-export const outPolicies = ['no-trip', 'trip', 'reduce'] as const;
+export const memberOutPolicies = ['no-trip', 'trip', 'reduce'] as const;
 
-export type OutPolicy = (typeof outPolicies)[number];
+export type MemberOutPolicy = (typeof memberOutPolicies)[number];
 
 /** The voting that is left to the live members; `tripped` has acted already, `cannot trip` never will. */
 export type LiveVote = Voting | 'tripped' | 'cannot trip';
@@ -15,7 +15,7 @@ export type LiveVote = Voting | 'tripped' | 'cannot trip';
  * where M, N or `out` is no such number. Source: counting votes; the two outcomes of 2oo3 agree with a textbook on
  * safety system verification (excerpt read). Example: 2oo3, one out, `trip` → 1oo2.
  */
-export function liveVote(voting: Voting, out: number, policy: OutPolicy): LiveVote | undefined {
+export function liveVote(voting: Voting, out: number, policy: MemberOutPolicy): LiveVote | undefined {
   return mixedVote(voting, { 'no-trip': 0, trip: 0, reduce: 0, [policy]: out });
 }
 
@@ -24,7 +24,10 @@ export function liveVote(voting: Voting, out: number, policy: OutPolicy): LiveVo
  * it first, the others cast theirs or none. Whole numbers that are N at most together; `undefined` otherwise. Source: as
  * `liveVote`. Example: 2oo3 with one out by `trip` and one by `no-trip` → 1oo1.
  */
-export function mixedVote({ m, n }: Voting, out: Readonly<Record<OutPolicy, number>>): LiveVote | undefined {
+export function mixedVote(
+  { m, n }: Voting,
+  out: Readonly<Record<MemberOutPolicy, number>>,
+): LiveVote | undefined {
   const { 'no-trip': silent, trip: cast, reduce: reduced } = out;
   const live = n - silent - cast - reduced;
   const counts = [silent, cast, reduced];
@@ -57,7 +60,7 @@ export function liveThreshold(
   m: number,
   thresholds: readonly number[],
   out: readonly boolean[],
-  policy: OutPolicy,
+  policy: MemberOutPolicy,
 ): LiveThreshold | undefined {
   const live = thresholds.filter((_, at) => out[at] !== true);
   const vote = liveVote({ m, n: thresholds.length }, thresholds.length - live.length, policy);

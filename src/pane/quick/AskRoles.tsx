@@ -4,12 +4,12 @@ import { cellText } from '../../cells/cell.ts';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { Said } from '../parts/Said.tsx';
 import { addressOf } from './formula.ts';
-import type { Found } from './fromSelection.ts';
+import type { CandidateCell } from './fromSelection.ts';
 import type { Role } from './headerRole.ts';
 import { quickMessages } from './quickMessages.ts';
 
 interface AskRolesProps {
-  readonly found: readonly Found[];
+  readonly found: readonly CandidateCell[];
   readonly guess: readonly (Role | null)[];
   /** The user said what each cell is. */
   readonly onUse: (roles: readonly (Role | null)[]) => void;

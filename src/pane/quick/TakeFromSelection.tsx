@@ -5,7 +5,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { Said } from '../parts/Said.tsx';
 import { useAction } from '../parts/useLongAction.ts';
 import { AskRoles } from './AskRoles.tsx';
-import { takeFrom, takeSaid, type Taken } from './fromSelection.ts';
+import { takeFrom, takeByRoles, type Taken } from './fromSelection.ts';
 import { cellFields, type QuickAction, type QuickState } from './quickState.ts';
 import { quickMessages } from './quickMessages.ts';
 
@@ -80,7 +80,7 @@ export function TakeFromSelection({ state, dispatch, atOnce }: TakeFromSelection
           found={result.ask}
           guess={result.guess}
           onUse={(roles) => {
-            settle(takeSaid(result.ask, roles), quickMessages.tookSaid);
+            settle(takeByRoles(result.ask, roles), quickMessages.tookSaid);
           }}
         />
       )}

@@ -9,7 +9,7 @@ export function surroundings(rows: Sheet['rows'], row: number, column: number): 
 }
 
 /** What the cells that fields were taken from hold now; `null` where one moved or is no number any more. */
-export function followed(
+export function followedValues(
   sheets: readonly Pick<Sheet, 'name' | 'rows'>[],
   { sources, beside }: Pick<QuickState, 'sources' | 'beside'>,
 ): readonly TakenCell[] | null {

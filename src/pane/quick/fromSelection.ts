@@ -13,7 +13,7 @@ import type { CellField, SetpointKind, TakenCell } from './quickState.ts';
 import { quickMessages } from './quickMessages.ts';
 
 /** A filled cell that could be meant, with what stands beside it. */
-export interface Found {
+export interface CandidateCell {
   readonly place: CellPlace;
   readonly cell: Exclude<Cell, null>;
   /** As it stands above or left of it; empty where nothing does. */
@@ -36,7 +36,7 @@ interface Take {
 export type Taken =
   | { readonly take: Take }
   /** It is not certain which is which; `guess` has a role for each in question, or none. */
-  | { readonly ask: readonly Found[]; readonly guess: readonly (Role | null)[] }
+  | { readonly ask: readonly CandidateCell[]; readonly guess: readonly (Role | null)[] }
   | { readonly refusal: string };
 
 /** Cells of which a person can be asked one by one. */
@@ -61,15 +61,15 @@ export function takeFrom(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): Taken
 }
 
 /** What a person said of cells, as it is taken. */
-export function takeSaid(found: readonly Found[], roles: readonly (Role | null)[]): Taken {
-  const said = found.map((one, index): Found => ({ ...one, role: roles[index] ?? null }));
+export function takeByRoles(found: readonly CandidateCell[], roles: readonly (Role | null)[]): Taken {
+  const said = found.map((one, index): CandidateCell => ({ ...one, role: roles[index] ?? null }));
   return byRoles(
     said.filter(({ role }) => role !== null),
     null,
   );
 }
 
-function byRoles(found: readonly Found[], area: Area | null): Taken {
+function byRoles(found: readonly CandidateCell[], area: Area | null): Taken {
   const setpoints = (['danger', 'alert', 'setpoint'] as const)
     .map((role) => found.filter((one) => one.role === role))
     .filter((own) => own.length > 0);
@@ -90,7 +90,7 @@ function byRoles(found: readonly Found[], area: Area | null): Taken {
   return taken(setpoint ?? null, configured[0] ?? null, measured[0] ?? null, setpoints[1]?.[0] ?? null);
 }
 
-function asked(found: readonly Found[]): Taken {
+function asked(found: readonly CandidateCell[]): Taken {
   const meant = found.filter(({ role }) => role !== null);
   const shown = found.length <= mostAsked ? found : meant;
   if (shown.length === 0 || shown.length > mostAsked) return { refusal: quickMessages.tooMany(found.length) };
@@ -98,7 +98,7 @@ function asked(found: readonly Found[]): Taken {
 }
 
 /** What headers say; what they leave open stays open, but for the one role that is left for the one cell that is. */
-function guessed(found: readonly Found[]): readonly (Role | null)[] {
+function guessed(found: readonly CandidateCell[]): readonly (Role | null)[] {
   const roles = found.map(({ role }) => (role === 'sensitivity' ? null : role));
   const open = roles.filter((role) => role === null).length;
   if (open !== 1 || found.length !== 3) return roles;
@@ -111,10 +111,10 @@ function guessed(found: readonly Found[]): readonly (Role | null)[] {
 }
 
 function taken(
-  setpoint: Found | null,
-  configured: Found | null,
-  measured: Found | null,
-  other: Found | null,
+  setpoint: CandidateCell | null,
+  configured: CandidateCell | null,
+  measured: CandidateCell | null,
+  other: CandidateCell | null,
 ): Taken {
   const cells: TakenCell[] = [];
   const said: string[] = [];
@@ -122,7 +122,7 @@ function taken(
     ['setpoint', setpoint],
     ['configured', configured],
     ['measured', measured],
-  ] as const satisfies readonly (readonly [CellField, Found | null])[]) {
+  ] as const satisfies readonly (readonly [CellField, CandidateCell | null])[]) {
     if (!found) continue;
     const read = readNumber(found.cell, undefined);
     if ('why' in read)
@@ -152,7 +152,7 @@ function taken(
 }
 
 /** The only row of numbers below a header. */
-function rowBelow(sheet: Pick<Sheet, 'name' | 'rows'>, { top, left }: Area): readonly Found[] | null {
+function rowBelow(sheet: Pick<Sheet, 'name' | 'rows'>, { top, left }: Area): readonly CandidateCell[] | null {
   const rows = sheet.rows.flatMap((cells, index) =>
     index >= top && typeof cells[left - 1] === 'number' ? [index + 1] : [],
   );
@@ -163,16 +163,16 @@ function rowBelow(sheet: Pick<Sheet, 'name' | 'rows'>, { top, left }: Area): rea
 }
 
 /** What the numbers among cells are. */
-function rolesOf(found: readonly Found[]): Set<Role> {
+function rolesOf(found: readonly CandidateCell[]): Set<Role> {
   return new Set(
     found.flatMap(({ role, cell }) => (role === null || 'why' in readNumber(cell, undefined) ? [] : [role])),
   );
 }
 
 /** Filled cells of an area that hold a number, or something else under a header that a number is expected under. */
-function numbersIn(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): readonly Found[] {
+function numbersIn(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): readonly CandidateCell[] {
   const filled = filledCells(sheet, area).slice(0, mostCells);
-  const withHeader = ({ place, cell }: FilledCell, header: string | null): Found => {
+  const withHeader = ({ place, cell }: FilledCell, header: string | null): CandidateCell => {
     const { role, unit } = header === null ? { role: null, unit: null } : headerRole(header);
     const beside = surroundings(sheet.rows, place.row, place.column);
     return { place, cell, header: header ?? '', role, unit, beside };
@@ -187,7 +187,7 @@ function numbersIn(sheet: Pick<Sheet, 'name' | 'rows'>, area: Area): readonly Fo
   );
 }
 
-type FilledCell = Pick<Found, 'place' | 'cell'>;
+type FilledCell = Pick<CandidateCell, 'place' | 'cell'>;
 
 function filledCells(
   { name, rows }: Pick<Sheet, 'name' | 'rows'>,

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { usePort } from '../app/paneContext.ts';
-import { followed } from './follow.ts';
+import { followedValues } from './follow.ts';
 import type { QuickAction, QuickState } from './quickState.ts';
 
 /** How long the workbook must rest after an edit, and how long reading it may take for that, in milliseconds. */
@@ -28,7 +28,7 @@ export function useFollow(state: QuickState, dispatch: (action: QuickAction) => 
       const begun = Date.now();
       const { sheets: all } = await port.readWorkbook();
       took.current = Date.now() - begun;
-      const cells = gone ? [] : followed(all, latest.current);
+      const cells = gone ? [] : followedValues(all, latest.current);
       if (cells && cells.length > 0) dispatch({ type: 'took', cells, kind: null, unit: null });
       else if (!cells) setLost(true);
     };

@@ -4,7 +4,7 @@ import { wide, type Entry } from '../summary/layout.ts';
 import { codeWords } from './codeWords.ts';
 import { pageHeading, pageRemark } from './page.ts';
 import type { FleetFile, ReportDigest } from './types.ts';
-import { gravestFirst } from '../../audit/advise/attention.ts';
+import { byUrgency } from '../../audit/advise/attention.ts';
 import type { Attention } from '../../audit/model/report.ts';
 import { isClean } from '../summary/counts.ts';
 import { usualActions } from './machines.ts';
@@ -62,7 +62,7 @@ export function actionsOfAll(files: readonly FleetFile[]): {
 } {
   const all = files
     .flatMap(({ file, found }) => (found?.attention ?? []).map((entry): ListedAction => ({ file, entry })))
-    .sort((one, other) => gravestFirst(one.entry, other.entry));
+    .sort((one, other) => byUrgency(one.entry, other.entry));
   const lastCritical = all.findLastIndex(({ entry }) => entry.severity === 'critical');
   return {
     actions: all.slice(0, Math.max(usualActions, lastCritical + 1)),

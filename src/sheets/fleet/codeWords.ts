@@ -1,6 +1,6 @@
 import type { AttentionCode } from '../../audit/model/report.ts';
 import type { Counts } from '../summary/counts.ts';
-import type { Gravity } from './types.ts';
+import type { Urgency } from './types.ts';
 
 /** What something is about, in a word or two. */
 export const codeWords: Readonly<Record<AttentionCode, string>> = {
@@ -31,7 +31,7 @@ export const codeWords: Readonly<Record<AttentionCode, string>> = {
 };
 
 /** The worst that is true of a workbook or machine, in a word or two. */
-export function worstWord(gravest: Gravity | null, { channels }: Pick<Counts, 'channels'>): string {
+export function worstWord(gravest: Urgency | null, { channels }: Pick<Counts, 'channels'>): string {
   if (gravest) return codeWords[gravest.code];
   return channels === 0 ? 'no channels' : 'OK';
 }

@@ -1,4 +1,4 @@
-import { gravestFirst } from '../../audit/advise/attention.ts';
+import { byUrgency } from '../../audit/advise/attention.ts';
 import { verdicts } from '../../audit/model/threshold.ts';
 import type { Report, VerdictCounts, Attention } from '../../audit/model/report.ts';
 import { machinesOf } from '../machines.ts';
@@ -31,7 +31,7 @@ export function machinesOfAll(files: readonly FleetFile[]): readonly ListedMachi
 /** By the gravest that needs action; of equals more channels of the worse verdict first. */
 function worseFirst(one: MachineCounts, other: MachineCounts): number {
   if (!one.gravest || !other.gravest) return Number(!one.gravest) - Number(!other.gravest);
-  return gravestFirst(one.gravest, other.gravest) || moreFirst(one, other);
+  return byUrgency(one.gravest, other.gravest) || moreFirst(one, other);
 }
 
 function moreFirst(one: VerdictCounts, other: VerdictCounts): number {

@@ -36,12 +36,12 @@ export interface ReportDigest {
 }
 
 /** How grave something is, and of what kind. */
-export type Gravity = Pick<Attention, 'severity' | 'code'>;
+export type Urgency = Pick<Attention, 'severity' | 'code'>;
 
 /** The counts of one machine. */
 export interface MachineCounts extends Counts {
   /** Empty where the channel list names none. */
   readonly machine: string;
   /** The gravest that needs action of it; `null` where nothing does. */
-  readonly gravest: Gravity | null;
+  readonly gravest: Urgency | null;
 }

@@ -5,7 +5,7 @@ import { formulaList, type FormulaList } from '../formulaList.ts';
 import { givenStyle } from '../look/significant.ts';
 import { verdictStyle } from '../look/verdictStyles.ts';
 import { chanceText } from './chanceText.ts';
-import { outText, signed, tripWord, votesNow, whatItDoes } from './groupWords.ts';
+import { outText, signed, tripWord, liveVotes, groupAction } from './groupWords.ts';
 import {
   direction,
   level,
@@ -38,7 +38,7 @@ function groupColumns(formulas: VoteFormulas): readonly Column<GroupLine>[] {
       header: 'Votes needed now',
       width: 9,
       style: 'count',
-      value: ({ group }) => votesNow(group),
+      value: ({ group }) => liveVotes(group),
     },
     {
       id: 'threshold',
@@ -51,9 +51,9 @@ function groupColumns(formulas: VoteFormulas): readonly Column<GroupLine>[] {
       id: 'does',
       header: 'What it does',
       width: 14,
-      style: ({ group }) => verdictStyle(whatItDoes(group)[1]),
+      style: ({ group }) => verdictStyle(groupAction(group)[1]),
       headerStyle: 'header',
-      value: ({ group }) => whatItDoes(group)[0],
+      value: ({ group }) => groupAction(group)[0],
     },
     { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ group }) => group.unit },
     {

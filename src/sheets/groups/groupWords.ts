@@ -8,7 +8,7 @@ export function tripWord(threshold: ThresholdName, canTrip: boolean): string {
 }
 
 /** What the group does as audited, shaded as the verdict of a threshold that does the same. */
-export function whatItDoes(group: GroupResult): readonly [words: string, verdict: ThresholdVerdict] {
+export function groupAction(group: GroupResult): readonly [words: string, verdict: ThresholdVerdict] {
   const { threshold, canTrip, liveVoting, late, beyondLimit } = group;
   if (!canTrip) return [tripWord(threshold, false), 'unreachable'];
   if (liveVoting === 'tripped') return ['has tripped', 'early'];
@@ -23,7 +23,7 @@ export function signed({ threshold }: GroupResult, size: number | null | undefin
 }
 
 /** Of the live members; those that were needed where no vote is left. */
-export function votesNow({ voting, liveVoting }: GroupResult): number {
+export function liveVotes({ voting, liveVoting }: GroupResult): number {
   const left = Number.parseInt(liveVoting, 10);
   if (!Number.isNaN(left)) return left;
   return liveVoting === 'tripped' ? 0 : Number.parseInt(voting, 10);

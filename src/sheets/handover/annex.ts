@@ -27,7 +27,7 @@ import {
   rowsOf,
   type Drawing,
 } from './barDrawings.ts';
-import { channelBlocks, toldInFull } from './channelBlocks.ts';
+import { channelBlocks, channelsInDetail } from './channelBlocks.ts';
 import { clipped, listed, type PageLine } from './paper.ts';
 import { interimBlocks } from './interimBlocks.ts';
 import { numberColumns, type Place } from './numberLines.ts';
@@ -68,7 +68,7 @@ export function annexOf(
   name: string,
 ): { readonly sheet: SheetModel; readonly rows: AnnexRows } {
   const { place, all: formulas } = formulaList();
-  const told = toldInFull(machine);
+  const told = channelsInDetail(machine);
   const drawings = drawingsOf(told).map((drawing) => ({ drawing, block: roomFor(drawing) }));
   const blocks: Block[] = [
     headBlock(machine, report),

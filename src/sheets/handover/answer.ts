@@ -1,7 +1,7 @@
 import type { Attention, AttentionCode, Report } from '../../audit/model/report.ts';
 import { attentionOfNoMachine, type Machine } from '../machines.ts';
 import { listed } from './paper.ts';
-import { graveEntries, onlyWarns } from './graveEntries.ts';
+import { withoutRepeatedAlerts, onlyWarns } from './withoutRepeatedAlerts.ts';
 
 /** How many names a sentence of the answer holds. */
 const mostNames = 5;
@@ -13,7 +13,7 @@ const mostReadings = 2;
  * is not known. All from the list of what needs action.
  */
 export function answer(machine: Machine, report: Report): string {
-  const unread = wholeWasRead(report) ? '' : 'Not everything in the workbook was read: see list.';
+  const unread = isAllRead(report) ? '' : 'Not everything in the workbook was read: see list.';
   return [standing(machine, unread === ''), unread].filter((part) => part !== '').join(' ');
 }
 
@@ -31,7 +31,7 @@ export function standing(machine: Machine, wholeRead: boolean): string {
 }
 
 /** Whether nothing of the workbook was left unread, and nothing critical of it belongs to no machine. */
-export function wholeWasRead(report: Report): boolean {
+export function isAllRead(report: Report): boolean {
   return (
     report.notRead.length === 0 &&
     attentionOfNoMachine(report).every(({ severity }) => severity !== 'critical')
@@ -39,7 +39,9 @@ export function wholeWasRead(report: Report): boolean {
 }
 
 function readings(attention: readonly Attention[]): string[] {
-  const past = graveEntries(attention).filter(({ code }) => code === 'past-danger' || code === 'past-alert');
+  const past = withoutRepeatedAlerts(attention).filter(
+    ({ code }) => code === 'past-danger' || code === 'past-alert',
+  );
   const more = past.length - mostReadings;
   return [
     ...past.slice(0, mostReadings).map(({ headline }) => headline),
@@ -82,7 +84,7 @@ interface Fault {
 function faults(attention: readonly Attention[]): string[] {
   const told = new Set<string>();
   const kinds = new Map<string, { readonly fault: Fault; readonly tags: string[] }>();
-  for (const entry of graveEntries(attention)) {
+  for (const entry of withoutRepeatedAlerts(attention)) {
     const { code, subject } = entry;
     const { tag, group, multiplier } = subject;
     if (group !== null || code === 'past-danger' || code === 'past-alert' || told.has(tag)) continue;

@@ -14,7 +14,7 @@ import { verdictSigns } from './signs.ts';
 const mostBlocks = 60;
 
 /** Channels of which the annex tells more: those that need action, those that were measured again, and those exposed. */
-export function toldInFull(machine: Machine): readonly ChannelResult[] {
+export function channelsInDetail(machine: Machine): readonly ChannelResult[] {
   return machine.channels
     .filter((channel) => channel.asFound !== null || entriesOf(machine, channel).length > 0)
     .slice(0, mostBlocks);
@@ -22,7 +22,7 @@ export function toldInFull(machine: Machine): readonly ChannelResult[] {
 
 /** The channels that need action or were measured again, worst first, each with what its numbers follow from and all of them. */
 export function channelBlocks(machine: Machine, policy: Policy, place: Place): Block[] {
-  const told = toldInFull(machine);
+  const told = channelsInDetail(machine);
   const blocks = told.map((channel, index): Block => {
     const title =
       index === 0

@@ -1,9 +1,9 @@
 import { level } from '../../audit/model/wording.ts';
 import type { Attention } from '../../audit/model/report.ts';
 import { actsFirst, type ThresholdResult } from '../../audit/model/threshold.ts';
-import { wide, type Entry, type Wide } from '../look/layout.ts';
+import { wide, type Entry, type SpanningCell } from '../look/layout.ts';
 import type { ChannelRow } from './channelRows.ts';
-import { graveEntries } from './graveEntries.ts';
+import { withoutRepeatedAlerts } from './withoutRepeatedAlerts.ts';
 import type { PanelStyles, Shown, Weight } from './panelStyles.ts';
 import { type PageLine, clipped } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
@@ -50,7 +50,7 @@ export const faultHeaders: PageLine = {
 
 /** Makes the cell of a number over `span` columns, with its formula where it has one. */
 function numbersBy({ numbers, widthOf }: TableTools) {
-  return (value: number, shown: Shown, weight: Weight, span: number, formula?: number): Wide => ({
+  return (value: number, shown: Shown, weight: Weight, span: number, formula?: number): SpanningCell => ({
     value,
     style: numbers.styleOf(value, shown, weight, widthOf(span)),
     span,
@@ -161,7 +161,9 @@ function tripsAt(
 
 /** The gravest sign, readings aside, and whether the limit is concerned too. */
 function signsOf(entries: readonly Attention[]): string {
-  const faults = graveEntries(entries).filter(({ code }) => code !== 'past-alert' && code !== 'past-danger');
+  const faults = withoutRepeatedAlerts(entries).filter(
+    ({ code }) => code !== 'past-alert' && code !== 'past-danger',
+  );
   const [gravest] = faults.length > 0 ? faults : entries;
   if (!gravest) return verdictSigns.within;
   const limit = faults.find(

@@ -7,7 +7,7 @@ import { timeText } from '../auditedLine.ts';
 import { attentionOfNoMachine, machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
-import { standing, wholeWasRead } from './answer.ts';
+import { standing, isAllRead } from './answer.ts';
 import type { MachineSheetNames } from './names.ts';
 import { laidOut, type PageLine, clipped } from './paper.ts';
 import { shadeOf, signOf, verdictSigns } from './signs.ts';
@@ -29,7 +29,7 @@ export function listSheet(report: Report, machines: readonly ListedMachine[], ab
   const { place, all: formulas } = formulaList();
   const made = `Made by Tripdrift, rules version ${report.version}, on ${timeText(report.generated)}, from ${clipped(report.input, 200)}.`;
   const whole = wholeLines(report);
-  const wholeRead = wholeWasRead(report);
+  const wholeRead = isAllRead(report);
   const above = 4 + whole.length;
   const headerRow = above + 1;
   const shown = roomFor(machines.length, headerRow);

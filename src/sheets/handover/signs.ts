@@ -2,7 +2,7 @@ import type { Attention, AttentionCode } from '../../audit/model/report.ts';
 import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import { verdictLooks, type Standing } from '../look/verdictLooks.ts';
-import { onlyWarns } from './graveEntries.ts';
+import { onlyWarns } from './withoutRepeatedAlerts.ts';
 
 const words: Readonly<Record<Standing, string>> = { ...verdictWords, 'in bypass': 'in bypass' };
 

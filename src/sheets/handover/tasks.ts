@@ -1,6 +1,6 @@
 import type { Machine } from '../machines.ts';
 import { listed } from './paper.ts';
-import { graveEntries } from './graveEntries.ts';
+import { withoutRepeatedAlerts } from './withoutRepeatedAlerts.ts';
 
 /** One thing to do, and about what. */
 export interface Task {
@@ -14,7 +14,7 @@ export interface Task {
  */
 export function tasksOf({ attention }: Machine): readonly Task[] {
   const tasks = new Map<string, string[]>();
-  for (const { doNext, subject } of graveEntries(attention)) {
+  for (const { doNext, subject } of withoutRepeatedAlerts(attention)) {
     const about = subject.group ?? subject.tag;
     const names = tasks.get(doNext) ?? [];
     if (!names.includes(about)) names.push(about);

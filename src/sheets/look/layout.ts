@@ -4,7 +4,7 @@ import { linkAt } from '../links.ts';
 import type { LinkTarget, ModelCell, ModelRow, ModelValue, RowLink } from '../model.ts';
 
 /** A cell that reaches over several columns, its text wrapped. */
-export interface Wide {
+export interface SpanningCell {
   readonly value: ModelValue;
   readonly style: string;
   /** Columns it covers. */
@@ -20,7 +20,7 @@ interface Leading extends ModelCell {
 }
 
 /** A cell that may be empty, or reach over several columns. */
-export type Entry = ModelCell | Leading | Wide | undefined;
+export type Entry = ModelCell | Leading | SpanningCell | undefined;
 
 /** What a row's height is worked out from: its entries, the text of each, and the width in characters that each has. */
 export interface Written {
@@ -83,6 +83,6 @@ function cellOf(entry: Entry): ModelCell | undefined {
 }
 
 /** A text over columns of the page, from where it stands. */
-export function wide(value: ModelValue, style: string, span: number, link?: LinkTarget): Wide {
+export function wide(value: ModelValue, style: string, span: number, link?: LinkTarget): SpanningCell {
   return link ? { value, style, span, link } : { value, style, span };
 }

@@ -1,10 +1,10 @@
 import type { CellStyle, ModelCell } from '../../sheets/model.ts';
-import { handKept } from '../demo/sheets/writtenCell.ts';
+import { handKeptStyles } from '../demo/sheets/writtenCell.ts';
 
 /** Looks of the sheets of a template: headers that are needed are dark with light letters. */
 export const templateStyles = {
-  ...handKept,
-  needed: { ...handKept.header, fill: '1F4E5F', color: 'FFFFFF' },
+  ...handKeptStyles,
+  needed: { ...handKeptStyles.header, fill: '1F4E5F', color: 'FFFFFF' },
 } as const satisfies Readonly<Record<string, CellStyle>>;
 
 /** A header, marked where its column is needed. */

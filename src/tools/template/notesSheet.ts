@@ -1,7 +1,7 @@
 import type { ColumnEntry, System, TableKind } from '../../audit/read/tables/columnSpec.ts';
 import { caution } from '../../audit/model/caution.ts';
 import type { ModelRow, SheetModel } from '../../sheets/model.ts';
-import { handKept } from '../demo/sheets/writtenCell.ts';
+import { handKeptStyles } from '../demo/sheets/writtenCell.ts';
 import { budgetName } from './budget/budgetSheet.ts';
 import { recordColumns } from './records/recordColumns.ts';
 import { recordsName } from './records/recordsSheet.ts';
@@ -34,7 +34,7 @@ export function templateNotes(system: System): SheetModel {
   return {
     name: 'Notes',
     widths: [34, 100],
-    styles: { ...handKept, strong: { bold: true } },
+    styles: { ...handKeptStyles, strong: { bold: true } },
     formulas: [],
     rowCount: all.length,
     rows: () => all,

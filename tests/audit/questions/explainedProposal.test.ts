@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { explained } from '../../../src/audit/advise/questions/explainedProposal.ts';
+import { explainedProposal } from '../../../src/audit/advise/questions/explainedProposal.ts';
 import type { Option, Question } from '../../../src/audit/read/understand/questions/question.ts';
 
 const table = { sheet: 'Panel', header: 4 };
@@ -36,7 +36,7 @@ test('why it is proposed stands at the column, at the list, or, of a cell, at th
   };
   const accepted = [danger, machine, names].map((question) => [question, question.options[0]] as const);
   const answers = accepted.flatMap(([question, first]) => (first ? [[question, first] as const] : []));
-  expect(explained(map, answers)).toEqual({
+  expect(explainedProposal(map, answers)).toEqual({
     tables: [
       {
         ...map.tables[0],
@@ -64,7 +64,7 @@ test('another answer than the proposed one is a person’s', () => {
   });
   const [, other] = question.options;
   const answers = other ? [[question, other] as const] : [];
-  expect(explained({ tables: [{ ...table, machine: 'Pump' }] }, answers).tables?.[0]?.evidence).toEqual([
-    "Machine of sheet 'Panel': You said so",
-  ]);
+  expect(
+    explainedProposal({ tables: [{ ...table, machine: 'Pump' }] }, answers).tables?.[0]?.evidence,
+  ).toEqual(["Machine of sheet 'Panel': You said so"]);
 });

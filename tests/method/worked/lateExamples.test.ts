@@ -11,7 +11,12 @@ import { lateCounts, withMember } from '../../../src/method/late/lateCounts.ts';
 import { machineLate } from '../../../src/method/late/machineLate.ts';
 import { type LateMember, againstLimit } from '../../../src/method/late/member.ts';
 import { sharedNormal } from '../../../src/method/late/sharedNormal.ts';
-import { liveVote, liveVoteText, outPolicies, liveThreshold } from '../../../src/method/voting/liveVote.ts';
+import {
+  liveVote,
+  liveVoteText,
+  memberOutPolicies,
+  liveThreshold,
+} from '../../../src/method/voting/liveVote.ts';
 import { type Worked, worked } from './examples.ts';
 
 interface Channel {
@@ -250,7 +255,7 @@ describe('members out, worked by hand, independent of this code', () => {
       out: number | number[];
       thresholds?: number[];
     };
-    for (const policy of outPolicies) {
+    for (const policy of memberOutPolicies) {
       if (thresholds && Array.isArray(out)) {
         const found = liveThreshold(
           m,

@@ -16,7 +16,7 @@ import { isUpDownFault, upDown } from '../../../src/method/record/upDown.ts';
 import { inOrder } from '../../../src/method/replay/inOrder.ts';
 import { localToUtc, offsetsOf } from '../../../src/method/replay/localTime.ts';
 import { replay } from '../../../src/method/replay/replay.ts';
-import { steady } from '../../../src/method/replay/setting.ts';
+import { constantLevel } from '../../../src/method/replay/setting.ts';
 import { compensated, realAtDanger } from '../../../src/method/runout.ts';
 import { runUpTrip } from '../../../src/method/runup/runUp.ts';
 import { unbalanceCrossings, unbalancePeak, unbalanceResponse } from '../../../src/method/runup/unbalance.ts';
@@ -196,7 +196,7 @@ describe('replay, worked by hand and by a timer stepped through the record, inde
     } = numbersOf(example);
     const { samples, mode } = example.inputs as { samples: [string, number | null][]; mode?: string };
     const origin = Math.min(...samples.map(([at]) => Date.parse(at)));
-    const run = replay(steady(setpoint!), steady((setpoint! * measured!) / configured!), {
+    const run = replay(constantLevel(setpoint!), constantLevel((setpoint! * measured!) / configured!), {
       delay: delay_s!,
       maxGap: max_gap_s,
       between: mode === 'hold' ? 'hold' : 'line',

@@ -7,10 +7,10 @@ import type {
 } from '../../model/rules/recordRules.ts';
 import type { RecordSpread } from '../../model/records.ts';
 import { amount, percent } from '../../model/wording.ts';
-import { subject, notANumber, type Sayings } from './phrases.ts';
+import { subject, notANumber, type MessagesOf } from './phrases.ts';
 
 /** What is said of calibration records and checks with a known vibration as they are read. */
-export const rawRecordMessages: Sayings<RawRecordRules> = {
+export const rawRecordMessages: MessagesOf<RawRecordRules> = {
   'record-without-tag': ({ values }) =>
     values.kind === 'block'
       ? `'${values.gapHeader}' and '${values.voltsHeader}' look like a calibration record, but no tag of the channel list stands above them. Write 'Tag' and the tag above the headers.`

@@ -1,6 +1,6 @@
 import type { HistoryRowFault, HistoryRules, Drift, DriftRules } from '../../model/rules/historyRules.ts';
 import { cellMessage } from './values.ts';
-import type { Sayings } from './phrases.ts';
+import type { MessagesOf } from './phrases.ts';
 import type { FactOf } from '../../model/findings.ts';
 import { amount, percent, rounded } from '../../model/wording.ts';
 
@@ -23,7 +23,7 @@ export const driftMessages: Sentences = {
 };
 
 /** What is said of histories of dated readings. */
-export const historyMessages: Sayings<HistoryRules> = {
+export const historyMessages: MessagesOf<HistoryRules> = {
   'history-row-left-out': ({ values }) => leftOut(values),
   'history-without-channel': ({ values: { tag, count } }) =>
     `${count === 1 ? 'A reading' : `${count} readings`} of '${tag.slice(0, 60)}' in the history belong to no channel of the channel list, so no drift was worked out. Correct the tag, or add the channel.`,

@@ -10,7 +10,7 @@ import { thresholdMessages } from './thresholds.ts';
 import type { GroupRules } from '../../model/rules/groupRules.ts';
 import { timesAtStartUp } from '../../model/threshold.ts';
 import { amount } from '../../model/wording.ts';
-import type { Sayings } from './phrases.ts';
+import type { MessagesOf } from './phrases.ts';
 import { memberReasonText } from '../groupSentences.ts';
 import { tableMessages, untidyMessages } from './tables.ts';
 import { valueMessages, cellMessages } from './values.ts';
@@ -18,7 +18,7 @@ import type { UnitRules } from '../../model/rules/cellRules.ts';
 import type { AsLeftReadingRules } from '../../model/rules/asLeftRules.ts';
 
 /** What is said of the readings of a channel as it was left. */
-const asLeftReadingMessages: Sayings<AsLeftReadingRules> = {
+const asLeftReadingMessages: MessagesOf<AsLeftReadingRules> = {
   'as-left-not-judged': ({ values }) => notJudged(values.why),
   'record-as-left-of-another-day': ({ values: { sheet, row, takenOn, lies } }) => {
     const why =
@@ -37,7 +37,7 @@ const asLeftReadingMessages: Sayings<AsLeftReadingRules> = {
 };
 
 /** What is said of units and of how a size of vibration is counted. */
-const unitMessages: Sayings<UnitRules> = {
+const unitMessages: MessagesOf<UnitRules> = {
   'unit-missing': ({ values: { what, example } }) =>
     `The unit of the ${what} is missing; write it in brackets in the header, such as (${example}), or in a unit column.`,
   'unit-does-not-fit': ({ values }) => doesNotFit(values),
@@ -52,7 +52,7 @@ const unitMessages: Sayings<UnitRules> = {
 };
 
 /** What is said of cells, rows, tables, records and histories. */
-export const readingMessages: Sayings<ReadingRules> = {
+export const readingMessages: MessagesOf<ReadingRules> = {
   ...cellMessages,
   ...valueMessages,
   ...unitMessages,

@@ -11,7 +11,7 @@ interface OfThreshold {
 }
 
 /** How the findings of some rules are said, by nothing but their values. */
-export type Sayings<V> = {
+export type MessagesOf<V> = {
   readonly [K in keyof V]: (fact: { readonly values: V[K] }) => string;
 };
 
@@ -40,6 +40,6 @@ export function subject({ threshold, multiplier, values: { setpoint, unit } }: O
 }
 
 /** What a threshold does that acts too early: it trips the machine, or it warns. */
-export function spurious({ threshold }: Pick<OfThreshold, 'threshold'>): string {
+export function spuriousAction({ threshold }: Pick<OfThreshold, 'threshold'>): string {
   return `Expect spurious ${threshold !== null && trips(threshold) ? 'trips' : 'alarms'}.`;
 }

@@ -1,10 +1,10 @@
 import type { TableRules, LeftAside, UntidyRules } from '../../model/rules/tableRules.ts';
-import type { Sayings } from './phrases.ts';
+import type { MessagesOf } from './phrases.ts';
 import type { Place } from '../../model/findings.ts';
 import { listed, listedUpTo } from '../../model/wording.ts';
 
 /** What is said of lists that are not kept in the standard shape. */
-export const untidyMessages: Sayings<UntidyRules> = {
+export const untidyMessages: MessagesOf<UntidyRules> = {
   'meaning-not-certain': ({ values: { quantity, header } }) =>
     `'${header}' may be the ${quantity}, but that is not certain, so it was not used. Answer the question about it.`,
   'lists-differ': ({ values: { quantity, places } }) =>
@@ -44,7 +44,7 @@ const leftAsideTexts: Readonly<Record<LeftAside, string>> = {
 };
 
 /** What is said of tables, their rows and their tags. */
-export const tableMessages: Sayings<TableRules> = {
+export const tableMessages: MessagesOf<TableRules> = {
   'row-without-tag': ({ values }) =>
     `Row ${values.row} has no tag, so it belongs to no channel and was not audited. Enter its tag.`,
   'heading-or-remark': ({ values: { row, text } }) =>

@@ -3,14 +3,14 @@ import type { FactOf } from '../../model/findings.ts';
 import type { ThresholdRules } from '../../model/rules/thresholdRules.ts';
 import { amount, percent } from '../../model/wording.ts';
 import { chanceWords, ofMeasurement } from '../machineSentences.ts';
-import { spurious, subject } from './phrases.ts';
+import { spuriousAction, subject } from './phrases.ts';
 
 type Sentences = { readonly [K in keyof ThresholdRules]: (fact: FactOf<K>) => string };
 
 /** What is said of where a threshold acts. */
 export const thresholdMessages: Sentences = {
   late: (fact) => `${acts(fact)} late.`,
-  early: (fact) => `${acts(fact)} early. ${spurious(fact)}`,
+  early: (fact) => `${acts(fact)} early. ${spuriousAction(fact)}`,
   undetermined: (fact) => {
     const { low, high, unit, uncertainty, tolerance, governedBy } = fact.values;
     if (low === null && high === null)

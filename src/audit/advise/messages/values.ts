@@ -8,10 +8,10 @@ import type {
 } from '../../model/rules/cellRules.ts';
 import type { Place } from '../../model/findings.ts';
 import { amount, listed, rounded } from '../../model/wording.ts';
-import { type Sayings, notADate, notANumber } from './phrases.ts';
+import { type MessagesOf, notADate, notANumber } from './phrases.ts';
 
 /** What is said of one cell as it is read. */
-export const cellMessages: Sayings<CellRules> = {
+export const cellMessages: MessagesOf<CellRules> = {
   'value-is-an-error': ({ values }) => bareNumber(values.header, values.cell, notANumber[values.why]),
   'value-not-a-number': ({ values }) =>
     values.kind === 'text'
@@ -48,7 +48,7 @@ const doubts: Readonly<Record<NumberDoubt, string>> = {
 };
 
 /** What is said of the values of a channel and its settings. */
-export const valueMessages: Sayings<ValueRules> = {
+export const valueMessages: MessagesOf<ValueRules> = {
   'value-missing': ({ values }) => `The ${values.what} is missing; enter it.`,
   'value-out-of-range': ({ values }) => outOfRange(values),
   'zero-voltage-missing': ({ values }) =>

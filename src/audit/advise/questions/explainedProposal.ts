@@ -4,7 +4,7 @@ import type { Option, Question } from '../../read/understand/questions/question.
 import { questionText } from './questionText.ts';
 
 /** Answers with why they are proposed, for a person to check: lines beside what they are about, which nobody reads back. */
-export function explained(
+export function explainedProposal(
   map: ColumnMap,
   answers: readonly (readonly [question: Question, option: Option])[],
 ): ColumnMap {

@@ -10,10 +10,10 @@ import { fixed, inUnit } from '../evaluate/amounts.ts';
 import type { Diagnostics } from '../evaluate/diagnostics.ts';
 import { uncertaintyOf, usualCoverage } from '../evaluate/uncertainty.ts';
 import { gapVoltageOf } from '../evaluate/voltages.ts';
-import type { Say } from '../findings/rule.ts';
+import type { AddFinding } from '../findings/rule.ts';
 import type { Usable } from '../records/chooseRecord.ts';
 import { evaluateCheck } from '../records/evaluateCheck.ts';
-import { averageAsLeft, sayFromRecord, sayWhereApart } from './records.ts';
+import { averageAsLeft, findingOfSensitivityFromRecord, findingOfSensitivitiesApart } from './records.ts';
 
 /** What was read after the correction, in the units of the channel; `null`: not read again. */
 export interface AsLeftReadings {
@@ -68,13 +68,13 @@ export function asLeftReadings(
   left: LeftRecords,
   channel: Channel,
   policy: Policy,
-  say: Say,
+  addFinding: AddFinding,
 ): AsLeftReadings | null {
   let invalid = row.diagnostics.some(isUnusable);
   const diagnostics: Pick<Diagnostics, 'add'> = {
     add(table, column, rule, values) {
       invalid ||= columns.has(column);
-      say({ ...factOf(rule, 'warning', values), table, column });
+      addFinding({ ...factOf(rule, 'warning', values), table, column });
       return null;
     },
   };
@@ -95,12 +95,12 @@ export function asLeftReadings(
     const fact = factOf('as-left-not-judged', 'warning', {
       why: invalid ? 'value unusable' : 'no sensitivity',
     });
-    say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
+    addFinding({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
     return null;
   }
-  if (left.record && average && !listed) sayFromRecord(left.record, average, say);
+  if (left.record && average && !listed) findingOfSensitivityFromRecord(left.record, average, addFinding);
   if (left.record && average && listed && sensitivity !== null)
-    sayWhereApart(left.record, average, sensitivity, channel, policy, say);
+    findingOfSensitivitiesApart(left.record, average, sensitivity, channel, policy, addFinding);
   return {
     sensitivity: sensitivity ?? ofCheck?.sensitivity ?? null,
     from: listed ? 'channel list' : average ? 'calibration record' : ofCheck ? 'known vibration' : null,

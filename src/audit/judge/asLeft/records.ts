@@ -3,7 +3,7 @@ import { isoDate } from '../../../cells/cell.ts';
 import { convert } from '../../../units/unit.ts';
 import { fixed, inUnit } from '../evaluate/amounts.ts';
 import type { Channel } from '../../model/channel.ts';
-import type { Say } from '../findings/rule.ts';
+import type { AddFinding } from '../findings/rule.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { Chosen, Usable } from '../records/chooseRecord.ts';
 import { averageOf } from '../records/evaluateRecord.ts';
@@ -51,7 +51,11 @@ function isTakenBetween(takenOn: number | null, { found, today }: LeftBetween): 
 const atSensitivity = { table: 'channels', column: 'asLeftSensitivity' } as const;
 
 /** Says of each record marked as left whose day keeps it from counting that it was left out. */
-export function sayOfOtherDays(chosen: Chosen | undefined, between: LeftBetween, say: Say): void {
+export function findingsOfOtherDays(
+  chosen: Chosen | undefined,
+  between: LeftBetween,
+  addFinding: AddFinding,
+): void {
   for (const { raw } of allAsLeft(chosen)) {
     const { takenOn, row, sheet } = raw;
     if (takenOn === null || isTakenBetween(takenOn, between)) continue;
@@ -65,7 +69,7 @@ export function sayOfOtherDays(chosen: Chosen | undefined, between: LeftBetween,
           ? { kind: 'after the audit', today: isoDate(today) }
           : { kind: 'before what was found', found: isoDate(found ?? takenOn) },
     });
-    say({ ...fact, ...atSensitivity });
+    addFinding({ ...fact, ...atSensitivity });
   }
 }
 
@@ -86,7 +90,11 @@ export function averageAsLeft(
 }
 
 /** Says that a record stands for the as-left sensitivity. */
-export function sayFromRecord({ raw }: Usable, { value, unit }: Amount, say: Say): void {
+export function findingOfSensitivityFromRecord(
+  { raw }: Usable,
+  { value, unit }: Amount,
+  addFinding: AddFinding,
+): void {
   const values = {
     sheet: raw.sheet,
     row: raw.row,
@@ -94,17 +102,17 @@ export function sayFromRecord({ raw }: Usable, { value, unit }: Amount, say: Say
     unit: unit?.text ?? '',
     takenOn: raw.takenOn === null ? null : isoDate(raw.takenOn),
   };
-  say({ ...factOf('as-left-sensitivity-from-record', 'note', values), ...atSensitivity });
+  addFinding({ ...factOf('as-left-sensitivity-from-record', 'note', values), ...atSensitivity });
 }
 
 /** Says where a record marked as left and the as-left sensitivity of the channel list differ by more than the tolerance. */
-export function sayWhereApart(
+export function findingOfSensitivitiesApart(
   { raw }: Usable,
   { value, unit }: Amount,
   sensitivity: number,
   { sensitivityUnit }: Channel,
   { tolerance }: Policy,
-  say: Say,
+  addFinding: AddFinding,
 ): void {
   if (!unit) return;
   const ofRecord = convert(value, unit, sensitivityUnit);
@@ -119,5 +127,5 @@ export function sayWhereApart(
     unit: sensitivityUnit.text,
     fraction,
   } as const;
-  say({ ...factOf('record-disagrees-with-list', 'warning', values), ...atSensitivity });
+  addFinding({ ...factOf('record-disagrees-with-list', 'warning', values), ...atSensitivity });
 }

@@ -50,7 +50,7 @@ function placesOf({ place }: PairedRows): Member['places'] {
 }
 
 /** A channel of which nothing could be worked out, as a member that can't be shown to act; `null` where it is in no group. */
-export function unaudited(pair: PairedRows, why: MemberReason): Member | null {
+export function unauditedMember(pair: PairedRows, why: MemberReason): Member | null {
   const { row, settings } = pair;
   if (settings.group === '' && settings.voting === '') return null;
   return ofSettings(settings, row, placesOf(pair), why);

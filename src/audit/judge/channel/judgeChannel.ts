@@ -14,12 +14,12 @@ import { tagKey } from '../../read/tables/tagKey.ts';
 import { asLeftEvidence, type LeftEvidence } from '../asLeft/asLeftEvidence.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { asLeftReadings, hasAsLeft, type AsLeftReadings } from '../asLeft/readings.ts';
-import { leftBetween, recordAsLeft, sayOfOtherDays } from '../asLeft/records.ts';
+import { leftBetween, recordAsLeft, findingsOfOtherDays } from '../asLeft/records.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { Diagnostics, type TableDiagnostic } from '../evaluate/diagnostics.ts';
 import { kindOfChannel } from '../evaluate/kindOfChannel.ts';
 import { asLeftRules, exposureRule } from '../findings/asLeftRules.ts';
-import { columnOfThreshold, type Audited, type Say } from '../findings/rule.ts';
+import { columnOfThreshold, type Audited, type AddFinding } from '../findings/rule.ts';
 import { applyRules, verdictFacts } from '../findings/rules.ts';
 import type { Evidence } from '../lines/evidence.ts';
 import { judgeThresholds } from '../lines/thresholds.ts';
@@ -29,7 +29,7 @@ import { checkOf, recordAsFound, recordEvidence, recordsOf } from '../records/re
 import { recordFindings } from '../records/recordFindings.ts';
 import { runoutOf } from '../runoutOf.ts';
 import type { Context, JudgedChannel } from './context.ts';
-import { memberOf, unaudited } from './groupMembers.ts';
+import { memberOf, unauditedMember } from './groupMembers.ts';
 import { incompleteChannel } from './incompleteChannel.ts';
 import { driftOf } from './driftOfChannel.ts';
 import { inputsOf, sensitivityOf } from './inputs.ts';
@@ -42,7 +42,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   // Places outlive this call, the rows themselves do not.
   const { place } = pair;
   const facts: PlacedFact[] = [];
-  const say: Say = (one) => {
+  const addFinding: AddFinding = (one) => {
     facts.push(factAt(place(one.table, one.column), one));
   };
   const setpointPlace = (name: ThresholdName): Place => place('settings', columnOfThreshold(name));
@@ -65,14 +65,14 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const left = { record: recordAsLeft(records?.chosen, between), check: checkOf(records, true) };
   const { channel: listed } = assembled;
   if (!listed) {
-    if (hasAsLeft(row, left)) say(leftOfUnusable);
+    if (hasAsLeft(row, left)) addFinding(leftOfUnusable);
     const result = incompleteChannel(complete, tables, assembled.obstacles);
     return {
       result,
       ofVerdicts: [],
       facts,
       invalid,
-      member: unaudited(complete, 'its row can’t be used'),
+      member: unauditedMember(complete, 'its row can’t be used'),
       setpointPlace,
     };
   }
@@ -90,8 +90,10 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     vibration: ofRecords.vibration,
     obstacles: ofRecord.length === 0 ? assembled.obstacles : [...assembled.obstacles, ...ofRecord],
   };
-  sayOfOtherDays(records?.chosen, between, say);
-  const readings = hasAsLeft(row, left) ? asLeftReadings(row, left, found.channel, policy, say) : undefined;
+  findingsOfOtherDays(records?.chosen, between, addFinding);
+  const readings = hasAsLeft(row, left)
+    ? asLeftReadings(row, left, found.channel, policy, addFinding)
+    : undefined;
   const leftEvidence = readings
     ? asLeftEvidence(found, readings, left, without(others, left.record), policy)
     : undefined;
@@ -124,7 +126,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const recordNow = leftEvidence?.ofRecords.record ?? ofRecords.record;
   const dynamicNow = leftEvidence ? leftEvidence.ofRecords.dynamic : ofRecords.dynamic;
   const ofVerdicts = verdictFacts(now).map((one) => factAt(place(one.table, one.column), one));
-  applyRules(now, say);
+  applyRules(now, addFinding);
   if (records) {
     const ofLeft = leftEvidence?.ofRecords.record ? left.record : undefined;
     facts.push(
@@ -149,7 +151,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   if (readings && leftEvidence)
     asLeftRules(
       { found: asFound, readings, channel: leftEvidence.evidence.channel, thresholds },
-      say,
+      addFinding,
       (one) => {
         const fact = factAt(place(one.table, one.column), one);
         facts.push(fact);
@@ -195,7 +197,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   return { result, ofVerdicts, facts, invalid, member, setpointPlace };
 }
 
-const leftOfUnusable: Parameters<Say>[0] = {
+const leftOfUnusable: Parameters<AddFinding>[0] = {
   ...factOf('as-left-not-judged', 'warning', { why: 'found unusable' }),
   table: 'channels',
   column: 'asLeftSensitivity',

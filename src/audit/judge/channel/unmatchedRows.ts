@@ -101,7 +101,11 @@ export function unmatchedSettings(
 }
 
 /** A channel that can't be joined with settings: incomplete, for the reason given. */
-export function unjoined(row: ChannelRow, trouble: PlacedFact | undefined, tables: Tables): JudgedChannel {
+export function unjoinedChannel(
+  row: ChannelRow,
+  trouble: PlacedFact | undefined,
+  tables: Tables,
+): JudgedChannel {
   const facts = [
     ...(trouble ? [trouble] : []),
     ...row.diagnostics.map((one) => placed(tables.channels, row.row, one)),

@@ -32,14 +32,14 @@ export function auditDrift(of: ReadChannel, policy: Policy, today: number): Audi
   const newer = newerReading(of.channel, readings);
   if (newer) findings.push(newer);
   const found = driftLine(readings, { configured, unit, tolerance: policy.tolerance, today });
-  const say = (fact: Fact): void => {
+  const addFinding = (fact: Fact): void => {
     findings.push({ ...fact, ...placeOf(of.table, of.row.row, 'measured') });
   };
   if (!('perYear' in found)) {
-    if (of.history.length > 0) say(factOf('drift-not-told', 'note', found));
+    if (of.history.length > 0) addFinding(factOf('drift-not-told', 'note', found));
     return { drift: null, findings };
   }
-  say(driftFact(found, configured, policy));
+  addFinding(driftFact(found, configured, policy));
   return { drift: found, findings };
 }
 

@@ -5,7 +5,7 @@ import { rank } from '../../model/order.ts';
 import type { AsLeftRules, StillWrong } from '../../model/rules/asLeftRules.ts';
 import type { ThresholdResult, ThresholdName } from '../../model/threshold.ts';
 import type { AsLeftReadings } from '../asLeft/readings.ts';
-import { type Audited, type Say, setpointOf } from './rule.ts';
+import { type Audited, type AddFinding, setpointOf } from './rule.ts';
 import { isoDate } from '../../../cells/cell.ts';
 import { periodOfExposure } from '../asLeft/exposure.ts';
 
@@ -22,17 +22,21 @@ export interface AuditedTwice {
  * What was taken as found for want of a reading as left, and what became of each threshold. `block` is told what keeps
  * the channel from being judged.
  */
-export function asLeftRules(twice: AuditedTwice, say: Say, block: Say): void {
-  notReadAgain(twice, say, block);
+export function asLeftRules(twice: AuditedTwice, addFinding: AddFinding, block: AddFinding): void {
+  notReadAgain(twice, addFinding, block);
   twice.thresholds.forEach((left, index) => {
     const before = twice.found.thresholds[index];
-    if (before) ofThreshold(before, left, twice, say);
+    if (before) ofThreshold(before, left, twice, addFinding);
   });
 }
 
-function notReadAgain({ found, readings, channel }: AuditedTwice, say: Say, block: Say): void {
+function notReadAgain(
+  { found, readings, channel }: AuditedTwice,
+  addFinding: AddFinding,
+  block: AddFinding,
+): void {
   const note = (column: string, fact: Fact) => {
-    say({ ...fact, table: 'channels', column });
+    addFinding({ ...fact, table: 'channels', column });
   };
   const { measured, sensitivityUnit, uncertainty, gapVoltage, kind } = found.channel;
   if (readings.sensitivity === null) {
@@ -56,9 +60,14 @@ function notReadAgain({ found, readings, channel }: AuditedTwice, say: Say, bloc
   }
 }
 
-function ofThreshold(before: ThresholdResult, left: ThresholdResult, twice: AuditedTwice, say: Say): void {
+function ofThreshold(
+  before: ThresholdResult,
+  left: ThresholdResult,
+  twice: AuditedTwice,
+  addFinding: AddFinding,
+): void {
   const tell = (fact: Fact) => {
-    say({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
+    addFinding({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
   };
   const known = { ...setpointOf(left, twice.channel), asFound: asFound(before) };
   const effective = left.effective ?? NaN;
@@ -104,7 +113,7 @@ function isWorse(before: ThresholdResult, left: ThresholdResult, tolerance: numb
 export function exposureRule(
   { channel, thresholds, today, cell }: Audited,
   now: readonly ThresholdResult[] | null,
-  say: Say,
+  addFinding: AddFinding,
 ): void {
   const { lastGoodOn, calibratedOn } = channel;
   if (calibratedOn === null) return;
@@ -116,7 +125,7 @@ export function exposureRule(
       calibratedOn: isoDate(calibratedOn),
       calibratedCell: cell('channels', 'calibratedOn'),
     };
-    say({ ...factOf('dates-out-of-order', 'warning', values), ...at });
+    addFinding({ ...factOf('dates-out-of-order', 'warning', values), ...at });
     return;
   }
   const bad = thresholds.filter(({ verdict }) => mayBeLate(verdict));
@@ -125,11 +134,11 @@ export function exposureRule(
   const known = { thresholds: namesOf(bad), to: isoDate(to), goesOn: goesOn(thresholds, now) };
   if (from === null) {
     const values = { ...known, lastGoodOn: lastGoodOn === null ? null : isoDate(lastGoodOn) };
-    say({ ...factOf('exposure-start-unknown', 'note', values), ...at });
+    addFinding({ ...factOf('exposure-start-unknown', 'note', values), ...at });
     return;
   }
   const values = { ...known, from: isoDate(from), days: to - from };
-  say({ ...factOf('period-of-exposure', 'warning', values), ...at });
+  addFinding({ ...factOf('period-of-exposure', 'warning', values), ...at });
 }
 
 function namesOf(thresholds: readonly ThresholdResult[]): ThresholdName[] {

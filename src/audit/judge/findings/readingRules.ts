@@ -10,7 +10,7 @@ import { type Rule, setpointOf } from './rule.ts';
 import { ratedSensitivity } from './settingsRules.ts';
 
 /** A swing at the setpoint that crosses a circuit-fault limit may mark the channel faulty before it trips. */
-export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
+export const leavesFaults: Rule = ({ channel, thresholds }, addFinding) => {
   const { gapVoltage, faultLimits, kind, detection, unitsPerVolt } = channel;
   if (kind !== 'radial' || gapVoltage === null || faultLimits === null || detection === null) return;
   for (const threshold of thresholds) {
@@ -34,7 +34,7 @@ export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
       swing: { near: nearest, far: farthest },
       faultLimits,
     };
-    say({
+    addFinding({
       ...factOfThreshold('swing-leaves-fault-limits', 'warning', threshold, values),
       table: 'settings',
       column: 'faultLow',
@@ -43,7 +43,7 @@ export const leavesFaults: Rule = ({ channel, thresholds }, say) => {
 };
 
 /** A setpoint to enter in the meantime, which late thresholds alone have, below the present reading: it would trip on entry. */
-export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
+export const readingBeyondInterim: Rule = ({ channel, thresholds }, addFinding) => {
   const { reading } = channel;
   if (reading === null) return;
   for (const threshold of thresholds) {
@@ -52,7 +52,7 @@ export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
     const sign = Math.sign(setpoint);
     if (sign * reading < sign * interimSetpoint) continue;
     const values = { ...setpointOf(threshold, channel), reading, interimSetpoint };
-    say({
+    addFinding({
       ...factOfThreshold('interim-below-reading', 'warning', threshold, values),
       table: 'channels',
       column: 'reading',
@@ -61,20 +61,24 @@ export const readingBeyondInterim: Rule = ({ channel, thresholds }, say) => {
 };
 
 /** A reading that no monitor of that full scale can show. */
-export const readingAboveFullScale: Rule = ({ channel }, say) => {
+export const readingAboveFullScale: Rule = ({ channel }, addFinding) => {
   const { reading, fullScale, unit } = channel;
   if (reading === null || fullScale === null || !exceeds(Math.abs(reading), fullScale)) return;
   const values = { reading, fullScale, unit: unit.text };
-  say({ ...factOf('reading-above-full-scale', 'warning', values), table: 'channels', column: 'reading' });
+  addFinding({
+    ...factOf('reading-above-full-scale', 'warning', values),
+    table: 'channels',
+    column: 'reading',
+  });
 };
 
 /** A late threshold for which no setpoint can be offered in the meantime. */
-export const noInterim: Rule = ({ channel, thresholds }, say) => {
+export const noInterim: Rule = ({ channel, thresholds }, addFinding) => {
   for (const threshold of thresholds) {
     const { interimSetpoint, multiplier, indicatedAtSetpoint, verdict } = threshold;
     if (interimSetpoint !== null || multiplier !== 1 || verdict !== 'late') continue;
     const values = { ...setpointOf(threshold, channel), indicated: indicatedAtSetpoint };
-    say({
+    addFinding({
       ...factOfThreshold('has-no-interim-setpoint', 'note', threshold, values),
       table: 'settings',
       column: 'resolution',
@@ -88,7 +92,7 @@ function lengthHint(nominal: number | null, off: LengthHint['off'] | undefined):
 }
 
 /** What the pair of sensitivity and gap voltage points to, against a reference reading of the same channel. A hint only. */
-export const readingsPointTo: Rule = ({ channel, policy }, say) => {
+export const readingsPointTo: Rule = ({ channel, policy }, addFinding) => {
   const { kind, measured, gapVoltage, referenceGapVoltage, sensitivityUnit, chainLength } = channel;
   if ((kind !== 'radial' && kind !== 'axial') || gapVoltage === null || referenceGapVoltage === null) return;
   const reference = channel.referenceSensitivity ?? ratedSensitivity(channel, policy) ?? channel.configured;
@@ -114,5 +118,5 @@ export const readingsPointTo: Rule = ({ channel, policy }, say) => {
     cause === 'hidden by the gap voltage'
       ? factOf('gap-voltage-hides-fault', 'warning', { ...readings, cause })
       : factOf('readings-point-to-a-cause', 'note', { ...readings, cause });
-  say({ ...fact, table: 'channels', column: 'gapVoltage' });
+  addFinding({ ...fact, table: 'channels', column: 'gapVoltage' });
 };

@@ -26,10 +26,10 @@ export interface Audited {
 /** What a rule has found, and the cell at which it says so; `column` is an id of the vocabulary. */
 export type Statement = Fact & { readonly table: TableKind; readonly column: string };
 
-export type Say = (statement: Statement) => void;
+export type AddFinding = (statement: Statement) => void;
 
 /** A rule looks at one audited channel and says what it finds; nothing where all is well. */
-export type Rule = (audited: Audited, say: Say) => void;
+export type Rule = (audited: Audited, addFinding: AddFinding) => void;
 
 /** Id of the settings column in which a threshold stands. */
 export function columnOfThreshold(name: ThresholdName): string {

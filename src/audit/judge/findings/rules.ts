@@ -5,7 +5,14 @@ import {
   readingBeyondInterim,
   readingsPointTo,
 } from './readingRules.ts';
-import { type Audited, type Rule, type Say, type Statement, columnOfThreshold, setpointOf } from './rule.ts';
+import {
+  type Audited,
+  type Rule,
+  type AddFinding,
+  type Statement,
+  columnOfThreshold,
+  setpointOf,
+} from './rule.ts';
 import {
   alertNotBelowDanger,
   configuredFarFromRated,
@@ -22,7 +29,7 @@ import { factOf, factOfThreshold } from '../../model/findings.ts';
 import { trips } from '../../model/threshold.ts';
 
 /** Danger that acts, or with its uncertainty may act, beyond the greatest real displacement that the machine allows. */
-const beyondLimit: Rule = ({ channel, thresholds }, say) => {
+const beyondLimit: Rule = ({ channel, thresholds }, addFinding) => {
   const { limit } = channel;
   if (limit === null) return;
   const at = { table: 'channels', column: 'limit' } as const;
@@ -34,21 +41,21 @@ const beyondLimit: Rule = ({ channel, thresholds }, say) => {
     if (beyond === 'yes') {
       const latest = Math.max(...lines.map(({ effective }) => sign * (effective ?? -Infinity)));
       const values = { ...level, effective: sign * latest, limit, probability };
-      say({ ...factOfThreshold('beyond-limit', 'critical', threshold, values), ...at });
+      addFinding({ ...factOfThreshold('beyond-limit', 'critical', threshold, values), ...at });
     } else {
       const values = { ...level, limit, high: sign < 0 ? threshold.low : threshold.high };
-      say({ ...factOfThreshold('may-be-beyond-limit', 'critical', threshold, values), ...at });
+      addFinding({ ...factOfThreshold('may-be-beyond-limit', 'critical', threshold, values), ...at });
     }
   }
 };
 
 /** A threshold that has moved into a worse zone of shaft vibration than it was set for (ISO 20816-3 zones, from memory). */
-const worseZone: Rule = ({ channel, thresholds }, say) => {
+const worseZone: Rule = ({ channel, thresholds }, addFinding) => {
   for (const threshold of thresholds) {
     const { name, zone, intendedZone, multiplier } = threshold;
     if (multiplier !== 1 || zone === null || intendedZone === null || zone <= intendedZone) continue;
     const values = { ...setpointOf(threshold, channel), zone, intendedZone, speed: channel.speed ?? NaN };
-    say({
+    addFinding({
       ...factOfThreshold('in-worse-zone', trips(name) ? 'warning' : 'note', threshold, values),
       table: 'settings',
       column: columnOfThreshold(name),
@@ -57,27 +64,27 @@ const worseZone: Rule = ({ channel, thresholds }, say) => {
 };
 
 /** How old the calibration is, against the policy's interval; a date that has not come yet. */
-const calibrationAge: Rule = ({ channel, policy, today }, say) => {
+const calibrationAge: Rule = ({ channel, policy, today }, addFinding) => {
   const { calibratedOn } = channel;
   if (calibratedOn === null) return;
   const at = { table: 'channels', column: 'calibratedOn' } as const;
   const age = today - calibratedOn;
   if (age < 0) {
     const values = { calibratedOn: isoDate(calibratedOn), today: isoDate(today) };
-    say({ ...factOf('calibration-in-the-future', 'warning', values), ...at });
+    addFinding({ ...factOf('calibration-in-the-future', 'warning', values), ...at });
     return;
   }
   const interval = policy.calibrationIntervalDays;
   if (age <= interval) return;
   const values = { calibratedOn: isoDate(calibratedOn), age, interval };
-  say({ ...factOf('calibration-overdue', 'warning', values), ...at });
+  addFinding({ ...factOf('calibration-overdue', 'warning', values), ...at });
 };
 
 /** Two laws of growth at once contradict each other. */
-const growthTwice: Rule = ({ channel }, say) => {
+const growthTwice: Rule = ({ channel }, addFinding) => {
   const { growthPerDay, doublingDays } = channel;
   if (growthPerDay === null || doublingDays === null) return;
-  say({ ...factOf('growth-given-twice', 'warning', {}), table: 'channels', column: 'growth' });
+  addFinding({ ...factOf('growth-given-twice', 'warning', {}), table: 'channels', column: 'growth' });
 };
 
 /** Rules that say no more than what the verdicts of the thresholds are. */
@@ -110,6 +117,6 @@ export function verdictFacts(audited: Audited): Statement[] {
 }
 
 /** Lets every other rule look at one channel. */
-export function applyRules(audited: Audited, say: Say): void {
-  for (const rule of rules) rule(audited, say);
+export function applyRules(audited: Audited, addFinding: AddFinding): void {
+  for (const rule of rules) rule(audited, addFinding);
 }

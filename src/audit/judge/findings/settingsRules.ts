@@ -7,7 +7,7 @@ import { runoutOf } from '../runoutOf.ts';
 import type { Rule } from './rule.ts';
 
 /** Alert that does not come before danger. */
-export const alertNotBelowDanger: Rule = ({ channel }, say) => {
+export const alertNotBelowDanger: Rule = ({ channel }, addFinding) => {
   const pairs = [
     ['alert', channel.alert, channel.danger],
     ['counterAlert', channel.counterAlert, channel.counterDanger],
@@ -15,7 +15,7 @@ export const alertNotBelowDanger: Rule = ({ channel }, say) => {
   for (const [column, alert, danger] of pairs) {
     if (alert === null || danger === null || Math.abs(alert) < Math.abs(danger)) continue;
     const unit = channel.unit.text;
-    say({
+    addFinding({
       ...factOf('alert-not-below-danger', 'warning', { alert, danger, unit }),
       table: 'settings',
       column,
@@ -32,13 +32,13 @@ export function ratedSensitivity(channel: Channel, policy: Policy): number | nul
 }
 
 /** A configured sensitivity that is not near what the sensor is rated at. */
-export const configuredFarFromRated: Rule = ({ channel, policy }, say) => {
+export const configuredFarFromRated: Rule = ({ channel, policy }, addFinding) => {
   const rated = ratedSensitivity(channel, policy);
   if (rated === null || Math.abs(channel.configured / rated - 1) <= policy.ratedTolerance) return;
   const { configured, kind, sensitivityUnit } = channel;
   const unit = sensitivityUnit.text;
   const off = configured / rated - 1;
-  say({
+  addFinding({
     ...factOf('configured-far-from-rated', 'warning', { configured, rated, off, unit, kind }),
     table: 'settings',
     column: 'configured',
@@ -46,10 +46,10 @@ export const configuredFarFromRated: Rule = ({ channel, policy }, say) => {
 };
 
 /** A monitor that shows more or less than what is injected. */
-export const monitorGainOff: Rule = ({ channel: { gain }, policy: { tolerance } }, say) => {
+export const monitorGainOff: Rule = ({ channel: { gain }, policy: { tolerance } }, addFinding) => {
   const off = gain - 1;
   if (Math.abs(off) <= tolerance * (1 + 1e-12)) return;
-  say({
+  addFinding({
     ...factOf('monitor-gain-off', 'warning', { gain, off, tolerance }),
     table: 'settings',
     column: 'gain',
@@ -60,7 +60,7 @@ export const monitorGainOff: Rule = ({ channel: { gain }, policy: { tolerance } 
 const LARGE_RUNOUT = 0.25;
 
 /** A runout that is a large part of a danger: what the danger on uncompensated values then really means. */
-export const runoutLarge: Rule = ({ channel, thresholds }, say) => {
+export const runoutLarge: Rule = ({ channel, thresholds }, addFinding) => {
   const runout = runoutOf(channel, thresholds);
   if (!runout) return;
   for (const threshold of thresholds) {
@@ -80,7 +80,7 @@ export const runoutLarge: Rule = ({ channel, thresholds }, say) => {
       most,
       unit: channel.unit.text,
     };
-    say({
+    addFinding({
       ...factOfThreshold('runout-large', 'note', threshold, values),
       table: 'channels',
       column: 'runoutAmplitude',
@@ -89,7 +89,7 @@ export const runoutLarge: Rule = ({ channel, thresholds }, say) => {
 };
 
 /** Alarm delays beyond the policy's. */
-export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
+export const longDelay: Rule = ({ channel, policy, thresholds }, addFinding) => {
   const delays = [
     ['alert', channel.alertDelay, 'alertDelay'],
     ['danger', channel.dangerDelay, 'dangerDelay'],
@@ -98,7 +98,7 @@ export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
     if (delay === null || delay <= policy.delays[name]) continue;
     const level = thresholds.find((threshold) => threshold.name === name)?.levelAtTrip ?? null;
     const values = { delay, allowed: policy.delays[name], level, unit: channel.unit.text };
-    say({
+    addFinding({
       ...factOfThreshold('delay-long', 'warning', { name, multiplier: 1 }, values),
       table: 'settings',
       column,
@@ -107,9 +107,9 @@ export const longDelay: Rule = ({ channel, policy, thresholds }, say) => {
 };
 
 /** A channel in bypass protects nothing. */
-export const inBypass: Rule = ({ channel }, say) => {
+export const inBypass: Rule = ({ channel }, addFinding) => {
   if (!channel.bypass) return;
-  say({
+  addFinding({
     ...factOf('channel-in-bypass', 'warning', {}),
     table: 'settings',
     column: 'bypass',
@@ -117,14 +117,14 @@ export const inBypass: Rule = ({ channel }, say) => {
 };
 
 /** A chain so sensitive that its linear volts cover less displacement than it should. */
-export const shortLinearRange: Rule = ({ channel, policy }, say) => {
+export const shortLinearRange: Rule = ({ channel, policy }, addFinding) => {
   const unit = parseUnit(policy.minimumLinearRange.unit);
   if (!unit || channel.unit.dimension !== 'displacement' || channel.kind === 'loop') return;
   const least = convert(policy.minimumLinearRange.value, unit, channel.unit);
   const span = policy.linearVolts.near - policy.linearVolts.far;
   const covered = (span * channel.unitsPerVolt) / channel.measured;
   if (covered >= least * (1 - policy.tolerance)) return;
-  say({
+  addFinding({
     ...factOf('linear-range-short', 'note', { span, covered, least, unit: channel.unit.text }),
     table: 'channels',
     column: 'measured',

@@ -7,14 +7,14 @@ import { linearReachOf } from '../lines/vibrationLine.ts';
 import { type Audited, type Rule, columnOfThreshold, setpointOf } from './rule.ts';
 
 /** One finding for each threshold that is late, early or undetermined, and one for each reason why one can't be reached. */
-export const verdictRules: Rule = (audited, say) => {
+export const verdictRules: Rule = (audited, addFinding) => {
   for (const threshold of audited.thresholds) {
     const { name, multiplier } = threshold;
     const fact = ofVerdict(threshold, audited);
-    if (fact) say({ ...fact, table: 'settings', column: columnOfThreshold(name) });
+    if (fact) addFinding({ ...fact, table: 'settings', column: columnOfThreshold(name) });
     for (const reason of threshold.unreachable) {
       const column = multiplier === 1 ? columnOfThreshold(name) : 'multiplier';
-      say({ ...unreachable(threshold, reason, audited), table: 'settings', column });
+      addFinding({ ...unreachable(threshold, reason, audited), table: 'settings', column });
     }
   }
 };

@@ -1,7 +1,7 @@
 import { type LiveVote, liveVoteText } from '../../../method/voting/liveVote.ts';
 import { type Voting, votedThreshold } from '../../../method/voting/voting.ts';
 import type { Policy } from '../../model/policy.ts';
-import type { GroupMember, GroupResult, GroupVote, MemberOut } from '../../model/report.ts';
+import type { GroupMember, GroupResult, GroupVote, MemberOutOfService } from '../../model/report.ts';
 import { trips, type Spread, type ThresholdName, type ThresholdResult } from '../../model/threshold.ts';
 import type { CorrectableGroup } from '../../../method/corrections/corrected.ts';
 import { exceeds } from '../lines/line.ts';
@@ -114,7 +114,7 @@ function isLate(acts: number, meant: number, tolerance: number): boolean {
 function voteOf(
   voters: readonly GroupMember[],
   left: LiveVote,
-  out: readonly MemberOut[],
+  out: readonly MemberOutOfService[],
   sign: number,
 ): GroupVote {
   if (left === 'tripped') {
@@ -144,7 +144,7 @@ function chanceOf(
   left: LiveVote,
   threshold: ThresholdName,
   stage: Stage,
-  out: readonly MemberOut[],
+  out: readonly MemberOutOfService[],
   limit: ChanceLimit,
   coverage: number,
 ): ChanceBasis | undefined {

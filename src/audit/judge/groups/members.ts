@@ -1,8 +1,8 @@
 import type { Detection, Unit } from '../../../units/parse.ts';
 import type { Place } from '../../model/findings.ts';
-import type { MemberOut } from '../../model/report.ts';
+import type { MemberOutOfService } from '../../model/report.ts';
 import type { MemberReason, ThresholdResult } from '../../model/threshold.ts';
-import { type OutPolicy, mixedVote, type LiveVote } from '../../../method/voting/liveVote.ts';
+import { type MemberOutPolicy, mixedVote, type LiveVote } from '../../../method/voting/liveVote.ts';
 import type { Voting } from '../../../method/voting/voting.ts';
 import type { Policy } from '../../model/policy.ts';
 
@@ -67,23 +67,23 @@ function entry<K, V>(map: Map<K, V>, key: K, empty: () => V): V {
 }
 
 /** Members of one group that are out of service, by what the site or the group says of them. */
-export function membersOut(members: readonly Member[], policy: OutPolicies): MemberOut[] {
-  return members.flatMap((member): MemberOut[] => {
+export function membersOut(members: readonly Member[], policy: OutPolicies): MemberOutOfService[] {
+  return members.flatMap((member): MemberOutOfService[] => {
     const because = member.bypass === true ? 'bypassed' : member.faulty ? 'faulty' : null;
     if (because === null) return [];
     const { tag } = member;
     const [first = member] = members;
-    const { vote, saidBy } = voteSaid(first, because, policy);
+    const { vote, saidBy } = outPolicyOf(first, because, policy);
     return [{ tag, because, policy: vote ?? 'no-trip', saidBy }];
   });
 }
 
 /** What the policy says of the vote of a member that is out: of its group itself, else of the site; `null`: nothing. */
-export function voteSaid(
+export function outPolicyOf(
   of: Pick<Member, 'machine' | 'group'>,
-  because: MemberOut['because'],
+  because: MemberOutOfService['because'],
   policy: OutPolicies,
-): { readonly vote: OutPolicy | null; readonly saidBy: MemberOut['saidBy'] } {
+): { readonly vote: MemberOutPolicy | null; readonly saidBy: MemberOutOfService['saidBy'] } {
   const ofGroup = entryOf(of, policy)?.[because] ?? null;
   const vote = ofGroup ?? policy[because];
   return { vote, saidBy: ofGroup !== null ? 'group' : vote !== null ? 'site' : null };
@@ -106,8 +106,8 @@ function same(one: string, other: string): boolean {
 }
 
 /** The vote that is left, of as many members as are listed or the voting takes, whichever is more. */
-export function voteLeft({ m, n }: Voting, listed: number, out: readonly MemberOut[]): LiveVote {
-  const count = (policy: OutPolicy): number => out.filter((one) => one.policy === policy).length;
+export function voteLeft({ m, n }: Voting, listed: number, out: readonly MemberOutOfService[]): LiveVote {
+  const count = (policy: MemberOutPolicy): number => out.filter((one) => one.policy === policy).length;
   const size = Math.max(n, listed);
   const missing = size - listed;
   const left = { 'no-trip': count('no-trip') + missing, trip: count('trip'), reduce: count('reduce') };

@@ -5,7 +5,7 @@ import { realOf, shownAt, spreadBand, spreadOf } from '../../../method/ratio/act
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { isAboveFullScale, known, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
+import { isAboveFullScale, finiteOrNull, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
 import { actingPosition, divisorOf, isUncertain, ofBoth } from './spreads.ts';
 
 const bothWays: readonly Direction[] = ['toward', 'away'];
@@ -25,20 +25,20 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
   const effective = realOf(acting, intended);
   const spread = isUncertain(channel) ? spreadOf(acting, intended) : null;
   const interval = spread === null ? NO_BAND : spreadBand(effective, spread);
-  const [low, high] = [known(interval.low), known(interval.high)];
+  const [low, high] = [finiteOrNull(interval.low), finiteOrNull(interval.high)];
   const { verdict, why, reasons } = verdictOf(
     decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
     reasonsOf(channel, policy, asked, effective),
   );
   return {
     by,
-    effective: known(effective),
+    effective: finiteOrNull(effective),
     low,
     high,
     verdict,
     why,
     reasons,
-    panel: known(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
+    panel: finiteOrNull(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
     spread,
     realAt: (reading) => realOf(acting, reading),
   };

@@ -15,7 +15,15 @@ import type { Policy } from '../../model/policy.ts';
 import type { RecordThreshold } from '../../model/records.ts';
 import type { LineReason } from '../../model/threshold.ts';
 import { voltsPerGap } from '../records/evaluateRecord.ts';
-import { counted, isAboveFullScale, known, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
+import {
+  counted,
+  isAboveFullScale,
+  finiteOrNull,
+  plainSpread,
+  verdictOf,
+  type Asked,
+  type Line,
+} from './line.ts';
 import { divisorOf, ofBoth } from './spreads.ts';
 
 /** A record's curve, by which a channel's thresholds can be worked out. */
@@ -88,8 +96,8 @@ function positionLine(
   return {
     by: 'calibration record',
     effective,
-    low: known(low),
-    high: known(high),
+    low: finiteOrNull(low),
+    high: finiteOrNull(high),
     ...verdictOf(
       decideOnThreshold(multiplier * setpoint, effective, low, high, policy.tolerance, policy.rule),
       reasons,
@@ -208,7 +216,7 @@ function panelOn(
   if (kind === 'axial') {
     const at = axialAt(channel, setpoint * (1 - uncertainty), gapUnit);
     const shown = at ? convert(axialIndicatedOnCurve(curve, at), gapUnit, unit) : NaN;
-    return shown * Math.sign(setpoint) > 0 ? known(shown) : null;
+    return shown * Math.sign(setpoint) > 0 ? finiteOrNull(shown) : null;
   }
   if (detection === null || operatingGap === null) return null;
   const real = convert(convertDetection(setpoint, detection, 'p-p'), unit, gapUnit);
@@ -218,5 +226,5 @@ function panelOn(
     real,
     voltsPerGap(divisorOf(channel), sensitivityUnit, gapUnit),
   );
-  return known(convertDetection(convert(shown, gapUnit, unit), 'p-p', detection) * (1 - uncertainty));
+  return finiteOrNull(convertDetection(convert(shown, gapUnit, unit), 'p-p', detection) * (1 - uncertainty));
 }

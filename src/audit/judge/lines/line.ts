@@ -45,7 +45,7 @@ export function plainSpread(uncertainty: number | null): Spread | null {
 }
 
 /** A number that applies, or `null`. */
-export function known(value: number): number | null {
+export function finiteOrNull(value: number): number | null {
   return Number.isFinite(value) ? value : null;
 }
 

@@ -4,7 +4,7 @@ import { realOf, shownAt, spreadBand, spreadOf } from '../../../method/ratio/act
 import type { Channel, MeasuredLoop } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { isAboveFullScale, known, verdictOf, type Asked, type Line } from './line.ts';
+import { isAboveFullScale, finiteOrNull, verdictOf, type Asked, type Line } from './line.ts';
 import { actingLoop, isUncertain } from './spreads.ts';
 
 /** A threshold of a channel whose current loop has its ends measured (method, sections 12 and 17). */
@@ -20,17 +20,17 @@ export function loopLine(
   const effective = realOf(acting, intended);
   const spread = isUncertain(channel) ? spreadOf(acting, intended) : null;
   const interval = spread === null ? NO_BAND : spreadBand(effective, spread);
-  const [low, high] = [known(interval.low), known(interval.high)];
+  const [low, high] = [finiteOrNull(interval.low), finiteOrNull(interval.high)];
   const reasons: UnreachableReason[] = [];
   if (isAboveFullScale(channel, asked)) reasons.push('above full scale');
   if (effective * asked.setpoint <= 0) reasons.push('on the other side of zero');
   return {
     by,
-    effective: known(effective),
+    effective: finiteOrNull(effective),
     low,
     high,
     ...verdictOf(decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule), reasons),
-    panel: known(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
+    panel: finiteOrNull(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
     spread,
     realAt: (reading) => realOf(acting, reading),
   };

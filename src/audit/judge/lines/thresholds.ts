@@ -1,4 +1,4 @@
-import { toPanelStep } from '../../../method/roundToEarlySide.ts';
+import { roundToPanelStep } from '../../../method/roundToEarlySide.ts';
 import { shownAs, spreadBeyond } from '../../../method/ratio/acting.ts';
 import { indicated } from '../../../method/vibration/panelReading.ts';
 import type { Channel } from '../../model/channel.ts';
@@ -19,7 +19,7 @@ import { axialLine } from './axialLine.ts';
 import { curveLine } from './curveLine.ts';
 import type { Evidence } from './evidence.ts';
 import { incompleteThreshold } from './incompleteThreshold.ts';
-import { known, type Asked, type Line, inOrder, setpointOf } from './line.ts';
+import { finiteOrNull, type Asked, type Line, inOrder, setpointOf } from './line.ts';
 import { actingLoop, actingPosition, divisorOf } from './spreads.ts';
 import { linearReachOf, vibrationLine } from './vibrationLine.ts';
 
@@ -84,7 +84,7 @@ function judge(evidence: Evidence, policy: Policy, asked: Asked): ThresholdResul
     beyondLimit: trips(name) && multiplier === 1 ? beyondLimit(channel, policy, setpoint, lines) : null,
     probabilityBeyondLimit:
       trips(name) && channel.limit !== null && spread !== null && effective !== null
-        ? known(spreadBeyond(effective, spread, Math.sign(effective), channel.limit, policy.coverage))
+        ? finiteOrNull(spreadBeyond(effective, spread, Math.sign(effective), channel.limit, policy.coverage))
         : null,
     real: reading.real,
     alreadyThere: reading.alreadyThere,
@@ -150,7 +150,7 @@ function panelOf(channel: Channel, { setpoint }: Asked, lines: readonly Line[]):
   const sign = Math.sign(setpoint);
   let least = channel.fullScale ?? Infinity;
   for (const { panel } of lines) least = Math.min(least, panel === null ? NaN : sign * panel);
-  const stepped = toPanelStep(least, channel.resolution);
+  const stepped = roundToPanelStep(least, channel.resolution);
   return stepped > 0 ? sign * stepped : null;
 }
 
@@ -203,11 +203,11 @@ function readingAt(
 
 function indicatedAt(channel: Channel, setpoint: number): number | null {
   const { kind, measured, zeroConfigured, zeroMeasured, direction, loop } = channel;
-  if (loop !== null) return known(shownAs(actingLoop('listed sensitivity', channel, loop), setpoint));
-  if (kind !== 'axial') return known(indicated(setpoint, divisorOf(channel), measured));
+  if (loop !== null) return finiteOrNull(shownAs(actingLoop('listed sensitivity', channel, loop), setpoint));
+  if (kind !== 'axial') return finiteOrNull(indicated(setpoint, divisorOf(channel), measured));
   if (zeroConfigured === null || zeroMeasured === null) return null;
   const zeros = { zeroConfigured, zeroMeasured, direction: direction ?? 'toward' };
-  return known(shownAs(actingPosition(channel, zeros), setpoint));
+  return finiteOrNull(shownAs(actingPosition(channel, zeros), setpoint));
 }
 
 /** What was not looked at because its evidence, which is no more than useful, is not given. */

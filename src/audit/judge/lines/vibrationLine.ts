@@ -11,7 +11,7 @@ import {
   counted,
   exceeds,
   isAboveFullScale,
-  known,
+  finiteOrNull,
   plainSpread,
   verdictOf,
   type Asked,
@@ -42,13 +42,13 @@ export function vibrationLine(by: EvidenceName, channel: Channel, policy: Policy
   );
   return {
     by,
-    effective: known(effective),
-    low: interval && known(interval.low),
-    high: interval && known(interval.high),
+    effective: finiteOrNull(effective),
+    low: interval && finiteOrNull(interval.low),
+    high: interval && finiteOrNull(interval.high),
     verdict,
     why,
     reasons,
-    panel: known(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
+    panel: finiteOrNull(panelLevel(setpoint, configured, measured, counted(uncertainty, policy), 1)),
     spread: plainSpread(uncertainty),
     realAt: (reading) => actual(reading, configured, measured),
   };

@@ -5,26 +5,28 @@ import type { Policy } from '../../model/policy.ts';
 import type { RecordResult } from '../../model/report.ts';
 import { trips, type ThresholdResult } from '../../model/threshold.ts';
 
-type Say = (fact: Fact) => void;
+type AddFinding = (fact: Fact) => void;
 
 /** What the record says of the gap at which the channel works. */
 export function operatingPoint(
   { operatingGap, straightPart, gapUnit, points }: RecordResult,
   { gapVoltage, kind }: Channel,
-  say: Say,
+  addFinding: AddFinding,
 ): void {
   if (gapVoltage === null) {
     if (kind !== 'radial') return;
-    say(factOf('record-without-gap-voltage', 'note', {}));
+    addFinding(factOf('record-without-gap-voltage', 'note', {}));
     return;
   }
   if (operatingGap === null) {
     const [from, to] = [points[0]?.volts ?? NaN, points.at(-1)?.volts ?? NaN];
     if (gapVoltage <= from && gapVoltage >= to) return;
-    say(factOf('gap-outside-record', 'warning', { gapVoltage, from, to }));
+    addFinding(factOf('gap-outside-record', 'warning', { gapVoltage, from, to }));
   } else if (straightPart && (operatingGap < straightPart.from || operatingGap > straightPart.to)) {
     const { from, to } = straightPart;
-    say(factOf('gap-outside-straight-part', 'warning', { operatingGap, from, to, gapUnit, gapVoltage }));
+    addFinding(
+      factOf('gap-outside-straight-part', 'warning', { operatingGap, from, to, gapUnit, gapVoltage }),
+    );
   }
 }
 

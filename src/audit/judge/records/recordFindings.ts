@@ -13,7 +13,7 @@ import type { RawCheck, RawRecord } from '../../read/records/rawRecord.ts';
 import { asLeft } from '../../read/records/recordCells.ts';
 
 /** What there is to look at. */
-export interface Looked {
+export interface RecordInputs {
   readonly records: ChannelRecords;
   /** Record and check that count now. */
   readonly usable: Usable | undefined;
@@ -24,28 +24,28 @@ export interface Looked {
   readonly policy: Policy;
 }
 
-type Say = (fact: Fact, place: Place) => void;
+type AddFinding = (fact: Fact, place: Place) => void;
 
 /** Everything to be said about the records of one channel, each at its place. */
-export function recordFindings(looked: Looked): PlacedFact[] {
+export function recordFindings(looked: RecordInputs): PlacedFact[] {
   const findings: PlacedFact[] = [];
-  const say: Say = (fact, { sheet, row, column }) => {
+  const addFinding: AddFinding = (fact, { sheet, row, column }) => {
     findings.push({ ...fact, sheet, row, column });
   };
   const { chosen, checks, all } = looked.records;
   for (const { remarks } of all) findings.push(...remarks);
-  unusable(chosen, say);
+  unusable(chosen, addFinding);
   const shown = looked.usable ?? chosen.used;
-  if (shown) ofUsed(looked, shown, say);
-  otherChecks(checks, say);
-  dynamicDisagrees(looked, say);
+  if (shown) ofUsed(looked, shown, addFinding);
+  otherChecks(checks, addFinding);
+  dynamicDisagrees(looked, addFinding);
   return findings;
 }
 
-function unusable({ faults }: Chosen, say: Say): void {
+function unusable({ faults }: Chosen, addFinding: AddFinding): void {
   for (const { raw, fault } of faults) {
     const values = recordTrouble(raw, fault);
-    say(factOf('record-unusable', 'warning', values), placeOfPoint(raw, fault.at));
+    addFinding(factOf('record-unusable', 'warning', values), placeOfPoint(raw, fault.at));
   }
 }
 
@@ -53,36 +53,36 @@ function placeOfPoint(raw: RawRecord, at: number): Place {
   return { sheet: raw.sheet, row: raw.points[at]?.row ?? raw.row, column: raw.column };
 }
 
-function ofUsed(looked: Looked, shown: Usable, say: Say): void {
+function ofUsed(looked: RecordInputs, shown: Usable, addFinding: AddFinding): void {
   const { raw, record } = shown;
   const { channel, policy, records, usable } = looked;
   const { kind } = channel;
   if (kind !== 'radial' && kind !== 'axial') {
-    say(factOf('record-of-another-kind', 'note', { kind }), raw);
+    addFinding(factOf('record-of-another-kind', 'note', { kind }), raw);
     return;
   }
   const both = upDownResult(shown);
   if (both) {
     const { cycles, hysteresis, repeatability, oneWay } = both;
     const values = { cycles, hysteresis, repeatability, oneWay, gapUnit: raw.gapUnit.text };
-    say(factOf('record-read-up-and-down', 'note', values), raw);
+    addFinding(factOf('record-read-up-and-down', 'note', values), raw);
   }
-  if (record.sorted) say(factOf('record-sorted', 'note', {}), raw);
+  if (record.sorted) addFinding(factOf('record-sorted', 'note', {}), raw);
   const { used, others } = records.chosen;
   otherRecords(
     raw,
     [...(used ? [used] : []), ...others].filter((other) => other.raw !== raw),
-    say,
+    addFinding,
   );
   const rising = stepNotFalling(record);
   if (rising !== undefined) {
     const [from, to] = [record.gaps[rising] ?? NaN, record.gaps[rising + 1] ?? NaN];
-    say(factOf('record-not-falling', 'warning', { from, to, gapUnit: raw.gapUnit.text }), raw);
+    addFinding(factOf('record-not-falling', 'warning', { from, to, gapUnit: raw.gapUnit.text }), raw);
   }
   if (!looked.record || !usable) return;
-  if (raw.series !== asLeft) disagreesWithList(looked.record, channel, policy, raw, say);
+  if (raw.series !== asLeft) disagreesWithList(looked.record, channel, policy, raw, addFinding);
   operatingPoint(looked.record, channel, (fact) => {
-    say(fact, raw);
+    addFinding(fact, raw);
   });
 }
 
@@ -90,20 +90,20 @@ function nameOf({ series, temperature }: RawRecord | RawCheck): SeriesName {
   return { series, temperature };
 }
 
-function otherChecks([used, ...others]: readonly RawCheck[], say: Say): void {
+function otherChecks([used, ...others]: readonly RawCheck[], addFinding: AddFinding): void {
   if (!used || others.length === 0) return;
   const values = { of: 'checks', used: nameOf(used), others: others.map(nameOf) } as const;
-  say(factOf('several-records', 'note', values), used);
+  addFinding(factOf('several-records', 'note', values), used);
 }
 
-function otherRecords(raw: RawRecord, others: readonly Usable[], say: Say): void {
+function otherRecords(raw: RawRecord, others: readonly Usable[], addFinding: AddFinding): void {
   if (others.length === 0) return;
   const values = {
     of: 'records',
     used: nameOf(raw),
     others: others.map((other) => nameOf(other.raw)),
   } as const;
-  say(factOf('several-records', 'note', values), raw);
+  addFinding(factOf('several-records', 'note', values), raw);
 }
 
 function disagreesWithList(
@@ -111,16 +111,16 @@ function disagreesWithList(
   { measured, sensitivityUnit }: Channel,
   { tolerance }: Policy,
   raw: RawRecord,
-  say: Say,
+  addFinding: AddFinding,
 ): void {
   const ofList = convert(measured, sensitivityUnit, perGap(raw.gapUnit));
   const fraction = ofRecord / ofList - 1;
   if (!(Math.abs(fraction) > tolerance)) return;
   const values = { kind: 'as found', ofRecord, ofList, fraction, unit: `mV/${gapUnit}` } as const;
-  say(factOf('record-disagrees-with-list', 'warning', values), raw);
+  addFinding(factOf('record-disagrees-with-list', 'warning', values), raw);
 }
 
-function dynamicDisagrees(looked: Looked, say: Say): void {
+function dynamicDisagrees(looked: RecordInputs, addFinding: AddFinding): void {
   const { dynamic, check, channel, policy } = looked;
   if (!dynamic || !check) return;
   const unit = channel.sensitivityUnit.text;
@@ -129,7 +129,7 @@ function dynamicDisagrees(looked: Looked, say: Say): void {
   const together = Math.hypot(expanded, dynamic.uncertainty ?? 0);
   if (!(Math.abs(off) > together) || !(Math.abs(off) > policy.tolerance * value)) return;
   const values = { dynamic: dynamic.sensitivity, static: value, from, off: off / value, unit };
-  say(factOf('static-and-dynamic-disagree', 'warning', values), check);
+  addFinding(factOf('static-and-dynamic-disagree', 'warning', values), check);
 }
 
 interface StaticSensitivity {
@@ -140,7 +140,7 @@ interface StaticSensitivity {
 }
 
 /** What a check is compared with: the record's sensitivity, else the list's, in the channel's unit, with its uncertainty. */
-function staticSensitivity({ record, usable, channel }: Looked): StaticSensitivity {
+function staticSensitivity({ record, usable, channel }: RecordInputs): StaticSensitivity {
   const { measured, uncertainty, sensitivityUnit } = channel;
   if (!record || !usable)
     return { from: 'channel list', value: measured, expanded: (uncertainty ?? 0) * measured };

@@ -4,7 +4,7 @@ import type { LevelOverTime } from '../../../method/replay/setting.ts';
 import type { ReplayOutcome } from '../../model/replay.ts';
 import type { ThresholdName } from '../../model/threshold.ts';
 import type { Chain, ChainOverTime } from './chain.ts';
-import { timeline, type Drawn, type Timeline } from './timeline.ts';
+import { timeline, type TimelinePoint, type Timeline } from './timeline.ts';
 
 /** A threshold to be replayed, in the channel's unit; counter-direction setpoints are negative. */
 export interface Watched {
@@ -44,7 +44,7 @@ export interface ChannelRecord {
   readonly interval: number | null;
   readonly maxGap: number | null;
   readonly thresholds: readonly WatchedResult[];
-  readonly timeline: readonly Drawn[];
+  readonly timeline: readonly TimelinePoint[];
 }
 
 /** Replays a channel's readings as they go by, in order of time, and keeps no more of them than a drawing shows. */

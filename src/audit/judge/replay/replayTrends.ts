@@ -34,11 +34,11 @@ export function* replayTrend(
   const head = findTrendHead(source.rows());
   if (!head) return { source: null, channels: [], problems: [] };
   const problems: PlacedFact[] = [];
-  const say = (column: number, row: number, fact: Parameters<typeof factAt>[1]): void => {
+  const addFinding = (column: number, row: number, fact: Parameters<typeof factAt>[1]): void => {
     problems.push(factAt({ sheet: source.name, row, column: columnLetters(column) }, fact));
   };
   const notReplayed = (values: NotReplayed, column = head.long?.tag ?? head.time): void => {
-    say(column, head.row, factOf('not-replayed', 'warning', values));
+    addFinding(column, head.row, factOf('not-replayed', 'warning', values));
   };
   const clock = { zone: policy.zone, dates: policy.dates ?? dateOrderOf(source, head) };
   const zone = head.zone ?? clock.zone;
@@ -99,16 +99,20 @@ export function* replayTrend(
     if (!one || !record) return [];
     return [{ of: one.of, result: replayedChannel(one.of, one.chain, record, source.name, offsetOf(zone)) }];
   });
-  for (const one of read.troubles) say(one.column, one.rows[0] ?? head.row, troubleFact(one));
+  for (const one of read.troubles) addFinding(one.column, one.rows[0] ?? head.row, troubleFact(one));
   if (unread.size > 0)
-    say(
+    addFinding(
       head.long?.tag ?? head.columns.find(({ tag }) => unread.has(tag))?.column ?? head.time,
       head.row,
       factOf('trend-columns-not-read', 'warning', { names: [...unread] }),
     );
   const taken = [...assumed];
   if (taken.length > 0)
-    say(head.long?.reading ?? head.time, head.row, factOf('trend-unit-assumed', 'note', { names: taken }));
+    addFinding(
+      head.long?.reading ?? head.time,
+      head.row,
+      factOf('trend-unit-assumed', 'note', { names: taken }),
+    );
   if (results.length === 0 && problems.every(({ severity }) => severity === 'note'))
     notReplayed({ kind: 'no reading', source: source.name });
   return {

@@ -1,5 +1,5 @@
 /** A point of a record: s, and the reading, `NaN` where it is unknown. */
-export interface Drawn {
+export interface TimelinePoint {
   readonly time: number;
   readonly reading: number;
 }
@@ -7,7 +7,7 @@ export interface Drawn {
 /** Readings kept for a drawing: as many as there are while they are few, else the lowest and highest of each stretch. */
 interface Thinned {
   readonly add: (time: number, reading: number) => void;
-  readonly points: () => Drawn[];
+  readonly points: () => TimelinePoint[];
 }
 
 interface Stretch {
@@ -84,7 +84,7 @@ export interface Timeline {
   readonly began: () => boolean;
   /** The event is over: a few readings more are kept. */
   readonly end: () => void;
-  readonly points: () => Drawn[];
+  readonly points: () => TimelinePoint[];
 }
 
 /** Keeps the readings about an event, and where there is none all of them, thinned, if `asked`. */
@@ -94,7 +94,7 @@ export function timeline(asked: boolean): Timeline {
   let kept = 0;
   let after: Thinned | null = null;
   let [next, left] = [0, Infinity];
-  const before = (): Drawn[] =>
+  const before = (): TimelinePoint[] =>
     Array.from({ length: kept }, (_, at) => {
       const place = (next - kept + at + around) % around;
       return { time: times[place] ?? NaN, reading: readings[place] ?? NaN };

@@ -29,7 +29,7 @@ export type LeftAside =
   | 'unusable';
 
 /** How the machine of a list without a column for it was told. */
-export type MachineTold =
+export type MachineSource =
   'a label' | 'the name of its sheet' | 'a heading' | 'what you said' | 'something else';
 
 /** What can be said of lists that are not kept in the standard shape. */
@@ -38,7 +38,7 @@ export interface UntidyRules {
   'meaning-not-certain': { readonly quantity: string; readonly header: string };
   'lists-differ': { readonly quantity: string; readonly places: readonly Cell[] };
   'machine-not-said': { readonly tag: string; readonly places: readonly Cell[] };
-  'machine-of-list': { readonly machine: string; readonly sheet: string; readonly told: MachineTold };
+  'machine-of-list': { readonly machine: string; readonly sheet: string; readonly told: MachineSource };
   /** `looksLike`: in plain words. */
   'left-aside': { readonly text: string; readonly looksLike: string; readonly why: LeftAside };
   /** Calibration records or readings of a tag that stands on several machines. */

@@ -4,7 +4,7 @@ import { headerStretches, type HeaderStretch } from '../tables/candidates.ts';
 import { type FoundColumn, type ReadTable, type UnitColumn, type Tables } from '../tables/found.ts';
 import type { HeaderRows } from '../tables/searchHeaders.ts';
 import { keysOf, parseHeader, unitWord, type Header } from '../tables/header.ts';
-import { unitAlone } from '../tables/unitRow.ts';
+import { unitOfText } from '../tables/unitRow.ts';
 import { historyColumns, type HistoryColumnId } from './historyColumns.ts';
 
 /** A table of dated readings, found on a sheet. Rows count from 1. */
@@ -92,7 +92,7 @@ function withUnitRow(
 ): { readonly columns: ReadonlyMap<string, FoundColumn>; readonly firstRow: number } {
   const at = (id: string) => cellAt(sheet, row + 1, found.get(id)?.column ?? 0);
   const cell = at('sensitivity');
-  const unit = typeof cell === 'string' && isBlank(at('tag')) ? unitAlone(cell.trim()) : undefined;
+  const unit = typeof cell === 'string' && isBlank(at('tag')) ? unitOfText(cell.trim()) : undefined;
   if (!unit) return { columns: found, firstRow: row + 1 };
   const columns = new Map(found);
   for (const id of ['sensitivity', 'asLeft']) {

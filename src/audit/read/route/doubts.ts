@@ -19,7 +19,7 @@ const longestLabel = 80;
  * Whether two tables that were found by their standard headers leave something that a closer look may tell: another list,
  * a column of the audit that was not read, tags that stand twice, cells or units that are not understood.
  */
-export function leavesDoubts(
+export function hasDoubts(
   { channels, settings }: Tables,
   index: Readonly<Record<'channels' | 'settings', TagIndex>>,
   notRead: readonly NotRead[],

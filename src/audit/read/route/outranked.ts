@@ -5,7 +5,7 @@ import { isSameTable } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import { specOf } from '../tables/vocabulary.ts';
 import { isNumbering } from '../understand/blocks/unitRows.ts';
-import { saidZeroToPeak } from '../understand/fields/otherDetection.ts';
+import { statedZeroToPeak } from '../understand/fields/otherDetection.ts';
 import { isSignature, isSpare, isTotal } from '../understand/readings/cellValue.ts';
 import { kindIn } from '../understand/readings/kinds.ts';
 import { conceptsIn } from '../understand/vocabulary/lexicon.ts';
@@ -110,7 +110,7 @@ function isCommented({ sheet, columns, firstRow }: FoundTable): boolean {
   if (isNumbering(sheet, firstRow, { left: Math.min(...ats), right: Math.max(...ats) })) return true;
   return (
     all.some(({ id, unit }) => setpoints.has(id) && unit?.dimension === 'displacement' && !unit.detection) &&
-    saidZeroToPeak(sheet).length > 0
+    statedZeroToPeak(sheet).length > 0
   );
 }
 

@@ -2,7 +2,13 @@ import { cellText, isBlank } from '../../../cells/cell.ts';
 import { cellAt } from '../../../cells/sheet.ts';
 import type { RowSpan } from './found.ts';
 import { isListRow, type ListRows, isLabel, isText } from './listRows.ts';
-import { goesOn, type Points, recordBelow, type RecordBelow, surelyRecordBelow } from './recordBelow.ts';
+import {
+  recordContinues,
+  type Points,
+  recordBelow,
+  type RecordBelow,
+  surelyRecordBelow,
+} from './recordBelow.ts';
 import { isEmptyPoint, isFilledPoint, isNumber } from './recordParts.ts';
 import { tagKey } from './tagKey.ts';
 import { isProbeWord, isTagWord, labelledTag, longestTitle, namedTag, titleReach } from './titleWords.ts';
@@ -96,7 +102,7 @@ function tableGoesOn(
       lastOfRecord = row;
       continue;
     }
-    running = running.filter((points) => row < points.firstRow || goesOn(list, row, points));
+    running = running.filter((points) => row < points.firstRow || recordContinues(list, row, points));
     const filled = running.filter(({ one, other }) => !isEmptyPoint(sheet, row, one, other));
     const taken = filled.some((points) => isPointOf(list, row, points));
     if (!taken && isListRow(list, row)) return { row, lastOfRecord };

@@ -56,7 +56,7 @@ function overlaps({ left, right }: ListRows, part: readonly RecordColumn[]): boo
 }
 
 /** Whether the points of a record go on in a row below its first. */
-export function goesOn({ sheet }: ListRows, row: number, { tag, one, other }: Points): boolean {
+export function recordContinues({ sheet }: ListRows, row: number, { tag, one, other }: Points): boolean {
   if (isEmptyPoint(sheet, row, one, other)) return tag !== undefined;
   if (tag === undefined || isFilledPoint(sheet, row, one, other)) return true;
   return !isTagWord(cellText(cellAt(sheet, row, tag)));

@@ -3,7 +3,7 @@ import { type Sheet, cellAt } from '../../../cells/sheet.ts';
 import type { Dimension, Unit } from '../../../units/parse.ts';
 import { headerKey, parseHeader } from './header.ts';
 import { tagWords } from './tagKey.ts';
-import { unitAlone } from './unitRow.ts';
+import { unitOfText } from './unitRow.ts';
 
 /** Columns of calibration records and of checks with a known vibration. */
 export type RecordColumnId =
@@ -116,7 +116,7 @@ export function withUnitRow(
   const read = columns.map((column) => {
     const cell = cellAt(sheet, row + 1, column.column);
     if (typeof cell !== 'string' || isBlank(cell)) return column;
-    const unit = unitAlone(cellText(cell));
+    const unit = unitOfText(cellText(cell));
     if (unit === undefined || unit.dimension !== measures[column.id]) return column;
     return { ...column, unit: column.unit ?? unit };
   });

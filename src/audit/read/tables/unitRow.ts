@@ -19,7 +19,7 @@ export function unitRowBelow(match: HeaderMatch, lastRow: number): Map<string, F
     const cell = cellAt(match.sheet, row, column.column);
     const spec = columnsOf(match.kind)[id];
     if (isEmptyMark(cell) || !spec?.dimensions) continue;
-    const unit = typeof cell === 'string' ? unitAlone(cell) : undefined;
+    const unit = typeof cell === 'string' ? unitOfText(cell) : undefined;
     if (!unit) return undefined;
     found = true;
     columns.set(id, { ...column, unit: column.unit ?? unit });
@@ -28,7 +28,7 @@ export function unitRowBelow(match: HeaderMatch, lastRow: number): Map<string, F
 }
 
 /** The unit that a text is, in brackets or not. */
-export function unitAlone(text: string): Unit | undefined {
+export function unitOfText(text: string): Unit | undefined {
   return parseUnit(text.replace(/^[[(](.*)[\])]$/u, '$1'));
 }
 

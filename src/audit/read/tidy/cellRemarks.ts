@@ -59,7 +59,7 @@ export function cellRemark(
 }
 
 /** A place with its column's letters, as findings have it. */
-export function lettered({ sheet, row, column }: Place): CellPlace {
+export function withColumnLetters({ sheet, row, column }: Place): CellPlace {
   return { sheet, row, column: columnLetters(column) };
 }
 
@@ -73,7 +73,7 @@ export function problemRemarks({ tag, troubles }: ReadChannel): { remark: Diagno
 }
 
 function ofTrouble(trouble: ReadingProblem, tag: string, id: MeaningId): Diagnostic {
-  const places = trouble.places.map(lettered);
+  const places = trouble.places.map(withColumnLetters);
   const say = <R extends RuleId>(rule: R, values: RuleValues[R]): Diagnostic => ({
     ...factOf(rule, 'warning', values),
     column: id,

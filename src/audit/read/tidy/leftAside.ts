@@ -1,11 +1,11 @@
 import type { NotRead } from '../../model/attention.ts';
 import { factAt, factOf, type PlacedFact } from '../../model/findings.ts';
-import type { MachineTold } from '../../model/rules/tableRules.ts';
+import type { MachineSource } from '../../model/rules/tableRules.ts';
 import { nameOfColumn } from '../tables/vocabulary.ts';
 import type { Evidence } from '../understand/standing/evidence.ts';
 import type { NotUsed } from '../understand/unread/notUsed.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
-import { lettered } from './cellRemarks.ts';
+import { withColumnLetters } from './cellRemarks.ts';
 
 /** What of a workbook was left aside: what may be missed, and what is merely worth knowing. */
 export interface LeftAsideOf {
@@ -47,7 +47,7 @@ export function leftAside(notUsed: readonly NotUsed[]): LeftAsideOf {
   const remarks: PlacedFact[] = [];
   for (const { what, looksLike, why, weight, place, text } of notUsed) {
     if (saidOfChannel.has(why)) continue;
-    const at = lettered(place);
+    const at = withColumnLetters(place);
     const likeness = looks[looksLike] ?? nameOfColumn(looksLike);
     if (weight === 'note')
       remarks.push(factAt(at, factOf('left-aside', 'note', { text, looksLike: likeness, why })));
@@ -65,7 +65,7 @@ export function leftAside(notUsed: readonly NotUsed[]): LeftAsideOf {
 }
 
 /** How evidence tells the machine of a list. */
-const toldByEvidence: Readonly<Partial<Record<Evidence['is'], MachineTold>>> = {
+const toldByEvidence: Readonly<Partial<Record<Evidence['is'], MachineSource>>> = {
   label: 'a label',
   'sheet name': 'the name of its sheet',
   heading: 'a heading',
@@ -88,6 +88,6 @@ export function machineRemarks(tables: readonly TableRead[]): PlacedFact[] {
       sheet: block.sheet.name,
       told: toldByEvidence[evidence.is] ?? 'something else',
     };
-    return [factAt(lettered(at), factOf('machine-of-list', 'note', values))];
+    return [factAt(withColumnLetters(at), factOf('machine-of-list', 'note', values))];
   });
 }

@@ -7,7 +7,7 @@ import type { FoundColumn } from '../tables/found.ts';
 import { tagKey } from '../tables/tagKey.ts';
 import type { Claim } from '../understand/tables/claim.ts';
 import type { TableRead } from '../understand/tables/tableRead.ts';
-import { lettered } from './cellRemarks.ts';
+import { withColumnLetters } from './cellRemarks.ts';
 import { columnLetters } from '../../../cells/address.ts';
 import type { ColumnReading } from '../../model/report.ts';
 import { evidenceTexts } from '../understand/evidenceText.ts';
@@ -56,7 +56,7 @@ export function* tidyHistory(
         looksLike: 'a history of readings',
         why: 'not certain',
       } as const;
-      remarks.push(factAt(lettered(place), factOf('left-aside', 'warning', values)));
+      remarks.push(factAt(withColumnLetters(place), factOf('left-aside', 'warning', values)));
       continue;
     }
     for (const reading of yield* historyReadings(history, today, remarks)) {

@@ -4,7 +4,7 @@ import type { Unit } from '../../../units/parse.ts';
 import type { FoundColumn, FoundTable, Tables, UnitColumn } from '../tables/found.ts';
 import type { TableKind } from '../tables/vocabulary.ts';
 import type { TidyChannel, TidyColumn, TidyList } from './tidyList.ts';
-import { lettered } from './cellRemarks.ts';
+import { withColumnLetters } from './cellRemarks.ts';
 
 /** Row of the headers; the channels follow. */
 const headerRow = 1;
@@ -77,7 +77,7 @@ function tidyTable(list: TidyList, kind: TableKind): FoundTable {
     origin: {
       place: (row, id) => {
         const channel = at(row);
-        return lettered(channel ? placeIn(channel, kind, id) : placeOfHeader(list, kind, id));
+        return withColumnLetters(channel ? placeIn(channel, kind, id) : placeOfHeader(list, kind, id));
       },
       key: (row) => at(row)?.key ?? '',
       machine: (row) => cellText(at(row)?.machine ?? null),

@@ -1,5 +1,5 @@
 import { parse } from 'node:path';
-import { explained } from '../../../audit/advise/questions/explainedProposal.ts';
+import { explainedProposal } from '../../../audit/advise/questions/explainedProposal.ts';
 import type { AuditOptions } from '../../../audit/audit.ts';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import { mergeMaps } from '../../../audit/read/understand/answers/merge.ts';
@@ -35,11 +35,11 @@ export async function conversation(
   progress.clear();
   if (!tried.open) return { ...tried, kept: null };
   const prompts = await import('./prompts.ts');
-  prompts.begin(input.workbook.name, tried.open);
+  prompts.showUnderstanding(input.workbook.name, tried.open);
   for (;;) {
     const questions = tried.open?.questions.filter(({ id }) => !asked.has(id)) ?? [];
     if (questions.length === 0) break;
-    const given = await prompts.ask(questions, signal);
+    const given = await prompts.askQuestions(questions, signal);
     for (const { id } of questions) asked.add(id);
     if (given.length === 0) break;
     answers.push(...given);
@@ -51,9 +51,9 @@ export async function conversation(
     checkOutputs({ ...options, propose: given });
   };
   const file =
-    answers.length === 0 ? undefined : await prompts.whereToKeep(usualName(options), check, signal);
+    answers.length === 0 ? undefined : await prompts.askAnswersFile(usualName(options), check, signal);
   prompts.end(answers.length);
-  return { ...tried, kept: file === undefined ? null : { file, map: explained(map, answers) } };
+  return { ...tried, kept: file === undefined ? null : { file, map: explainedProposal(map, answers) } };
 }
 
 function usualName({ inputs: [first = ''] }: Options): string {

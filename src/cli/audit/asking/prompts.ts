@@ -16,7 +16,7 @@ const longest = 300;
 const interrupted = 130;
 
 /** Says what of a workbook was understood, and what was not, before anything is asked. */
-export function begin(name: string, understanding: Understanding): void {
+export function showUnderstanding(name: string, understanding: Understanding): void {
   const { understood, notUnderstood } = understoodText(understanding);
   clack.intro(shown(name));
   clack.log.message([understood, notUnderstood].map(shown).join('\n'));
@@ -31,7 +31,10 @@ export function end(answered: number): void {
  * Asks a person at the terminal; what stays open is left out. Rejects with the reason of `signal` once that is aborted.
  * @throws Stopped where the person ends it.
  */
-export async function ask(questions: readonly Question[], signal: AbortSignal): Promise<readonly Answer[]> {
+export async function askQuestions(
+  questions: readonly Question[],
+  signal: AbortSignal,
+): Promise<readonly Answer[]> {
   if (questions.length > 1) {
     clack.log.message(questions.map((question) => shown(questionText(question).question)).join('\n'));
     const how = await chosen(
@@ -101,7 +104,7 @@ async function answerTo(question: Question, count: string, signal: AbortSignal):
  * The file in which a person wants the answers kept; `undefined` where none is wanted. `check` refuses a name.
  * @throws Stopped where the person ends it.
  */
-export async function whereToKeep(
+export async function askAnswersFile(
   usual: string,
   check: (given: string) => void,
   signal: AbortSignal,

@@ -1,4 +1,4 @@
-import { explained } from '../../../audit/advise/questions/explainedProposal.ts';
+import { explainedProposal } from '../../../audit/advise/questions/explainedProposal.ts';
 import type { ColumnMap } from '../../../audit/model/columnMap.ts';
 import type { Understanding } from '../../../audit/read/understand/understand.ts';
 import { checkWritable } from '../../checkWritable.ts';
@@ -34,7 +34,7 @@ export async function writeProposal(
 
 /** All that was understood and all that is proposed, each with its evidence. */
 export function proposalOf({ proposal, questions }: Understanding): ColumnMap {
-  return explained(
+  return explainedProposal(
     proposal,
     questions.flatMap((question) =>
       question.options.slice(0, 1).map((option) => [question, option] as const),

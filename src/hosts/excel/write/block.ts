@@ -3,7 +3,7 @@ import type { Entry } from './entries.ts';
 import { rectanglesByKey, areasAt } from './rectangles.ts';
 import type { Job } from './requests.ts';
 import type { EntryRow } from './rows.ts';
-import { setLook } from './styles.ts';
+import { setStyle } from './styles.ts';
 
 /** Bytes of a block; several make up a request, which they fill the better the smaller they are. */
 const bytesPerBlock = 400_000;
@@ -94,7 +94,7 @@ function setLooks(sheet: Excel.Worksheet, rows: readonly EntryRow[]): void {
   const looks = new Map(rows.flatMap(({ styles }) => styles.map(({ lookKey, look }) => [lookKey, look])));
   const keys = rows.map(({ styles }) => styles.map(({ lookKey }) => lookKey));
   for (const [key, areas] of rectanglesByKey(keys, topOf(rows))) {
-    for (const range of areasAt(sheet, areas.map(reference))) setLook(range.format, looks.get(key) ?? {});
+    for (const range of areasAt(sheet, areas.map(reference))) setStyle(range.format, looks.get(key) ?? {});
   }
   for (const range of areasAt(sheet, rows.flatMap(underlined))) {
     const line = range.format.borders.getItem('EdgeBottom');

@@ -4,7 +4,7 @@ import { type Cancel, HostRefused, type OnProgress, type WrittenSheet } from '..
 import { refusalOf } from '../refusal.ts';
 import type { Session } from '../session.ts';
 import type { AddedSheets } from './addSheets.ts';
-import { activate, addFilled, lastingNames, listed, print, takeBack } from './writeSheets.ts';
+import { activate, addFilled, lastingNames, listed, print, undoAddedSheets } from './writeSheets.ts';
 
 const failed = 'The sheets were not replaced';
 
@@ -38,7 +38,7 @@ export async function replaceSheets(
     const run = { models, failed, going: new Set(going), begun: heard, onProgress, cancel };
     const added = await addFilled(session, context, run);
     const exchange = await exchanging(context, models, added, going).catch(async (error: unknown) => {
-      await takeBack(context, added, failed, error);
+      await undoAddedSheets(context, added, failed, error);
       throw error;
     });
     try {
@@ -106,7 +106,7 @@ async function settle(
   const left = [...old].filter(([id]) => now.has(id)).map(([, name]) => name);
   const given = added.sheets.map(({ id, given: name }) => now.get(id) ?? name);
   if (left.length === old.size && old.size > 0) {
-    await takeBack(context, added, failed, cause);
+    await undoAddedSheets(context, added, failed, cause);
     throw refusalOf(cause, failed, 'The earlier sheets are as they were.');
   }
   if (left.length === 0 && given.every((name, index) => name === names[index])) return;

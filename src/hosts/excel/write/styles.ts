@@ -38,7 +38,7 @@ const horizontal = { left: 'Left', center: 'Center', right: 'Right' } as const;
 const vertical = { top: 'Top', center: 'Center' } as const;
 
 /** Sets what a look says; the rest stays as it is. */
-export function setLook(format: Excel.RangeFormat, look: CellStyle): void {
+export function setStyle(format: Excel.RangeFormat, look: CellStyle): void {
   const { bold, italic, linked, size, color, fill, wrap, align, valign } = look;
   if (bold !== undefined) format.font.bold = bold;
   if (italic !== undefined) format.font.italic = italic;

@@ -81,7 +81,7 @@ export async function addFilled(
     if (added.manual) await calculate(context, added);
     await writeCharts(context, models, added, cancel);
   } catch (error) {
-    await takeBack(context, added, run.failed, error);
+    await undoAddedSheets(context, added, run.failed, error);
     throw error;
   }
   return added;
@@ -165,7 +165,7 @@ export async function print(
 }
 
 /** Deletes added sheets after `cause` stopped the work. Where that fails too, the refusal names what is left over. */
-export async function takeBack(
+export async function undoAddedSheets(
   context: Excel.RequestContext,
   { sheets }: AddedSheets,
   failed: string,

@@ -4,7 +4,7 @@ import { openBook, type ReadOptions } from './openBook.ts';
 import type { Attributes } from './branches.ts';
 import type { Cell } from '../../../cells/cell.ts';
 import { applyMerges } from '../../formats/merges.ts';
-import type { HeardCell, SheetKeeper } from './worksheet.ts';
+import type { ParsedCell, SheetKeeper } from './worksheet.ts';
 import { lastColumn } from './area.ts';
 import { booleanAttribute, type XmlHandler } from './xml.ts';
 export type { ReadOptions } from './openBook.ts';
@@ -96,7 +96,7 @@ class SheetCells implements SheetKeeper {
     }
   }
 
-  cell({ row, column, value, shown }: HeardCell): boolean {
+  cell({ row, column, value, shown }: ParsedCell): boolean {
     if (shown !== '' && typeof value === 'number') this.#shown.add(row, column, shown);
     return this.#grid.put(column, value);
   }

@@ -13,7 +13,7 @@ import type { XmlHandler } from './xml.ts';
 import type { SpendCells } from './cellBudget.ts';
 
 /** A cell as its part stores it, and what that stands for. */
-export interface HeardCell {
+export interface ParsedCell {
   readonly row: number;
   readonly column: number;
   readonly attributes: Attributes;
@@ -31,7 +31,7 @@ export interface SheetKeeper {
   /** Cells of this row come next; `attributes` are those of its element, or undefined where a cell alone named the row. */
   row(row: number, attributes: Attributes | undefined): void;
   /** Keeps a cell, a blank one for its look at most; false where one that is not blank stands there and this one is not blank. */
-  cell(cell: HeardCell): boolean;
+  cell(cell: ParsedCell): boolean;
   merge(area: Area): void;
   /** Hears what stands around the rows. */
   readonly around?: XmlHandler;

@@ -1,7 +1,7 @@
 import type { Attributes } from '../read/branches.ts';
 import type { Area } from '../../../cells/sheet.ts';
 import { parseArea } from '../read/area.ts';
-import type { HeardCell, SheetKeeper } from '../read/worksheet.ts';
+import type { ParsedCell, SheetKeeper } from '../read/worksheet.ts';
 import { booleanAttribute, type XmlHandler } from '../read/xml.ts';
 import { RuleList } from './rules.ts';
 import { SheetFrame } from './sheetFrame.ts';
@@ -102,7 +102,7 @@ export class SheetRows implements SheetKeeper {
     if (style > 0) this.#row.style = style;
   }
 
-  cell(heard: HeardCell): boolean {
+  cell(heard: ParsedCell): boolean {
     const { cells } = this.#row;
     const at = placeIn(cells, heard.column);
     const present = cells[at];
@@ -121,7 +121,7 @@ export class SheetRows implements SheetKeeper {
     this.frame.merges.push(area);
   }
 
-  #viewCell({ row, column, attributes, value, stored, formula, formulaAttributes }: HeardCell): ViewCell {
+  #viewCell({ row, column, attributes, value, stored, formula, formulaAttributes }: ParsedCell): ViewCell {
     const shown = stored.hasFormula
       ? this.#formulas.formulaAt(row, column, formulaAttributes, formula)
       : undefined;

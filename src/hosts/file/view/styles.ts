@@ -29,7 +29,7 @@ export interface ViewLooks {
 }
 
 /** Reads the looks of a workbook. Throws FileRefused where the part is broken. */
-export function readLooks(
+export function readViewStyles(
   archive: Archive,
   part: ZipEntry | undefined,
   theme: readonly string[],

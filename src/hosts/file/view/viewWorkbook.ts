@@ -1,7 +1,7 @@
 import { baseName } from '../read/fileName.ts';
 import { openBook, type ReadOptions } from '../read/openBook.ts';
 import { SheetRows } from './sheetRows.ts';
-import { readLooks } from './styles.ts';
+import { readViewStyles } from './styles.ts';
 import type { SheetView, WorkbookView, ViewName } from './types.ts';
 import { readXml, booleanAttribute } from '../read/xml.ts';
 import type { Archive, ZipEntry } from '../zip/archive.ts';
@@ -26,7 +26,7 @@ const plainTheme: readonly string[] =
 export function viewWorkbook(fileName: string, bytes: Uint8Array, options: ReadOptions = {}): WorkbookView {
   const { archive, limits, book, readSheet } = openBook(bytes, options);
   const theme = readTheme(archive, book.theme, limits);
-  const looks = readLooks(archive, book.styles, theme, limits);
+  const looks = readViewStyles(archive, book.styles, theme, limits);
   const sheets = book.sheets.map((entry): SheetView => {
     const kept = new SheetRows(looks, book.date1904);
     const tables = readSheet(entry, kept);

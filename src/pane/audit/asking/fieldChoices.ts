@@ -10,7 +10,7 @@ import type { Choice } from './askedRow.ts';
 import { areaOfField } from './places.ts';
 
 /** Whether the cells of a field hold anything that a meaning could be read from, in a unit that fits it or in none. */
-export function suits({ values, units }: Field, id: MeaningId): boolean {
+export function canHold({ values, units }: Field, id: MeaningId): boolean {
   const wanted = meaning(id);
   if (values.filled === 0) return false;
   if (wanted.holds !== 'number') return true;
@@ -55,7 +55,7 @@ export function otherFields(
   if (!table) return [];
   const offered = options.flatMap(({ field }) => (field ? [cellOf(field)] : []));
   return table.lane.fields
-    .filter((field) => suits(field, id) && !offered.includes(cellOf(optionOf(field))))
+    .filter((field) => canHold(field, id) && !offered.includes(cellOf(optionOf(field))))
     .map((field) => fieldChoice(id, table, field, asked));
 }
 

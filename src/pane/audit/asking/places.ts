@@ -1,5 +1,5 @@
 import type { MappedTable } from '../../../audit/model/columnMap.ts';
-import { laneSaid } from '../../../audit/read/understand/answers/places.ts';
+import { mappedTableOfLane } from '../../../audit/read/understand/answers/places.ts';
 import type { Field } from '../../../audit/read/understand/fields/field.ts';
 import { optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 import type { FieldOption } from '../../../audit/read/understand/questions/question.ts';
@@ -13,7 +13,7 @@ export function tableNamed(
 ): TableRead | undefined {
   if (!said) return undefined;
   return tables.find(({ lane }) => {
-    const own = laneSaid(lane);
+    const own = mappedTableOfLane(lane);
     return (
       own.sheet === said.sheet &&
       own.header === said.header &&

@@ -7,7 +7,7 @@ import type { Claim } from '../../../audit/read/understand/tables/claim.ts';
 import type { TableRead } from '../../../audit/read/understand/tables/tableRead.ts';
 import { type AskedRow, leftOpen } from './askedRow.ts';
 import { askingMessages } from './askingMessages.ts';
-import { fieldChoice, noFieldChoice, otherFields, suits } from './fieldChoices.ts';
+import { fieldChoice, noFieldChoice, otherFields, canHold } from './fieldChoices.ts';
 import { optionOf } from '../../../audit/read/understand/questions/fieldQuestions.ts';
 
 /** What was understood for certain, a row for each meaning of each list: as it is, unless another column is chosen. */
@@ -78,7 +78,7 @@ function freeFields(id: MeaningId, tables: readonly TableRead[]): AskedRow['choi
   return tables.flatMap((table) => {
     const taken = new Set([...table.claims.values()].map(({ field }) => field));
     return table.lane.fields
-      .filter((field) => !taken.has(field) && suits(field, id))
+      .filter((field) => !taken.has(field) && canHold(field, id))
       .map((field) => fieldChoice(id, table, field, []));
   });
 }

@@ -5,7 +5,7 @@ import { type Chosen, type ChosenById, chosenIn } from './answers.ts';
 import type { AskedRow, Choice } from './askedRow.ts';
 import { meaningWords } from '../../../audit/advise/questions/questionWords.ts';
 import { askingMessages } from './askingMessages.ts';
-import { fieldChoice, suits } from './fieldChoices.ts';
+import { fieldChoice, canHold } from './fieldChoices.ts';
 import { fieldAt } from './places.ts';
 import { usePort } from '../../app/paneContext.ts';
 
@@ -81,7 +81,7 @@ export function pickColumn(
   for (const table of own) {
     const field = fieldAt(table, sheet, area.top, area.left);
     if (!field) continue;
-    return suits(field, id)
+    return canHold(field, id)
       ? fieldChoice(id, table, field, asked)
       : askingMessages.doesNotFit(field.text, meaningWords(id));
   }

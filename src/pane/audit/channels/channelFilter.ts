@@ -7,7 +7,7 @@ export interface ChannelFilter {
   readonly search: string;
 }
 
-export const everything: ChannelFilter = { standing: null, search: '' };
+export const noFilter: ChannelFilter = { standing: null, search: '' };
 
 /** Whether a filter leaves every channel. */
 export function isEverything({ standing, search }: ChannelFilter): boolean {

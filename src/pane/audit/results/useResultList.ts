@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { ChannelResult, Report } from '../../../audit/model/report.ts';
 import { machinesOf, type Machine } from '../../../sheets/machines.ts';
-import { everything, type ChannelFilter } from '../channels/channelFilter.ts';
+import { noFilter, type ChannelFilter } from '../channels/channelFilter.ts';
 import { channelKey, listRows, machineKey, type ListRow, type MachineRow } from '../channels/listRows.ts';
 
 /** The list of machines and channels: its lines, what is chosen in it, its filter. It keeps its place when audited again. */
@@ -24,7 +24,7 @@ export interface ResultListState {
 
 /** The list that shows a report. */
 export function useResultList(report: Report): ResultListState {
-  const [filter, setFilter] = useState(everything);
+  const [filter, setFilter] = useState(noFilter);
   const [turned, setTurned] = useState<ReadonlyMap<string, boolean>>(new Map());
   const [wanted, setWanted] = useState<string | null>(null);
   const machines = useMemo(() => machinesOf(report), [report]);

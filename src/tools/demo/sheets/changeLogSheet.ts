@@ -1,5 +1,5 @@
 import type { SheetModel } from '../../../sheets/model.ts';
-import { dayNumber, handKept } from './writtenCell.ts';
+import { dayNumber, handKeptStyles } from './writtenCell.ts';
 
 export const changeLogColumns = ['Date', 'Machine', 'What was done'] as const;
 
@@ -22,7 +22,7 @@ export function changeLogSheet(): SheetModel {
   return {
     name: 'Change log',
     widths: [12, 12, 80],
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: changeLogArea.bottom,
     *rows() {

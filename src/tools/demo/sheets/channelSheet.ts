@@ -2,7 +2,7 @@ import type { Area } from '../../../cells/sheet.ts';
 import type { ModelRow, SheetModel } from '../../../sheets/model.ts';
 import type { ChannelRecord, Machine } from '../station/records.ts';
 import { entryCells, headerCells, type SheetColumn } from './sheetColumn.ts';
-import { handKept } from './writtenCell.ts';
+import { handKeptStyles } from './writtenCell.ts';
 
 const columns: readonly SheetColumn<ChannelRecord>[] = [
   { header: 'Tag no.', width: 11, of: (channel) => channel.tag },
@@ -94,7 +94,7 @@ export function channelSheet(machines: readonly Machine[]): SheetModel {
   return {
     name: channelSheetName,
     widths: [22, ...columns.map(({ width }) => width)],
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: all.length,
     rows: () => all,

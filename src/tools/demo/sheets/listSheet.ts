@@ -1,6 +1,6 @@
 import type { ModelRow, SheetModel } from '../../../sheets/model.ts';
 import { entryCells, headerCells, type SheetColumn } from './sheetColumn.ts';
-import { handKept } from './writtenCell.ts';
+import { handKeptStyles } from './writtenCell.ts';
 
 /** A list as somebody kept it by hand: its name, a line about it, and a row an entry. */
 export function listSheet<Entry>(
@@ -19,7 +19,7 @@ export function listSheet<Entry>(
   return {
     name,
     widths: columns.map(({ width }) => width),
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: rows.length,
     rows: () => rows,

@@ -1,5 +1,5 @@
 import type { SheetModel } from '../../../sheets/model.ts';
-import { handKept } from './writtenCell.ts';
+import { handKeptStyles } from './writtenCell.ts';
 
 const notes: readonly string[] = [
   'This station is invented. It shows how such a register looks after some years in many hands.',
@@ -17,7 +17,7 @@ export function notesSheet(): SheetModel {
   return {
     name: 'Notes',
     widths: [110],
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: notes.length + 2,
     *rows() {
@@ -34,7 +34,7 @@ export function gapChartSheet(): SheetModel {
   return {
     name: 'Gap chart',
     widths: [],
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: 1,
     *rows() {

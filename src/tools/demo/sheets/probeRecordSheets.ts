@@ -9,7 +9,7 @@ import {
 } from '../station/probeRecords.ts';
 import { listSheet } from './listSheet.ts';
 import { headerCells, type SheetColumn } from './sheetColumn.ts';
-import { handKept, writtenCell } from './writtenCell.ts';
+import { handKeptStyles, writtenCell } from './writtenCell.ts';
 
 interface Reading {
   readonly record: ProbeRecord;
@@ -81,7 +81,7 @@ function metricBlocks(): SheetModel {
   return {
     name: 'K-201 records',
     widths: metricRecords.flatMap(() => [11, 11, 4]),
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: rows.length,
     rows: () => rows,

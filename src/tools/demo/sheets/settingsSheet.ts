@@ -1,7 +1,7 @@
 import type { ModelRow, SheetModel } from '../../../sheets/model.ts';
 import type { Machine, SettingsRecord } from '../station/records.ts';
 import { entryCells, headerCells, type SheetColumn } from './sheetColumn.ts';
-import { handKept } from './writtenCell.ts';
+import { handKeptStyles } from './writtenCell.ts';
 
 const columns: readonly SheetColumn<SettingsRecord>[] = [
   { header: 'Rack/slot', width: 9, of: (settings) => settings.slot },
@@ -56,7 +56,7 @@ export function settingsSheet(machines: readonly Machine[], secondRack: string):
   return {
     name: 'Monitor settings',
     widths: columns.map(({ width }) => width),
-    styles: handKept,
+    styles: handKeptStyles,
     formulas: [],
     rowCount: all.length,
     rows: () => all,

@@ -1,7 +1,7 @@
 import type { SheetModel } from '../../../sheets/model.ts';
 import { lastNight, stationZone } from '../station/lastNight.ts';
 import { headerCells } from './sheetColumn.ts';
-import { handKept } from './writtenCell.ts';
+import { handKeptStyles } from './writtenCell.ts';
 
 /** Day 0 of the usual spreadsheet calendar, counted from 1970-01-01. */
 const spreadsheetEpoch = -25_569;
@@ -20,7 +20,7 @@ export function trendSheet(): SheetModel {
     name: 'Trend K-101',
     widths: [24, 18, 18],
     styles: {
-      ...handKept,
+      ...handKeptStyles,
       moment: { numberFormat: 'yyyy-mm-dd hh:mm:ss' },
       shown: { numberFormat: '0.000' },
     },

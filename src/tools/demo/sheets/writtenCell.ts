@@ -2,7 +2,7 @@ import type { CellStyle, ModelCell } from '../../../sheets/model.ts';
 import type { Written } from '../station/records.ts';
 
 /** Looks of a hand-kept sheet. */
-export const handKept = {
+export const handKeptStyles = {
   title: { bold: true, size: 14 },
   subtitle: { italic: true, color: '595959' },
   header: { bold: true, fill: 'DDE6EE', wrap: true, valign: 'center', underline: true },

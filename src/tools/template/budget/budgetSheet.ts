@@ -3,7 +3,7 @@ import { distributions } from '../../../method/uncertainty.ts';
 import { tones } from '../../../sheets/look/palette.ts';
 import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../../sheets/model.ts';
 import type { Validation } from '../../demo/parts/validation.ts';
-import { handKept } from '../../demo/sheets/writtenCell.ts';
+import { handKeptStyles } from '../../demo/sheets/writtenCell.ts';
 import { type BudgetFormula, budgetFormulas, placeOf } from './budgetFormulas.ts';
 import { budgetParts } from './budgetParts.ts';
 import { budgetRows, headerRow, levelRow } from './budgetPlaces.ts';
@@ -15,7 +15,7 @@ const usualLevel = 0.9545;
 
 const input = { fill: tones.input, underline: true } as const;
 const styles: Readonly<Record<string, CellStyle>> = {
-  ...handKept,
+  ...handKeptStyles,
   part: { ...input, wrap: true, valign: 'top' },
   value: { ...input, valign: 'top' },
   word: { ...input, align: 'center', valign: 'top' },

@@ -5,7 +5,7 @@ import type { Field } from '../fields/field.ts';
 import type { Lane } from '../tables/lane.ts';
 
 /** How a map names a lane. */
-export function laneSaid({ block, axis, context }: Lane): MappedTable {
+export function mappedTableOfLane({ block, axis, context }: Lane): MappedTable {
   const [first, last] = block.header;
   const name = (line: number) => (block.lies === 'columns' ? columnLetters(line) : line);
   return {

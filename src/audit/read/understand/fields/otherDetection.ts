@@ -5,7 +5,7 @@ import { inEnglishUnits } from '../vocabulary/statedUnit.ts';
 import { unitsIn } from './notes.ts';
 
 /** A text beside lists that says that vibration is counted from zero to peak. */
-export interface SaidZeroToPeak {
+export interface StatedZeroToPeak {
   readonly place: Place;
   readonly text: string;
 }
@@ -19,8 +19,8 @@ const zeroToPeak = /(?<![\p{L}\p{N}])(?:0|zero|o)(?: ?[-–/] ?| to | )(?:peak|p
  * The texts around the lists of a sheet, above them or below, that say zero to peak: headers whose unit says nothing of it
  * can not be taken as peak to peak then. What a text says of velocities alone does not count.
  */
-export function saidZeroToPeak(sheet: Sheet): SaidZeroToPeak[] {
-  const found: SaidZeroToPeak[] = [];
+export function statedZeroToPeak(sheet: Sheet): StatedZeroToPeak[] {
+  const found: StatedZeroToPeak[] = [];
   sheet.rows.forEach((cells, index) => {
     if (cells.length === 0 || isFull(cells)) return;
     cells.forEach((cell, at) => {

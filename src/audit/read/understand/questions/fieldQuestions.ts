@@ -1,6 +1,6 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
 import { headerKey } from '../../tables/header.ts';
-import { fieldName, laneKey, laneSaid } from '../answers/places.ts';
+import { fieldName, laneKey, mappedTableOfLane } from '../answers/places.ts';
 import type { Field } from '../fields/field.ts';
 import { meaning, type MeaningId } from '../meaning.ts';
 import type { Evidence } from '../standing/evidence.ts';
@@ -27,7 +27,7 @@ export function optionOf(field: Field): FieldOption {
 /** The answer that a field of a table has a meaning. */
 export function fieldAnswer({ lane }: TableRead, id: MeaningId, field: Field | null): ColumnMap {
   const said = field === null ? null : { at: fieldName(field), header: field.text };
-  return { tables: [{ ...laneSaid(lane), columns: { [meaning(id).name]: said } }] };
+  return { tables: [{ ...mappedTableOfLane(lane), columns: { [meaning(id).name]: said } }] };
 }
 
 function question(

@@ -1,6 +1,6 @@
 import { columnLetters } from '../../../../cells/address.ts';
 import type { ColumnMap, MappedTable } from '../../../model/columnMap.ts';
-import { laneKey, laneSaid } from '../answers/places.ts';
+import { laneKey, mappedTableOfLane } from '../answers/places.ts';
 import { core, meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import { conceptsIn } from '../vocabulary/lexicon.ts';
@@ -96,13 +96,15 @@ function areMachines(tables: readonly TableRead[]): boolean {
 }
 
 function machinesAnswer(tables: readonly TableRead[]): ColumnMap {
-  return { tables: tables.map(({ lane }) => ({ ...laneSaid(lane), machine: lane.block.sheet.name })) };
+  return {
+    tables: tables.map(({ lane }) => ({ ...mappedTableOfLane(lane), machine: lane.block.sheet.name })),
+  };
 }
 
 function seriesAnswer(tables: readonly TableRead[], left: TableRead): ColumnMap {
   return {
     tables: tables.map((table) => ({
-      ...laneSaid(table.lane),
+      ...mappedTableOfLane(table.lane),
       series: table === left ? ('as left' as const) : ('as found' as const),
     })),
   };
@@ -116,14 +118,14 @@ function useAnswer(
 ): ColumnMap {
   return {
     tables: tables.map((table): MappedTable => {
-      if (table === chosen) return { ...laneSaid(table.lane), use: true };
+      if (table === chosen) return { ...mappedTableOfLane(table.lane), use: true };
       const holdsMore = core.some((id) => table.claims.has(id) && !meanings.has(id));
       return holdsMore
         ? {
-            ...laneSaid(table.lane),
+            ...mappedTableOfLane(table.lane),
             columns: Object.fromEntries([...meanings].map((id) => [meaning(id).name, null])),
           }
-        : { ...laneSaid(table.lane), use: false };
+        : { ...mappedTableOfLane(table.lane), use: false };
     }),
   };
 }

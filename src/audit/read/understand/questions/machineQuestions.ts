@@ -1,5 +1,5 @@
 import type { ColumnMap } from '../../../model/columnMap.ts';
-import { laneKey, laneSaid } from '../answers/places.ts';
+import { laneKey, mappedTableOfLane } from '../answers/places.ts';
 import { mergeMaps } from '../answers/merge.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Evidence } from '../standing/evidence.ts';
@@ -61,7 +61,7 @@ function answerOf({ lane, machine, headings }: TableRead): ColumnMap {
   return {
     tables: [
       {
-        ...laneSaid(lane),
+        ...mappedTableOfLane(lane),
         ...(headings.length > 0
           ? { machineFrom: 'headings' as const }
           : machine
@@ -84,7 +84,7 @@ function ofOne(table: TableRead, records: number, names: readonly string[]): Que
     options: names.map((text): Option => ({
       field: null,
       text,
-      answer: { tables: [{ ...laneSaid(table.lane), machine: text }] },
+      answer: { tables: [{ ...mappedTableOfLane(table.lane), machine: text }] },
     })),
   };
 }

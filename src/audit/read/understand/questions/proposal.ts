@@ -1,5 +1,5 @@
 import type { ColumnMap, MappedField, MappedTable } from '../../../model/columnMap.ts';
-import { fieldName, laneSaid } from '../answers/places.ts';
+import { fieldName, mappedTableOfLane } from '../answers/places.ts';
 import { mergeMaps } from '../answers/merge.ts';
 import { evidenceTexts } from '../evidenceText.ts';
 import { meaning } from '../meaning.ts';
@@ -27,7 +27,7 @@ function tableSaid({ lane, claims, machine }: TableRead): MappedTable {
       evidence: evidenceTexts(evidence),
     };
   }
-  const own: MappedTable = { ...laneSaid(lane), columns };
+  const own: MappedTable = { ...mappedTableOfLane(lane), columns };
   return machine?.standing === 'certain'
     ? { ...own, machine: machine.name, evidence: evidenceTexts([machine.evidence]) }
     : own;

@@ -1,6 +1,6 @@
 import { convert } from '../../../../units/unit.ts';
 import { parseUnit } from '../../../../units/parse.ts';
-import { laneKey, laneSaid } from '../answers/places.ts';
+import { laneKey, mappedTableOfLane } from '../answers/places.ts';
 import { meaning, type MeaningId } from '../meaning.ts';
 import type { ReadChannel } from '../readings/channel.ts';
 import type { Claim } from '../tables/claim.ts';
@@ -95,7 +95,7 @@ function questionFor(table: TableRead, claim: Claim, units: readonly string[]): 
   const options = sorted.map((unit): Option => ({
     field: null,
     text: unit,
-    answer: { tables: [{ ...laneSaid(table.lane), units: { [wanted.name]: unit } }] },
+    answer: { tables: [{ ...mappedTableOfLane(table.lane), units: { [wanted.name]: unit } }] },
   }));
   return {
     id: `unit ${laneKey(table.lane)} ${claim.meaning}`,

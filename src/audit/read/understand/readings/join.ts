@@ -16,13 +16,13 @@ export interface JoinedLines {
 }
 
 /** Whether two lines say the same of what both hold. */
-export type SaysTheSame = (one: Line, other: Line, meanings: readonly MeaningId[]) => boolean;
+export type LinesAgree = (one: Line, other: Line, meanings: readonly MeaningId[]) => boolean;
 
 /** Joins the lines of all tables by tag, and by machine and tag where the tag alone does not tell them apart. */
 export function* joinLines(
   lines: readonly Line[],
   nameOf: (tag: string) => string,
-  same: SaysTheSame,
+  same: LinesAgree,
 ): Generator<void, JoinedLines[], void> {
   const byTag = new Map<string, Line[]>();
   for (const line of lines) {
@@ -48,7 +48,7 @@ function heldTwice(lines: readonly Line[]): readonly MeaningId[] {
   return core.filter((id) => lines.filter(({ table }) => table.claims.has(id)).length > 1);
 }
 
-function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
+function joinTag(group: readonly Line[], same: LinesAgree): JoinedLines[] {
   const twice = heldTwice(group);
   if (twice.length === 0) return [settled(group, group, [], [])];
   const byMachine = new Map<string, Line[]>();
@@ -73,7 +73,7 @@ function joinTag(group: readonly Line[], same: SaysTheSame): JoinedLines[] {
   });
 }
 
-function oneMachine(all: readonly Line[], lines: readonly Line[], same: SaysTheSame): JoinedLines {
+function oneMachine(all: readonly Line[], lines: readonly Line[], same: LinesAgree): JoinedLines {
   const twice = heldTwice(lines);
   if (twice.length === 0) return settled(all, lines, [], []);
   const hidden = lines.filter((line) => isHidden(line) && twice.some((id) => line.table.claims.has(id)));

@@ -27,7 +27,7 @@ export interface FieldRead {
 }
 
 /** Numbers that a person said a cell holds, by `Sheet!row,column`; `null`: none that counts. */
-export type SaidCells = ReadonlyMap<string, number | null>;
+export type StatedNumbers = ReadonlyMap<string, number | null>;
 
 const noNotes: readonly PlacedNote[] = [];
 
@@ -37,7 +37,7 @@ export function readField(
   claim: Claim,
   record: number,
   sheets: ReadonlyMap<string, Sheet>,
-  said: SaidCells,
+  said: StatedNumbers,
 ): FieldRead | undefined {
   const { block } = lane;
   const place = placeIn(block, claim.field.place, record);

@@ -3,7 +3,7 @@ import type { BlockContext } from '../blocks/context.ts';
 import { headerKey } from '../../tables/header.ts';
 import type { Field } from '../fields/field.ts';
 import type { NotedUnit } from '../fields/notes.ts';
-import type { SaidZeroToPeak } from '../fields/otherDetection.ts';
+import type { StatedZeroToPeak } from '../fields/otherDetection.ts';
 import { axisOf } from '../vocabulary/valueWords.ts';
 
 /** One reading of a block's records: all of it, or one of the two probes that each of its records holds. */
@@ -15,7 +15,7 @@ export interface Lane {
   /** Units stated in texts, nearest first. */
   readonly noted: readonly { readonly unit: NotedUnit; readonly scope: 'title' | 'note' | 'legend' }[];
   /** Texts on its sheet or a legend that say zero to peak. */
-  readonly zeroToPeak: readonly SaidZeroToPeak[];
+  readonly zeroToPeak: readonly StatedZeroToPeak[];
   readonly fields: readonly Field[];
   /** The probe of each record that it holds, and its fellow: `X` of `X` and `Y`. */
   readonly axis: { readonly name: string; readonly other: string } | null;

@@ -8,7 +8,7 @@ import { recordsOf } from '../blocks/block.ts';
 import type { Field } from '../fields/field.ts';
 import { fieldsOf } from '../fields/fieldsOf.ts';
 import { notedAbove, notedInLegend, withNoted } from '../fields/notes.ts';
-import { saidZeroToPeak } from '../fields/otherDetection.ts';
+import { statedZeroToPeak } from '../fields/otherDetection.ts';
 import { cellOfBlock } from '../fields/valueFacts.ts';
 import { hardQuantities } from '../meaning.ts';
 import type { Answers } from '../answers/answers.ts';
@@ -75,8 +75,8 @@ function lanesOf(workbook: Workbook, blocks: readonly Block[], fields: ReadonlyM
   );
   const aside = workbook.sheets.filter((sheet) => !withLists.has(sheet) && sheet.rows.length <= 400);
   const legends = aside.flatMap((sheet) => notedInLegend(sheet, names));
-  const inLegends = aside.flatMap(saidZeroToPeak);
-  const onSheets = new Map([...withLists].map((sheet) => [sheet, saidZeroToPeak(sheet)]));
+  const inLegends = aside.flatMap(statedZeroToPeak);
+  const onSheets = new Map([...withLists].map((sheet) => [sheet, statedZeroToPeak(sheet)]));
   const lanes: Lane[] = [];
   for (const block of blocks) {
     const context = contextOf(block, blocks);

@@ -7,7 +7,7 @@ import {
 } from '../../../../sheets/charts/model.ts';
 import { cellAddress } from '../../../../cells/address.ts';
 import { fittedText } from '../../../../sheets/cells.ts';
-import { longestTitle } from '../../../formats/chartLooks.ts';
+import { longestTitle } from '../../../formats/chartStyles.ts';
 
 /** A chart as Excel made it, with the number of series that it chose itself. */
 export interface AddedChart {

@@ -13,7 +13,7 @@ import { type Cancel, HostRefused } from '../../../port/port.ts';
 import type { AddedSheets } from '../addSheets.ts';
 import { doJobs, type Job } from '../requests.ts';
 import { addChart, type AddedChart, draw } from './draw.ts';
-import { chartLooks, plainColor } from '../../../formats/chartLooks.ts';
+import { chartStyles, plainColor } from '../../../formats/chartStyles.ts';
 
 const lineStyles = { dash: 'Dash', dot: 'Dot', dashDot: 'DashDot' } as const;
 
@@ -100,7 +100,7 @@ function chartings(models: readonly SheetModel[], { sheets }: AddedSheets): Char
 function setLooks(chart: Excel.Chart, model: ChartModel): void {
   const { categoryAxis, valueAxis } = chart.axes;
   if ((model.title ?? '') !== '') {
-    chart.title.format.font.size = chartLooks.titleSize;
+    chart.title.format.font.size = chartStyles.titleSize;
     chart.title.format.font.bold = true;
   }
   if (hasLegend(model)) chart.legend.position = 'Bottom';
@@ -130,7 +130,7 @@ function setAxis(axis: Excel.ChartAxis, { numberFormat, min, max }: ValueAxis): 
   if (max !== undefined) axis.maximum = max;
   axis.tickLabelPosition = 'Low';
   axis.majorGridlines.visible = true;
-  setLine(axis.majorGridlines.format.line, { color: chartLooks.gridColor, width: 0.5 });
+  setLine(axis.majorGridlines.format.line, { color: chartStyles.gridColor, width: 0.5 });
 }
 
 function setPoints(series: Excel.ChartSeries, { line, marker }: ScatterSeries): void {
@@ -146,7 +146,7 @@ function setPoints(series: Excel.ChartSeries, { line, marker }: ScatterSeries): 
 }
 
 function setBars(series: Excel.ChartSeries, bars: BarSeries): void {
-  series.gapWidth = chartLooks.gapWidth;
+  series.gapWidth = chartStyles.gapWidth;
   series.format.fill.setSolidColor(`#${plainColor(bars)}`);
   setLine(series.format.line, { color: bars.color, width: 0.75 });
 }

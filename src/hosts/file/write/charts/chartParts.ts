@@ -5,7 +5,7 @@ import type { PlannedSheet } from '../package/plannedParts.ts';
 import { relationshipsOf, relationshipsText } from '../package/relationships.ts';
 import type { ValuesWatch } from './drawnValues.ts';
 import { referencesOf, type References } from './references.ts';
-import { chartLooks } from '../../../formats/chartLooks.ts';
+import { chartStyles } from '../../../formats/chartStyles.ts';
 import { plot } from './plots.ts';
 import { boxShape } from './shapes.ts';
 import { textSize, title } from './text.ts';
@@ -55,11 +55,11 @@ function chartPart(chart: ChartModel, references: References, dialect: Dialect):
   return [
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
     `<c:chartSpace xmlns:c="${dialect.drawing}/chart" xmlns:a="${dialect.drawing}/main">`,
-    `<c:roundedCorners val="0"/><c:chart>${title(chart.title, chartLooks.titleSize, true)}`,
+    `<c:roundedCorners val="0"/><c:chart>${title(chart.title, chartStyles.titleSize, true)}`,
     `<c:autoTitleDeleted val="${Number(untitled)}"/>`,
     `<c:plotArea><c:layout/>${plot(chart, references)}<c:spPr><a:noFill/></c:spPr></c:plotArea>`,
     `${legend}<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>`,
-    `${boxShape('FFFFFF', chartLooks.frameColor)}${textSize(chartLooks.textSize)}</c:chartSpace>`,
+    `${boxShape('FFFFFF', chartStyles.frameColor)}${textSize(chartStyles.textSize)}</c:chartSpace>`,
   ].join('');
 }
 

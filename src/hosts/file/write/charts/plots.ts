@@ -1,6 +1,6 @@
 import type { BarChart, ChartModel, ScatterChart, ValueAxis } from '../../../../sheets/charts/model.ts';
 import { fittedText } from '../../../../sheets/cells.ts';
-import { chartLooks, longestTitle } from '../../../formats/chartLooks.ts';
+import { chartStyles, longestTitle } from '../../../formats/chartStyles.ts';
 import { escapeCellText, escapeXml } from '../xml/text.ts';
 import type { References } from './references.ts';
 import { barShape, lineShape, markerShape } from './shapes.ts';
@@ -18,9 +18,9 @@ interface AxisPlace {
   readonly crossed: number;
 }
 
-const gridLines = `<c:majorGridlines>${lineShape({ color: chartLooks.gridColor, width: 0.5 })}</c:majorGridlines>`;
+const gridLines = `<c:majorGridlines>${lineShape({ color: chartStyles.gridColor, width: 0.5 })}</c:majorGridlines>`;
 
-const axisLine = lineShape({ color: chartLooks.axisColor, width: 0.75 });
+const axisLine = lineShape({ color: chartStyles.axisColor, width: 0.75 });
 
 const across = { id: axisIds.across, crossed: axisIds.up };
 const up = { id: axisIds.up, crossed: axisIds.across };
@@ -60,7 +60,7 @@ function barPlot(
   const valuePlace: AxisPlace = { side: lying ? 'b' : 'l', ...up };
   return [
     `<c:barChart><c:barDir val="${lying ? 'bar' : 'col'}"/><c:grouping val="clustered"/><c:varyColors val="0"/>`,
-    `${markup.join('')}<c:gapWidth val="${chartLooks.gapWidth}"/>${ids}</c:barChart>`,
+    `${markup.join('')}<c:gapWidth val="${chartStyles.gapWidth}"/>${ids}</c:barChart>`,
     categoryAxis(categories.title, categoryPlace, lying),
     valueAxis(values, valuePlace, { atEnd: lying, between: true }),
   ].join('');
@@ -93,7 +93,7 @@ function valueAxis(
     max === undefined ? '' : `<c:max val="${max}"/>`,
     min === undefined ? '' : `<c:min val="${min}"/>`,
     `</c:scaling><c:delete val="0"/><c:axPos val="${side}"/>${gridLines}`,
-    title(text, chartLooks.textSize, false, side === 'l'),
+    title(text, chartStyles.textSize, false, side === 'l'),
     `${format}${labels(atEnd ? 'nextTo' : 'low')}${axisLine}<c:crossAx val="${crossed}"/>`,
     `<c:crosses val="${atEnd ? 'max' : 'autoZero'}"/>`,
     `<c:crossBetween val="${between ? 'between' : 'midCat'}"/></c:valAx>`,
@@ -109,7 +109,7 @@ function categoryAxis(
   return [
     `<c:catAx><c:axId val="${id}"/><c:scaling><c:orientation val="${downwards ? 'maxMin' : 'minMax'}"/></c:scaling>`,
     `<c:delete val="0"/><c:axPos val="${side}"/>`,
-    title(text, chartLooks.textSize, false, side === 'l'),
+    title(text, chartStyles.textSize, false, side === 'l'),
     `<c:numFmt formatCode="General" sourceLinked="1"/>${labels('low')}${axisLine}<c:crossAx val="${crossed}"/>`,
     '<c:crosses val="autoZero"/><c:auto val="0"/><c:lblAlgn val="ctr"/><c:lblOffset val="100"/><c:noMultiLvlLbl val="1"/></c:catAx>',
   ].join('');

@@ -1,5 +1,5 @@
 import { fittedText } from '../../../../sheets/cells.ts';
-import { longestTitle } from '../../../formats/chartLooks.ts';
+import { longestTitle } from '../../../formats/chartStyles.ts';
 import { escapeDrawingText } from '../xml/text.ts';
 
 /** A title over a chart or beside an axis (CT_Title), nothing where there is none. `size` in points. */

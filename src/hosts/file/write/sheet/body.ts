@@ -2,7 +2,7 @@ import { gatheringLinks } from '../../../../sheets/links.ts';
 import type { LinkTarget, SheetModel } from '../../../../sheets/model.ts';
 import type { OpenWorkbook } from '../package/openWorkbook.ts';
 import type { StyleNumbers } from '../styles/append.ts';
-import { looksOf } from '../styles/looks.ts';
+import { stylesByName } from '../styles/stylesByName.ts';
 import { rowFormula } from '../../../formats/rowFormula.ts';
 import { sheetFrame } from './frame.ts';
 import { hyperlinks } from './hyperlinks.ts';
@@ -33,7 +33,7 @@ export function sheetBody(
   { given, nameOf, isFront }: SheetSurroundings,
 ): SheetBody {
   const frame = sheetFrame(sheet, dialect, isFront, (rule) => numbers.shade(rule.style));
-  const looks = looksOf(sheet, numbers, from1904);
+  const looks = stylesByName(sheet, numbers, from1904);
   const formulas = sheet.formulas.map((template) => rowFormula(template, given));
   const { sheet: gathering, links } = gatheringLinks(sheet);
   return {

@@ -7,7 +7,7 @@ import { type CellText, cellTexts, textEnd } from './values.ts';
 import { escapeXml } from '../xml/text.ts';
 
 /** How cells of a style are written. */
-export interface CellLook {
+export interface CellStyling {
   /** End of the cell's address and its style, `" s="5"`. */
   readonly plain: Uint8Array;
   /** The same for text that must be marked as text. */
@@ -19,7 +19,7 @@ export interface CellLook {
 export interface RowContext {
   readonly sheet: SheetModel;
   /** The look of a style name; `''` is the workbook's default. */
-  readonly looks: ReadonlyMap<string, CellLook>;
+  readonly looks: ReadonlyMap<string, CellStyling>;
   readonly formulas: readonly RowFormula[];
   /** Told of each text that had to be cut, with the cell's address. */
   readonly onCut: (address: string) => void;

@@ -3,7 +3,7 @@ import { callsOurs } from '../hosts/formats/ourFormula.ts';
 import { shownFormula } from '../hosts/formats/storedFormula.ts';
 
 /** Tells formulas that work with our functions alone: they call one, or use a name that does. */
-export interface OurUse {
+export interface UsesOfFunctions {
   /** By the formula in the form files store, or as people type it. */
   readonly uses: (formula: string) => boolean;
   /** Whether it does so by a name. */
@@ -11,7 +11,9 @@ export interface OurUse {
 }
 
 /** Looks through a workbook's names, `refersTo` as files store it; those that use such a name count as well. */
-export function ourUse(names: readonly { readonly name: string; readonly refersTo: string }[]): OurUse {
+export function usesOfFunctions(
+  names: readonly { readonly name: string; readonly refersTo: string }[],
+): UsesOfFunctions {
   const ours = new Set<string>();
   const byName = (formula: string): boolean =>
     ours.size > 0 &&

@@ -19,7 +19,7 @@ const down: Readonly<Partial<Record<VerticalAlign, 'top' | 'center'>>> = {
 };
 
 /** A look of the grid as a file stores it, as far as result sheets have looks; `undefined` for the default. */
-export function fileLook(look: IStyleData | undefined): CellStyle | undefined {
+export function fileStyle(look: IStyleData | undefined): CellStyle | undefined {
   if (!look) return undefined;
   const color = hexOf(look.cl?.rgb);
   const fill = hexOf(look.bg?.rgb);

@@ -16,7 +16,7 @@ const ofDanger: Readonly<Partial<Record<AttentionCode, AttentionCode>>> = {
  * What needs action, without the alerts that say of a channel or group what its danger says as well: in a line or two the
  * danger stands for both, the annex has all.
  */
-export function graveEntries(attention: readonly Attention[]): readonly Attention[] {
+export function withoutRepeatedAlerts(attention: readonly Attention[]): readonly Attention[] {
   const keyOf = ({ code, subject }: Attention): string =>
     JSON.stringify([ofDanger[code] ?? code, subject.tag, subject.group, subject.multiplier ?? 1]);
   const tripping = new Set(attention.filter((entry) => !onlyWarns(entry)).map(keyOf));

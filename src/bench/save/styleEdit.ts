@@ -11,7 +11,7 @@ import type { ViewCell, ViewStyle } from '../../hosts/file/view/types.ts';
 import { styleOf } from '../../hosts/grid/grid.ts';
 import { gridStyle } from '../open/gridStyle.ts';
 import { styleId } from '../open/gridWorkbook.ts';
-import { acrossOf, downOf, hexOf } from './fileLook.ts';
+import { acrossOf, downOf, hexOf } from './fileStyle.ts';
 
 /** How a cell's look changed since the file was opened. */
 interface ChangedLook {
@@ -21,7 +21,7 @@ interface ChangedLook {
 }
 
 /** Compares a cell of the file, where it has one, with what stands in its place in the grid. */
-export type LookReader = (before: ViewCell | undefined, now: Nullable<ICellData>) => ChangedLook;
+export type StyleComparer = (before: ViewCell | undefined, now: Nullable<ICellData>) => ChangedLook;
 
 const same: ChangedLook = { isBeyond: false };
 
@@ -29,7 +29,7 @@ const same: ChangedLook = { isBeyond: false };
  * Compares looks by what they show: the grid gives one number to all of its looks that are alike, though the file's may
  * differ in what the grid does not know. `count` of the styles are the file's.
  */
-export function lookReader(book: Workbook, styles: readonly ViewStyle[], count: number): LookReader {
+export function styleComparer(book: Workbook, styles: readonly ViewStyle[], count: number): StyleComparer {
   const numbers = new Map(styles.slice(0, count).map((_, index) => [styleId(index), index]));
   const shown = styles.map(gridStyle);
   return (before, now) => {

@@ -4,7 +4,7 @@ import type { BarSeries } from '../../sheets/charts/model.ts';
 export const longestTitle = 255;
 
 /** Looks that all charts share: sizes in points, colours `RRGGBB`. */
-export const chartLooks = {
+export const chartStyles = {
   titleSize: 12,
   textSize: 9,
   frameColor: 'BFBFBF',

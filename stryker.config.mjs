@@ -40,7 +40,7 @@ const audit = [
 const tests = {
   'src/method': ['tests/method/**/!(libreoffice).test.ts'],
   'src/units': ['tests/units/*.test.ts'],
-  'src/functions': ['tests/functions/!(calcProcess|excel).test.ts', 'tests/share/native.test.ts'],
+  'src/functions': ['tests/functions/!(calcProcess|excel).test.ts', 'tests/share/*.test.ts'],
   'src/audit': audit,
 };
 

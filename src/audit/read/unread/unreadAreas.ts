@@ -7,6 +7,7 @@ import type { FoundTable, Tables } from '../tables/found.ts';
 import { parseHeader } from '../tables/header.ts';
 import { isResultSheet } from '../tables/titleWords.ts';
 import { tagKey } from '../tables/tagKey.ts';
+import { unitOfText } from '../tables/unitRow.ts';
 import { nearMeaning, type NearMeaning } from './nearMeaning.ts';
 import { isProtective } from '../tables/vocabulary.ts';
 
@@ -157,6 +158,8 @@ function headOf(cells: readonly Cell[], free: readonly number[]): Omit<Area, 'ro
   for (const column of free) {
     const cell = cells[column - 1];
     if (typeof cell !== 'string' || cell.length > 120) continue;
+    // A unit in a column of its own: its divisor is no unit of a header.
+    if (unitOfText(cell)) continue;
     const header = parseHeader(cell, (key) => nearMeaning(key) !== null);
     const near = nearMeaning(header.name);
     const inUnit =

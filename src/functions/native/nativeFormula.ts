@@ -23,7 +23,9 @@ export function nativeFormula(
   if (!tree || levelsOf(tree, 'every operator') > mostLevels) return undefined;
   if (tree.type === 'CallExpression' && functionOf(tree)?.result === 'pair') {
     if (rangesIn(tree, place)) return undefined;
-    const [low, high] = [textOf(tree, place, 'low'), textOf(tree, place, 'high')];
+    const [low, high] = [nativeCall(tree, place, 'low'), nativeCall(tree, place, 'high')].map(
+      (half) => half && readable(half),
+    );
     if (low === undefined || high === undefined) return undefined;
     return pair ? [low, high] : [low];
   }
@@ -31,10 +33,11 @@ export function nativeFormula(
   let at = 0;
   for (const call of outermostOurs(tree)) {
     const [from, to] = call?.loc ?? [];
-    const native = call && textOf(call, place);
+    const node = call && nativeCall(call, place);
+    const native = node && readable(node);
     if (native === undefined || from === undefined || to === undefined) return undefined;
     const whole = from === 0 && to === formula.length;
-    text += formula.slice(at, from) + (whole || native.startsWith('IF(') ? native : `(${native})`);
+    text += formula.slice(at, from) + (whole || node?.type === 'CallExpression' ? native : `(${native})`);
     at = to;
   }
   text += formula.slice(at);
@@ -49,9 +52,9 @@ function parsedOrNone(formula: string): AstExpression | undefined {
   }
 }
 
-function textOf(call: CallExpression, place: NativePlace, part?: 'low' | 'high'): string | undefined {
-  const native = nativeCall(call, place, part);
-  const text = native && printed(native);
+/** A native form as text, unless it is too long to be read. */
+function readable(native: AstExpression): string | undefined {
+  const text = printed(native);
   return text !== undefined && text.length <= longest ? text : undefined;
 }
 

@@ -61,7 +61,7 @@ export interface ColumnList<Line> {
 }
 
 /** Styles of words, whose headers stand at the left. */
-const worded = new Set<unknown>(['text', 'strong', 'strongLink', 'wrapped', 'verdict']);
+const worded = new Set<unknown>(['text', 'strong', 'strongLink', 'oneLine', 'wrapped', 'verdict']);
 
 /** Columns from left to right, the first being A. Throws an Error for a formula that names no cell here. */
 export function columnList<Line>(

@@ -8,16 +8,16 @@ const widest = 40;
 /** Bold letters are wider by about so much (from memory). */
 const bold = 1.08;
 
-/** A column of a list: its least width in characters, and the style of its cells. */
+/** A column of a list: its least width in characters, and the style of its cells; that of numbers may differ by line. */
 interface ListColumn {
   readonly width: number;
-  readonly style: string;
+  readonly style: unknown;
 }
 
 /** Styles whose texts wrap. */
-const wrapping: ReadonlySet<string> = new Set(['oneLine', 'wrapped']);
+const wrapping: ReadonlySet<unknown> = new Set(['oneLine', 'wrapped']);
 /** Styles of texts. */
-const worded: ReadonlySet<string> = new Set([...wrapping, 'text', 'strong']);
+const worded: ReadonlySet<unknown> = new Set([...wrapping, 'text', 'strong']);
 
 /** Widths of the columns of a list: at least their own, and as wide as their longest text where that does not wrap. */
 export function fittedWidths(columns: readonly ListColumn[], lines: readonly ModelRow[]): number[] {

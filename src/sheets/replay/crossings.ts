@@ -1,12 +1,9 @@
-import { columnLetters } from '../../cells/address.ts';
 import { outcomeText } from '../../audit/advise/replayedText.ts';
 import type { Moment, ReplayedChannel, ReplayedThreshold } from '../../audit/model/report.ts';
 import { duration } from '../../audit/model/wording.ts';
-import { cell } from '../cells.ts';
-import type { LevelLooks } from '../levelLooks.ts';
-import { fittedLine } from '../look/fittedColumns.ts';
+import { type Column, columnList, type ColumnList } from '../column.ts';
 import { givenStyle } from '../look/significant.ts';
-import type { ModelCell, ModelRow, ModelValue } from '../model.ts';
+import type { ModelValue } from '../model.ts';
 
 /** One threshold of one channel of the record. */
 export interface Crossing {
@@ -14,24 +11,35 @@ export interface Crossing {
   readonly threshold: ReplayedThreshold;
   /** Whether its real level is the reading times Kc/Km, so that a formula can follow it. */
   readonly isRatio: boolean;
-}
-
-interface CrossingColumn {
-  readonly id: string;
-  readonly header: string;
-  readonly width: number;
-  /** `given`: as it was given; `level`: by the step of the instrument. */
-  readonly style: string;
-  readonly value: (of: Crossing) => ModelValue;
+  /** Style of its levels, by the step of the instrument. */
+  readonly levelStyle: string;
 }
 
 const timeOf = (moment: Moment | null): string | null =>
   moment === null ? null : `${moment.time.slice(0, 10)} ${moment.time.slice(11, 19)}`;
 
-/** Columns of the table of crossings from left to right. */
-export const crossingColumns = [
+const given =
+  (value: (of: Crossing) => ModelValue) =>
+  (of: Crossing): string => {
+    const shown = value(of);
+    return typeof shown === 'number' ? givenStyle(shown) : 'given';
+  };
+
+const setpoint = ({ threshold }: Crossing): ModelValue => threshold.setpoint;
+const configured = ({ channel }: Crossing): ModelValue => channel.configured;
+const measured = ({ channel }: Crossing): ModelValue => channel.measured;
+
+/** The table of crossings. */
+const columns: readonly Column<Crossing>[] = [
   { id: 'tag', header: 'Tag', width: 14, style: 'strong', value: ({ channel }) => channel.tag },
-  { id: 'machine', header: 'Machine', width: 20, style: 'oneLine', value: ({ channel }) => channel.machine },
+  {
+    id: 'machine',
+    header: 'Machine',
+    width: 20,
+    style: 'oneLine',
+    wraps: true,
+    value: ({ channel }) => channel.machine,
+  },
   {
     id: 'threshold',
     header: 'Threshold',
@@ -80,27 +88,17 @@ export const crossingColumns = [
     value: ({ threshold }) => timeOf(threshold.should.earliest) ?? 'never',
   },
   { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
-  { id: 'setpoint', header: 'Set', width: 9, style: 'given', value: ({ threshold }) => threshold.setpoint },
-  {
-    id: 'configured',
-    header: 'Configured Kc',
-    width: 11,
-    style: 'given',
-    value: ({ channel }) => channel.configured,
-  },
-  {
-    id: 'measured',
-    header: 'Measured Km',
-    width: 11,
-    style: 'given',
-    value: ({ channel }) => channel.measured,
-  },
+  { id: 'setpoint', header: 'Set', width: 9, style: given(setpoint), value: setpoint },
+  { id: 'configured', header: 'Configured Kc', width: 11, style: given(configured), value: configured },
+  { id: 'measured', header: 'Measured Km', width: 11, style: given(measured), value: measured },
   {
     id: 'shouldActAt',
     header: 'Panel shows at a real setpoint',
     width: 13,
-    style: 'level',
+    style: ({ levelStyle }) => levelStyle,
     value: ({ threshold }) => threshold.shouldActAt,
+    formula: '[setpoint]*[measured]/[configured]',
+    applies: ({ isRatio, channel }) => isRatio && channel.corrected === null,
   },
   { id: 'delay', header: 'Delay, s', width: 8, style: 'days', value: ({ threshold }) => threshold.delay },
   {
@@ -123,6 +121,8 @@ export const crossingColumns = [
     width: 10,
     style: 'seconds',
     value: ({ threshold }) => threshold.late,
+    formula: '[actedSeconds]-[shouldSeconds]',
+    applies: ({ threshold }) => threshold.late !== null,
   },
   {
     id: 'first',
@@ -153,7 +153,14 @@ export const crossingColumns = [
     style: 'seconds',
     value: ({ channel }) => channel.maxGap,
   },
-  { id: 'source', header: 'Read from', width: 20, style: 'oneLine', value: ({ channel }) => channel.source },
+  {
+    id: 'source',
+    header: 'Read from',
+    width: 20,
+    style: 'oneLine',
+    wraps: true,
+    value: ({ channel }) => channel.source,
+  },
   {
     id: 'words',
     header: 'In words',
@@ -163,45 +170,6 @@ export const crossingColumns = [
     value: ({ channel: { shortNotSeen }, threshold }) =>
       `${outcomeText(threshold)}${shortNotSeen ? '; readings come farther apart than the delay: shorter exceedances are not seen' : ''}`,
   },
-] as const satisfies readonly CrossingColumn[];
+];
 
-type CrossingColumnId = (typeof crossingColumns)[number]['id'];
-
-const letters = new Map<string, string>(
-  crossingColumns.map(({ id }, index) => [id, columnLetters(index + 1)]),
-);
-
-/** Letters of a column of the table. */
-function letterOf(id: CrossingColumnId): string {
-  return letters.get(id) ?? '';
-}
-
-const own = (id: CrossingColumnId): string => `${letterOf(id)}{r}`;
-
-/** Formula of a column from the cells of its own row, without the leading `=`. */
-function formulaOf(id: string, { isRatio, channel, threshold }: Crossing): string | undefined {
-  if (id === 'lateSeconds' && threshold.late !== null)
-    return `${own('actedSeconds')}-${own('shouldSeconds')}`;
-  if (id === 'shouldActAt' && isRatio && channel.corrected === null)
-    return `${own('setpoint')}*${own('measured')}/${own('configured')}`;
-  return undefined;
-}
-
-/** The line of a crossing; `place` numbers its formulas. */
-export function crossingRow(
-  crossing: Crossing,
-  looks: LevelLooks,
-  place: (formula: string) => number,
-): ModelRow {
-  const look = looks(crossing.channel, crossing.threshold.setpoint);
-  const styleOf = (style: string, found: ModelValue): string =>
-    style === 'level' ? look : style === 'given' && typeof found === 'number' ? givenStyle(found) : style;
-  return fittedLine(crossingColumns, {
-    cells: crossingColumns.map(({ id, value, style }): ModelCell | undefined => {
-      const found = value(crossing);
-      const made = cell(found, styleOf(style, found));
-      const formula = formulaOf(id, crossing);
-      return made && formula !== undefined ? { ...made, formula: place(formula) } : made;
-    }),
-  });
-}
+export const crossingList: ColumnList<Crossing> = columnList(columns, { headersAsCells: true });

@@ -4,15 +4,15 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { formulaList } from '../formulaList.ts';
 import { tones } from '../look/palette.ts';
-import { levelLooks } from '../levelLooks.ts';
-import { fittedWidths, headerCells } from '../look/fittedColumns.ts';
+import { type LevelLooks, levelLooks } from '../levelLooks.ts';
+import { fittedWidths } from '../look/fittedColumns.ts';
 import { footerOf, leftOut, roomFor } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { isRatio } from '../results/acting.ts';
-import { crossingColumns, crossingRow, type Crossing } from './crossings.ts';
+import { crossingList, type Crossing } from './crossings.ts';
 import { drawnThreshold } from '../../audit/model/replay.ts';
 import { timelineBlock } from './timelineBlock.ts';
 
@@ -28,9 +28,9 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const looks = levelLooks(report);
   const sources = replay.sources.map(sourceText);
   const headerRow = 5 + sources.length;
-  const all = crossingsOf(report, replay);
+  const all = crossingsOf(report, replay, looks);
   const shown = all.slice(0, roomFor(all.length, headerRow + mostDrawn * 400));
-  const lines = shown.map((crossing) => crossingRow(crossing, looks, formulas.place));
+  const lines = shown.map((crossing) => crossingList.row(crossing, formulas.place));
   const blocks: ModelRow[] = [];
   const charts: ScatterChart[] = [];
   let top = headerRow + lines.length + 2;
@@ -45,7 +45,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const late = { top: headerRow + 1, left: 4, bottom: headerRow + Math.max(1, lines.length), right: 4 };
   return {
     name: sheetNames.replay,
-    widths: fittedWidths(crossingColumns, lines),
+    widths: fittedWidths(crossingList.columns, lines),
     styles: {
       ...frameStyles,
       ...levelStyles,
@@ -61,7 +61,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
       yield { height: 45, cells: [cell(howToRead + leftOut(all.length, shown.length), 'wrapped')] };
       for (const text of sources) yield { cells: [cell(text, 'text')] };
       yield { cells: [] };
-      yield { height: 45, cells: headerCells(crossingColumns) };
+      yield { height: 45, cells: crossingList.headers };
       yield* lines;
       yield { cells: [] };
       yield* blocks;
@@ -100,13 +100,14 @@ function sourceText({
   return `${where}: ${rows} rows${left}${unread}. Times ${zone === null ? 'name their offsets, shown in UTC' : `in ${zone}`}.`;
 }
 
-function crossingsOf({ channels }: Report, replay: ReplayResult): Crossing[] {
+function crossingsOf({ channels }: Report, replay: ReplayResult, looks: LevelLooks): Crossing[] {
   const ratios = new Set(channels.filter(isRatio).map(channelKey));
   return replay.channels.flatMap((channel) =>
     channel.thresholds.map((threshold) => ({
       channel,
       threshold,
       isRatio: ratios.has(channelKey(channel)),
+      levelStyle: looks(channel, threshold.setpoint),
     })),
   );
 }

@@ -117,9 +117,10 @@ describeWithChromium('the bench', () => {
   });
 
   it('gives blank cells as null or as 0, as one chooses', async () => {
-    await visit.type('Try it', 20, 2, '=TRIPDRIFT.VERDICT(200,160,0.05,J1)');
-    await visit.type('Try it', 21, 2, '=TRIPDRIFT.EFFECTIVE(5,200,160,J1)');
     const cells = async () => (await visit.rows('Try it')).slice(19, 21).map((row) => row[1]);
+    await visit.type('Try it', 20, 2, '=TRIPDRIFT.VERDICT(200,160,0.05,J1)');
+    await expect.poll(cells).toEqual(['late']);
+    await visit.type('Try it', 21, 2, '=TRIPDRIFT.EFFECTIVE(5,200,160,J1)');
     // A multiplier left blank is 1; 0 is none.
     await expect.poll(cells).toEqual(['late', 6.25]);
     await page.getByRole('button', { name: 'Settings' }).click();

@@ -23,9 +23,7 @@ export function nativeFormula(
   if (!tree || levelsOf(tree, 'every operator') > mostLevels) return undefined;
   if (tree.type === 'CallExpression' && functionOf(tree)?.result === 'pair') {
     if (rangesIn(tree, place)) return undefined;
-    const [low, high] = [nativeCall(tree, place, 'low'), nativeCall(tree, place, 'high')].map(
-      (half) => half && readable(half),
-    );
+    const [low, high] = [readable(nativeCall(tree, place, 'low')), readable(nativeCall(tree, place, 'high'))];
     if (low === undefined || high === undefined) return undefined;
     return pair ? [low, high] : [low];
   }
@@ -34,7 +32,7 @@ export function nativeFormula(
   for (const call of outermostOurs(tree)) {
     const [from, to] = call?.loc ?? [];
     const node = call && nativeCall(call, place);
-    const native = node && readable(node);
+    const native = readable(node);
     if (native === undefined || from === undefined || to === undefined) return undefined;
     const whole = from === 0 && to === formula.length;
     text += formula.slice(at, from) + (whole || node?.type === 'CallExpression' ? native : `(${native})`);
@@ -52,9 +50,9 @@ function parsedOrNone(formula: string): AstExpression | undefined {
   }
 }
 
-/** A native form as text, unless it is too long to be read. */
-function readable(native: AstExpression): string | undefined {
-  const text = printed(native);
+/** A native form as text, unless there is none or it is too long to be read. */
+function readable(native: AstExpression | undefined): string | undefined {
+  const text = native && printed(native);
   return text !== undefined && text.length <= longest ? text : undefined;
 }
 

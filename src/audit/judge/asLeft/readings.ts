@@ -13,7 +13,7 @@ import { gapVoltageOf } from '../evaluate/voltages.ts';
 import type { AddFinding } from '../findings/rule.ts';
 import type { Usable } from '../records/chooseRecord.ts';
 import { evaluateCheck } from '../records/evaluateCheck.ts';
-import { averageAsLeft, findingOfSensitivityFromRecord, findingOfSensitivitiesApart } from './records.ts';
+import { averageAsLeft, addSensitivityFromRecord, addSensitivitiesApart } from './records.ts';
 
 /** What was read after the correction, in the units of the channel; `null`: not read again. */
 export interface AsLeftReadings {
@@ -98,9 +98,9 @@ export function asLeftReadings(
     addFinding({ ...fact, table: 'channels', column: 'asLeftSensitivity' });
     return null;
   }
-  if (left.record && average && !listed) findingOfSensitivityFromRecord(left.record, average, addFinding);
+  if (left.record && average && !listed) addSensitivityFromRecord(left.record, average, addFinding);
   if (left.record && average && listed && sensitivity !== null)
-    findingOfSensitivitiesApart(left.record, average, sensitivity, channel, policy, addFinding);
+    addSensitivitiesApart(left.record, average, sensitivity, channel, policy, addFinding);
   return {
     sensitivity: sensitivity ?? ofCheck?.sensitivity ?? null,
     from: listed ? 'channel list' : average ? 'calibration record' : ofCheck ? 'known vibration' : null,

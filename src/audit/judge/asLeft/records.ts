@@ -50,8 +50,8 @@ function isTakenBetween(takenOn: number | null, { found, today }: LeftBetween): 
 /** The cell at which something is said of the as-left sensitivity. */
 const atSensitivity = { table: 'channels', column: 'asLeftSensitivity' } as const;
 
-/** Says of each record marked as left whose day keeps it from counting that it was left out. */
-export function findingsOfOtherDays(
+/** Adds a finding for each record marked as left whose day keeps it from counting: it was left out. */
+export function addRecordsOfOtherDays(
   chosen: Chosen | undefined,
   between: LeftBetween,
   addFinding: AddFinding,
@@ -89,8 +89,8 @@ export function averageAsLeft(
   return averageOf(record, volts, policy) ?? null;
 }
 
-/** Says that a record stands for the as-left sensitivity. */
-export function findingOfSensitivityFromRecord(
+/** Adds the finding that a record stands for the as-left sensitivity. */
+export function addSensitivityFromRecord(
   { raw }: Usable,
   { value, unit }: Amount,
   addFinding: AddFinding,
@@ -105,8 +105,8 @@ export function findingOfSensitivityFromRecord(
   addFinding({ ...factOf('as-left-sensitivity-from-record', 'note', values), ...atSensitivity });
 }
 
-/** Says where a record marked as left and the as-left sensitivity of the channel list differ by more than the tolerance. */
-export function findingOfSensitivitiesApart(
+/** Adds a finding where a record marked as left and the as-left sensitivity of the channel list differ by more than the tolerance. */
+export function addSensitivitiesApart(
   { raw }: Usable,
   { value, unit }: Amount,
   sensitivity: number,

@@ -14,7 +14,7 @@ import { tagKey } from '../../read/tables/tagKey.ts';
 import { asLeftEvidence, type LeftEvidence } from '../asLeft/asLeftEvidence.ts';
 import { exposuresOf } from '../asLeft/exposure.ts';
 import { asLeftReadings, hasAsLeft, type AsLeftReadings } from '../asLeft/readings.ts';
-import { leftBetween, recordAsLeft, findingsOfOtherDays } from '../asLeft/records.ts';
+import { leftBetween, recordAsLeft, addRecordsOfOtherDays } from '../asLeft/records.ts';
 import { assemble } from '../evaluate/assemble.ts';
 import { Diagnostics, type TableDiagnostic } from '../evaluate/diagnostics.ts';
 import { kindOfChannel } from '../evaluate/kindOfChannel.ts';
@@ -90,7 +90,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
     vibration: ofRecords.vibration,
     obstacles: ofRecord.length === 0 ? assembled.obstacles : [...assembled.obstacles, ...ofRecord],
   };
-  findingsOfOtherDays(records?.chosen, between, addFinding);
+  addRecordsOfOtherDays(records?.chosen, between, addFinding);
   const readings = hasAsLeft(row, left)
     ? asLeftReadings(row, left, found.channel, policy, addFinding)
     : undefined;

@@ -158,13 +158,13 @@ function headOf(cells: readonly Cell[], free: readonly number[]): Omit<Area, 'ro
   for (const column of free) {
     const cell = cells[column - 1];
     if (typeof cell !== 'string' || cell.length > 120) continue;
-    // A unit in a column of its own: its divisor is no unit of a header.
-    if (unitOfText(cell)) continue;
     const header = parseHeader(cell, (key) => nearMeaning(key) !== null);
     const near = nearMeaning(header.name);
+    // Of a unit in a column of its own, such as mV/(mm/s), the divisor is no unit of a header.
     const inUnit =
       header.unit !== undefined &&
       header.name !== '' &&
+      !unitOfText(cell) &&
       [...sensitivity, ...measurand].includes(header.unit.dimension);
     if (!near && !inUnit) continue;
     if (near && !meant.some(({ id }) => id === near.id)) meant.push(near);

@@ -47,6 +47,7 @@ export function headlessGrid(
   return {
     api,
     engine,
+    settled: () => true,
     // The library has no other way to make one step of several.
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),

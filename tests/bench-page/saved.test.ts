@@ -284,6 +284,45 @@ describeWithChromium('a copy that the bench saves', () => {
     expect(changedParts(everything, await saved())).toEqual([]);
   });
 
+  /** Does something to the first sheet at the moment at which the grid has begun its next calculation. */
+  const amidCalculation = (work: 'undo' | 'value') =>
+    page.evaluate((action) => {
+      const { api } = window.tripdriftBench!.grid;
+      const book = api.getActiveWorkbook()!;
+      return new Promise<void>((resolve) => {
+        const heard = api.getFormula().calculationProcessing(({ totalFormulasToCalculate: formulas }) => {
+          if (formulas === 0) return;
+          heard.dispose();
+          if (action === 'undo') book.undo();
+          else book.getSheetByName('Channels')!.getRange('D5').setValue(7);
+          resolve();
+        });
+      });
+    }, work);
+
+  it('has no result where its formula stood when rows were taken back amid a calculation', async () => {
+    await open('all.xlsx', everything);
+    const amid = amidCalculation('undo');
+    await step('Channels', 'deleteColumns', 2);
+    await amid;
+    expect(changedParts(everything, await saved())).toEqual([]);
+    const again = amidCalculation('undo');
+    await step('Channels', 'deleteRows', 2);
+    await again;
+    expect(changedParts(everything, await saved())).toEqual([]);
+  });
+
+  it('has what was entered over a formula amid its calculation', async () => {
+    await open('all.xlsx', everything);
+    const amid = amidCalculation('value');
+    await act('Channels', 'value', 'C5', '150');
+    await amid;
+    const cells = cellsOf(await saved());
+    expect(cells['D5']).toMatchObject({ value: 7 });
+    expect(cells['D5']?.formula).toBeUndefined();
+    expect(cells['C5']?.value).toBe(150);
+  });
+
   it('is refused where a table would lose what it goes by, with the cure', async () => {
     await open('all.xlsx', everything);
     await step('Channels', 'insertColumns', 2);

@@ -19,6 +19,7 @@ import { sayReasons, type ReasonAt } from './errorCards.ts';
 import { followLinks } from './followLinks.ts';
 import { gridTexts } from './gridTexts.ts';
 import { showRules } from '../rules/showRules.ts';
+import { settleResults } from './settledResults.ts';
 import { keepInPlace } from './keepInPlace.ts';
 import { nameTables } from './tables/nameTables.ts';
 import { functionHelp, type gridFunctions } from './functions.ts';
@@ -110,6 +111,7 @@ export function createGrid(
       injector.get(ILayoutService).focus();
     },
     editing: () => injector.get(IEditorBridgeService).isVisible().visible,
+    settled: settleResults(injector),
     // The library has no other way to make one step of several.
     // eslint-disable-next-line @typescript-eslint/no-deprecated
     oneStep: (unitId) => undo.__tempBatchingUndoRedo(unitId),

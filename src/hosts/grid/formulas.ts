@@ -51,7 +51,8 @@ export function repairFormulas(grid: Grid, places: readonly CellPlace[]): number
  * formulas show what they showed before, or nothing.
  */
 export async function calculated(grid: Grid): Promise<void> {
-  await grid.api.getFormula().onCalculationResultApplied();
+  do await grid.api.getFormula().onCalculationResultApplied();
+  while (!grid.settled());
 }
 
 /** Calculates every formula anew; the number of cells with formulas of ours. */

@@ -15,6 +15,8 @@ import { HostRefused } from '../port/port.ts';
 /** The spreadsheet grid in the page, with the workbook that is open in it. */
 export interface Grid {
   readonly api: FUniver;
+  /** Whether results of everything that changed are shown. */
+  readonly settled: () => boolean;
   /** Until it is disposed, everything that is done to the workbook is one step for Undo. */
   readonly oneStep: (unitId: string) => IDisposable;
   /** The cells that a formula fills beside its own, by the place of the formula. */

@@ -36,6 +36,7 @@ const audit = [
   'recordJudged',
   'recordAbout',
   'drift/driftLine',
+  'replayTrends',
   'unread/nearMeaning',
   'unread/notRead',
   'unread/unreadAreas',

@@ -43,7 +43,7 @@ const spreadsheet = {
   ABS: Math.abs,
   ROUND: Math.round,
   SQRT: Math.sqrt,
-  TRIM: (text: unknown) => String(text ?? '').trim(),
+  TRIM: (text: unknown) => (typeof text === 'string' ? text.trim() : text),
   SUM: (...values: unknown[]) => numbersIn(values).reduce((sum, one) => sum + one, 0),
   MAX: (...values: unknown[]) => Math.max(...numbersIn(values)),
   REFUSED: 'refused',

@@ -27,6 +27,7 @@ describe('a header that a quantity is known by', () => {
     expect(spaced(41)).toHaveLength(60);
     expect(near(spaced(41))).toBe('measured sensitivity itself');
     expect(near(spaced(42))).toBeNull();
+    expect(near(`${' '.repeat(60)}danger `)).toBe('danger itself');
   });
 });
 
@@ -43,6 +44,9 @@ describe('a header with slips of the keyboard', () => {
     ['Uncertanity', 'uncertainty'], // two, of eleven letters
     ['Detaktion', 'detection'], // two, of nine
     ['Alret', 'alert'],
+    ['Uncertaty', 'uncertainty'], // two missing, of eleven
+    ['Measuredsensitivty', 'measured sensitivity'], // two words in one
+    ['Last goodom', 'last good on'],
   ])('%s is near %s', (header, name) => {
     expect(near(header)).toBe(name);
   });
@@ -55,6 +59,7 @@ describe('a header with slips of the keyboard', () => {
     ['Dnagre'], // exchanged twice
     ['Lukatiun'], // two and more, of eight
     ['Locutian'], // two, of eight
+    ['Votes'], // near a word of four letters
     ['Limt'], // four letters are near too many words
     ['Aler'],
     ['Ditoctooh'], // three, of nine
@@ -81,6 +86,8 @@ describe('a header of words cut short', () => {
     ['Configured sens', 'configured sensitivity'],
     ['Conf sensitivty', 'configured sensitivity'], // beside one with a slip
     ['Full sca', 'full scale'],
+    ['Ref sensitivity', 'reference sensitivity'], // three letters are enough
+    ['Fau lmiit high', 'fault limit high'], // beside a slip in a word of five
     ['Moniter gai', 'monitor gain'],
     ['Fault lim high', 'fault limit high'],
     ['Référence sens', 'reference sensitivity'],
@@ -89,6 +96,7 @@ describe('a header of words cut short', () => {
   });
 
   it.each([
+    ['Re sensitivity'], // two letters are too few
     ['Full sc'], // two letters are too few
     ['Sens. ref.'], // in another order
     ['Ref. sens. mV'], // a word more

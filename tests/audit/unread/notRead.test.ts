@@ -61,6 +61,7 @@ describe('a column that was not read', () => {
     ['Slow roll (mm p-p)', 'warning column a level'],
     ['Casing (mm/s)', 'warning column a level'],
     ['Casing (g)', 'warning column a level'],
+    ['Casing (m/s)', 'warning column a level'],
   ])('%s', (header, said) => {
     expect(ofColumn(header)).toEqual([`${said} @ Channels!C1: ${header}`]);
   });
@@ -80,7 +81,17 @@ describe('a column that was not read', () => {
   it('has values: blanks and dashes are none', () => {
     const header = 'Danger 2 (mil)';
     for (const cell of [null, '', ' ', '-', ' — ', '–', '---']) expect(ofColumn(header, cell)).toEqual([]);
-    for (const cell of ['-5', 'n/a', '5 - 6', 0, false, new ErrorCell('#N/A'), new PercentCell(3)])
+    for (const cell of [
+      '-5',
+      'n/a',
+      '5 - 6',
+      'K -',
+      '- K',
+      0,
+      false,
+      new ErrorCell('#N/A'),
+      new PercentCell(3),
+    ])
       expect(ofColumn(header, cell)).toHaveLength(1);
   });
 

@@ -9,11 +9,13 @@ const channels: Rows = [
   ['V-1', 200],
   ['V-2', 200],
   ['7', 200],
+  ['42', 200],
+  ['123', 200],
   ['1234', 200],
 ];
 const settings: Rows = [
   settingsHeader,
-  ...['V-1', 'V-2', '7', '1234'].map((tag) => [tag, 200, 3, 5] as const),
+  ...['V-1', 'V-2', '7', '42', '123', '1234'].map((tag) => [tag, 200, 3, 5] as const),
 ];
 
 /** What is said of a further sheet beside those of the lists. */
@@ -54,6 +56,12 @@ describe('a list that was not read, by its headers', () => {
     expect(beside(['Tag', 'Full scale (mil)'], ['V-9', 10])).toEqual([`${list} @ Other!A1: Other`]);
   });
 
+  it('may have its units behind commas', () => {
+    expect(beside(['Tag', 'Danger, mil'], ['V-9', 5])).toEqual([`${ofSettings} @ Other!A1: Other`]);
+    expect(beside(['Tag', 'Remark, mil'], ['V-9', 5])).toEqual([]);
+    expect(beside(['(mil) (spare)', '(mm/s) (spare)'], [4, 4])).toEqual([]);
+  });
+
   it('stands at its first header, wherever that is', () => {
     expect(beside(['Plant 4'], [], [null, 'Remark', 'Tag', 'Danger (mil)'], [null, 4, 'V-9', 5])).toEqual([
       `${ofSettings} @ Other!C3: Other`,
@@ -68,7 +76,9 @@ describe('a list that was not read, by its headers', () => {
     expect(beside(head, [null, 5])).toEqual([]);
     expect(beside(head, ['V-9'])).toEqual([]);
     expect(beside(head)).toEqual([]);
-    // Numbers under no header of it.
+    expect(beside(head, [' ', 5])).toEqual([]);
+    // A number above it, or under no header of it.
+    expect(beside(['Plant', 4], head)).toEqual([]);
     expect(beside([...head, null], ['V-9', ' ', 5])).toEqual([]);
   });
 
@@ -129,6 +139,7 @@ describe('a list that was not read, by the tags in its rows', () => {
   it('has tags that are no mere numbers of up to three figures, which are found everywhere', () => {
     expect(beside(['7', 4], ['7', 5])).toEqual([]);
     expect(beside([7, 4], [7, 5])).toEqual([]);
+    expect(beside(['42', 4], ['123', 5])).toEqual([]);
     expect(beside(['1234', 4], [1234, 5])).toEqual([`${list} @ Other!A1: Other`]);
     expect(beside([new ErrorCell('V-1'), 4], [new ErrorCell('V-2'), 4])).toEqual([]);
   });
@@ -156,10 +167,47 @@ describe('what was read is not told', () => {
     expect(above(...record)).toEqual([]);
   });
 
-  it('histories', () => {
-    expect(
-      beside(['Tag', 'Date', 'Sensitivity (mV/mil)'], ['V-1', '2020-01-01', 200], ['V-2', '2021-01-01', 201]),
-    ).toEqual([]);
+  const history = ['Tag', 'Date', 'Sensitivity (mV/mil)'] as const;
+  const gaps: Rows = [
+    ['Gap voltage (V)', 'Machine'],
+    [-9.8, 'K-1'],
+  ];
+
+  it('histories, were they of one row', () => {
+    expect(beside(history, ['V-1', '2020-01-01', 200], ['V-2', '2021-01-01', 201])).toEqual([]);
+    expect(beside(history, ['V-1', '2020-01-01', 200])).toEqual([]);
+  });
+
+  it('nor what stands in the six rows above one, but all that is farther off', () => {
+    const first = ['V-1', '2020-01-01', 200] as const;
+    // Its first row is row 7, then row 8.
+    expect(beside(...gaps, [], [], [], history, first)).toEqual([]);
+    expect(beside(...gaps, [], [], [], [], history, first)).toEqual([`${list} @ Other!A1: Other`]);
+    const right = gaps.map((row) => [null, null, null, null, ...row]);
+    expect(beside(history, first, [], [], ...right)).toEqual([`${list} @ Other!E5: Other`]);
+  });
+
+  it('nor of what a remark tells that it could not be used, with the rows that follow', () => {
+    const bad = ['V-1', 'soon', 200] as const;
+    expect(beside(history, bad, bad, bad)).toEqual([]);
+    expect(beside(history, bad, ['V-2', 'x', 4])).toEqual([]);
+    const right: Rows = [
+      [null, null, null, null, 'V-1', 4],
+      [null, null, null, null, 'V-2', 4],
+    ];
+    expect(beside(history, bad, ...right)).toEqual([]);
+    expect(beside(history, bad, [], ...right)).toEqual([
+      'warning sheet a list of channels @ Other!E4: Other',
+    ]);
+  });
+
+  it('both lists side by side', () => {
+    const rows = channels.map((row, at) => [...row, null, ...settings[at]!]);
+    expect(saidOf(book(['All', rows]))).toEqual([]);
+    const right = channels.map((row, at) => [...(at > 0 ? ['V-1', 4] : ['', null]), null, ...row]);
+    expect(saidOf(book(['Channels', right], ['Monitor', settings]))).toEqual([
+      'warning table a list of channels @ Channels!A2: rows 2 to 7',
+    ]);
   });
 
   it('the lists themselves, with columns between theirs', () => {

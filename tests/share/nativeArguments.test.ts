@@ -43,6 +43,11 @@ describe('a native form refuses what its function refuses', () => {
     expect(of(formula, 1, -1, -1e-9, '3', null)).toEqual(new Array(4).fill('refused'));
   });
 
+  it('by numbers that every spreadsheet program can read', () => {
+    // Excel: from 2.2251E-308 up (Microsoft, "Excel specifications and limits"); a smaller one would be 0.
+    expect(native('TRIPDRIFT.LEVELATTRIP(6.25,A1,0.5)', { A1: 1 })).not.toMatch(/E-3/);
+  });
+
   it('a position of either sign, but not 0: A1·200/160 (by hand)', () => {
     const formula = 'TRIPDRIFT.AXIALEFFECTIVE(A1,200,160,-10,-10,"toward")';
     expect(of(formula, 20, 20, -20)).toEqual([25, -25]);
@@ -91,6 +96,11 @@ describe('an argument', () => {
     expect(native('TRIPDRIFT.AXIALEFFECTIVE(20,200,160,-10,-10,)')).toBeUndefined();
   });
 
+  it('that others are measured by (by hand: 2·30 to the nearer end; 100·(12 − 4)/16)', () => {
+    expect(workedOut(native('TRIPDRIFT.REACH(50,20,90)')!)).toBe(60);
+    expect(workedOut(native('TRIPDRIFT.LOOP(12,100)')!)).toBe(50);
+  });
+
   it('that chooses the form by being there (by hand: 5·157/200 = 3.925)', () => {
     expect(workedOut(native('TRIPDRIFT.INTERIMSETPOINT(5,200,157)')!)).toBe(3.925);
     expect(workedOut(native('TRIPDRIFT.INTERIMSETPOINT(5,200,157,0.1)')!)).toBeCloseTo(3.9, 12);
@@ -128,6 +138,8 @@ describe('an argument', () => {
     const unit = 'TRIPDRIFT.CONVERTUNIT(5,A1,"um")';
     expect(native(unit, { A1: 'mil' })).toBeUndefined();
     expect(native('TRIPDRIFT.CONVERTUNIT(5,"furlong","um")')).toBeUndefined();
+    // A name is what its cell holds, whatever it is called.
+    expect(native('TRIPDRIFT.CONVERTUNIT(5,mil,"um")', { mil: 'in' })).toBeUndefined();
     expect(native('TRIPDRIFT.CONVERTUNIT(5,7,"um")')).toBeUndefined();
     const choice = 'TRIPDRIFT.LEVELATTRIP(6.25,3,0.5,A1)';
     for (const content of ['neither', 7, null, ['linear', 'doubling']] as const)

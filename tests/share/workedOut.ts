@@ -20,7 +20,7 @@ const IF = Object.assign(
   { rawArgs: true },
 );
 
-const math = create(all);
+const math = create(all!);
 math.import(
   {
     equal: (one: unknown, other: unknown) => order(one, other) === 0,

@@ -36,6 +36,10 @@ const audit = [
   'recordJudged',
   'recordAbout',
   'drift/driftLine',
+  'replayTrends',
+  'unread/nearMeaning',
+  'unread/notRead',
+  'unread/unreadAreas',
 ].map((name) => `tests/audit/${name}.test.ts`);
 const tests = {
   'src/method': ['tests/method/**/!(libreoffice).test.ts'],

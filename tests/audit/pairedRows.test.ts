@@ -6,12 +6,14 @@ import type { Cell } from '../../src/cells/cell.ts';
 import { parseUnit } from '../../src/units/parse.ts';
 import { sheet } from './book.ts';
 
-/** A table of one row, 2 of a channel list and 3 of settings, with these cells from A on: by id, or by id and the unit of their header. */
+/** A table of one row, 2 of a channel list and 3 of settings, with these cells from A on: by id, or by id and the unit and coverage of their header: `uncertainty % k=3`. */
 function table(kind: TableKind, cells: Readonly<Record<string, Cell>>): FoundTable {
   const columns = Object.keys(cells).map((key, at) => {
     const [id = '', named = ''] = key.split(/ (.*)/u);
-    const unit = parseUnit(named);
-    return [id, { id, column: at + 1, header: id, remarks: [], ...(unit && { unit }) }] as const;
+    const [of = '', k] = named.split(' k=');
+    const unit = parseUnit(of);
+    const coverage = k === undefined ? {} : { coverage: Number(k) };
+    return [id, { id, column: at + 1, header: id, remarks: [], ...coverage, ...(unit && { unit }) }] as const;
   });
   return {
     ...{ kind, headerRow: 1, firstRow: 2, lastRow: 3, unitColumns: [], skipped: new Map(), areaEnd: null },
@@ -69,6 +71,44 @@ describe('a quantity', () => {
     ]);
   });
 
+  it('that is blank in both is looked for where a column of it stands', () => {
+    const { place } = pair({}, { 'limit mil': null, 'danger mil': 5 });
+    expect(place('channels', 'limit')).toMatchObject({ sheet: 'Monitor', column: 'B' });
+    expect(place('settings', 'danger')).toMatchObject({ sheet: 'Monitor', column: 'C' });
+  });
+
+  it('of a date that both say differently is neither', () => {
+    const of = (one: Cell, other: Cell) => {
+      const found = pair({ calibratedOn: one }, { calibratedOn: other });
+      return [found.row.calibratedOn, contradicted(found).length];
+    };
+    expect(of('2026-01-01', '2026-01-01')).toEqual([Date.UTC(2026, 0, 1) / 86_400_000, 0]);
+    expect(of('2026-01-01', '2025-01-01')).toEqual([null, 1]);
+    expect(of(null, '2026-01-01')).toEqual([Date.UTC(2026, 0, 1) / 86_400_000, 0]);
+  });
+
+  it('of an uncertainty has the coverage factor that is stated beside it', () => {
+    const of = (one: Readonly<Record<string, Cell>>, other: Readonly<Record<string, Cell>>) => {
+      const { row, contradictions } = pair(one, other);
+      expect(contradictions).toEqual([]);
+      const { uncertainty, coverage, asLeftUncertainty, asLeftCoverage } = row;
+      return [uncertainty, coverage, asLeftUncertainty, asLeftCoverage].map((one) => one?.value ?? null);
+    };
+    // In a cell of the row, or in the header of the column that holds the uncertainty.
+    expect(of({ 'uncertainty % k=3': 6 }, { 'uncertainty % k=2': null })).toEqual([6, 3, null, null]);
+    expect(of({ 'uncertainty % k=3': null }, { 'uncertainty % k=2': 6 })).toEqual([6, 2, null, null]);
+    expect(of({ 'uncertainty % k=3': null }, { 'uncertainty %': 6 })).toEqual([6, null, null, null]);
+    expect(of({ 'uncertainty % k=3': 6 }, { 'uncertainty %': 6 })).toEqual([6, 3, null, null]);
+    expect(of({}, { 'uncertainty % k=3': 6 })).toEqual([6, 3, null, null]);
+    expect(of({ coverage: 3 }, { 'uncertainty %': 6 })).toEqual([6, 3, null, 3]);
+    expect(of({ coverage: 3 }, { 'uncertainty %': 6, coverage: 2 })).toEqual([6, 2, null, 3]);
+    expect(of({ 'uncertainty %': 6 }, { coverage: 3 })).toEqual([6, 3, null, 3]);
+    expect(of({ 'asLeftUncertainty % k=3': null }, { 'asLeftUncertainty % k=2': 6 })).toEqual([
+      ...[null, null],
+      ...[6, 2],
+    ]);
+  });
+
   it('that both say alike is one, in their own units; what they say differently is neither', () => {
     const same = (one: Readonly<Record<string, Cell>>, other: Readonly<Record<string, Cell>>) => {
       const found = pair(one, other);
@@ -78,6 +118,8 @@ describe('a quantity', () => {
     expect(same({ 'limit mil': 5 }, { 'limit µm': 127 })).toEqual([5]);
     expect(same({ 'limit mil': 5 }, { limit: 5 })).toEqual([5]);
     expect(same({ limit: 5 }, { 'limit mil': 5 })).toEqual([5]);
+    expect(same({ limit: 5 }, { 'limit mil p-p': 5 })).toEqual([5]);
+    expect(same({ 'limit mm': 0.001 }, { 'limit mm': 0.0010001 })).toHaveLength(2);
     expect(same({ 'limit mil': 5 }, { 'limit µm': 128 })).toEqual([
       null,
       'limit: 5 mil in B, 128 µm in Monitor!B',

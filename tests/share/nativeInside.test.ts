@@ -34,6 +34,11 @@ describe('a native form inside a larger formula', () => {
     expect(text!.endsWith(') & " mil"')).toBe(true);
   });
 
+  it('stands beside what is left out between commas', () => {
+    const [text] = native(`SUM(1,,${effective})`)!;
+    expect(text).toMatch(/^SUM\(1,,[^,]+\)$/);
+  });
+
   it('a formula without any of ours stays as it is', () => {
     expect(native('SUM(1,2) + 3')).toEqual(['SUM(1,2) + 3']);
   });
@@ -44,6 +49,7 @@ describe('no native form is made', () => {
     ['of a text that is no formula', '10/('],
     ['within LET', `LET(x,${effective},x)`],
     ['within a LAMBDA', `LAMBDA(x,${effective})(1)`],
+    ['within a LAMBDA that is not called', `LAMBDA(x,${effective})`],
     ['in the arguments of a call without a name', `LAMBDA(x,x)(${effective})`],
     ['of a range where one cell is meant', 'TRIPDRIFT.EFFECTIVE(5,200,A1:A2)'],
     ['of a cell that is not known', 'TRIPDRIFT.EFFECTIVE(5,200,Z9)'],
@@ -71,6 +77,20 @@ describe('a pair', () => {
     expect(native(band('160'))).toEqual([both[0]]);
   });
 
+  it('has what is left out between its commas, and nothing where it would be refused', () => {
+    const [low] = native('TRIPDRIFT.BAND(5,200,160,0.02,)', true)!;
+    expect(Number(evaluate(low!))).toBeCloseTo(1000 / 163.2, 9);
+    expect(native(band('0'))).toBeUndefined();
+    expect(native(band('0'), true)).toBeUndefined();
+  });
+
+  it('is none of more than 4,000 characters each', () => {
+    const long = (count: number): string => band(`A1${'+0.00000000'.repeat(count)}`);
+    expect(native(long(50), true)).toHaveLength(2);
+    expect(native(long(190), true)).toBeUndefined();
+    expect(native(long(190))).toBeUndefined();
+  });
+
   it.each([
     ['a range', 'A1:A2'],
     ['a range inside another call', 'MAX(A1:A2)'],
@@ -94,5 +114,8 @@ describe('beyond what a person can read', () => {
     const nested = (levels: number): string => `${'-('.repeat(levels)}${effective}${')'.repeat(levels)}`;
     expect(native(nested(mostLevels / 4))).toBeDefined();
     expect(native(nested(mostLevels * 2))).toBeUndefined();
+    // Each operator is one: 199 in a chain have 200 levels.
+    expect(native(`${'1+'.repeat(199)}${effective}`)).toBeDefined();
+    expect(native(`${'1+'.repeat(200)}${effective}`)).toBeUndefined();
   });
 });

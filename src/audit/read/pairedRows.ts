@@ -109,6 +109,15 @@ function merged<T extends ChannelRow | SettingsRow>(
       if (id !== 'machine' && id !== 'group' && id !== 'voting') result[id] = null;
     }
   }
+  if ('uncertainty' in own && 'uncertainty' in other)
+    for (const [uncertainty, coverage] of [
+      ['uncertainty', 'coverage'],
+      ['asLeftUncertainty', 'asLeftCoverage'],
+    ] as const) {
+      // What a column's header says of coverage is said of that column alone.
+      if (isNothing(own[uncertainty]) && !isNothing(other[uncertainty]))
+        result[coverage] = other[coverage] ?? own.rowCoverage;
+    }
   const diagnostics = [...own.diagnostics, ...other.diagnostics];
   for (const { column, severity } of other.diagnostics) if (severity !== 'note') taken.add(column);
   if ('bypass' in own && 'bypass' in other) {

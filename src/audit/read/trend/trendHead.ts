@@ -1,7 +1,6 @@
 import type { Cell } from '../../../cells/cell.ts';
-import type { Unit } from '../../../units/parse.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
-import { headerKey, parseHeader, unitWord, type Header } from '../tables/header.ts';
+import { headerKey, looksLikeUnit, parseHeader, unitWord, type Header } from '../tables/header.ts';
 import { tagWords } from '../tables/tagKey.ts';
 import { offsetAtOf } from '../../../method/replay/localTime.ts';
 
@@ -10,7 +9,8 @@ interface TrendColumn {
   /** Its header without what stands in brackets: the tag. */
   readonly tag: string;
   readonly column: number;
-  readonly unit: Unit | null;
+  /** Unit that its header names, known or not. */
+  readonly unit: string | null;
   /** Column with the quality of its readings. */
   readonly quality: number | null;
 }
@@ -20,7 +20,8 @@ interface LongColumns {
   readonly tag: number;
   readonly machine: number | null;
   readonly reading: number;
-  readonly unit: Unit | null;
+  /** Unit that the header of the readings names, known or not. */
+  readonly unit: string | null;
   readonly unitColumn: number | null;
   readonly quality: number | null;
 }
@@ -103,7 +104,7 @@ function trendHead(cells: readonly Cell[], row: number): TrendHead | undefined {
       tag: tag.column,
       machine: named(machineWords)?.column ?? null,
       reading: reading.column,
-      unit: reading.header.unit ?? null,
+      unit: unitIn(reading.header),
       unitColumn: unitColumn?.column ?? null,
       quality: quality?.column ?? null,
     };
@@ -120,13 +121,19 @@ function trendHead(cells: readonly Cell[], row: number): TrendHead | undefined {
   const ofQuality = new Set(qualities.values());
   const columns = rest
     .filter(({ column }) => !ofQuality.has(column))
-    .map(({ column, header: { name, unit } }) => ({
-      tag: name,
+    .map(({ column, header }) => ({
+      tag: header.name,
       column,
-      unit: unit ?? null,
-      quality: qualities.get(name.toLowerCase()) ?? quality?.column ?? null,
+      unit: unitIn(header),
+      quality: qualities.get(header.name.toLowerCase()) ?? quality?.column ?? null,
     }));
   return columns.length === 0 ? undefined : { ...head, long: null, columns };
+}
+
+/** What a header says of its unit, detection and all: one that is not known here as it stands, so that nobody takes it for another. */
+function unitIn({ unit, remarks }: Header): string | null {
+  if (!unit) return remarks.find(looksLikeUnit) ?? null;
+  return unit.detection ? `${unit.text} ${unit.detection}` : unit.text;
 }
 
 /** Rows in which the header of such a table is looked for. */

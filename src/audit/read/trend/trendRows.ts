@@ -116,7 +116,7 @@ export function* readTrend(
   };
   const takers = seriesIn(head, seriesOf);
   const wide = head.columns.flatMap((column) => {
-    const series = takers(column.tag, '', column.unit?.text ?? null);
+    const series = takers(column.tag, '', column.unit);
     return series ? [{ ...column, series }] : [];
   });
   const { long } = head;
@@ -152,7 +152,7 @@ export function* readTrend(
       const series = takers(
         textOf(tag),
         machine === null ? '' : textOf(machine),
-        unit === null ? (long.unit?.text ?? null) : textOf(unit),
+        unit === null || isBlank(unit) ? long.unit : textOf(unit),
       );
       if (!series) continue;
       const reading = isGood(cells, long.quality)

@@ -64,6 +64,7 @@ function look(text: string): NearMeaning | null {
 function wordsOf(text: string): string[] {
   return text
     .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
     .filter((word) => word !== '');

@@ -74,7 +74,7 @@ function* areasOf(
   const areas: Area[] = [];
   let tagged: { first: number; column: number; rows: number; last: number } | null = null;
   /** Last row of a stretch of which its own remark tells that it was not read. */
-  let told = 0;
+  let told: number | null = null;
   const close = (): void => {
     if (tagged && tagged.rows > 1) {
       areas.push({

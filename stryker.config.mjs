@@ -31,6 +31,7 @@ const audit = [
   'findings/thresholds',
   'findings/asLeft',
   'leftEvidence',
+  'leftParts',
   'channelParts',
   'channelInputs',
   'recordJudged',

@@ -26,7 +26,7 @@ export function asLeftEvidence(
   policy: Policy,
 ): LeftEvidence {
   const { channel: asFound } = found;
-  const { sensitivity, uncertainty, gapVoltage, zero, from } = readings;
+  const { sensitivity, uncertainty, gapVoltage, zero } = readings;
   const axial = asFound.kind === 'axial';
   const measuredAgain = sensitivity !== null;
   const channel: Channel = {
@@ -49,8 +49,7 @@ export function asLeftEvidence(
     evidence: {
       channel: ofRecords.channel,
       curve: ofRecords.curve ?? (keepsCurve && gapVoltage === null ? found.curve : null),
-      vibration:
-        from === 'known vibration' ? null : (ofRecords.vibration ?? (measuredAgain ? null : found.vibration)),
+      vibration: ofRecords.vibration ?? (measuredAgain ? null : found.vibration),
       obstacles: [...kept, ...zeros, ...ofRecords.obstacles],
     },
     ofRecords,

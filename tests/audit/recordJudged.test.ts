@@ -88,6 +88,12 @@ describe('a check with a known vibration (JCGM 100 G.3, k of t at 95.45 % and 2 
       ])
         expect(verdict({}, kind, ...levels)).toBe('within, undetermined; within, undetermined');
     expect(verdict({ rule: 'simple' }, 'radial', 180, 210)).toBe('within, within; within, within');
+    const why = (...levels: number[]) => audited({}, [shaker(...levels)]).thresholds[1]?.lines[1]?.why;
+    expect([why(180, 210), why(190, 206), why(200)]).toEqual([
+      'its uncertainty is 100 % or more',
+      null,
+      null,
+    ]);
   });
 
   it('disagrees with the list where both uncertainties and the tolerance are passed', () => {

@@ -32,6 +32,7 @@ const audit = [
   'findings/asLeft',
   'leftEvidence',
   'leftParts',
+  'leftRecords',
   'judgedParts',
   'recordParts',
   'drift/channelReadings',

@@ -74,6 +74,28 @@ describe('a check with a known vibration (JCGM 100 G.3, k of t at 95.45 % and 2 
     expect(lineOf(100, 300)).toMatchObject({ effective: near(5), low: null, high: null });
   });
 
+  it('leaves open where it acts where its levels scatter by more than itself: 180 and 210 mV/mil, t 13.97', () => {
+    // s = 15·√2, s/√2 = 15, U = 209.5 mV/mil of 195; 190 and 206 are ±112 of 198. Closer levels are no worse than these.
+    const verdict = (policy: unknown, kind: string, ...levels: number[]) => {
+      const zero = kind === 'axial' ? { 'Zero voltage (V)': -10 } : {};
+      const one = audited({ ...zero, 'Uncertainty (%)': 2 }, [shaker(...levels)], 200, kind, policy);
+      return one.thresholds.map((at) => at.lines.map((line) => line.verdict).join(', ')).join('; ');
+    };
+    for (const kind of ['radial', 'axial'])
+      for (const levels of [
+        [180, 210],
+        [190, 206],
+      ])
+        expect(verdict({}, kind, ...levels)).toBe('within, undetermined; within, undetermined');
+    expect(verdict({ rule: 'simple' }, 'radial', 180, 210)).toBe('within, within; within, within');
+    const why = (...levels: number[]) => audited({}, [shaker(...levels)]).thresholds[1]?.lines[1]?.why;
+    expect([why(180, 210), why(190, 206), why(200)]).toEqual([
+      'its uncertainty is 100 % or more',
+      null,
+      null,
+    ]);
+  });
+
   it('disagrees with the list where both uncertainties and the tolerance are passed', () => {
     const one = told(audited({}, [shaker(200)], 160), 'static-and-dynamic-disagree');
     expect(one.severity).toBe('warning');

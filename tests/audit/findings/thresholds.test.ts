@@ -224,12 +224,18 @@ describe('an undetermined threshold', () => {
   it('names the known vibration where that governs: 190 mV/mil of 188, 190 and 192, with k = 4.527 (JCGM 100, 95.45 %)', () => {
     const levels = [188, 190, 192].map((sensitivity): Rows[number] => ['V-1', 4, 4 * sensitivity, 60]);
     const shaker: Rows = [['Tag', 'Displacement (mil p-p)', 'Output (mV p-p)', 'Frequency (Hz)'], ...levels];
-    const { governedBy, low } = valuesIn(withSheets(null, 1, ['Shaker', shaker]), 'danger-undetermined') as {
+    const { governedBy, low, uncertainty } = valuesIn(
+      withSheets(null, 1, ['Shaker', shaker]),
+      'danger-undetermined',
+    ) as {
       governedBy: string;
       low: number;
+      uncertainty: number;
     };
     expect(governedBy).toBe('known vibration');
     // U = 4.527·2/√3 = 5.227 mV/mil, to the three digits of the table.
     expect(low).toBeCloseTo(1000 / (190 + 5.227), 3);
+    // Of the known vibration, not the 1 % of the list.
+    expect(uncertainty).toBeCloseTo(5.227 / 190, 5);
   });
 });

@@ -11,6 +11,8 @@ import type { AsLeftReadings, LeftRecords } from './readings.ts';
 export interface LeftEvidence {
   readonly evidence: Evidence;
   readonly ofRecords: RecordEvidence;
+  /** Whether the check with a known vibration of what was found still counts: the sensitivity was not measured again. */
+  readonly keepsCheck: boolean;
 }
 
 /**
@@ -26,7 +28,7 @@ export function asLeftEvidence(
   policy: Policy,
 ): LeftEvidence {
   const { channel: asFound } = found;
-  const { sensitivity, uncertainty, gapVoltage, zero, from } = readings;
+  const { sensitivity, uncertainty, gapVoltage, zero } = readings;
   const axial = asFound.kind === 'axial';
   const measuredAgain = sensitivity !== null;
   const channel: Channel = {
@@ -45,15 +47,16 @@ export function asLeftEvidence(
   if (axial && channel.zeroConfigured === null) zeros.push('the configured zero voltage is missing');
   if (lacksDirection(channel)) zeros.push('the direction is missing');
   const keepsCurve = !measuredAgain && left.record === undefined;
+  const keepsCheck = !measuredAgain && ofRecords.vibration === null;
   return {
     evidence: {
       channel: ofRecords.channel,
       curve: ofRecords.curve ?? (keepsCurve && gapVoltage === null ? found.curve : null),
-      vibration:
-        from === 'known vibration' ? null : (ofRecords.vibration ?? (measuredAgain ? null : found.vibration)),
+      vibration: keepsCheck ? found.vibration : ofRecords.vibration,
       obstacles: [...kept, ...zeros, ...ofRecords.obstacles],
     },
     ofRecords,
+    keepsCheck,
   };
 }
 

@@ -88,7 +88,14 @@ export function asLeftReadings(
   const sensitivity = given && inChannelUnit(given, channel, diagnostics);
   const ofCheck = given || !left.check ? null : (evaluateCheck(left.check, channel) ?? null);
   const coverage = { given: row.asLeftCoverage?.value ?? usualCoverage, wanted: policy.coverage };
-  const uncertainty = uncertaintyOf(row.asLeftUncertainty, given, 'asLeftUncertainty', coverage, diagnostics);
+  const measured = given ?? (ofCheck && { value: ofCheck.sensitivity, unit: channel.sensitivityUnit });
+  const uncertainty = uncertaintyOf(
+    row.asLeftUncertainty,
+    measured,
+    'asLeftUncertainty',
+    coverage,
+    diagnostics,
+  );
   const nothing =
     sensitivity === null && ofCheck === null && gapVoltage === null && zero === null && !invalid;
   if (invalid || nothing) {

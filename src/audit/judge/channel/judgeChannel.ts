@@ -124,7 +124,8 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const now = audited(nowEvidence.channel, thresholds);
   const asFound = audited(found.channel, foundThresholds);
   const recordNow = leftEvidence?.ofRecords.record ?? ofRecords.record;
-  const dynamicNow = leftEvidence ? leftEvidence.ofRecords.dynamic : ofRecords.dynamic;
+  const checkedAgain = leftEvidence !== undefined && !leftEvidence.keepsCheck;
+  const dynamicNow = checkedAgain ? leftEvidence.ofRecords.dynamic : ofRecords.dynamic;
   const ofVerdicts = verdictFacts(now).map((one) => factAt(place(one.table, one.column), one));
   applyRules(now, addFinding);
   if (records) {
@@ -133,7 +134,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
       ...recordFindings({
         records,
         usable: ofLeft ?? usable,
-        check: leftEvidence ? left.check : check,
+        check: checkedAgain ? left.check : check,
         record: recordNow,
         dynamic: dynamicNow,
         channel: nowEvidence.channel,

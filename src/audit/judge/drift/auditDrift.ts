@@ -82,7 +82,8 @@ function isOutsideUnseen(
   { tolerance }: Policy,
 ): boolean {
   const last = readings.at(-1)?.sensitivity ?? NaN;
-  return leaves.state === 'outside' && leaves.limit !== null && Math.abs(last / configured - 1) <= tolerance;
+  const off = Math.abs(last / configured - 1);
+  return leaves.state === 'outside' && leaves.limit !== null && off <= tolerance * (1 + 1e-12);
 }
 
 /** Whether the line is within the tolerance at the last reading and leaves it before the next calibration is due. */

@@ -1,6 +1,7 @@
 import { factOfThreshold, type Fact } from '../../model/findings.ts';
 import type { OfSetpoint, ThresholdRules } from '../../model/rules/thresholdRules.ts';
 import { severityOf } from '../../model/severity.ts';
+import type { Channel } from '../../model/channel.ts';
 import type { ThresholdResult, UnreachableReason } from '../../model/threshold.ts';
 import { actingVolts } from '../lines/axialLine.ts';
 import { linearReachOf } from '../lines/vibrationLine.ts';
@@ -34,7 +35,7 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
         low: threshold.low,
         high: threshold.high,
         governedBy: threshold.governedBy ?? 'listed sensitivity',
-        uncertainty: channel.uncertainty,
+        uncertainty: uncertaintyOf(threshold, channel),
         tolerance: policy.tolerance,
       });
     case 'unreachable':
@@ -42,6 +43,11 @@ function ofVerdict(threshold: ThresholdResult, { channel, policy }: Audited): Fa
     case 'within':
       return undefined;
   }
+}
+
+/** Of the sensitivity that governs: the listed one, or that of a known vibration, where it is part of how widely it is known. */
+function uncertaintyOf({ governedBy, spread }: ThresholdResult, { uncertainty }: Channel): number | null {
+  return governedBy === 'known vibration' ? (spread?.ofDivisor ?? null) : uncertainty;
 }
 
 /** Where a threshold that is late or early acts, and how far off. */

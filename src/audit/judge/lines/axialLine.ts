@@ -5,7 +5,15 @@ import { realOf, shownAt, spreadBand, spreadOf } from '../../../method/ratio/act
 import type { Channel } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { isAboveFullScale, finiteOrNull, plainSpread, verdictOf, type Asked, type Line } from './line.ts';
+import {
+  endsOf,
+  isAboveFullScale,
+  finiteOrNull,
+  plainSpread,
+  verdictOf,
+  type Asked,
+  type Line,
+} from './line.ts';
 import { actingPosition, divisorOf, isUncertain, ofBoth } from './spreads.ts';
 
 const bothWays: readonly Direction[] = ['toward', 'away'];
@@ -27,7 +35,7 @@ export function axialLine(by: EvidenceName, channel: Channel, policy: Policy, as
   const interval = spread === null ? NO_BAND : spreadBand(effective, spread);
   const [low, high] = [finiteOrNull(interval.low), finiteOrNull(interval.high)];
   const { verdict, why, reasons } = verdictOf(
-    decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule),
+    decideOnThreshold(intended, effective, ...endsOf(interval, spread), policy.tolerance, policy.rule),
     reasonsOf(channel, policy, asked, effective),
   );
   return {

@@ -1,3 +1,4 @@
+import type { Band } from '../../../method/range.ts';
 import type { Spread } from '../../../method/ratio/acting.ts';
 import type { Verdict } from '../../../method/decision/verdict.ts';
 import type { Channel } from '../../model/channel.ts';
@@ -42,6 +43,14 @@ export function counted(uncertainty: number | null, { rule }: Policy): number {
 /** The spread of a threshold whose uncertainty is all of its sensitivity and gain. */
 export function plainSpread(uncertainty: number | null): Spread | null {
   return uncertainty === null ? null : { ofDivisor: uncertainty, ofNumerator: 0, both: 0 };
+}
+
+/** Ends of a threshold's interval as its verdict takes them: `null` without a spread; `NaN` where it is too wide for any. */
+export function endsOf(
+  { low, high }: Band,
+  spread: Spread | null,
+): readonly [low: number | null, high: number | null] {
+  return spread === null ? [null, null] : [low, high];
 }
 
 /** A number that applies, or `null`. */

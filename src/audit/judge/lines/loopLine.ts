@@ -4,7 +4,7 @@ import { realOf, shownAt, spreadBand, spreadOf } from '../../../method/ratio/act
 import type { Channel, MeasuredLoop } from '../../model/channel.ts';
 import type { Policy } from '../../model/policy.ts';
 import type { EvidenceName, UnreachableReason } from '../../model/threshold.ts';
-import { isAboveFullScale, finiteOrNull, verdictOf, type Asked, type Line } from './line.ts';
+import { endsOf, isAboveFullScale, finiteOrNull, verdictOf, type Asked, type Line } from './line.ts';
 import { actingLoop, isUncertain } from './spreads.ts';
 
 /** A threshold of a channel whose current loop has its ends measured (method, sections 12 and 17). */
@@ -29,7 +29,10 @@ export function loopLine(
     effective: finiteOrNull(effective),
     low,
     high,
-    ...verdictOf(decideOnThreshold(intended, effective, low, high, policy.tolerance, policy.rule), reasons),
+    ...verdictOf(
+      decideOnThreshold(intended, effective, ...endsOf(interval, spread), policy.tolerance, policy.rule),
+      reasons,
+    ),
     panel: finiteOrNull(shownAt(acting, asked.setpoint, policy.rule === 'guarded')),
     spread,
     realAt: (reading) => realOf(acting, reading),

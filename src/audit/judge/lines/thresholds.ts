@@ -117,7 +117,10 @@ function linesOf({ channel, curve, vibration }: Evidence, policy: Policy, asked:
   if (vibration) {
     const { sensitivity, uncertainty } = vibration;
     const other = { ...channel, measured: sensitivity, uncertainty };
-    lines.push(line('known vibration', other, policy, asked));
+    const known = line('known vibration', other, policy, asked);
+    const why =
+      known.why ?? (uncertainty !== null && uncertainty >= 1 ? 'its uncertainty is 100 % or more' : null);
+    lines.push({ ...known, why });
   }
   return lines;
 }

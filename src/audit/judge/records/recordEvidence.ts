@@ -99,13 +99,17 @@ export function recordEvidence(
   };
 }
 
-/** Its uncertainty is expanded at 95.45 %, which is a coverage factor of 2. */
+/**
+ * Its uncertainty is expanded at 95.45 %, which is a coverage factor of 2. Of 100 % or more it leaves open under the guarded
+ * rule where the threshold acts; under the simple rule the value alone decides as ever.
+ */
 function vibrationOf(
   { sensitivity, uncertainty }: DynamicResult,
-  { coverage }: Policy,
+  { coverage, rule }: Policy,
 ): Evidence['vibration'] {
   const fraction = uncertainty === null ? null : atCoverage(uncertainty / sensitivity, 2, coverage);
-  return { sensitivity, uncertainty: fraction !== null && fraction < 1 ? fraction : null };
+  const decides = fraction !== null && (fraction < 1 || rule === 'guarded');
+  return { sensitivity, uncertainty: decides ? fraction : null };
 }
 
 function resultOf(

@@ -11,7 +11,7 @@ export function chanceWords(probability: number): string {
 }
 
 /** What a probability of this kind leaves out; it stands beside each. */
-export const ofMeasurement = 'of the measurement alone; wiring, logic and relays are not in it';
+export const ofMeasurement = 'by the measurement alone; wiring, logic and relays are not counted';
 
 /** What is said of a machine as a whole: the chance that anything is late, and what to correct first; from its numbers alone. */
 export function machineSentences({

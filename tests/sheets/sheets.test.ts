@@ -335,7 +335,7 @@ describe('groups', () => {
       '31-VT-4102Y',
       'in bypass',
       '31-VT-4102Z',
-      'out of the linear reach',
+      'set beyond the linear range',
       4,
       4,
       4,

@@ -115,7 +115,7 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
       'Bearing 1 (both of two): trips late, at 6.25 mil (between 6.01 and 6.51 mil) by V-1.',
     );
     expect(textOf(pageOf({ ...late, ...both, bypass: true }, { ...fine, ...both }))).toContain(
-      '✕ CANNOT TRIP | Bearing 1 (both of two): CANNOT TRIP (V-1 in bypass). Do not count on V-1.',
+      '✕ CANNOT TRIP | Bearing 1 (both of two): CANNOT TRIP because of V-1 (in bypass). Do not count on V-1.',
     );
   });
 
@@ -138,7 +138,7 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
   it('what cannot act for its setting says so of the setting', () => {
     const group = { group: 'Bearing 1', voting: '2oo2' };
     const text = textOf(pageOf({ ...late, ...group, fullScale: 4 }, { ...fine, ...group }));
-    expect(text).toContain('CANNOT TRIP (V-1 set above full scale)');
+    expect(text).toContain('CANNOT TRIP because of V-1 (set above full scale)');
   });
 
   it('what is OK but to be checked stands apart from what is OK', () => {

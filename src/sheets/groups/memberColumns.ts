@@ -11,6 +11,8 @@ export const mostMembers = 24;
 export interface GroupLine {
   readonly group: GroupResult;
   readonly action: readonly Attention[];
+  /** A member that decides is early. */
+  readonly early: boolean;
 }
 
 /** Style of a level of the group. */

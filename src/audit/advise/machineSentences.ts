@@ -59,7 +59,7 @@ function correctFirst(corrections: CorrectionsFirst, now: number): readonly stri
   const why =
     first && latest && latest.tag !== first.tag
       ? [
-          `Not just the latest first: ${latest.tag} is the latest, but correcting it alone leaves ${chanceWords(latest.left)}, as the votes of its group do not hang on it alone.`,
+          `Not just the latest first: ${latest.tag} is the latest, but correcting it alone leaves ${chanceWords(latest.left)}, as the votes of its group do not depend on it alone.`,
         ]
       : [];
   return [[one, ...steps].join(' '), ...why];

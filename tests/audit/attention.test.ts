@@ -3,6 +3,8 @@ import { attentionCodes, type Attention, type Report } from '../../src/audit/mod
 import { trips } from '../../src/audit/model/threshold.ts';
 import { auditCase } from './golden.ts';
 import { goldenCases } from './goldenCases.ts';
+import { audit } from '../../src/audit/audit.ts';
+import { book } from './book.ts';
 
 const reports: readonly (readonly [string, Report])[] = [...(await goldenCases())]
   .filter(([, { refused }]) => !refused)
@@ -141,5 +143,35 @@ describe('what needs action, over all golden cases', () => {
       expect(attention.filter(({ code }) => code === 'problem').length).toBeLessThanOrEqual(grave.length);
     }
     expect(unjudged).toBeGreaterThan(0);
+  });
+});
+
+describe('what was not read for want of a unit', () => {
+  it('says that the unit is missing, not that the header is wrong', () => {
+    const { attention } = audit(
+      book(
+        [
+          'Channels',
+          [
+            ['Tag', 'Measured sensitivity'],
+            ['V-1', 160],
+          ],
+        ],
+        [
+          'Monitor',
+          [
+            ['Tag', 'Configured sensitivity', 'Alert', 'Danger'],
+            ['V-1', 200, 3, 5],
+          ],
+        ],
+      ),
+      { now: new Date('2025-03-14T08:05:00Z') },
+    );
+    const told = attention.filter(({ code }) => code === 'not-read');
+    expect(told).not.toEqual([]);
+    for (const { headline, doNext } of told) {
+      expect(headline).toMatch(/, but nothing says its unit\.$/u);
+      expect(doNext).toMatch(/^Write its unit in brackets in the header/u);
+    }
   });
 });

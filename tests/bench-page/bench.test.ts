@@ -80,7 +80,7 @@ describeWithChromium('the bench', () => {
     await pane.getByRole('treeitem').filter({ hasText: 'K-101' }).first().click();
     const machine = pane.getByRole('article', { name: 'Machine' });
     await machine.getByText(/^If you can correct only one: K101-1X \(leaves /u).waitFor();
-    await machine.getByText(/danger groups acts later than its limit.* of the measurement alone/u).waitFor();
+    await machine.getByText(/danger groups acts later than its limit.* by the measurement alone/u).waitFor();
     const runUp = pane.getByRole('region', { name: 'Run-ups' });
     await runUp.getByText(/^K101-2Y danger: would not have acted/u).waitFor();
     await runUp.getByRole('combobox').selectOption({ index: 1 });

@@ -173,9 +173,9 @@ describe('--replay', () => {
     );
     expect(late.map(({ severity, headline }) => `${severity}: ${headline}`)).toEqual([
       expect.stringMatching(
-        /^critical: danger of K101-1X acted 6 min 40 s late on 2026-11-29: at 23:38:01 instead of 23:31:21/,
+        /^critical: K101-1X danger acted 6 min 40 s late on 2026-11-29: at 23:38:01 instead of 23:31:21/,
       ),
-      expect.stringMatching(/^critical: danger of K101-2X acted 3 min 5 s late on 2026-11-28/),
+      expect.stringMatching(/^critical: K101-2X danger acted 3 min 5 s late on 2026-11-28/),
     ]);
     const check = runAudit(folder, '--verify', out);
     expect(check.code).toBe(0);

@@ -98,6 +98,13 @@ describe('the catalogue', () => {
     expect(ids.filter((id) => !/^[A-Z]{3,}$/.test(id))).toEqual([]);
   });
 
+  it('says of each probability of a late trip what is not counted in it', () => {
+    const told = catalogue.filter(({ resultDescription }) => /probability/iu.test(resultDescription));
+    expect(told.map(({ id }) => id)).toEqual(expect.arrayContaining(['PROBABILITYLATER', 'VOTELATER']));
+    for (const { resultDescription } of told)
+      expect(resultDescription).toContain('wiring, logic and relays are not counted');
+  });
+
   it('says of each result what its example shows: a number, a text, or several cells', () => {
     for (const { id, result, example } of catalogue) {
       const cells = example.result.split('\t');

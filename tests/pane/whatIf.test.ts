@@ -57,7 +57,7 @@ describeWithChromium('what if, in the task pane', () => {
     const two = lateWords(whatIf(machine, new Set(['A', 'B'])), 1);
     expect(two).not.toBe(one);
     expect(await status.innerText()).toBe(`With 2 channels corrected: ${two}`);
-    expect(await part.innerText()).toContain('wiring, logic and relays are not in it');
+    expect(await part.innerText()).toContain('wiring, logic and relays are not counted');
     await part.getByRole('button', { name: 'Clear all' }).click();
     expect(await status.innerText()).toBe('');
   });

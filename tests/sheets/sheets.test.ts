@@ -158,6 +158,16 @@ describe('the summary', () => {
     for (const cell of long) expect(model.styles[cell!.style ?? '']?.wrap, String(cell!.value)).toBe(true);
   });
 
+  it('shows no reading that was seen as the one to treat as the setpoint', () => {
+    // 2.5 · 200/160 = 3.125 mil, past 3; the alert reads 3 · 160/200 = 2.4 mil, which its own line says.
+    const text = textOf(
+      reportOf([{ ...healthy, measured: 160, resolution: 0.1, reading: 2.5 }]),
+      'Audit summary',
+    );
+    expect(text).toMatch(/V-1 \| alert \| warning \| 3 \| 3\.125 \| mil \| V-1 is past its alert now/u);
+    expect(text).toMatch(/V-1 \| alert \| warning \| 3 \| 3\.75 \| 2\.4 \| mil \| V-1 alert is late/u);
+  });
+
   it('says how things stand, what to act on, and how the columns were understood', () => {
     const text = textOf(reportOf(plant), 'Audit summary');
     expect(text).toContain(
@@ -306,6 +316,18 @@ describe('text from cells', () => {
 });
 
 describe('groups', () => {
+  it('call a group early that acts by an early member', () => {
+    // 5 · 200/250 = 4 mil, 20 % below 5; either of two acts at the lower one.
+    const group = { group: 'B1', voting: '1oo2' };
+    const report = reportOf([
+      { ...healthy, ...group, measured: 250 },
+      { ...healthy, ...group, tag: 'V-2' },
+    ]);
+    const rows = valuesOf(sheet(report, 'Audit groups').rows);
+    const row = rows.find((entry) => entry[0] === 'B1' && entry[5] === 'danger');
+    expect(row?.slice(6, 10)).toEqual(['early', 'mil', 5, 4]);
+  });
+
   it('show each member with where it acts, or why it cannot', () => {
     const values = valuesOf(sheet(reportOf(plant), 'Audit groups').rows);
     const row = values.find((entry) => entry[0] === 'Compressor B NDE' && entry[5] === 'danger');
@@ -335,7 +357,7 @@ describe('groups', () => {
       '31-VT-4102Y',
       'in bypass',
       '31-VT-4102Z',
-      'out of the linear reach',
+      'set beyond the linear range',
       4,
       4,
       4,

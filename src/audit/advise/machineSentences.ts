@@ -11,7 +11,7 @@ export function chanceWords(probability: number): string {
 }
 
 /** What a probability of this kind leaves out; it stands beside each. */
-export const ofMeasurement = 'of the measurement alone; wiring, logic and relays are not in it';
+export const ofMeasurement = 'by the measurement alone; wiring, logic and relays are not counted';
 
 /** What is said of a machine as a whole: the chance that anything is late, and what to correct first; from its numbers alone. */
 export function machineSentences({
@@ -59,7 +59,7 @@ function correctFirst(corrections: CorrectionsFirst, now: number): readonly stri
   const why =
     first && latest && latest.tag !== first.tag
       ? [
-          `Not just the latest first: ${latest.tag} is the latest, but correcting it alone leaves ${chanceWords(latest.left)}, as the votes of its group do not hang on it alone.`,
+          `Not just the latest first: ${latest.tag} is the latest, but correcting it alone leaves ${chanceWords(latest.left)}, as the votes of its group do not depend on it alone.`,
         ]
       : [];
   return [[one, ...steps].join(' '), ...why];

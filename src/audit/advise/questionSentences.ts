@@ -7,6 +7,6 @@ export function questionSentences(question: Question): Pick<Attention, 'headline
   const { question: asked, stakes } = questionText(question);
   return {
     headline: `${asked} ${stakes}`,
-    doNext: 'Answer it: yes or no. Until then do not rely on what hangs on it.',
+    doNext: 'Answer it: yes or no. Until then do not rely on what depends on it.',
   };
 }

@@ -14,19 +14,19 @@ export function ofReplayed(
   if (due && then && late !== null) {
     const fine = Math.abs(late) < 60;
     return {
-      headline: `${name} of ${tag} acted ${fromStart ? 'at least ' : ''}${duration(late)} late on ${dayOf(then.time)}: at ${clockOf(then.time, fine)} instead of ${clockOf(due.time, fine)}${fromStart ? ' or before' : ''}; ${real}.`,
-      doNext: `Tell those who look into the event, and correct the chain. The readings stand in '${source}'.`,
+      headline: `${tag} ${name} acted ${fromStart ? 'at least ' : ''}${duration(late)} late on ${dayOf(then.time)}: at ${clockOf(then.time, fine)} instead of ${clockOf(due.time, fine)}${fromStart ? ' or before' : ''}; ${real}.`,
+      doNext: `Tell whoever investigates the event, and correct the chain. The readings stand in '${source}'.`,
     };
   }
   if (due && !acted.earliest)
     return {
-      headline: `${name} of ${tag} did not act on ${dayOf(due.time)}: it should have at ${clockOf(due.time)}; ${real}.`,
+      headline: `${tag} ${name} did not act on ${dayOf(due.time)}: it should have acted at ${clockOf(due.time)}; ${real}.`,
       doNext: trips(name)
         ? `Tell the machinery engineer responsible now, and correct the chain. The readings stand in '${source}'.`
         : `Correct the chain. The readings stand in '${source}'.`,
     };
   return {
-    headline: `${name} of ${tag} ${due ? `should have acted at ${clockOf(due.time)} on ${dayOf(due.time)}` : 'may have had to act'}; whether it did, the readings do not tell.`,
+    headline: `${tag} ${name} ${due ? `should have acted at ${clockOf(due.time)} on ${dayOf(due.time)}` : 'may have had to act'}; the readings do not tell whether it did.`,
     doNext: `Find the readings that are missing in '${source}', or the monitor's own list of events.`,
   };
 }

@@ -9,7 +9,7 @@ export function replayedText({ tag, thresholds, shortNotSeen, interval }: Replay
     ...reached.map((threshold) => `${tag} ${threshold.name}: ${outcomeText(threshold)}.`),
     ...(never.length > 0 ? [`${tag} ${never.join(', ')}: not reached, and should not have been.`] : []),
     ...(shortNotSeen && interval !== null && reached.length > 0
-      ? [`${tag}: a reading every ${duration(interval)}; what exceeds for a shorter time is not seen.`]
+      ? [`${tag}: one reading every ${duration(interval)}; peaks shorter than that are not seen.`]
       : []),
   ];
 }
@@ -17,30 +17,48 @@ export function replayedText({ tag, thresholds, shortNotSeen, interval }: Replay
 /** What a record says of one threshold. */
 export function outcomeText({ outcome, acted, should, late, fromStart }: ReplayedThreshold): string {
   const fine = late !== null && Math.abs(late) < 60;
-  const then = spanText(acted.proven, acted.earliest, fine);
-  const due = `${spanText(should.proven, should.earliest, fine)}${fromStart ? ', where the record begins, or before' : ''}`;
+  const did = spanText(acted, actedWords, fine);
+  const due = `${spanText(should, dueWords, fine)}${fromStart ? ', where the record begins, or before' : ''}`;
   switch (outcome) {
     case 'late':
-      return `${fromStart ? 'at least ' : ''}${duration(late ?? NaN)} late, acted ${then}, should have ${due}`;
+      return `${fromStart ? 'at least ' : ''}${duration(late ?? NaN)} late, ${did}, ${due}`;
     case 'early':
-      return `${duration(late ?? NaN)} early, acted ${then}, should have ${due}`;
+      return `${duration(late ?? NaN)} early, ${did}, ${due}`;
     case 'as set':
-      return `on time, ${then}`;
+      return `on time, ${did}`;
     case 'did not act':
-      return `did not act, should have ${due}`;
+      return `did not act, ${due}`;
     case 'false':
-      return `acted ${then}, and should not have`;
+      return `${did}, and should not have`;
     case 'not known':
-      return `not known: acted ${then}, should have ${due}`;
+      return `not known: ${did}, ${due}`;
     case 'not reached':
       return 'not reached';
   }
 }
 
+/** Words for what is proven, what is only possible, and what the record does not hold. */
+interface SpanWords {
+  readonly proven: string;
+  readonly possible: string;
+  readonly never: string;
+}
+
+const actedWords: SpanWords = {
+  proven: 'acted',
+  possible: 'may have acted',
+  never: 'did not act in the record',
+};
+const dueWords: SpanWords = {
+  proven: 'should have acted',
+  possible: 'perhaps should have acted',
+  never: 'should not have acted in the record',
+};
+
 /** When it acted as far as is proven; where unknown readings matter, the earliest possible too. */
-function spanText(proven: Moment | null, earliest: Moment | null, fine: boolean = false): string {
+function spanText({ proven, earliest }: ReplayedThreshold['acted'], words: SpanWords, fine: boolean): string {
   const at = (moment: Moment): string => `${dayOf(moment.time)} ${clockOf(moment.time, fine)}`;
-  if (!proven) return earliest ? `not proven (possibly from ${at(earliest)})` : 'never in the record';
+  if (!proven) return earliest ? `${words.possible} from ${at(earliest)} (not proven)` : words.never;
   const isSure = !earliest || Math.abs(proven.seconds - earliest.seconds) < 5e-4;
-  return isSure ? `at ${at(proven)}` : `at ${at(proven)} (possibly from ${clockOf(earliest.time, fine)})`;
+  return `${words.proven} at ${at(proven)}${isSure ? '' : ` (possibly from ${clockOf(earliest.time, fine)})`}`;
 }

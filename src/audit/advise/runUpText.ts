@@ -24,10 +24,10 @@ export function runUpText(
   switch (outcome) {
     case 'no action': {
       const shown = points.find(({ speed }) => speed === peakSpeed)?.shown ?? NaN;
-      return `would not have acted: really ${say(peak)} at ${at(peakSpeed)}, shown as ${say(shown)}; should have at ${at(should)}`;
+      return `would not have acted, though really ${say(peak)} at ${at(peakSpeed)} (shown as ${say(shown)}); should have acted at ${at(should)}`;
     }
     case 'late':
-      return `acts at ${at(acts)} instead of ${at(should)}, at really ${say(realAtTrip)}`;
+      return `acts at ${at(acts)} instead of ${at(should)}, by then really ${say(realAtTrip)}`;
     case 'early':
       return `acts early, at ${at(acts)} instead of ${at(should)}`;
     case 'false':
@@ -45,7 +45,7 @@ export function ofRunUp(
   threshold: RunUpThreshold,
 ): { readonly headline: string; readonly doNext: string } {
   return {
-    headline: `${runUpName(threshold)} of ${channel.tag} on the run-up: ${runUpText(channel, threshold)}.`,
+    headline: `${channel.tag} ${runUpName(threshold)} on the run-up: ${runUpText(channel, threshold)}.`,
     doNext:
       threshold.outcome === 'no action' && trips(threshold.name)
         ? 'Before the next start: correct the chain, or let the machinery engineer responsible decide.'

@@ -5,6 +5,7 @@ import { trips, type ThresholdResult } from '../model/threshold.ts';
 import { capital, level, listed } from '../model/wording.ts';
 import { lineReasons } from './lineReasons.ts';
 import { messageOf } from './messages/messages.ts';
+import { leftAsideTexts } from './messages/tables.ts';
 import { groupSentences } from './groupSentences.ts';
 import { ofRunUp } from './runUpText.ts';
 import { ofReplayed } from './replaySentences.ts';
@@ -173,16 +174,19 @@ function ofFact(subject: string, fact: PlacedFact, { code }: EntryFacts['entry']
   };
 }
 
-function ofNotRead({ what, text, looksLike, sheet, row, column }: NotRead): Sentences {
+function ofNotRead({ what, text, looksLike, sheet, row, column, why }: NotRead): Sentences {
   const named = text === '' ? '' : ` '${text.slice(0, 60)}'`;
   const where = what === 'sheet' ? '' : ` of sheet '${sheet}'${what === 'row' ? '' : `, ${column}${row}`}`;
+  const but = why === undefined ? '' : `, but ${leftAsideTexts[why]}`;
   return {
-    headline: `${capital(what)}${named}${where} was not read; it looks like ${looksLike}.`,
+    headline: `${capital(what)}${named}${where} was not read; it looks like ${looksLike}${but}.`,
     doNext:
-      what === 'column' || what === 'value'
-        ? 'Correct its header, or mark it as not part of this audit.'
-        : what === 'row'
-          ? 'Enter its tag, or mark it as not part of this audit.'
-          : 'Say which table it belongs to, or mark it as not part of this audit.',
+      why === 'no unit'
+        ? 'Write its unit in brackets in the header, or mark it as not part of this audit.'
+        : what === 'column' || what === 'value'
+          ? 'Correct its header, or mark it as not part of this audit.'
+          : what === 'row'
+            ? 'Enter its tag, or mark it as not part of this audit.'
+            : 'Say which table it belongs to, or mark it as not part of this audit.',
   };
 }

@@ -46,6 +46,15 @@ export const runUpCodes: Readonly<Partial<Record<RunUpOutcome, AttentionCode>>> 
   late: 'run-up-late',
 };
 
+/** Entries about a reading, now or recorded: their `panel` is what the panel shows, not what to treat as the setpoint. */
+export const pastReadings: ReadonlySet<AttentionCode> = new Set([
+  'past-danger',
+  'past-alert',
+  'did-not-act',
+  'acted-late',
+  'not-proven',
+]);
+
 export interface AttentionSubject {
   /** Empty where it is about no machine. */
   readonly machine: string;
@@ -67,7 +76,7 @@ export interface Attention {
   /** Interval in which it really acts: its lower end, then its upper one. */
   readonly low: number | null;
   readonly high: number | null;
-  /** Panel reading to treat as the setpoint meant; of a reading: what the panel shows. */
+  /** Panel reading to treat as the setpoint meant; of `pastReadings`: what the panel shows or showed. */
   readonly panel: number | null;
   readonly limit: number | null;
   readonly unit: string | null;

@@ -9,9 +9,9 @@ export function replayLines({ replay }: Report, width: number, most: number): st
   return [
     '',
     `Replay of ${plain(sources.map(({ name }) => name).join(', '))}`,
-    ...sources.map(({ rows, rowsLeftOut, zone }) =>
+    ...sources.map(({ name, rows, rowsLeftOut, zone }) =>
       wrapped(
-        `  ${rows.toLocaleString('en-US')} rows${rowsLeftOut > 0 ? `, ${rowsLeftOut.toLocaleString('en-US')} left out` : ''}; times ${zone === null ? 'with their offsets, shown in UTC' : `in ${plain(zone)}`}.`,
+        `  ${sources.length > 1 ? `${plain(name)}: ` : ''}${rows.toLocaleString('en-US')} rows${rowsLeftOut > 0 ? `, ${rowsLeftOut.toLocaleString('en-US')} left out` : ''}; times ${zone === null ? 'with their offsets, shown in UTC' : `in ${plain(zone)}`}.`,
         width,
         '  ',
       ),

@@ -48,7 +48,8 @@ export const PROBABILITYLATER = declare({
     multiplier,
   ],
   result: 'number',
-  resultDescription: 'Probability from 0 to 1.',
+  resultDescription:
+    'Probability from 0 to 1, by the measurement alone; wiring, logic and relays are not counted.',
   example: { formula: '=TRIPDRIFT.PROBABILITYLATER(5,6.25,200,160,0.03)', result: '0.5' },
   native: 'NORM.S.DIST((multiplier*setpoint*configured/limit-measured)*coverage/(uncertainty*measured),TRUE)',
   run: probabilityLater,

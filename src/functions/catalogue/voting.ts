@@ -26,7 +26,7 @@ export const VOTELATER = declare({
   ],
   result: 'number',
   resultDescription:
-    'Probability from 0 to 1, of the measurement alone: wiring, logic and relays are not in it. 1 where the group cannot trip.',
+    'Probability from 0 to 1, by the measurement alone; wiring, logic and relays are not counted. 1 where the group cannot trip.',
   example: {
     formula: '=TRIPDRIFT.VOTELATER(1,{5,5},200,160,0.01,0.01,6.25,{"lot 1","lot 2"})',
     result: '0.25',

@@ -51,9 +51,9 @@ function groupColumns(formulas: VoteFormulas): readonly Column<GroupLine>[] {
       id: 'does',
       header: 'What it does',
       width: 14,
-      style: ({ group }) => verdictStyle(groupAction(group)[1]),
+      style: ({ group, early }) => verdictStyle(groupAction(group, early)[1]),
       headerStyle: 'header',
-      value: ({ group }) => groupAction(group)[0],
+      value: ({ group, early }) => groupAction(group, early)[0],
     },
     { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ group }) => group.unit },
     {

@@ -1,4 +1,5 @@
 import type { GroupResult } from '../../audit/model/report.ts';
+import { verdictWords } from '../../audit/model/wording.ts';
 import { trips, type ThresholdName, type ThresholdVerdict } from '../../audit/model/threshold.ts';
 
 /** What column "Can it trip?" says of a group. */
@@ -7,13 +8,20 @@ export function tripWord(threshold: ThresholdName, canTrip: boolean): string {
   return trips(threshold) ? 'cannot trip' : 'cannot act';
 }
 
-/** What the group does as audited, shaded as the verdict of a threshold that does the same. */
-export function groupAction(group: GroupResult): readonly [words: string, verdict: ThresholdVerdict] {
+/**
+ * What the group does as audited, shaded as the verdict of a threshold that does the same; `early`: a member that decides is
+ * early, and so the group is.
+ */
+export function groupAction(
+  group: GroupResult,
+  early: boolean,
+): readonly [words: string, verdict: ThresholdVerdict] {
   const { threshold, canTrip, liveVoting, late, beyondLimit } = group;
   if (!canTrip) return [tripWord(threshold, false), 'unreachable'];
   if (liveVoting === 'tripped') return ['has tripped', 'early'];
   if (beyondLimit) return ['beyond limit', 'late'];
-  return late ? ['late', 'late'] : ['OK', 'within'];
+  const verdict = late ? 'late' : early ? 'early' : 'within';
+  return [verdictWords[verdict], verdict];
 }
 
 /** A level away from zero with the sign of the threshold. */

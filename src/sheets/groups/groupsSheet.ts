@@ -6,12 +6,14 @@ import { frameStyles, levelStyles } from '../look/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { groupList, lastPrinted } from './columns.ts';
+import { earlyGroups } from './earlyGroups.ts';
 import { headerRow, worstFirst } from './worstFirst.ts';
 
 /** One row a voting group and threshold as they are now, worst first, its members beside it, with the vote as a native formula. */
 export function groupsSheet(report: Report): SheetModel {
   const { groups, actionOf } = worstFirst(report);
   const { list, formulas } = groupList(groups);
+  const isEarly = earlyGroups(report);
   const shown = roomFor(groups.length, headerRow);
   const lastRow = headerRow + Math.max(shown, 1);
   const printedColumns = list.numberOf(lastPrinted);
@@ -30,7 +32,7 @@ export function groupsSheet(report: Report): SheetModel {
       if (shown === 0)
         yield { cells: [cell('No voting group is named in the monitor settings.', 'subtitle')] };
       for (const group of groups.slice(0, shown))
-        yield list.row({ group, action: actionOf(group) }, formulas.place);
+        yield list.row({ group, action: actionOf(group), early: isEarly(group) }, formulas.place);
     },
     freeze: { rows: headerRow, columns: 1 },
     table: {

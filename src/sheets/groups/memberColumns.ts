@@ -1,3 +1,4 @@
+import { memberReasonText } from '../../audit/advise/groupSentences.ts';
 import type { Attention, GroupMember, GroupResult } from '../../audit/model/report.ts';
 import type { ThresholdName } from '../../audit/model/threshold.ts';
 import type { Column } from '../column.ts';
@@ -10,6 +11,8 @@ export const mostMembers = 24;
 export interface GroupLine {
   readonly group: GroupResult;
   readonly action: readonly Attention[];
+  /** A member that decides is early. */
+  readonly early: boolean;
 }
 
 /** Style of a level of the group. */
@@ -37,7 +40,7 @@ export function memberColumns(count: number): readonly Column<GroupLine>[] {
         style: (line) => ((of(line, number)?.effective ?? null) === null ? 'wrapped' : level(line)),
         value: (line) => {
           const member = of(line, number);
-          return member ? (member.effective ?? member.why ?? 'cannot act') : null;
+          return member ? (member.effective ?? idleWords(member)) : null;
         },
       },
     ]),
@@ -49,6 +52,10 @@ export function memberColumns(count: number): readonly Column<GroupLine>[] {
       value: (line) => of(line, number)?.setpoint ?? null,
     })),
   ];
+}
+
+function idleWords({ why }: GroupMember): string {
+  return why === null ? 'cannot act' : memberReasonText(why);
 }
 
 type Direction = 'away' | 'counter';

@@ -90,7 +90,8 @@ function faults(attention: readonly Attention[]): string[] {
     if (group !== null || code === 'past-danger' || code === 'past-alert' || told.has(tag)) continue;
     told.add(tag);
     const fault = { code, warns: onlyWarns(entry) };
-    const key = JSON.stringify(fault);
+    // What is told in the same words is told once.
+    const key = sentence(fault, '', false);
     const kind = kinds.get(key) ?? { fault, tags: [] };
     kind.tags.push(multiplier === null || multiplier === 1 ? tag : `${tag} at start-up`);
     kinds.set(key, kind);

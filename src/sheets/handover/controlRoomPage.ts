@@ -31,7 +31,7 @@ interface Amounts {
 }
 
 /** What the order of corrections goes by. */
-const ofFirst = 'By the uncertainty of the measurement alone; wiring, logic and relays are not in it.';
+const ofFirst = 'By the uncertainty of the measurement alone; wiring, logic and relays are not counted.';
 
 /** Points of a sheet on a page that is shrunk a little: its largest digits are still told at arm’s length. */
 const mostHeight = pageHeight(widths) / 0.82;

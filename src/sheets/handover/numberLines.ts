@@ -9,7 +9,7 @@ import {
 } from '../../audit/model/threshold.ts';
 import { cell, finite } from '../cells.ts';
 import type { Entry } from '../look/layout.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor, levelDecimals } from '../look/significant.ts';
 import type { ModelCell } from '../model.ts';
 import { actingOf, hasPlainInterval, isPlain } from '../results/acting.ts';
 import { zeroShift } from '../results/workings.ts';
@@ -53,26 +53,27 @@ const formulas = {
 interface Stand {
   readonly channel: ChannelResult;
   readonly thresholds: readonly ThresholdResult[];
-  readonly when: string;
+  readonly isNow: boolean;
 }
 
 /** Headers and a line of numbers for each threshold of a channel by each line of evidence, now and as it was found. */
 export function numberLines(channel: ChannelResult, policy: Policy, place: Place): Block {
   const other = otherUnitOf(channel.unit);
-  const levels = Math.min(...channel.thresholds.map(({ setpoint }) => decimalsFor(setpoint)));
+  const { resolution } = channel.inputs;
+  const levels = Math.min(...channel.thresholds.map(({ setpoint }) => levelDecimals(setpoint, resolution)));
   const { asFound } = channel;
   const stands: readonly Stand[] = [
-    { channel, thresholds: channel.thresholds, when: '' },
+    { channel, thresholds: channel.thresholds, isNow: true },
     ...(asFound
-      ? [{ channel: asItWasFound(channel, asFound), thresholds: asFound.thresholds, when: ', as found' }]
+      ? [{ channel: asItWasFound(channel, asFound), thresholds: asFound.thresholds, isNow: false }]
       : []),
   ];
   return [
     { entries: headers(other), height: 28 },
     gap,
-    ...stands.flatMap(({ channel: own, thresholds, when }) =>
+    ...stands.flatMap(({ channel: own, thresholds, isNow }) =>
       inOrder(thresholds).flatMap((threshold) =>
-        thresholdLines({ channel: own, threshold, policy, levels, other, place }, when),
+        thresholdLines({ channel: own, threshold, isNow, policy, levels, other, place }),
       ),
     ),
   ];
@@ -115,6 +116,7 @@ function headers(other: OtherUnit | null): Entry[] {
 interface Numbered {
   readonly channel: ChannelResult;
   readonly threshold: ThresholdResult;
+  readonly isNow: boolean;
   readonly policy: Policy;
   readonly levels: number;
   readonly other: OtherUnit | null;
@@ -122,10 +124,10 @@ interface Numbered {
 }
 
 /** The line of evidence that governs first, then the others; one without numbers where there is none. */
-function thresholdLines(numbered: Numbered, when: string): PageLine[] {
-  const { threshold } = numbered;
+function thresholdLines(numbered: Numbered): PageLine[] {
+  const { threshold, isNow } = numbered;
   const { lines, governedBy } = threshold;
-  const name = thresholdName(threshold) + when;
+  const name = `${thresholdName(threshold)}${isNow ? '' : ', as found'}`;
   if (lines.length === 0) return [{ entries: numbersOf(numbered, null, `${name}, not known`), threshold }];
   const ordered = lines.toSorted(
     (one, other) => Number(other.by === governedBy) - Number(one.by === governedBy),
@@ -144,7 +146,7 @@ const evidence: Readonly<Record<EvidenceName, string>> = {
 };
 
 function numbersOf(numbered: Numbered, line: LineOfEvidence | null, name: string): Entry[] {
-  const { channel, threshold, policy, levels, other, place } = numbered;
+  const { channel, threshold, isNow, policy, levels, other, place } = numbered;
   const { setpoint, multiplier, governedBy, panel } = threshold;
   const [level, signed] = [`level${levels}`, `signed${levels}`];
   const meant = setpoint === null ? null : multiplier * setpoint;
@@ -164,7 +166,8 @@ function numbersOf(numbered: Numbered, line: LineOfEvidence | null, name: string
     shown(line?.high ?? null, level, listed && hasPlainInterval(channel) && formulas.high),
     shown(shift, signed, formulas.shift),
     shown(shift === null || meant === null ? null : shift / Math.abs(meant), 'signedPercent', formulas.part),
-    line !== null && line.by === governedBy ? (cell(panel, level) ?? dash) : dash,
+    // Nobody is to treat a reading of the past as a setpoint.
+    isNow && line !== null && line.by === governedBy ? (cell(panel, level) ?? dash) : dash,
     cell([channel.unit, channel.detection].filter((part) => part !== null).join(' '), 'centred'),
     ...otherCells(other, meant, acts, place),
     undefined,

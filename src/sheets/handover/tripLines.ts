@@ -106,9 +106,9 @@ function clauseOf(
   if (liveVoting === 'tripped') return `${start}HAS TRIPPED by ${listed(decidedBy, 3, 40)}, out of service`;
   if (!canTrip || effective === null) {
     const idle = members.flatMap(({ tag, why }) =>
-      why === null ? [] : [`${clipped(tag, 40)} ${memberReasonText(why)}`],
+      why === null ? [] : [`${clipped(tag, 40)} (${memberReasonText(why)})`],
     );
-    return `${start}CANNOT TRIP${idle.length > 0 ? ` (${listed(idle, 4)})` : ''}`;
+    return `${start}CANNOT TRIP${idle.length > 0 ? ` because of ${listed(idle, 4)}` : ''}`;
   }
   const steps = decidedBy.map((tag) => channels.get(tagKey(tag))?.inputs.resolution ?? null);
   const say = (value: number): string => level(value, steps[0] ?? null);

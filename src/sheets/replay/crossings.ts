@@ -18,6 +18,11 @@ export interface Crossing {
 const timeOf = (moment: Moment | null): string | null =>
   moment === null ? null : `${moment.time.slice(0, 10)} ${moment.time.slice(11, 19)}`;
 
+/** Where even what is unknown leaves no time, it is as sure that it never did. */
+function provenTime({ proven, earliest }: ReplayedThreshold['acted']): string {
+  return timeOf(proven) ?? (earliest === null ? 'never' : 'not proven');
+}
+
 const given =
   (value: (of: Crossing) => ModelValue) =>
   (of: Crossing): string => {
@@ -64,14 +69,14 @@ const columns: readonly Column<Crossing>[] = [
     header: 'Acted',
     width: 19,
     style: 'text',
-    value: ({ threshold }) => timeOf(threshold.acted.proven) ?? 'not proven',
+    value: ({ threshold }) => provenTime(threshold.acted),
   },
   {
     id: 'should',
     header: 'Should have acted',
     width: 19,
     style: 'text',
-    value: ({ threshold }) => timeOf(threshold.should.proven) ?? 'not proven',
+    value: ({ threshold }) => provenTime(threshold.should),
   },
   {
     id: 'actedEarliest',
@@ -82,7 +87,7 @@ const columns: readonly Column<Crossing>[] = [
   },
   {
     id: 'shouldEarliest',
-    header: 'Should have, earliest possible',
+    header: 'Should have acted, earliest possible',
     width: 19,
     style: 'text',
     value: ({ threshold }) => timeOf(threshold.should.earliest) ?? 'never',
@@ -110,7 +115,7 @@ const columns: readonly Column<Crossing>[] = [
   },
   {
     id: 'shouldSeconds',
-    header: 'Should have, s from first reading',
+    header: 'Should have acted, s from first reading',
     width: 12,
     style: 'seconds',
     value: ({ threshold }) => threshold.should.proven?.seconds ?? null,
@@ -168,7 +173,7 @@ const columns: readonly Column<Crossing>[] = [
     // The last column, beyond those that are printed: nothing stands in its way.
     style: 'text',
     value: ({ channel: { shortNotSeen }, threshold }) =>
-      `${outcomeText(threshold)}${shortNotSeen ? '; readings come farther apart than the delay: shorter exceedances are not seen' : ''}`,
+      `${outcomeText(threshold)}${shortNotSeen ? '; readings come farther apart than the delay: shorter peaks are not seen' : ''}`,
   },
 ];
 

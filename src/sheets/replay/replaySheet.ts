@@ -84,7 +84,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
 }
 
 const howToRead =
-  '“Acted” is when the monitor acted by the readings as it showed them; “should have acted”, when it would have with the measured sensitivity. What is unknown counts as below; in the columns “earliest possible”, as beyond. Start-up multipliers are taken as off. It tells of the readings recorded, no more: what happened between two of them is not seen.';
+  '“Acted” is when the monitor acted by the readings as it showed them; “should have acted”, when it would have with the measured sensitivity. A missing reading counts as below the setpoint; in the columns “earliest possible”, as past it. Start-up multipliers are taken as off. Only recorded readings count: what happened between two of them is not seen.';
 
 function sourceText({
   name,

@@ -131,7 +131,7 @@ export const gapsBand: Band = {
 };
 
 export const limitBand: Band = {
-  caption: 'Limit and zone; probability of the measurement alone',
+  caption: 'Limit and zone; probability by the measurement alone',
   columns: [
     {
       id: 'limit',

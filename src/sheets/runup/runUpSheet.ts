@@ -131,7 +131,7 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
 }
 
 const howToRead =
-  'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have by what was really there. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
+  'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have acted on the real vibration. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
 
 function lineRow(line: Line, looks: LevelLooks): ModelRow {
   const level = looks(line.channel, line.threshold.setpoint);

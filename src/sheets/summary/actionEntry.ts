@@ -1,4 +1,4 @@
-import type { Attention } from '../../audit/model/report.ts';
+import { pastReadings, type Attention } from '../../audit/model/report.ts';
 import type { Place } from '../../audit/model/findings.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
@@ -18,8 +18,13 @@ export function subjectThreshold({ subject: { threshold, multiplier } }: Attenti
 /** Headers of `levels`. */
 export const levelHeaders = ['Set at', 'Really at', 'Panel reading to treat as it', 'Unit'] as const;
 
-/** Where it is set, where it really acts, the panel reading that stands for it, and the unit of all three; `step`: that of the instrument, where it is known. */
-export function levels({ set, real, panel, unit }: Attention, step: number | null): readonly Entry[] {
+/** Where it is set, where it really acts, the panel reading to treat as it, and the unit of all three; `step`: that of the instrument, where it is known. */
+export function levels(
+  { code, set, real, panel: shown, unit }: Attention,
+  step: number | null,
+): readonly Entry[] {
+  // A reading that was seen stands in the headline: here someone would take it for the one to treat as the setpoint.
+  const panel = pastReadings.has(code) ? null : shown;
   const style = `level${levelDecimals(set ?? real, step)}`;
   const none = set === null && real === null && panel === null;
   return [

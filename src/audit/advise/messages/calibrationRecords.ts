@@ -84,7 +84,7 @@ function unusable(trouble: UnusableRecord): string {
   const record = `The record '${trouble.series}' of ${trouble.tag}`;
   switch (trouble.fault) {
     case 'gap repeated':
-      return `The gap ${amount(trouble.gap, trouble.gapUnit)} stands twice in the record '${trouble.series}' of ${trouble.tag}; which of the two voltages counts can't be told, so the record was not used. Correct the gap or delete one of the points; a record that was read up and down needs at least three gaps read both ways.`;
+      return `The gap ${amount(trouble.gap, trouble.gapUnit)} stands twice in the record '${trouble.series}' of ${trouble.tag}; it can't be told which of the two voltages counts, so the record was not used. Correct the gap or delete one of the points; a record that was read up and down needs at least three gaps read both ways.`;
     case 'too few points':
       return `${record} has ${trouble.points === 1 ? 'one usable point' : `${trouble.points} usable points`}; at least ${trouble.least} are needed, so it was not used.`;
     case 'too many points':

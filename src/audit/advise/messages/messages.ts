@@ -46,7 +46,7 @@ const unitMessages: MessagesOf<UnitRules> = {
   'unit-assumed': ({ values: { header, unit, row } }) =>
     `'${header}' has no unit; its numbers were taken in the unit of the setpoints (${unit} in row ${row}). Write the unit in brackets in the header.`,
   'units-mixed': ({ values: { units, rows } }) =>
-    `Two units of one quantity stand in this table: ${units.join(' and ')} (first in rows ${rows[0]} and ${rows[1]}). Each number was used in its own unit; make sure that each is right.`,
+    `This table has two units for one quantity: ${units.join(' and ')} (first in rows ${rows[0]} and ${rows[1]}). Each number was used in its own unit; make sure that each is right.`,
   'detection-contradicts-header': ({ values: { ofColumn, ofHeader, factor } }) =>
     `The detection column says ${ofColumn} and the header of the setpoints ${ofHeader}, a factor of ${Number(factor.toPrecision(3))} between them. The column was used. Correct one of them.`,
 };

@@ -16,7 +16,7 @@ export const replayMessages: Sentences = {
     `The recorded readings of ${listedUpTo(names, 8)} name no unit; they were taken in the unit of the setpoints.`,
   'not-replayed': ({ values }) => notReplayed(values),
   'replay-did-not-act': ({ values: { should, shouldActAt, setpoint, unit }, threshold }) =>
-    `${threshold ?? ''} did not act on recorded readings: it should have at ${at(should)}, when the monitor showed ${amount(shouldActAt, unit)} for a real ${amount(setpoint, unit)}.`,
+    `${threshold ?? ''} did not act on recorded readings: it should have acted at ${at(should)}, when the monitor showed ${amount(shouldActAt, unit)} for a real ${amount(setpoint, unit)}.`,
   'replay-acted-late': ({ values: { acted, should, late }, threshold }) =>
     `${threshold ?? ''} acted ${duration(late)} late on recorded readings: at ${at(acted, isFine(late))} instead of ${clockOf(should, isFine(late))}.`,
   'replay-not-proven': ({ values: { should }, threshold }) =>

@@ -12,9 +12,9 @@ export const runUpMessages: Sentences = {
     `${text === '' ? 'The cell' : `'${text.slice(0, 60)}'`} ${rowFaults[fault]}; this row was left out.`,
   'run-up-not-judged': ({ values }) => notJudged(values),
   'run-up-no-action': ({ values: { should, peak, peakSpeed, shownAtPeak, unit, multiplier }, threshold }) =>
-    `${threshold ?? ''}${timesAtStartUp(multiplier)} would not have acted on this run-up: really ${amount(peak, unit)} at ${speedText(peakSpeed)}, shown as ${amount(shownAtPeak, unit)}; it should have acted at ${speedText(should)}.`,
+    `${threshold ?? ''}${timesAtStartUp(multiplier)} would not have acted on this run-up, though really ${amount(peak, unit)} at ${speedText(peakSpeed)} (shown as ${amount(shownAtPeak, unit)}); it should have acted at ${speedText(should)}.`,
   'run-up-late': ({ values: { acts, should, realAtTrip, unit, multiplier }, threshold }) =>
-    `${threshold ?? ''}${timesAtStartUp(multiplier)} acts at ${speedText(acts)} on this run-up instead of ${speedText(should)}, at really ${amount(realAtTrip, unit)}.`,
+    `${threshold ?? ''}${timesAtStartUp(multiplier)} acts at ${speedText(acts)} on this run-up instead of ${speedText(should)}, by then really ${amount(realAtTrip, unit)}.`,
   'run-up-early': ({ values: { acts, multiplier }, threshold }) =>
     `${threshold ?? ''}${timesAtStartUp(multiplier)} acts early on this run-up, at ${speedText(acts)}.`,
   'late-at-running-speed': ({

@@ -20,7 +20,7 @@ export const untidyMessages: MessagesOf<UntidyRules> = {
 };
 
 /** Why something was left aside, for people. */
-const leftAsideTexts: Readonly<Record<LeftAside, string>> = {
+export const leftAsideTexts: Readonly<Record<LeftAside, string>> = {
   'not certain': 'it is not certain what it means',
   'no unit': 'nothing says its unit',
   'no meaning': 'nothing says what it means',

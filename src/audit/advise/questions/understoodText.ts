@@ -74,7 +74,7 @@ function notUnderstood({ questions, notUsed }: Gist, missing: readonly MeaningId
   const optional = new Set(titles(false));
   return optional.size > 0
     ? `${listedUpTo([...optional], mostNamed)} (optional)`
-    : 'nothing that a danger hangs on';
+    : 'nothing that a danger depends on';
 }
 
 function placesOf({ subject, options }: Question): readonly string[] {

@@ -11,7 +11,7 @@ export const whatIfMessages = {
   none: 'Clear all',
   now: 'Now',
   then: (count: number) => (count === 1 ? 'With 1 channel corrected' : `With ${count} channels corrected`),
-  ofMeasurement: `Every probability is ${ofMeasurement}.`,
+  ofMeasurement: `Every probability is worked out ${ofMeasurement}.`,
 } as const;
 
 /** What may be late on a machine, in one sentence; `groups` is how many danger groups it has. */

@@ -62,5 +62,5 @@ export const golden: GoldenCase = {
     'warning late V-1 alert',
     'warning acted-late V-1 alert',
   ],
-  headlines: [/^danger of V-1 acted 4 s late on 2025-06-01: at 10:00:18.0 instead of 10:00:14.0;/],
+  headlines: [/^V-1 danger acted 4 s late on 2025-06-01: at 10:00:18.0 instead of 10:00:14.0;/],
 };

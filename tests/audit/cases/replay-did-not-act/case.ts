@@ -120,7 +120,7 @@ export const golden: GoldenCase = {
     },
   },
   headlines: [
-    /^danger of V-1 did not act on 2025-06-01: it should have at 10:00:11;/,
-    /^danger of V-3 should have acted at 10:00:03 on 2025-06-01; whether it did, the readings do not tell/,
+    /^V-1 danger did not act on 2025-06-01: it should have acted at 10:00:11;/,
+    /^V-3 danger should have acted at 10:00:03 on 2025-06-01; the readings do not tell whether it did/,
   ],
 };

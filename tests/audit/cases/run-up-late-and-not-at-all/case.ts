@@ -111,8 +111,8 @@ export const golden: GoldenCase = {
     },
   ],
   headlines: [
-    /^danger × 2 below 2,800 r\/min of M on the run-up: would not have acted:/,
-    /^danger of R on the run-up: acts at 2,063 r\/min instead of 1,857 r\/min, at really 5 mil/,
+    /^M danger × 2 below 2,800 r\/min on the run-up: would not have acted, though really/,
+    /^R danger on the run-up: acts at 2,063 r\/min instead of 1,857 r\/min, by then really 5 mil/,
   ],
   runUps: {
     R: { danger: { outcome: 'late', acts: 2062.5, should: 1857.142857142857, realAtTrip: 5 } },

@@ -36,8 +36,7 @@ const columns: readonly Column<Crossing>[] = [
     id: 'machine',
     header: 'Machine',
     width: 20,
-    style: 'oneLine',
-    wraps: true,
+    style: 'wrapped',
     value: ({ channel }) => channel.machine,
   },
   {
@@ -157,8 +156,7 @@ const columns: readonly Column<Crossing>[] = [
     id: 'source',
     header: 'Read from',
     width: 20,
-    style: 'oneLine',
-    wraps: true,
+    style: 'wrapped',
     value: ({ channel }) => channel.source,
   },
   {

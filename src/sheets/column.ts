@@ -137,3 +137,8 @@ export function columnList<Line>(
     },
   };
 }
+
+/** Columns of a block below a list, whose widths they take. */
+export function blockList<Line>(columns: readonly Omit<Column<Line>, 'width'>[]): ColumnList<Line> {
+  return columnList(columns.map((column) => ({ ...column, width: 0 })));
+}

@@ -56,12 +56,14 @@ export interface ColumnList<Line> {
   readonly below: (id: string, top: number, bottom: number) => Area;
   /** A formula with cells in place of names. Throws an Error for a name that is none of a cell here. */
   readonly spelled: (formula: string) => string;
+  /** A row of other cells in these columns. Throws an Error for a cell of no column here. */
+  readonly arranged: (cells: Readonly<Record<string, ModelCell | undefined>>) => ModelRow;
   /** The row of a line; `place` numbers its formulas, and where it is left out they are numbered as in `formulas`. */
   readonly row: (line: Line, place?: FormulaList['place']) => ModelRow;
 }
 
 /** Styles of words, whose headers stand at the left. */
-const worded = new Set<unknown>(['text', 'strong', 'strongLink', 'oneLine', 'wrapped', 'verdict']);
+const worded = new Set<unknown>(['text', 'strong', 'strongLink', 'wrapped', 'verdict']);
 
 /** Columns from left to right, the first being A. Throws an Error for a formula that names no cell here. */
 export function columnList<Line>(
@@ -92,6 +94,8 @@ export function columnList<Line>(
 
   const textOf = ({ formula, place }: (typeof placed)[number], line: Line): string =>
     typeof formula === 'function' ? spelled(formula(line)) : (formulas[place] ?? '');
+  const rowOf = (cells: readonly (ModelCell | undefined)[]): ModelRow =>
+    isWrapped ? { height: heightOf(cells.map(wrappedText), wrapping, mostLines), cells } : { cells };
   return {
     columns,
     widths: columns.map(({ width }) => width),
@@ -103,9 +107,17 @@ export function columnList<Line>(
     letterOf,
     below: (id, top, bottom) => ({ top, left: numberOf(id), bottom, right: numberOf(id) }),
     spelled,
+    arranged(cells) {
+      const row: (ModelCell | undefined)[] = [];
+      for (const [id, own] of Object.entries(cells)) {
+        if (!numbers.has(id)) throw new Error(`a cell of ${id}, which is no column here`);
+        row[numberOf(id) - 1] = own;
+      }
+      return rowOf(Array.from(row));
+    },
     row(line, place) {
       const calculates = formulasIn?.(line) ?? true;
-      const row = placed.map((column): ModelCell | undefined => {
+      const cells = placed.map((column): ModelCell | undefined => {
         const { value, style, formula } = column;
         const shown = value(line);
         const isGiven = formula === undefined || !calculates || column.applies?.(line) === false;
@@ -114,14 +126,19 @@ export function columnList<Line>(
         if (isGiven) return { value: shown, style: look };
         return { value: shown, style: look, formula: place ? place(textOf(column, line)) : column.place };
       });
-      const height = isWrapped ? heightOf(row.map(wrappedText), wrapping, mostLines) : undefined;
-      if (linked.length === 0) return height === undefined ? { cells: row } : { height, cells: row };
+      const row = rowOf(cells);
+      if (linked.length === 0) return row;
       const links: RowLink[] = [];
       for (const { link, number } of linked) {
         const to = link(line);
         if (to) links.push({ column: number, to });
       }
-      return height === undefined ? { cells: row, links } : { height, cells: row, links };
+      return { ...row, links };
     },
   };
+}
+
+/** Columns of a block below a list, whose widths they take. */
+export function blockList<Line>(columns: readonly Omit<Column<Line>, 'width'>[]): ColumnList<Line> {
+  return columnList(columns.map((column) => ({ ...column, width: 0 })));
 }

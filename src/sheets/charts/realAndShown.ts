@@ -6,8 +6,8 @@ import type { ScatterSeries } from './model.ts';
 interface RealAndShown {
   readonly first: number;
   readonly last: number;
-  /** Columns: what the curves run along, and their heights. */
-  readonly columns: Readonly<Record<'x' | 'real' | 'shown' | 'set', number>>;
+  /** Columns by their ids: what the curves run along, and their heights. */
+  readonly columnOf: (id: 'x' | 'real' | 'shown' | 'set') => number;
   readonly setName: string;
   /** Names and rows of the points where it should act and where it does; `null` where there is none. */
   readonly should: readonly [name: string, row: number] | null;
@@ -18,24 +18,24 @@ interface RealAndShown {
 export function realAndShown({
   first,
   last,
-  columns,
+  columnOf,
   setName,
   should,
   acts,
 }: RealAndShown): readonly ScatterSeries[] {
-  const cells = (column: number, top = first, bottom = last) => ({
-    area: { top, bottom, left: column, right: column },
+  const cells = (id: 'x' | 'real' | 'shown' | 'set', top = first, bottom = last) => ({
+    area: { top, bottom, left: columnOf(id), right: columnOf(id) },
   });
-  const x = cells(columns.x);
+  const x = cells('x');
   const mark = (
     [name, row]: readonly [string, number],
     marker: NonNullable<ScatterSeries['marker']>,
-  ): ScatterSeries => ({ name, x: cells(columns.x, row, row), y: cells(columns.set, row, row), marker });
+  ): ScatterSeries => ({ name, x: cells('x', row, row), y: cells('set', row, row), marker });
   const real = verdictLooks.late.light;
   return [
-    { name: 'really', x, y: cells(columns.real), line: { color: real, width: 2 } },
-    { name: 'shown', x, y: cells(columns.shown), line: { color: tones.quiet, width: 2, dash: 'dash' } },
-    { name: setName, x, y: cells(columns.set), line: { color: tones.ink, width: 1, dash: 'dot' } },
+    { name: 'really', x, y: cells('real'), line: { color: real, width: 2 } },
+    { name: 'shown', x, y: cells('shown'), line: { color: tones.quiet, width: 2, dash: 'dash' } },
+    { name: setName, x, y: cells('set'), line: { color: tones.ink, width: 1, dash: 'dot' } },
     ...(should ? [mark(should, { shape: 'triangle', size: 11, color: real })] : []),
     ...(acts ? [mark(acts, { shape: 'diamond', size: 11, color: tones.quiet })] : []),
   ];

@@ -41,8 +41,7 @@ const columns: readonly Column<Crossing>[] = [
     id: 'machine',
     header: 'Machine',
     width: 20,
-    style: 'oneLine',
-    wraps: true,
+    style: 'wrapped',
     value: ({ channel }) => channel.machine,
   },
   {
@@ -162,8 +161,7 @@ const columns: readonly Column<Crossing>[] = [
     id: 'source',
     header: 'Read from',
     width: 20,
-    style: 'oneLine',
-    wraps: true,
+    style: 'wrapped',
     value: ({ channel }) => channel.source,
   },
   {

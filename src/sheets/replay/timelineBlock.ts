@@ -4,6 +4,7 @@ import { clockOf } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
+import { blockList } from '../column.ts';
 import { givenStyle } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -16,8 +17,6 @@ export interface TimelineBlock {
 /** Rows that the drawing takes. */
 const drawnRows = 22;
 const headRows = 4;
-/** Columns of the block: minutes, time, shown, really, and the setpoint. */
-const at = { minutes: 1, time: 2, shown: 3, real: 4, set: 5 } as const;
 const drawing = { left: 7, right: 16 } as const;
 
 /**
@@ -34,54 +33,44 @@ export function timelineBlock(
   const zero = should.proven ?? acted.proven ?? timeline[0] ?? null;
   const minutes = (moment: Moment): number => (moment.seconds - (zero?.seconds ?? 0)) / 60;
   const given = givenStyle(setpoint);
-  const marks: readonly (readonly [label: string, moment: Moment | null])[] = [
-    ['should have acted', should.proven],
-    ['acted', acted.proven],
-  ];
   const from = zero === null ? '' : `Minutes from ${clockOf(zero.time)}`;
+  const list = blockList<ReplayedChannel['timeline'][number]>([
+    { id: 'x', header: from, style: 'minutes', value: minutes },
+    { id: 'time', header: 'Time', style: 'text', value: ({ time }) => clockOf(time) },
+    { id: 'shown', header: `Shown, ${unit}`, style: look, value: ({ shown }) => shown },
+    { id: 'real', header: `Really, ${unit}`, style: look, value: ({ real }) => real },
+    { id: 'set', header: `${name} set, ${unit}`, style: given, value: () => setpoint },
+  ]);
+  const mark = (label: string, moment: Moment | null): ModelRow =>
+    moment
+      ? list.arranged({
+          x: cell(minutes(moment), 'minutes'),
+          time: cell(clockOf(moment.time), 'text'),
+          shown: cell(label, 'text'),
+          set: cell(setpoint, given),
+        })
+      : list.arranged({ time: cell(`${label}: not in this record`, 'text') });
   const rows: ModelRow[] = [
     { height: 22, cells: [cell(`${tag} ${name}: ${outcomeText(threshold)}`, 'tag')] },
-    ...marks.map(([label, moment]): ModelRow => ({
-      cells: moment
-        ? [
-            cell(minutes(moment), 'minutes'),
-            cell(clockOf(moment.time), 'text'),
-            cell(label, 'text'),
-            undefined,
-            cell(setpoint, given),
-          ]
-        : [undefined, cell(`${label}: not in this record`, 'text')],
-    })),
-    {
-      height: 30,
-      cells: [from, 'Time', `Shown, ${unit}`, `Really, ${unit}`, `${name} set, ${unit}`].map((text) =>
-        cell(text, 'header'),
-      ),
-    },
-    ...timeline.map((point): ModelRow => ({
-      cells: [
-        cell(minutes(point), 'minutes'),
-        cell(clockOf(point.time), 'text'),
-        cell(point.shown, look),
-        cell(point.real, look),
-        cell(setpoint, given),
-      ],
-    })),
+    mark('should have acted', should.proven),
+    mark('acted', acted.proven),
+    { height: 30, cells: list.headers },
+    ...timeline.map((point) => list.row(point)),
   ];
   while (rows.length < headRows + drawnRows) rows.push({ cells: [] });
   rows.push({ cells: [] });
-  return { rows, chart: chartOf(channel, threshold, top, timeline.length, from) };
+  return { rows, chart: chartOf(channel, threshold, top, from, list.numberOf) };
 }
 
 function chartOf(
-  { tag, unit }: ReplayedChannel,
+  { tag, unit, timeline }: ReplayedChannel,
   { name, acted, should }: ReplayedThreshold,
   top: number,
-  points: number,
   from: string,
+  columnOf: (id: string) => number,
 ): ScatterChart {
   const first = top + headRows;
-  const last = first + Math.max(1, points) - 1;
+  const last = first + Math.max(1, timeline.length) - 1;
   return {
     kind: 'scatter',
     title: `${tag}: shown and real, ${name}`,
@@ -92,7 +81,7 @@ function chartOf(
     series: realAndShown({
       first,
       last,
-      columns: { x: at.minutes, real: at.real, shown: at.shown, set: at.set },
+      columnOf,
       setName: `${name} set`,
       should: should.proven && ['should have acted', top + 1],
       acts: acted.proven && ['acted', top + 2],

@@ -15,7 +15,7 @@ export interface RunUpBlock {
 
 const drawnRows = 22;
 const headRows = 4;
-const at = { speed: 1, real: 2, shown: 3, set: 4, sensitivity: 5, configured: 6 } as const;
+const at = { x: 1, real: 2, shown: 3, set: 4, sensitivity: 5, configured: 6 } as const;
 const drawing = { left: 8, right: 16 } as const;
 
 /**
@@ -98,7 +98,7 @@ function chartOf(
     series: realAndShown({
       first,
       last,
-      columns: { x: at.speed, real: at.real, shown: at.shown, set: at.set },
+      columnOf: (id) => at[id],
       setName: `${threshold?.name ?? 'threshold'} set`,
       should: (threshold?.should ?? null) === null ? null : ['should act', top + 1],
       acts: (threshold?.acts ?? null) === null ? null : ['acts', top + 2],

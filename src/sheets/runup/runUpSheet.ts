@@ -9,64 +9,73 @@ import type {
 } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
+import { type Column, columnList } from '../column.ts';
 import { formulaList } from '../formulaList.ts';
 import { tones } from '../look/palette.ts';
 import { type LevelLooks, levelLooks } from '../levelLooks.ts';
-import { fittedLine, fittedWidths, headerCells } from '../look/fittedColumns.ts';
+import { fittedWidths } from '../look/fittedColumns.ts';
 import { footerOf } from '../look/print.ts';
 import { severityShades, shadesFor } from '../look/shades.ts';
 import { givenStyle } from '../look/significant.ts';
 import { frameStyles, levelStyles } from '../look/styles.ts';
-import type { ModelCell, ModelRow, ModelValue, SheetModel } from '../model.ts';
+import type { ModelRow, SheetModel } from '../model.ts';
 import { isRatio } from '../results/acting.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { runUpBlock } from './runUpBlock.ts';
 
-interface Line {
+/** One threshold of one channel. */
+interface Line extends RunUpThreshold {
   readonly channel: RunUpChannel;
-  readonly threshold: RunUpThreshold;
+  /** Style of its levels, by the step of the instrument. */
+  readonly level: string;
 }
 
-interface RunUpColumn {
-  readonly header: string;
-  readonly width: number;
-  /** `given`: as it was given; `level`: by the step of the instrument. */
-  readonly style: string;
-  readonly value: (line: Line) => ModelValue;
-}
+const meant = ({ multiplier, setpoint }: Line): number => multiplier * setpoint;
+const level = (line: Line): string => line.level;
 
-const columns: readonly RunUpColumn[] = [
-  { header: 'Tag', width: 13, style: 'strong', value: ({ channel }) => channel.tag },
-  { header: 'Machine', width: 20, style: 'oneLine', value: ({ channel }) => channel.machine },
-  { header: 'Threshold', width: 16, style: 'oneLine', value: ({ threshold }) => runUpName(threshold) },
-  { header: 'On this run-up', width: 14, style: 'strong', value: ({ threshold }) => threshold.outcome },
-  { header: 'Acts at, r/min', width: 12, style: 'speed', value: ({ threshold }) => threshold.acts },
-  { header: 'Should at, r/min', width: 12, style: 'speed', value: ({ threshold }) => threshold.should },
+const columns: readonly Column<Line>[] = [
+  { id: 'tag', header: 'Tag', width: 13, style: 'strong', value: ({ channel }) => channel.tag },
+  { id: 'machine', header: 'Machine', width: 20, style: 'wrapped', value: ({ channel }) => channel.machine },
+  { id: 'threshold', header: 'Threshold', width: 16, style: 'wrapped', value: runUpName },
+  { id: 'outcome', header: 'On this run-up', width: 14, style: 'strong', value: ({ outcome }) => outcome },
+  { id: 'acts', header: 'Acts at, r/min', width: 12, style: 'speed', value: ({ acts }) => acts },
+  { id: 'should', header: 'Should at, r/min', width: 12, style: 'speed', value: ({ should }) => should },
+  { id: 'set', header: 'Set', width: 12, style: (line) => givenStyle(meant(line)), value: meant },
   {
-    header: 'Set',
-    width: 12,
-    style: 'given',
-    value: ({ threshold }) => threshold.multiplier * threshold.setpoint,
-  },
-  {
+    id: 'real',
     header: 'Really, where it acts',
     width: 12,
-    style: 'level',
-    value: ({ threshold }) => threshold.realAtTrip,
+    style: level,
+    value: ({ realAtTrip }) => realAtTrip,
   },
-  { header: 'Largest real', width: 12, style: 'level', value: ({ channel }) => channel.peak },
-  { header: 'at, r/min', width: 12, style: 'speed', value: ({ channel }) => channel.peakSpeed },
-  { header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
-  { header: 'Amplitudes were', width: 12, style: 'text', value: ({ channel }) => channel.amplitudes },
-  { header: 'Sensitivity by', width: 22, style: 'oneLine', value: ({ channel }) => channel.sensitivityFrom },
-  { header: 'Read from', width: 18, style: 'oneLine', value: ({ channel }) => channel.source },
+  { id: 'peak', header: 'Largest real', width: 12, style: level, value: ({ channel }) => channel.peak },
+  { id: 'at', header: 'at, r/min', width: 12, style: 'speed', value: ({ channel }) => channel.peakSpeed },
+  { id: 'unit', header: 'Unit', width: 8, style: 'text', value: ({ channel }) => channel.unit },
   {
+    id: 'are',
+    header: 'Amplitudes were',
+    width: 12,
+    style: 'text',
+    value: ({ channel }) => channel.amplitudes,
+  },
+  {
+    id: 'by',
+    header: 'Sensitivity by',
+    width: 22,
+    style: 'wrapped',
+    value: ({ channel }) => channel.sensitivityFrom,
+  },
+  { id: 'source', header: 'Read from', width: 18, style: 'wrapped', value: ({ channel }) => channel.source },
+  {
+    id: 'words',
     header: 'In words',
     width: 60,
-    style: 'oneLine',
-    value: ({ channel, threshold }) => runUpText(channel, threshold),
+    style: 'wrapped',
+    value: (line) => runUpText(line.channel, line),
   },
 ];
+
+const list = columnList(columns, { headersAsCells: true });
 
 /** Channels that are drawn. */
 const mostDrawn = 60;
@@ -79,7 +88,9 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
   const formulas = formulaList();
   const looks = levelLooks(report);
   const lines = channels.flatMap((channel) =>
-    channel.thresholds.map((threshold) => lineRow({ channel, threshold }, looks)),
+    channel.thresholds.map((threshold) =>
+      list.row({ ...threshold, channel, level: looks(channel, threshold.setpoint) }),
+    ),
   );
   const atSpeed = responses.flatMap((response) => responseRows(response, looks));
   const ratios = new Set(report.channels.filter(isRatio).map(channelKey));
@@ -95,10 +106,10 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
     top += rows.length;
   }
   const rowCount = headerRow + lines.length + 1 + atSpeed.length + blocks.length;
-  const outcomes = { top: headerRow + 1, left: 4, bottom: headerRow + Math.max(1, lines.length), right: 4 };
+  const outcomes = list.below('outcome', headerRow + 1, headerRow + Math.max(1, lines.length));
   return {
     name: sheetNames['run-up'],
-    widths: fittedWidths(columns, [...lines, ...atSpeed]),
+    widths: fittedWidths(list.columns, [...lines, ...atSpeed]),
     styles: {
       ...frameStyles,
       ...levelStyles,
@@ -112,7 +123,7 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
       yield { height: 30, cells: [cell(report.caution, 'caution')] };
       yield { height: 30, cells: [cell(howToRead, 'wrapped')] };
       yield { cells: [] };
-      yield { height: 30, cells: headerCells(columns) };
+      yield { height: 30, cells: list.headers };
       yield* lines;
       yield { cells: [] };
       yield* atSpeed;
@@ -133,34 +144,18 @@ export function runUpSheet(report: Report, { channels, responses }: RunUpResult)
 const howToRead =
   'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have acted on the real vibration. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
 
-function lineRow(line: Line, looks: LevelLooks): ModelRow {
-  const level = looks(line.channel, line.threshold.setpoint);
-  const cellOf = ({ value, style }: RunUpColumn): ModelCell | undefined => {
-    const found = value(line);
-    const given = style === 'given' && typeof found === 'number';
-    return cell(found, style === 'level' ? level : given ? givenStyle(found) : style);
-  };
-  return fittedLine(columns, { cells: columns.map(cellOf) });
-}
-
 /** Where the thresholds of a channel act at its running speed. */
 function responseRows(channel: ResponseChannel, looks: LevelLooks): ModelRow[] {
   const { tag, unit, sensitivityFrom, atSpeed } = channel;
   return atSpeed.thresholds.map(({ name, effective }) =>
-    fittedLine(columns, {
-      cells: [
-        cell(tag, 'strong'),
-        cell(sensitivityFrom, 'oneLine'),
-        cell(name, 'text'),
-        cell('at running speed', 'text'),
-        cell(atSpeed.speed, 'speed'),
-        undefined,
-        undefined,
-        cell(effective, looks(channel, effective)),
-        undefined,
-        undefined,
-        cell(unit, 'text'),
-      ],
+    list.arranged({
+      tag: cell(tag, 'strong'),
+      machine: cell(sensitivityFrom, 'wrapped'),
+      threshold: cell(name, 'text'),
+      outcome: cell('at running speed', 'text'),
+      acts: cell(atSpeed.speed, 'speed'),
+      real: cell(effective, looks(channel, effective)),
+      unit: cell(unit, 'text'),
     }),
   );
 }

@@ -4,6 +4,12 @@ import { defineConfig } from 'vitest/config';
 /** Tests that drive a page in a browser: after all others, since a page that gets no time to draw shows nothing. */
 const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
 
+/** Tests that put something else in the place of what all modules use, and so load their modules anew. */
+const apart = ['tests/structure/linearPatterns.test.ts', 'tests/hosts/excel/operations.test.ts'];
+
+/** Many of the tests without a page wait for another program, so that two side by side suit even one core. */
+const maxWorkers = Math.max(2, availableParallelism() - 1);
+
 const shared = {
   globalSetup: ['tests/tool.ts'],
   setupFiles: ['tests/seed.ts'],
@@ -20,12 +26,14 @@ export default defineConfig({
           ...shared,
           name: 'core',
           include: ['tests/**/*.test.ts'],
-          exclude: pages,
-          // Many of them wait for another program, so that two side by side suit even one core.
-          maxWorkers: Math.max(2, availableParallelism() - 1),
+          exclude: [...pages, ...apart],
+          // Each worker loads the modules once: loading them for every file takes as long as the tests themselves.
+          isolate: false,
+          maxWorkers,
           sequence: { groupOrder: 0 },
         },
       },
+      { test: { ...shared, name: 'apart', include: apart, maxWorkers, sequence: { groupOrder: 0 } } },
       {
         test: {
           ...shared,

@@ -1,9 +1,10 @@
 import { runUpName, runUpText } from '../../audit/advise/runUpText.ts';
-import type { RunUpChannel, RunUpThreshold } from '../../audit/model/report.ts';
+import type { RunUpChannel, RunUpPointResult, RunUpThreshold } from '../../audit/model/report.ts';
 import { setpointAt } from '../../audit/model/runUp.ts';
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
+import { blockList } from '../column.ts';
 import { decimalsFor, givenStyle } from '../look/significant.ts';
 import type { ModelRow } from '../model.ts';
 
@@ -15,7 +16,6 @@ export interface RunUpBlock {
 
 const drawnRows = 22;
 const headRows = 4;
-const at = { x: 1, real: 2, shown: 3, set: 4, sensitivity: 5, configured: 6 } as const;
 const drawing = { left: 8, right: 16 } as const;
 
 /**
@@ -31,61 +31,69 @@ export function runUpBlock(
 ): RunUpBlock {
   const { tag, unit, sensitivityUnit, sensitivityFrom, configured, amplitudes, points, thresholds } = channel;
   const [threshold] = thresholds;
-  const shownBy = isRatio && amplitudes === 'real' ? { formula: place('B{r}*E{r}/F{r}') } : {};
-  const realBy = isRatio && amplitudes === 'indicated' ? { formula: place('C{r}*F{r}/E{r}') } : {};
   const isOne = sensitivityFrom === 'one sensitivity';
-  const sensitivityLook = isOne ? givenStyle : () => `level${decimalsFor(configured)}`;
-  const setAt = (speed: number) => {
-    const set = threshold ? setpointAt(threshold, speed) : null;
-    return cell(set, givenStyle(set));
+  const ofSensitivity = `level${decimalsFor(configured)}`;
+  const setAt = ({ speed }: Pick<RunUpPointResult, 'speed'>): number | null =>
+    threshold ? setpointAt(threshold, speed) : null;
+  const list = blockList<RunUpPointResult>([
+    { id: 'x', header: 'Speed, r/min', style: 'speed', value: ({ speed }) => speed },
+    {
+      id: 'real',
+      header: `Really, ${unit}`,
+      style: look,
+      value: ({ real }) => real,
+      formula: '[shown]*[configured]/[sensitivity]',
+      applies: () => isRatio && amplitudes === 'indicated',
+    },
+    {
+      id: 'shown',
+      header: `Shown, ${unit}`,
+      style: look,
+      value: ({ shown }) => shown,
+      formula: '[real]*[sensitivity]/[configured]',
+      applies: () => isRatio && amplitudes === 'real',
+    },
+    {
+      id: 'set',
+      header: `${threshold?.name ?? ''} set, ${unit}`,
+      style: (point) => givenStyle(setAt(point)),
+      value: setAt,
+    },
+    {
+      id: 'sensitivity',
+      header: `Sensitivity, ${sensitivityUnit}`,
+      style: ({ sensitivity }) => (isOne ? givenStyle(sensitivity) : ofSensitivity),
+      value: ({ sensitivity }) => sensitivity,
+    },
+    { id: 'configured', header: 'Configured', style: givenStyle(configured), value: () => configured },
+  ]);
+  const mark = (label: string, speed: number | null): ModelRow => {
+    if (speed === null) return list.arranged({ real: cell(`${label}: not on this run-up`, 'text') });
+    const set = setAt({ speed });
+    return list.arranged({
+      x: cell(speed, 'speed'),
+      real: cell(label, 'text'),
+      set: cell(set, givenStyle(set)),
+    });
   };
-  const name = threshold ? runUpName(threshold) : '';
-  const marks: readonly (readonly [string, number | null])[] = [
-    ['should act', threshold?.should ?? null],
-    ['acts', threshold?.acts ?? null],
-  ];
+  const words = threshold ? `${tag} ${runUpName(threshold)}: ${runUpText(channel, threshold)}` : tag;
   const rows: ModelRow[] = [
-    {
-      height: 22,
-      cells: [cell(threshold ? `${tag} ${name}: ${runUpText(channel, threshold)}` : tag, 'tag')],
-    },
-    ...marks.map(([label, speed]): ModelRow => ({
-      cells:
-        speed === null
-          ? [undefined, cell(`${label}: not on this run-up`, 'text')]
-          : [cell(speed, 'speed'), cell(label, 'text'), undefined, setAt(speed)],
-    })),
-    {
-      height: 30,
-      cells: [
-        'Speed, r/min',
-        `Really, ${unit}`,
-        `Shown, ${unit}`,
-        `${threshold?.name ?? ''} set, ${unit}`,
-        `Sensitivity, ${sensitivityUnit}`,
-        'Configured',
-      ].map((text) => cell(text, 'header')),
-    },
-    ...points.map(({ speed, real, shown, sensitivity }): ModelRow => ({
-      cells: [
-        cell(speed, 'speed'),
-        { value: real, style: look, ...realBy },
-        { value: shown, style: look, ...shownBy },
-        setAt(speed),
-        cell(sensitivity, sensitivityLook(sensitivity)),
-        cell(configured, givenStyle(configured)),
-      ],
-    })),
+    { height: 22, cells: [cell(words, 'tag')] },
+    mark('should act', threshold?.should ?? null),
+    mark('acts', threshold?.acts ?? null),
+    { height: 30, cells: list.headers },
+    ...points.map((point) => list.row(point, place)),
   ];
   while (rows.length < headRows + drawnRows) rows.push({ cells: [] });
   rows.push({ cells: [] });
-  return { rows, chart: chartOf(channel, threshold, top) };
+  return { rows, chart: chartOf(channel, threshold, top, list.numberOf) };
 }
 
 function chartOf(
   { tag, unit, points }: RunUpChannel,
   threshold: RunUpThreshold | undefined,
   top: number,
+  columnOf: (id: string) => number,
 ): ScatterChart {
   const [first, last] = [top + headRows, top + headRows + points.length - 1];
   return {
@@ -98,7 +106,7 @@ function chartOf(
     series: realAndShown({
       first,
       last,
-      columnOf: (id) => at[id],
+      columnOf,
       setName: `${threshold?.name ?? 'threshold'} set`,
       should: (threshold?.should ?? null) === null ? null : ['should act', top + 1],
       acts: (threshold?.acts ?? null) === null ? null : ['acts', top + 2],

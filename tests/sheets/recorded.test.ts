@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { audit } from '../../src/audit/audit.ts';
 import { heightOf } from '../../src/sheets/look/lines.ts';
 import { widthOfText } from '../../src/sheets/look/textWidth.ts';
 import type { CellStyle, ModelRow, SheetModel } from '../../src/sheets/model.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
+import { book } from '../audit/book.ts';
 import { auditedOn } from '../demo/files.ts';
 
 const report = auditedOn('2026-11-30');
@@ -47,4 +49,46 @@ describe.each(['Replay', 'Run-up'])('the sheet %s', (name) => {
     const long = rows.flatMap((row, index) => clipped(sheet, row, index + 1));
     expect(long).toEqual([]);
   });
+});
+
+it('names the machine and what the sensitivity was told by where a threshold acts at running speed', () => {
+  // Measured at 90 and 80 mV/(in/s) at 1000 and 1400 r/min: 85 at 1200, where 0.5 in/s act at 0.5·100/85 = 0.588.
+  const told = audit(
+    book(
+      [
+        'Channels',
+        [
+          ['Tag', 'Machine', 'Kind', 'Measured sensitivity (mV/(in/s))', 'Speed (r/min)'],
+          ['T', 'Fan 7', 'velocity', 100, 1200],
+        ],
+      ],
+      [
+        'Monitor',
+        [
+          ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s pk)', 'Danger (in/s pk)'],
+          ['T', 100, 0.45, 0.5],
+        ],
+      ],
+      [
+        'Against speed',
+        [
+          ['Tag', 'Speed (r/min)', 'Sensitivity (mV/(in/s))'],
+          ['T', 1000, 90],
+          ['T', 1400, 80],
+        ],
+      ],
+    ),
+  );
+  const rows = [
+    ...resultSheets(told)
+      .find((sheet) => sheet.name === 'Run-up')!
+      .rows(),
+  ];
+  const valuesOf = ({ cells }: ModelRow) => cells.map((cell) => cell?.value ?? null);
+  const titles = rows.map(valuesOf).find((values) => values[0] === 'Tag')!;
+  const line = rows.map(valuesOf).find((v) => v.includes('at running speed') && v.includes('danger'))!;
+  const under = (title: string) => line[titles.indexOf(title)];
+  expect(under('Machine')).toBe('Fan 7');
+  expect(under('Sensitivity by')).toBe('record against speed');
+  expect(under('Really, where it acts')).toBeCloseTo((0.5 * 100) / 85, 12);
 });

@@ -146,16 +146,17 @@ const howToRead =
 
 /** Where the thresholds of a channel act at its running speed. */
 function responseRows(channel: ResponseChannel, looks: LevelLooks): ModelRow[] {
-  const { tag, unit, sensitivityFrom, atSpeed } = channel;
+  const { tag, machine, unit, sensitivityFrom, atSpeed } = channel;
   return atSpeed.thresholds.map(({ name, effective }) =>
     list.arranged({
       tag: cell(tag, 'strong'),
-      machine: cell(sensitivityFrom, 'wrapped'),
+      machine: cell(machine, 'wrapped'),
       threshold: cell(name, 'text'),
       outcome: cell('at running speed', 'text'),
       acts: cell(atSpeed.speed, 'speed'),
       real: cell(effective, looks(channel, effective)),
       unit: cell(unit, 'text'),
+      by: cell(sensitivityFrom, 'wrapped'),
     }),
   );
 }

@@ -113,4 +113,4 @@ export function correctionsOfAll(machines: readonly MachineChance[]): FleetCorre
 }
 
 /** How the order of `correctionsOfAll` is made, beside every list of it. */
-export const orderOfCorrections = `In the order in which a correction lowers the expected number of danger groups that act later than their limit; ${ofMeasurement}. It is not just the latest first: where others of its group vote in time, a late channel changes little.`;
+export const orderOfCorrections = `First stands the correction that most lowers the expected number of danger groups acting later than their limit, ${ofMeasurement}. It is not always the latest channel: where others of its group vote in time, a late channel changes little.`;

@@ -18,7 +18,7 @@ export function replayedText({ tag, thresholds, shortNotSeen, interval }: Replay
 export function outcomeText({ outcome, acted, should, late, fromStart }: ReplayedThreshold): string {
   const fine = late !== null && Math.abs(late) < 60;
   const did = spanText(acted, actedWords, fine);
-  const due = `${spanText(should, dueWords, fine)}${fromStart ? ', where the record begins, or before' : ''}`;
+  const due = `${spanText(should, dueWords, fine, acted.proven)}${fromStart ? ', where the record begins, or before' : ''}`;
   switch (outcome) {
     case 'late':
       return `${fromStart ? 'at least ' : ''}${duration(late ?? NaN)} late, ${did}, ${due}`;
@@ -55,9 +55,18 @@ const dueWords: SpanWords = {
   never: 'should not have acted in the record',
 };
 
-/** When it acted as far as is proven; where unknown readings matter, the earliest possible too. */
-function spanText({ proven, earliest }: ReplayedThreshold['acted'], words: SpanWords, fine: boolean): string {
-  const at = (moment: Moment): string => `${dayOf(moment.time)} ${clockOf(moment.time, fine)}`;
+/**
+ * When it acted as far as is proven; where unknown readings matter, the earliest possible too. The day of `said` is not
+ * repeated.
+ */
+function spanText(
+  { proven, earliest }: ReplayedThreshold['acted'],
+  words: SpanWords,
+  fine: boolean,
+  said: Moment | null = null,
+): string {
+  const at = ({ time }: Moment): string =>
+    `${said && dayOf(said.time) === dayOf(time) ? '' : `${dayOf(time)} `}${clockOf(time, fine)}`;
   if (!proven) return earliest ? `${words.possible} from ${at(earliest)} (not proven)` : words.never;
   const isSure = !earliest || Math.abs(proven.seconds - earliest.seconds) < 5e-4;
   return `${words.proven} at ${at(proven)}${isSure ? '' : ` (possibly from ${clockOf(earliest.time, fine)})`}`;

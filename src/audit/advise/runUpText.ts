@@ -24,7 +24,7 @@ export function runUpText(
   switch (outcome) {
     case 'no action': {
       const shown = points.find(({ speed }) => speed === peakSpeed)?.shown ?? NaN;
-      return `would not have acted, though really ${say(peak)} at ${at(peakSpeed)} (shown as ${say(shown)}); should have acted at ${at(should)}`;
+      return `would not have acted, though really ${say(peak)} at ${at(peakSpeed)} (shown as ${say(shown)}); it was due at ${at(should)}`;
     }
     case 'late':
       return `acts at ${at(acts)} instead of ${at(should)}, by then really ${say(realAtTrip)}`;

@@ -93,7 +93,7 @@ function corrections(files: readonly FleetFile[]): readonly string[] {
     orderOfCorrections,
     ...all.map(
       ({ file, tag, machine, fall }) =>
-        `${plain(tag, longestName)}${machine === '' ? '' : `, ${plain(machine, longestName)}`} (${plain(file, longestName)}): ${fall < 0.001 ? 'less than 0.001' : Number(fall.toPrecision(2))} fewer late groups, expected`,
+        `${plain(tag, longestName)}${machine === '' ? '' : `, ${plain(machine, longestName)}`} (${plain(file, longestName)}): takes ${fall < 0.001 ? 'less than 0.001' : Number(fall.toPrecision(2))} off the expected number of late groups`,
     ),
   ];
 }

@@ -21,11 +21,11 @@ export function recordedLines({ name }: Machine, { replay, runUps }: Report): re
     );
   return [
     ...(event
-      ? [`By recorded readings, ${event.threshold.name} of ${event.tag}: ${outcomeText(event.threshold)}.`]
+      ? [`By recorded readings, ${event.tag} ${event.threshold.name}: ${outcomeText(event.threshold)}.`]
       : []),
     ...(start
       ? [
-          `On the run-up, ${runUpName(start.threshold)} of ${start.channel.tag}: ${runUpText(start.channel, start.threshold)}.`,
+          `On the run-up, ${start.channel.tag} ${runUpName(start.threshold)}: ${runUpText(start.channel, start.threshold)}.`,
         ]
       : []),
   ];

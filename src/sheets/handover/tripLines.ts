@@ -72,9 +72,7 @@ function withoutEntry(
 ): Pick<TripLine, 'sign' | 'shade'> {
   const deciding = groups.flatMap(({ decidedBy }) => decidedBy);
   if (!reduced) {
-    const early = groups.some((group) =>
-      group.decidedBy.some((tag) => thresholdOf(tag, group, channels)?.verdict === 'early'),
-    );
+    const early = groups.some((group) => isEarly(group, channels));
     const sign = early ? 'early' : 'within';
     return { sign: verdictSigns[sign], shade: sign };
   }
@@ -83,21 +81,14 @@ function withoutEntry(
     : { sign: '! reduced', shade: 'undetermined' };
 }
 
-function clauseOf(
-  {
-    threshold,
-    multiplier,
-    effective,
-    canTrip,
-    decidedBy,
-    unit,
-    members,
-    liveVoting,
-    late,
-    chance,
-  }: GroupResult,
-  channels: ReadonlyMap<string, ChannelResult>,
-): string {
+/** Whether a member by which the group trips is early there. */
+function isEarly(group: GroupResult, channels: ReadonlyMap<string, ChannelResult>): boolean {
+  return group.decidedBy.some((tag) => thresholdOf(tag, group, channels)?.verdict === 'early');
+}
+
+function clauseOf(group: GroupResult, channels: ReadonlyMap<string, ChannelResult>): string {
+  const { threshold, multiplier, effective, canTrip, decidedBy, unit, members, liveVoting, late, chance } =
+    group;
   const when = [
     threshold.startsWith('counter') ? 'in the counter direction' : '',
     multiplier === 1 ? '' : `at start-up × ${multiplier}`,
@@ -117,7 +108,8 @@ function clauseOf(
   const sign = threshold.startsWith('counter') ? -1 : 1;
   const between =
     low === null || high === null ? '' : ` (between ${say(sign * low)} and ${say(sign * high)}${inUnit})`;
-  return `${start}${late ? 'trips late, at' : 'trips at'} ${say(effective)}${inUnit}${between} by ${listed(decidedBy, 3, 40)}`;
+  const how = late ? 'trips late, at' : isEarly(group, channels) ? 'trips early, at' : 'trips at';
+  return `${start}${how} ${say(effective)}${inUnit}${between} by ${listed(decidedBy, 3, 40)}`;
 }
 
 /** Members that cannot act or whose danger is not OK, but those by which a vote is said to be late, in the order of the list. */

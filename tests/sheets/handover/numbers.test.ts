@@ -124,7 +124,7 @@ describe('numbers of a control-room page, against hand-worked ones', () => {
     const early = pageOf({ ...fine, measured: 228, group: 'Bearing 1', voting: '1oo1' });
     expect(line(early, 'V-2').slice(2, 4)).toEqual(['as set', 'as set']);
     expect(textOf(early)).not.toContain('5.7');
-    expect(textOf(early)).toContain('◀ early | Bearing 1 (alone): trips at 4.39 mil by V-2.');
+    expect(textOf(early)).toContain('◀ early | Bearing 1 (alone): trips early, at 4.39 mil by V-2.');
   });
 
   // By hand: V-1 acts at 5·200/160 = 6.25 mil. It decides the late vote; V-3 is as late and still not to be counted on.

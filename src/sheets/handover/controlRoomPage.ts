@@ -78,7 +78,7 @@ export function controlRoomPage(
 }
 
 /** What a page has beside its channels, the most first; the drawing goes last of all. */
-const otherAmounts: readonly Omit<Amounts, 'channels'>[] = [[6, 4, 3, 2], [0]].flatMap((drawings) =>
+const otherAmounts: readonly Omit<Amounts, 'channels'>[] = [[6, 4, 3, 2, 1], [0]].flatMap((drawings) =>
   [5, 4, 3].flatMap((tasks) =>
     [8, 6, 4].flatMap((trips) => drawings.map((drawn) => ({ tasks, trips, drawn }))),
   ),

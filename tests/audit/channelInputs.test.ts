@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Cell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { book, oneChannel, type Rows } from './book.ts';
 import { auditCase } from './golden.ts';
@@ -44,6 +45,13 @@ describe('what the report shows of a channel’s inputs', () => {
     expect(only(oneChannel({ channel: { 'Uncertainty (%)': 3 } })).sensitivity).toMatchObject({
       coverage: 2,
     });
+  });
+
+  it('why a channel can’t be judged, once: a sensitivity that can’t be used is not missing too', () => {
+    const why = (measured: Cell) =>
+      only(oneChannel({ measured })).thresholds.map(({ obstacles }) => obstacles);
+    expect(why('abc')).toEqual([['a value that can’t be used'], ['a value that can’t be used']]);
+    expect(why(null)).toEqual([['a sensitivity is missing'], ['a sensitivity is missing']]);
   });
 
   it('of a channel that can’t be judged what is known', () => {

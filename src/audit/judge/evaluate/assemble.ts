@@ -64,7 +64,9 @@ export function assemble(
   if (!common || !kind || !measured?.unit || !configured || diagnostics.invalid(axial))
     return finished(null, [
       ...(kind ? [] : (['the kind is not known'] as const)),
-      ...(measured && configured ? [] : (['a sensitivity is missing'] as const)),
+      ...(diagnostics.absent('measured') || diagnostics.absent('configured')
+        ? (['a sensitivity is missing'] as const)
+        : []),
     ]);
 
   const { unit, sensitivityUnit, detection, unitsPerVolt } = common;

@@ -86,6 +86,11 @@ export class Diagnostics {
     if (!this.isSaid(column)) this.add(table, column, 'value-missing', { what }, 'absent');
   }
 
+  /** Whether a column that is needed has no value, usable or not. */
+  absent(column: string): boolean {
+    return this.all.some((one) => one.column === column && one.invalidates === 'absent');
+  }
+
   /** Whether something is wrong with a column's value. */
   isSaid(column: string): boolean {
     return this.all.some((one) => one.column === column && one.severity !== 'note');

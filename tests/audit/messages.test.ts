@@ -45,6 +45,14 @@ describe('the sentence of a finding', () => {
     expect(messageOf(other)).toBe('The alert setpoint of another is missing; enter it.');
   });
 
+  it('says of a vote that lacks members why it cannot trip, though none of those listed is idle', () => {
+    const values = { group: 'G', voting: '2oo3', threshold: 'danger', multiplier: 1, idle: [] };
+    const fact = { rule: 'group-cannot-trip', threshold: null, multiplier: null, values } as unknown as Fact;
+    expect(messageOf(fact)).toBe(
+      "Group 'G' (2oo3) cannot trip on danger: fewer of its members are listed than have to vote.",
+    );
+  });
+
   it('is met in these workbooks for every rule of reading', () => {
     const met = new Set(told.map(({ rule }) => rule));
     expect(Object.keys(readingMessages).filter((rule) => !met.has(rule))).toEqual([]);

@@ -142,7 +142,9 @@ function cannot(
   const why = idle
     .map((member) => `${member.tag} (${member.why === null ? 'cannot act' : memberReasonText(member.why)})`)
     .join(', ');
-  return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: these members can't act: ${why}.`;
+  const because =
+    idle.length > 0 ? `these members can't act: ${why}` : 'fewer of its members are listed than have to vote';
+  return `Group '${group}' (${voting}) cannot ${what} on ${threshold}${timesAtStartUp(multiplier)}: ${because}.`;
 }
 
 /** Whose votes are cast though they are out: `the votes of A (bypassed), B (faulty) count`. */

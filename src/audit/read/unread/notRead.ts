@@ -9,9 +9,10 @@ import { headerKey } from '../tables/header.ts';
 import { unreadAreas, type ReadRows } from './unreadAreas.ts';
 import { cellText, isBlank, type Cell } from '../../../cells/cell.ts';
 import { indexTags } from '../join/tagIndex.ts';
-import type { Dimension } from '../../../units/parse.ts';
+import type { Dimension, Unit } from '../../../units/parse.ts';
 import { measurand, sensitivity } from '../tables/dimensions.ts';
 import { nearMeaning } from './nearMeaning.ts';
+import { saysNumber, unitInText } from './quantityInText.ts';
 import { isProtective } from '../tables/vocabulary.ts';
 
 /** Words beside a unit that make a level one at which a monitor acts. */
@@ -100,7 +101,7 @@ function unreadRows(table: FoundTable): NotRead[] {
   return indexTags(table).untagged.map((row): NotRead => {
     const told = telling.some((id) => {
       const column = columns.get(id);
-      return column !== undefined && typeof cellAt(sheet, row, column.column) === 'number';
+      return column !== undefined && saysNumber(cellAt(sheet, row, column.column), sheet.plainText);
     });
     const first = [...columns.values()].find(({ column }) => !isBlank(cellAt(sheet, row, column)));
     return {
@@ -117,12 +118,12 @@ function unreadRows(table: FoundTable): NotRead[] {
 
 /**
  * Columns of a table that hold values, have no place in the audit, and look as if they should: by a header that belongs to a
- * quantity or nearly spells one, or by a unit of sensitivity or of a level.
+ * quantity or nearly spells one, by a unit of sensitivity or of a level, or by values with such a unit.
  */
 function unreadColumns(table: FoundTable): NotRead[] {
   return table.unread.flatMap((header): NotRead[] => {
     if (!hasValues(table, header.column)) return [];
-    const looks = looksLike(header);
+    const looks = looksLike(header) ?? looksByValues(table, header);
     if (!looks) return [];
     return [
       {
@@ -137,19 +138,37 @@ function unreadColumns(table: FoundTable): NotRead[] {
   });
 }
 
-function looksLike(header: UnreadHeader): Pick<NotRead, 'looksLike' | 'severity'> | null {
+type Looks = Pick<NotRead, 'looksLike' | 'severity'>;
+
+function looksLike(header: UnreadHeader): Looks | null {
   const near = nearMeaning(header.name);
   if (near && !(near.exact && near.id === 'tag') && fits(near.exact, header)) {
     return { looksLike: near.name, severity: isProtective(near.id) ? 'critical' : 'warning' };
   }
-  const { unit } = header;
-  if (!unit) return null;
+  return header.unit ? looksByUnit(header.name, header.unit) : null;
+}
+
+/** What the first value of a column that is a number with its unit looks like, where the header names no unit. */
+function looksByValues(
+  { sheet, firstRow, lastRow, skipped }: FoundTable,
+  { column, name, unit }: UnreadHeader,
+): Looks | null {
+  if (unit) return null;
+  for (let row = firstRow; row <= lastRow; row++) {
+    const said = skipped.has(row) ? undefined : unitInText(cellAt(sheet, row, column));
+    const looks = said && looksByUnit(name, said);
+    if (looks) return looks;
+  }
+  return null;
+}
+
+function looksByUnit(name: string, unit: Unit): Looks | null {
   if (isOf(sensitivity, unit.dimension)) {
-    const rated = ofDataSheet.test(header.name);
+    const rated = ofDataSheet.test(name);
     return { looksLike: 'a sensitivity', severity: rated ? 'warning' : 'critical' };
   }
   if (!isOf(measurand, unit.dimension) || unit.dimension === 'percent') return null;
-  if (acting.test(header.name)) return { looksLike: 'a level at which it acts', severity: 'critical' };
+  if (acting.test(name)) return { looksLike: 'a level at which it acts', severity: 'critical' };
   // Lengths in mm and m are of cables and shafts; mil, µm and a detection are of what a monitor shows.
   const ofMonitor = unit.detection !== undefined || unit.dimension !== 'displacement' || unit.factor <= 25.4;
   return ofMonitor ? { looksLike: 'a level', severity: 'warning' } : null;

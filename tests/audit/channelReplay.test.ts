@@ -63,6 +63,18 @@ describe('what came of a threshold (by hand)', () => {
     expect(outcome([1, 5, NaN, NaN, NaN, 1, 1])[0]).toBe('not known');
   });
 
+  it('that the readings leave open: on its setpoint to the digit, or unknown after it should have acted', () => {
+    // Beyond 3.2 for 2.1 s; at 4 for an instant, with 4 s to the next reading.
+    expect(outcome([1, 4, 1, 1], 4)).toEqual(['not known', null, null]);
+    expect(outcome([1, 1, 1, 4])).toEqual(['not known', null, null]);
+    // Beyond 3.2 from the start, due at 3 s; beyond 4 from 3.3 to 4 s, then perhaps on.
+    const unknown = [NaN, NaN, NaN, NaN, 1];
+    expect(outcome([...flat(3.5, 4), 5, ...unknown])).toEqual(['not known', null, 3]);
+    // The other way round: 4 real is 5 shown, beyond from 3.5 to 4 s, then perhaps on.
+    const over = { chain: { first: shows(1.25), later: null } };
+    expect(outcome([...flat(4.5, 4), 5.5, ...unknown], 1, over)).toEqual(['not known', 3, null]);
+  });
+
   it('of the counter direction is watched upside down', () => {
     const counter = { thresholds: [{ name: 'counter danger' as const, setpoint: -4, delay: 3 }] };
     expect(outcome([0, -8, -8], 10, counter)).toEqual(['late', 8, 7]);
@@ -109,6 +121,23 @@ describe('a record', () => {
     expect(recorded([1, 1], 2, { maxGap: 1 })?.maxGap).toBe(1);
   });
 
+  it('has the middle one of its first 500 times between readings as the usual one', () => {
+    const interval = (steps: readonly number[]) => {
+      const replay = channelReplay({
+        ...{ chain: { first: shows(0.8), later: null }, correctedAt: NaN },
+        thresholds: [{ name: 'danger', setpoint: 4, delay: 3 }],
+        ...{ maxGap: null, between: 'line' },
+      });
+      let time = START;
+      for (const step of [0, ...steps]) replay.sample((time += 1000 * step), 1);
+      return replay.end()?.interval;
+    };
+    expect(interval([1, 1, 9, 1, 1])).toBe(1);
+    expect(interval([9, 1, 2, 8, 3])).toBe(3);
+    expect(interval([...flat(1, 500), ...flat(2, 900)])).toBe(1);
+    expect(interval([...flat(1, 249), ...flat(2, 251), ...flat(1, 900)])).toBe(2);
+  });
+
   it('leaves what is between unknown where readings are more than three usual times apart', () => {
     const of = (gap: number) => {
       const replay = channelReplay({
@@ -140,6 +169,20 @@ describe('a record', () => {
     const record = replay.end();
     expect(record?.readings).toBe(2);
     expect(record?.thresholds[0]?.replayed.acts.proven).toBe(0);
+  });
+
+  it('is drawn with its highest, lowest and unknown reading wherever they stand', () => {
+    // 1,000 readings in stretches of 16: a low and a high of each, and where its first unknown one is.
+    for (let at = 0; at < 1000; at += 37) {
+      const with1 = (special: number) =>
+        recorded(Array.from({ length: 1000 }, (_, index) => (index === at ? special : 1 + (index % 2) / 10)));
+      for (const special of [2, 0, NaN]) {
+        const drawn = with1(special)?.timeline ?? [];
+        expect(drawn).toContainEqual({ time: at, reading: special });
+        expect(drawn.length).toBeGreaterThan(120);
+        expect(drawn.length).toBeLessThanOrEqual(241);
+      }
+    }
   });
 
   it('is drawn about what happened, thinned to its lowest and highest readings where nothing did', () => {

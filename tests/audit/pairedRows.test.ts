@@ -119,6 +119,7 @@ describe('a quantity', () => {
     expect(same({ 'limit mil': 5 }, { limit: 5 })).toEqual([5]);
     expect(same({ limit: 5 }, { 'limit mil': 5 })).toEqual([5]);
     expect(same({ limit: 5 }, { 'limit mil p-p': 5 })).toEqual([5]);
+    expect(same({ 'limit mil p-p': 5 }, { limit: 5 })).toEqual([5]);
     expect(same({ 'limit mm': 0.001 }, { 'limit mm': 0.0010001 })).toHaveLength(2);
     expect(same({ 'limit mil': 5 }, { 'limit µm': 128 })).toEqual([
       null,

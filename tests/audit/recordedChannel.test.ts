@@ -76,6 +76,21 @@ describe('a chain', () => {
     expect(behind.shownAt(10)).toBeCloseTo(8.25, 12);
   });
 
+  it('of a loop whose own sensitivity was corrected is as found before (by hand)', () => {
+    // Of 20 at 4 to 20 mA: 10 with 160 of 200 left gives 4 + 16·8/20 = 10.4 mA, which is shown as 8.
+    const loop = { at0: 4, at100: 20, at0Uncertainty: null, at100Uncertainty: null, span: 20, isAll: true };
+    const { first, later } = chain(
+      channel({
+        kind: 'loop',
+        sensitivity: { measured: 200 },
+        asFound: found(160),
+        inputs: { loop, calibratedOn: '2026-03-14' },
+      }),
+    );
+    expect(first.shownAt(10)).toBeCloseTo(8, 12);
+    expect(later?.chain.shownAt(10)).toBeCloseTo(10, 12);
+  });
+
   it('is not known without a sensitivity, a zero where it counts, or the day of a correction', () => {
     for (const sensitivity of [
       { measured: null },

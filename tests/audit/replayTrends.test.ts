@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { noInputs } from '../../src/audit/judge/channel/inputs.ts';
+import type { JudgedChannel } from '../../src/audit/judge/channel/context.ts';
+import { replayBook } from '../../src/audit/judge/replay/replayBook.ts';
 import { replayTrend, type TrendReplayed } from '../../src/audit/judge/replay/replayTrends.ts';
+import type { PlacedFact } from '../../src/audit/model/findings.ts';
 import { parsePolicy, type Policy } from '../../src/audit/model/policy.ts';
 import type { ChannelResult } from '../../src/audit/model/report.ts';
 import { finish } from '../../src/audit/model/steps.ts';
@@ -62,6 +65,13 @@ describe('readings of a wide table', () => {
       [channel('V-1'), channel('V-2')],
     );
     expect(acted(of)).toEqual([`K-1 V-1: ${late}`, 'K-1 V-2: not reached undefined undefined']);
+    expect(of.channels[0]?.result.thresholds).toMatchObject([
+      {
+        acted: { proven: { seconds: 8, time: '2026-03-14T10:00:08.000Z' } },
+        should: { proven: { seconds: 7, time: '2026-03-14T10:00:07.000Z' } },
+        late: 1,
+      },
+    ]);
     expect(told(of)).toEqual([]);
     expect(of.source).toEqual({
       ...{ name: 'Trend', from: 'workbook', layout: 'wide', zone: 'UTC' },
@@ -414,6 +424,66 @@ describe('a table', () => {
       'warning trend-rows-left-out @ Trend!A5 {"rows":[5],"count":1,"text":"","fault":"blank"}',
     ]);
     expect(of.channels[0]?.result).toMatchObject({ readings: 4, unknown: 3 });
+  });
+});
+
+describe('what is found of a channel', () => {
+  /** Facts added to a channel whose danger has this verdict; an alert and a danger at start-up have others. */
+  function foundOf(readings: readonly Cell[], verdict: string, measured = 160) {
+    const thresholds = [
+      { name: 'alert', setpoint: 90, multiplier: 1, verdict: 'early' },
+      { name: 'danger', setpoint: 12, multiplier: 3, verdict: 'unreachable' },
+      { name: 'danger', setpoint: 4, multiplier: 1, verdict },
+    ];
+    const sensitivity = { configured: 200, measured, unit: 'mV/mil' };
+    const own = {
+      result: channel('V-1', 'K-1', 'mil', { thresholds, sensitivity }),
+      setpointPlace: (name: string) => ({ sheet: 'Monitor', row: 2, column: name === 'danger' ? 'D' : 'C' }),
+      ofVerdicts: [] as PlacedFact[],
+    };
+    const rows: Rows = [
+      ['Time (UTC)', 'V-1 (mil)'],
+      ...readings.map((cell, index) => [at(10 * index), cell]),
+    ];
+    const source = { name: 'Trend', from: 'workbook' as const, rows: () => rows };
+    const judged = [own as unknown as JudgedChannel];
+    const { replay, problems } = finish(replayBook([source], judged, parsePolicy({})));
+    expect([replay?.channels.length, problems]).toEqual([1, []]);
+    return own.ofVerdicts.map(
+      ({ rule, severity, threshold, column, values }) =>
+        `${severity} ${threshold} ${rule} @ ${column} ${JSON.stringify(values)}`,
+    );
+  }
+  const levels = '"source":"Trend","setpoint":4,"shouldActAt":3.2,"unit":"mil"';
+
+  it('is as grave as its own threshold’s verdict makes it: late within the tolerance is a note', () => {
+    const values = `{${levels},"late":1,"acted":"2026-03-14T10:00:08.000Z","should":"2026-03-14T10:00:07.000Z"}`;
+    expect(foundOf([0, 8, 8], 'late')).toEqual([`critical danger replay-acted-late @ D ${values}`]);
+    expect(foundOf([0, 8, 8], 'within')).toEqual([`note danger replay-acted-late @ D ${values}`]);
+  });
+
+  it('tells what should have been, what was too early, and what is not known', () => {
+    // 3.5 shown is 4.375 real, from the start.
+    expect(foundOf([3.5, 3.5], 'late')).toEqual([
+      `critical danger replay-did-not-act @ D {${levels},"should":"2026-03-14T10:00:03.000Z"}`,
+    ]);
+    // Of 250 mV/mil 4 real is 5 shown: at 6.25 s, and acted at 8 s.
+    expect(foundOf([0, 8, 8], 'early', 250)).toEqual([
+      `note danger replay-acted-early @ D {${levels.replace('3.2', '5')},"acted":"2026-03-14T10:00:08.000Z"}`,
+    ]);
+    // Beyond 3.2 from the start; at 4 at last.
+    expect(foundOf([3.5, 3.5, 4], 'late')).toEqual([
+      `warning danger replay-not-proven @ D {${levels},"should":"2026-03-14T10:00:03.000Z"}`,
+    ]);
+    // Beyond 3.2 from 17.1 s, and beyond 4, to the end at 20 s.
+    expect(foundOf([1, 1, 4.1], 'late')).toEqual([
+      `note danger replay-not-proven @ D {${levels},"should":null}`,
+    ]);
+    expect(foundOf([1, 1, 1], 'late')).toEqual([]);
+  });
+
+  it('is nothing without a table', () => {
+    expect(finish(replayBook([], [], parsePolicy({})))).toEqual({ replay: null, problems: [] });
   });
 });
 

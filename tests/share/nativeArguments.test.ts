@@ -140,6 +140,7 @@ describe('an argument', () => {
     expect(native('TRIPDRIFT.CONVERTUNIT(5,"furlong","um")')).toBeUndefined();
     // A name is what its cell holds, whatever it is called.
     expect(native('TRIPDRIFT.CONVERTUNIT(5,mil,"um")', { mil: 'in' })).toBeUndefined();
+    expect(native('TRIPDRIFT.ZONELIMIT("A/B",3600,mil)', { mil: 'mm' })).toBeUndefined();
     expect(native('TRIPDRIFT.CONVERTUNIT(5,7,"um")')).toBeUndefined();
     const choice = 'TRIPDRIFT.LEVELATTRIP(6.25,3,0.5,A1)';
     for (const content of ['neither', 7, null, ['linear', 'doubling']] as const)

@@ -3,7 +3,7 @@ import type { NotOfAudit } from '../../../src/audit/model/columnMap.ts';
 import { isSettled } from '../../../src/audit/read/unread/notRead.ts';
 import { ErrorCell, PercentCell, type Cell } from '../../../src/cells/cell.ts';
 import { book, type Rows } from '../book.ts';
-import { saidOf } from './unreadOf.ts';
+import { saidOf } from './saidOf.ts';
 
 const settingsHeader = ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'] as const;
 

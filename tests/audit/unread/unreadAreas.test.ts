@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ErrorCell } from '../../../src/cells/cell.ts';
 import { book, sheet, type Rows } from '../book.ts';
-import { saidOf } from './unreadOf.ts';
+import { saidOf } from './saidOf.ts';
 
 const settingsHeader = ['Tag', 'Configured sensitivity (mV/mil)', 'Alert (mil)', 'Danger (mil)'] as const;
 const channels: Rows = [

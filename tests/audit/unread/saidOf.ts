@@ -10,7 +10,7 @@ import { finish } from '../../../src/audit/model/steps.ts';
 import type { Workbook } from '../../../src/cells/sheet.ts';
 
 /** What was not read of a workbook whose two tables have standard headers. */
-export function unreadOf(workbook: Workbook, map: ColumnMap = {}): NotRead[] {
+function unreadOf(workbook: Workbook, map: ColumnMap = {}): NotRead[] {
   const headerRows = finish(searchHeaders(workbook));
   const tables = findTables(workbook, map, headerRows);
   const channels = indexTags(tables.channels);

@@ -109,7 +109,10 @@ describe('a member of a voting group', () => {
       unauditedMember(pairOf({ danger }, { kind, limit: of }), 'not known')?.limit;
     expect(limit('radial', amount(152.4, 'µm'), amount(5, 'mil p-p'))).toBeCloseTo(6, 9);
     expect(limit('axial', amount(152.4, 'µm'), amount(5, 'mil'))).toBeCloseTo(6, 9);
+    // Of a displacement it is counted as the danger is, whichever of the two says so.
+    expect(limit('axial', amount(152.4, 'µm'), amount(5, 'mil p-p'))).toBeCloseTo(6, 9);
     expect(limit('velocity', amount(1, 'in/s'), amount(0.5, 'in/s'))).toBe(1);
+    expect(limit('velocity', amount(1), amount(0.5, 'in/s'))).toBe(1);
     // Velocities of which only one says how it is counted can't be compared.
     expect(limit('velocity', amount(1, 'in/s'), amount(0.5, 'in/s rms'))).toBeNull();
     expect(limit('velocity', amount(1, 'in/s rms'), amount(0.5, 'in/s'))).toBeNull();

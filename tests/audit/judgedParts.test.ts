@@ -129,6 +129,33 @@ describe('a record and a check of what was found, once the channel was read agai
   });
 });
 
+it('a dated record as left is a reading of the drift, which starts anew with it: 200, 199 and 198 are −1 in 365 days (by hand)', () => {
+  const history: Rows = [
+    ['Tag', 'Date', 'Sensitivity (mV/mil)'],
+    ['V-1', '2020-01-01', 160],
+    ['V-1', '2022-01-01', 199],
+    ['V-1', '2023-01-01', 198],
+  ];
+  const record: Rows = [
+    ['Tag', 'Series', 'Taken on', 'Gap (mil)', 'Output (V)'],
+    ...rowsOf(['V-1', 'as left', '2021-01-01'], straight(200, gaps(10, 90, 10))),
+  ];
+  const one = only(
+    withSheet(withSheet(oneChannel({ measured: 199 }), 'History', history), 'Records', record),
+  );
+  expect(one.drift?.readings.map(({ date, from, sensitivity }) => [date, from, sensitivity])).toEqual([
+    ['2020-01-01', 'history', 160],
+    ['2021-01-01', 'calibration record', near(200)],
+    ['2022-01-01', 'history', 199],
+    ['2023-01-01', 'history', 198],
+  ]);
+  expect(one.drift).toMatchObject({
+    perYear: near(-365.25 / 365),
+    startsAnew: { found: 160, left: near(200) },
+  });
+  expect(one.asFound?.sensitivity).toMatchObject({ measured: 199, from: 'channel list' });
+});
+
 describe('a channel that can’t be used', () => {
   it('is a member of its group that is not counted on, for that reason', () => {
     const two = book(

@@ -80,6 +80,9 @@ describe('which record is looked at', () => {
       [40, -8],
     ];
     expect(slopes(raw(twice)).faults).toEqual([{ fault: 'gap repeated', at: 2 }]);
+    // 10 mil stands once each way, 20 mil twice on the way down: the fifth reading is the one too many.
+    const back: Point[] = [...straight(200, [10, 20, 30]), [20, -4.1], [20, -4.2], [10, -2.1]];
+    expect(slopes(raw(back)).faults).toEqual([{ fault: 'gap repeated', at: 4 }]);
     const few = slopes(raw(upAndDown([-2, -4], [-4, -2]))).faults;
     expect(few).toMatchObject([{ fault: 'gap repeated' }]);
     expect(slopes(raw(straight(200, gaps(10, 20, 10)))).faults).toEqual([{ fault: 'too few points', at: 2 }]);

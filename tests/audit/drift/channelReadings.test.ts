@@ -193,6 +193,7 @@ describe('readings in the order of their dates', () => {
       '1 201',
     ]);
     expect(counting(reading(1, 200), reading(2, 200)).readings).toEqual(['1 200', '2 200']);
+    expect(counting(reading(1, 200), reading(1, 201), reading(1, 200)).readings).toEqual(['1 200', '1 201']);
   });
 
   it('begin anew with the last correction: what was left differs from what was found', () => {
@@ -222,6 +223,13 @@ describe('readings in the order of their dates', () => {
     expect(counting(reading(1, 200, true), reading(5, 201, true))).toMatchObject({
       from: 0,
       found: undefined,
+    });
+  });
+
+  it('left twice on the day it was found, the last one counts', () => {
+    expect(counting(reading(1, 150), reading(1, 180, true), reading(1, 200, true))).toMatchObject({
+      from: 2,
+      found: 150,
     });
   });
 
@@ -284,6 +292,8 @@ describe('what is said of a drift', () => {
     ]);
     expect(newer(inHistory('2024-06-01', 150), inHistory('2024-09-01', 198))).toEqual([]);
     expect(newer(inHistory('2024-01-01', 150))).toEqual([]);
+    // A later day of an earlier audit is not one of a history.
+    expect(said(channelOf({ before: before({ calibratedOn: '2024-06-01' }) }))).toEqual([]);
     // What was read after the day of the audit does not count.
     expect(newer(inHistory('2025-06-01', 150))).toEqual([]);
     const undated = channelOf({ history: [inHistory('2024-06-01', 150)] }, { calibratedOn: null });
@@ -314,6 +324,16 @@ describe('what is said of a drift', () => {
         tolerance: 0.05,
       },
     });
+  });
+
+  it('a reading of the day of the audit counts', () => {
+    expect(said(yearly(200, 199), '2024-01-01').map(({ rule }) => rule)).toEqual(['drift-of-sensitivity']);
+    expect(said(yearly(200, 199), '2023-12-31').map(({ rule }) => rule)).toEqual(['drift-not-told']);
+  });
+
+  it('a line outside that runs back into the tolerance is no warning: 150, 150 and 191, 184.2 on the last day', () => {
+    const back = channelOf({ history: history(['2022-01-01', 150], ['2023-01-01', 150]) }, { measured: 191 });
+    expect(said(back, '2024-01-01')).toMatchObject([{ rule: 'drift-of-sensitivity', severity: 'note' }]);
   });
 
   it('a line that left it before the last reading is no warning of its own, nor one that left it on a day before all', () => {

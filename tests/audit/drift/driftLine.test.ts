@@ -46,6 +46,9 @@ describe('when the line through the readings leaves the tolerance of 5 % (by han
     expect(drift(yearly(202, 201, 200), 180).leaves).toEqual({ state: 'outside', ...none });
     expect(drift(yearly(200, 200, 200), 200).leaves).toEqual({ state: 'inside', ...none });
     expect(drift(yearly(150, 150, 150), 200).leaves).toEqual({ state: 'outside', ...none });
+    // At the tolerance itself it is within.
+    expect(drift(yearly(190, 190, 190), 200).leaves).toEqual({ state: 'inside', ...none });
+    expect(drift(yearly(210, 210, 210), 200).leaves).toEqual({ state: 'inside', ...none });
   });
 
   it('names no day before 1970 or after 9999: 10 mV/mil at 0.001 a year are 3,650,000 days', () => {

@@ -42,7 +42,7 @@ function series(
 ): SpeedSeries {
   return {
     ...{ tag: 'V-1', machine: '', sheet: 'Run-up', row: 2, column: 'C', amplitudes: 'real', unit: null },
-    ...{ multiplierSpeed: null, rate: null, sensor: null },
+    ...{ unknownUnit: null, multiplierSpeed: null, rate: null, sensor: null },
     points: points.map(([speed, value]) => ({ speed, value })),
     ...more,
   };

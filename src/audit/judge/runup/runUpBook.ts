@@ -43,7 +43,7 @@ export function runUpBook(
   const atSpeed: ResponseChannel[] = [];
   for (const series of responses) {
     const own = channelOf(series);
-    if (!own) continue;
+    if (!own || isOfUnknownUnit(series, own.result.sensitivity.unit, notJudged)) continue;
     const response = responseOf(own.result, series);
     if (typeof response === 'string') {
       const { tag } = series;
@@ -89,6 +89,7 @@ function judgedRunUp(
   const { tag } = series;
   if (series.amplitudes === null) return notJudged(series, { kind: 'real or indicated', tag });
   if (result.kind === 'axial') return notJudged(series, { kind: 'position', tag });
+  if (isOfUnknownUnit(series, result.unit, notJudged)) return null;
   const response = given ?? responseOf(result, undefined);
   if (typeof response === 'string' || result.sensitivity.configured === null)
     return notJudged(series, { kind: 'no sensitivity', tag });
@@ -102,6 +103,23 @@ function judgedRunUp(
   if (!channel || channel.points.length < series.points.length)
     notJudged(series, { kind: 'beyond the record', tag });
   return channel;
+}
+
+/** Whether a unit in the headers of a series is not known, which is then said; `wanted` of its values. */
+function isOfUnknownUnit(
+  series: SpeedSeries,
+  wanted: string | null,
+  notJudged: (at: SpeedSeries, values: RunUpNotJudged) => null,
+): boolean {
+  const { tag, unknownUnit } = series;
+  if (!unknownUnit) return false;
+  notJudged(series, {
+    kind: 'unit',
+    tag,
+    unit: unknownUnit.unit,
+    wanted: unknownUnit.wanted ?? wanted ?? '',
+  });
+  return true;
 }
 
 function verdictOf({ result }: JudgedChannel, { name, multiplier }: RunUpThreshold) {

@@ -23,6 +23,8 @@ export interface SpeedSeries {
   readonly points: { readonly speed: number; readonly value: number }[];
   /** Unit of the values. */
   readonly unit: Unit | null;
+  /** A unit in the headers that is not known here, and which is wanted there: `null` for the values, which have the channel's. */
+  readonly unknownUnit: { readonly unit: string; readonly wanted: string | null } | null;
   readonly multiplierSpeed: number | null;
   /** r/min a second. */
   readonly rate: number | null;
@@ -95,6 +97,7 @@ export function readRunUps(sheets: readonly Sheet[]): SpeedBook {
 function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSeries[] {
   const found = new Map<string, SpeedSeries>();
   const value = head.holds === 'amplitudes' ? head.amplitude : head.sensitivity;
+  const unknownUnit = unknownUnitIn(head, value);
   for (const [index, cells] of sheet.rows.entries()) {
     const row = index + 1;
     if (row <= head.row || cells.every(isBlank)) continue;
@@ -164,6 +167,7 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
       amplitudes,
       points: head.holds === 'sensor' ? [] : [{ speed, value: level }],
       unit: value?.unit ?? null,
+      unknownUnit,
       multiplierSpeed,
       rate,
       sensor:
@@ -177,6 +181,18 @@ function seriesIn(sheet: Sheet, head: RunUpHead, remarks: PlacedFact[]): SpeedSe
     });
   }
   return [...found.values()].map((one) => ({ ...one, points: risingSpeeds(one.points) }));
+}
+
+function unknownUnitIn(
+  { speed, multiplierSpeed, corner, measuredAt }: RunUpHead,
+  value: HeadedColumn | null,
+): SpeedSeries['unknownUnit'] {
+  const ofValues = value?.unknownUnit ?? null;
+  if (ofValues !== null) return { unit: ofValues, wanted: null };
+  const other = [speed, multiplierSpeed, corner, measuredAt].find(
+    (column) => column && column.unknownUnit !== null,
+  );
+  return other ? { unit: other.unknownUnit ?? '', wanted: other.unit?.text ?? '' } : null;
 }
 
 /** What stands beside the values: numbers above 0, those of a sensor `needed`. */

@@ -1,13 +1,15 @@
 import type { Cell } from '../../../cells/cell.ts';
 import { parseUnit, type Unit } from '../../../units/parse.ts';
 import { channelColumns } from '../tables/channelColumns.ts';
-import { headerKey, parseHeader, type Header } from '../tables/header.ts';
+import { headerKey, looksLikeUnit, parseHeader, type Header } from '../tables/header.ts';
 import { tagWords } from '../tables/tagKey.ts';
 
 /** A column with the unit in its header. */
 export interface HeadedColumn {
   readonly column: number;
   readonly unit: Unit | null;
+  /** What was meant as a unit, though it is none known here. */
+  readonly unknownUnit: string | null;
 }
 
 /** The header row of a table of run-ups, or of what is known of sensors against speed. Rows and columns count from 1. */
@@ -74,14 +76,14 @@ export function runUpHead(cells: readonly Cell[], row: number): RunUpHead | unde
   const find = (which: keyof typeof words) => headed.find(({ header }) => words[which].has(header.key));
   const column = (which: keyof typeof words): HeadedColumn | null => {
     const found = find(which);
-    return found ? { column: found.column, unit: found.header.unit ?? null } : null;
+    return found ? headedAs(found.column, found.header) : null;
   };
   const tag = column('tag');
   if (!tag) return undefined;
   const told = find('real') ?? find('indicated') ?? find('amplitude');
   const [speed, frequency, sensitivity] = [column('speed'), column('frequency'), column('sensitivity')];
   const [corner, damping] = [column('corner'), column('damping')];
-  const amplitude = told ? { column: told.column, unit: told.header.unit ?? null } : null;
+  const amplitude = told ? headedAs(told.column, told.header) : null;
   const holds =
     speed && amplitude && !sensitivity
       ? 'amplitudes'
@@ -97,7 +99,7 @@ export function runUpHead(cells: readonly Cell[], row: number): RunUpHead | unde
     holds,
     tag: tag.column,
     machine: column('machine')?.column ?? null,
-    speed: speed ? inTurns(speed) : frequency && { ...frequency, unit: frequency.unit ?? hertz },
+    speed: withUnit(speed, turns) ?? withUnit(frequency, hertz),
     amplitude,
     amplitudes:
       told === undefined
@@ -109,24 +111,22 @@ export function runUpHead(cells: readonly Cell[], row: number): RunUpHead | unde
             : null,
     amplitudesColumn: column('kind')?.column ?? null,
     sensitivity,
-    multiplierSpeed: withTurns(column('multiplierSpeed')),
+    multiplierSpeed: withUnit(column('multiplierSpeed'), turns),
     rate: column('rate')?.column ?? null,
-    corner: corner && { ...corner, unit: corner.unit ?? hertz },
+    corner: withUnit(corner, hertz),
     damping: damping?.column ?? null,
-    measuredAt: column('measuredAt') && {
-      column: column('measuredAt')?.column ?? 0,
-      unit: column('measuredAt')?.unit ?? hertz,
-    },
+    measuredAt: withUnit(column('measuredAt'), hertz),
   };
 }
 
 const hertz = parseUnit('Hz') ?? null;
 const turns = parseUnit('r/min') ?? null;
 
-function inTurns({ column, unit }: HeadedColumn): HeadedColumn {
-  return { column, unit: unit ?? turns };
+function headedAs(column: number, { unit, remarks }: Header): HeadedColumn {
+  return { column, unit: unit ?? null, unknownUnit: unit ? null : (remarks.find(looksLikeUnit) ?? null) };
 }
 
-function withTurns(found: HeadedColumn | null): HeadedColumn | null {
-  return found && inTurns(found);
+/** The column in the unit that it has where its header names none. */
+function withUnit(found: HeadedColumn | null, usual: Unit | null): HeadedColumn | null {
+  return found && { ...found, unit: found.unit ?? usual };
 }

@@ -6,7 +6,7 @@ const { sheets } = oneChannel({});
 export const golden: GoldenCase = {
   because:
     'By the reading rules: what is missing is said with its cell, and nothing is guessed: not whether amplitudes are real, not a sensitivity ' +
-    'beyond the ends of its record (1000 and 2000 r/min here), not a unit of another kind.',
+    'beyond the ends of its record (1000 and 2000 r/min here), not a unit of another kind, nor one that is not known (mil*10).',
   book: book(
     ...sheets,
     [
@@ -40,6 +40,22 @@ export const golden: GoldenCase = {
       ],
     ],
     [
+      'Run-up 4',
+      [
+        ['Tag', 'rpm', 'Real amplitude (mil*10)'],
+        ['V-1', 1000, 1],
+        ['V-1', 2000, 2],
+      ],
+    ],
+    [
+      'Run-up 5',
+      [
+        ['Tag', 'Speed (r/min*100)', 'Real amplitude (mil)'],
+        ['V-1', 10, 1],
+        ['V-1', 20, 2],
+      ],
+    ],
+    [
       'Against speed',
       [
         ['Tag', 'Speed', 'Sensitivity (mV/mil)'],
@@ -57,6 +73,8 @@ export const golden: GoldenCase = {
     'run-up-not-judged @ Run-up 2!C2',
     'run-up-not-judged @ Run-up 2!C8',
     'run-up-not-judged @ Run-up 3!C2',
+    'run-up-not-judged @ Run-up 4!C2',
+    'run-up-not-judged @ Run-up 5!C2',
   ],
   runUps: { 'V-1': { danger: { outcome: 'not reached', acts: null, should: null, realAtTrip: null } } },
 };

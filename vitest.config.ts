@@ -4,8 +4,12 @@ import { defineConfig } from 'vitest/config';
 /** Tests that drive a page in a browser: after all others, since a page that gets no time to draw shows nothing. */
 const pages = ['tests/bench-page/**/*.test.ts', 'tests/pane/**/*.test.ts'];
 
-/** Tests that put something else in the place of what all modules use, and so load their modules anew. */
-const apart = ['tests/structure/linearPatterns.test.ts', 'tests/hosts/excel/operations.test.ts'];
+/** Tests that change what all modules share, or count on nobody having used it, and so load their modules anew. */
+const apart = [
+  'tests/structure/linearPatterns.test.ts',
+  'tests/hosts/excel/operations.test.ts',
+  'tests/units/parse.test.ts',
+];
 
 /** Many of the tests without a page wait for another program, so that two side by side suit even one core. */
 const maxWorkers = Math.max(2, availableParallelism() - 1);

@@ -54,6 +54,20 @@ describe('what the report shows of a channel’s inputs', () => {
     expect(why(null)).toEqual([['a sensitivity is missing'], ['a sensitivity is missing']]);
   });
 
+  it('a setpoint in both tables: what is wrong with it at its own cell, and a contradiction as such', () => {
+    const twice = (danger: Cell) => only(oneChannel({ channel: { 'Danger (mil)': 6 }, danger }));
+    const unreadable = twice('abc').findings.filter(({ rule }) => rule === 'value-not-a-number');
+    expect(unreadable.map(({ sheet, column, row }) => `${sheet}!${column}${row}`)).toEqual(['Monitor!D2']);
+    const { thresholds, findings } = twice(5);
+    expect(thresholds.find(({ name }) => name === 'danger')?.obstacles).toEqual([
+      'two values contradict each other',
+    ]);
+    expect(findings.find(({ rule }) => rule === 'tables-contradict')?.values).toMatchObject({
+      inChannels: { text: '6 mil' },
+      inSettings: { text: '5 mil' },
+    });
+  });
+
   it('of a channel that can’t be judged what is known', () => {
     const channel = { 'Calibrated on': '2025-06-01' };
     const unknown = only(oneChannel({ measured: null, channel, settings: { ...settings, Bypass: 'yes' } }));

@@ -360,6 +360,11 @@ describe('votings that are written', () => {
       undefined,
       ...[0, 1, 2].map((at) => `T${at} voting voting-missing warning`),
     ]);
+    expect(facts('3oo2', '3oo2')).toEqual([
+      undefined,
+      'T0 voting voting-not-understood warning',
+      'T1 voting voting-not-understood warning',
+    ]);
     const alone = (voting: string) => facts({ group: '', voting });
     expect(alone('1oo2')).toEqual([undefined, 'T0 group group-missing warning']);
     expect(alone('1oo1')).toEqual([undefined]);

@@ -55,9 +55,17 @@ export function pairReader(tables: Tables): {
             : table;
         return placeOf(tables[at], rows[at], column);
       };
+      const at = <T extends ChannelRow | SettingsRow>(read: T, table: TableKind): T => ({
+        ...read,
+        diagnostics: read.diagnostics.map((one) => ({
+          ...one,
+          place: placeOf(tables[table], rows[table], one.column),
+        })),
+      });
       const both = <T extends ChannelRow | SettingsRow>(own: T, other: T | null, table: TableKind): T => {
         if (!other) return own;
-        return merged(own, other, taken, (column, here, there) => {
+        const [mine, others] = [at(own, table), at(other, table === 'channels' ? 'settings' : 'channels')];
+        return merged(mine, others, taken, (column, here, there) => {
           const [one, two] = table === 'channels' ? [here, there] : [there, here];
           contradictions.push({
             column,
@@ -157,7 +165,10 @@ function isAmount(value: unknown): value is Amount {
 }
 
 function textOf(value: unknown): string {
-  if (isAmount(value)) return `${value.value}${value.unit ? ` ${value.unit.text}` : ''}`;
+  if (isAmount(value))
+    return [value.value, value.unit?.text, value.unit?.detection]
+      .filter((part) => part !== undefined)
+      .join(' ');
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return String(value);
 }

@@ -68,7 +68,7 @@ type Sentences = { readonly [K in keyof GroupRules]: (fact: FactOf<K>) => string
 /** What is said of voting groups. */
 const groupMessages: Sentences = {
   'voting-not-understood': ({ values: { voting } }) =>
-    `The voting '${voting.slice(0, 40)}' is not understood; write it like 1oo2 or 2oo3.`,
+    `The voting '${voting.slice(0, 40)}' is not understood, so when its group acts is not known; write it like 1oo2 or 2oo3.`,
   'voting-missing': ({ values: { group } }) =>
     `The voting of group '${group}' is missing, so when the group acts is not known; enter it like 1oo2.`,
   'voting-contradicts': ({ values: { group, votings, used } }) =>
@@ -76,7 +76,7 @@ const groupMessages: Sentences = {
   'group-missing': ({ values: { voting } }) =>
     `The voting is ${voting} but no voting group is named, so its other members are not known; enter the group.`,
   'group-size-differs': ({ values: { group, voting, needed, listed } }) =>
-    `Group '${group}' votes ${voting} but ${listed} of the channels listed belong to it, not ${needed}. Missing members were not counted. Check the group.`,
+    `Group '${group}' votes ${voting} but ${listed} of the channels listed belong to it, not ${needed}. ${listed < needed ? 'Missing members were not counted. ' : ''}Check the group.`,
   'group-cannot-trip': ({ values }) => cannot('trip', values),
   'group-cannot-act': ({ values }) => cannot('act', values),
   'group-tripped': ({ values: { group, voting, threshold, multiplier, out } }) =>

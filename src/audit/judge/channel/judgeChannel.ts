@@ -54,7 +54,7 @@ export function judgeChannel(pair: PairedRows, context: Context): JudgedChannel 
   const complete: PairedRows = row === pair.row ? pair : { ...pair, row };
   const assembled = assemble(complete, kind, diagnostics, policy, context.assume);
   const atCells = new Map(
-    assembled.diagnostics.map((one) => [one, factAt(place(one.table, one.column), one)]),
+    assembled.diagnostics.map((one) => [one, factAt(one.place ?? place(one.table, one.column), one)]),
   );
   facts.push(...atCells.values());
   const invalid = assembled.blocking.flatMap((one: TableDiagnostic) => atCells.get(one) ?? []);

@@ -75,7 +75,7 @@ function votingOf(
     diagnostics.push(...members.map((member) => ({ member, column: 'voting' as const, fact })));
   };
   if (!strictest) {
-    ofAll(factOf('voting-missing', 'warning', { group }));
+    if (members.every(({ voting }) => voting === '')) ofAll(factOf('voting-missing', 'warning', { group }));
   } else if (said.size > 1) {
     const values = { group, votings: [...said], used: textOf(strictest) };
     ofAll(factOf('voting-contradicts', 'warning', values));

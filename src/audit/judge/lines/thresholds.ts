@@ -9,6 +9,7 @@ import {
   type BeyondLimit,
   type LineOfEvidence,
   type NotJudged,
+  type Obstacle,
   type ThresholdName,
   type ThresholdResult,
   type UnreachableReason,
@@ -34,7 +35,7 @@ export function judgeThresholds(evidence: Evidence, policy: Policy): ThresholdRe
     const setpoint = setpointOf(channel, name);
     if (setpoint !== null) judged.push(judge(evidence, policy, { name, setpoint, multiplier: 1 }));
     else if (name === 'alert' || name === 'danger')
-      judged.push(incompleteThreshold(name, null, ['a setpoint is missing']));
+      judged.push(incompleteThreshold(name, null, withoutSetpoint(evidence)));
   }
   if (channel.multiplier <= 1) return judged;
   for (const name of inOrder) {
@@ -43,6 +44,13 @@ export function judgeThresholds(evidence: Evidence, policy: Policy): ThresholdRe
       judged.push(judge(evidence, policy, { name, setpoint, multiplier: channel.multiplier }));
   }
   return judged;
+}
+
+/** Where two tables contradict each other, the setpoint may be there twice. */
+function withoutSetpoint({ obstacles }: Evidence): readonly Obstacle[] {
+  return obstacles.includes('two values contradict each other')
+    ? obstacles
+    : [...obstacles, 'a setpoint is missing'];
 }
 
 /** One threshold by all its lines of evidence: the worst of them governs, and of equals the one that acts latest. */

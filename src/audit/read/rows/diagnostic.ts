@@ -4,8 +4,11 @@ import { factAt } from '../../model/findings.ts';
 import type { CellRules } from '../../model/rules/cellRules.ts';
 import type { FoundTable } from '../tables/found.ts';
 
-/** What is wrong with one value of one row, before it is known where the finding will stand: in a column by its id in the vocabulary. */
-export type Diagnostic = Fact & { readonly column: string };
+/**
+ * What is wrong with one value of one row, before it is known where the finding will stand: in a column by its id in the
+ * vocabulary. `place` where the value stands, told where both tables hold the column.
+ */
+export type Diagnostic = Fact & { readonly column: string; readonly place?: Place };
 
 /** What is wrong with one cell as it was read. */
 export type CellDiagnostic = {

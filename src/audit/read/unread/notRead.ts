@@ -16,7 +16,7 @@ import { saysNumber, unitInText } from './quantityInText.ts';
 import { isProtective } from '../tables/vocabulary.ts';
 
 /** Words beside a unit that make a level one at which a monitor acts. */
-const acting = /danger|trip|alarm|alert|warn|shut|set\s?p|limit|range|scale/iu;
+const acting = /danger|trip|interlock|alarm|alert|warn|shut|set\s?p|limit|range|scale/iu;
 
 /** Words of values that a sensor has by its data sheet, which judge nothing. */
 const ofDataSheet = /\b(?:rated|nominal|typical|catalogue|spec)/iu;

@@ -71,3 +71,24 @@ export function oneChannel({
     ],
   );
 }
+
+/** A velocity channel `V-1`, measured at the 100 mV/(in/s) it is configured for, and sheets beside its two lists. */
+export function velocityBook(...more: readonly (Sheet | readonly [name: string, rows: Rows])[]): Workbook {
+  return book(
+    [
+      'Channels',
+      [
+        ['Tag', 'Kind', 'Measured sensitivity (mV/(in/s))'],
+        ['V-1', 'velocity', 100],
+      ],
+    ],
+    [
+      'Monitor',
+      [
+        ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s)', 'Danger (in/s)'],
+        ['V-1', 100, 0.3, 0.5],
+      ],
+    ],
+    ...more,
+  );
+}

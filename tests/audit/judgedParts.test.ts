@@ -5,7 +5,7 @@ import type { SettingsRow } from '../../src/audit/read/rows/settingsRow.ts';
 import type { Cell } from '../../src/cells/cell.ts';
 import type { Workbook } from '../../src/cells/sheet.ts';
 import { parseUnit } from '../../src/units/parse.ts';
-import { book, oneChannel, sheet, type Rows } from './book.ts';
+import { book, oneChannel, sheet, type Rows, velocityBook } from './book.ts';
 import { auditCase } from './golden.ts';
 import { gaps, rowsOf, straight } from './recordSheets.ts';
 
@@ -38,23 +38,7 @@ describe('a record that can’t be used', () => {
       expect(only(unusable).verdict).toBe('incomplete');
       expect(danger(unusable).obstacles).toEqual(['the record can’t be used']);
     }
-    const velocity = book(
-      [
-        'Channels',
-        [
-          ['Tag', 'Kind', 'Measured sensitivity (mV/(in/s))'],
-          ['V-1', 'velocity', 100],
-        ],
-      ],
-      [
-        'Monitor',
-        [
-          ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s)', 'Danger (in/s)'],
-          ['V-1', 100, 0.3, 0.5],
-        ],
-      ],
-      ['Records', [header, ...short('as found')]],
-    );
+    const velocity = velocityBook(['Records', [header, ...short('as found')]]);
     expect(only(velocity).verdict).toBe('within');
     expect(danger(velocity).obstacles).toEqual([]);
   });

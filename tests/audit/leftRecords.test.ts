@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../src/cells/cell.ts';
-import { book, oneChannel, type Rows } from './book.ts';
+import { book, oneChannel, type Rows, velocityBook } from './book.ts';
 import { auditCase } from './golden.ts';
 import { gaps, rowsOf, straight } from './recordSheets.ts';
 
@@ -167,23 +167,10 @@ describe('the sensitivity of a record as left', () => {
       expect(told(position, rule)).toEqual([]);
     const [velocity] = auditCase({
       because: '',
-      book: book(
-        [
-          'Channels',
-          [
-            ['Tag', 'Kind', 'Measured sensitivity (mV/(in/s))'],
-            ['V-1', 'velocity', 100],
-          ],
-        ],
-        [
-          'Monitor',
-          [
-            ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s)', 'Danger (in/s)'],
-            ['V-1', 100, 0.3, 0.5],
-          ],
-        ],
-        ['Records', [['Tag', 'Series', 'Gap (mil)', 'Output (V)'], ...rowsOf(['V-1', 'as left'], at(200))]],
-      ),
+      book: velocityBook([
+        'Records',
+        [['Tag', 'Series', 'Gap (mil)', 'Output (V)'], ...rowsOf(['V-1', 'as left'], at(200))],
+      ]),
     }).channels;
     expect(told(velocity!, 'as-left-not-judged')).toMatchObject([{ values: { why: 'no sensitivity' } }]);
     expect(told(velocity!, 'unit-does-not-fit')).toEqual([]);

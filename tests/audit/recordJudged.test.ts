@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { rank } from '../../src/audit/judge/records/chooseRecord.ts';
 import { asFound, asLeft } from '../../src/audit/read/records/recordCells.ts';
 import type { Cell } from '../../src/cells/cell.ts';
-import { book, oneChannel, type Rows } from './book.ts';
+import { book, oneChannel, type Rows, velocityBook } from './book.ts';
 import { auditCase } from './golden.ts';
 import { gaps, rowsOf, straight } from './recordSheets.ts';
 
@@ -290,23 +290,7 @@ describe('the numbers of a record (by hand)', () => {
       severity: 'warning',
       values: { tag: 'V-1' },
     });
-    const velocity = book(
-      [
-        'Channels',
-        [
-          ['Tag', 'Kind', 'Measured sensitivity (mV/(in/s))'],
-          ['V-1', 'velocity', 100],
-        ],
-      ],
-      [
-        'Monitor',
-        [
-          ['Tag', 'Configured sensitivity (mV/(in/s))', 'Alert (in/s)', 'Danger (in/s)'],
-          ['V-1', 100, 0.3, 0.5],
-        ],
-      ],
-      record(straight(200, gaps(10, 90, 10))),
-    );
+    const velocity = velocityBook(record(straight(200, gaps(10, 90, 10))));
     const [channel] = auditCase({ because: '', book: velocity }).channels;
     expect(told(channel!, 'record-of-another-kind')).toMatchObject({
       severity: 'note',

@@ -2,7 +2,7 @@ import { columnLetters } from '../cells/address.ts';
 import type { Area } from '../cells/sheet.ts';
 import { cell } from './cells.ts';
 import type { FormulaList } from './formulaList.ts';
-import { heightOf } from './look/lines.ts';
+import { heightOf } from './style/lines.ts';
 import type { LinkTarget, ModelCell, ModelRow, ModelValue, RowLink } from './model.ts';
 
 /** A column of a list on a result sheet: all that the sheet needs to know of it. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.ts';
-import { heightOf } from '../../src/sheets/look/lines.ts';
-import { widthOfText } from '../../src/sheets/look/textWidth.ts';
+import { heightOf } from '../../src/sheets/style/lines.ts';
+import { widthOfText } from '../../src/sheets/style/textWidth.ts';
 import type { CellStyle, ModelRow, SheetModel } from '../../src/sheets/model.ts';
 import { resultSheets } from '../../src/sheets/resultSheets.ts';
 import { book } from '../audit/book.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { givenStyle, levelDecimals } from '../../src/sheets/look/significant.ts';
+import { givenStyle, levelDecimals } from '../../src/sheets/style/significant.ts';
 
 describe('decimals of levels on sheets', () => {
   // By hand: one digit finer than the step; without a step three significant digits of the size.

@@ -10,7 +10,7 @@ import {
   CellValueType,
 } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
-import { FormulaDataModel, LexerTreeBuilder } from '@univerjs/engine-formula';
+import { FormulaDataModel } from '@univerjs/engine-formula';
 import { CalculationMode, ILayoutService, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import { IEditorBridgeService } from '@univerjs/sheets-ui';
 import '@univerjs/preset-sheets-core/lib/index.css';
@@ -19,6 +19,7 @@ import { sayReasons, type ReasonAt } from './errorCards.ts';
 import { followLinks } from './followLinks.ts';
 import { gridTexts } from './gridTexts.ts';
 import { showRules } from '../rules/showRules.ts';
+import { closeBrackets } from './closeBrackets.ts';
 import { settleResults } from './settledResults.ts';
 import { keepInPlace } from './keepInPlace.ts';
 import { nameTables } from './tables/nameTables.ts';
@@ -30,13 +31,6 @@ import { plainNumber } from './plainNumber.ts';
 
 /** Runs before the grid's own reading of what is typed, which knows the decimal point alone. */
 const first = 1_000;
-
-/** What the grid's reader of formulas keeps to itself of the formula it reads. */
-interface ReaderState {
-  _resetTemp: () => void;
-  _squareBracketState: number;
-  _tableBracketState: boolean;
-}
 
 type GridFunctions = ReturnType<typeof gridFunctions>;
 
@@ -127,21 +121,6 @@ export function createGrid(
   const stopRules = showRules(grid, injector);
   const stopLinks = followLinks({ grid, injector, editing: () => grid.editing() }, note);
   return grid;
-}
-
-/**
- * Has the grid read each formula with no square bracket open. Its reader also reads what is being typed, as far as it goes,
- * and forgets all of that before the next formula but an open square bracket: from then on it would see no range in any
- * formula, and no reference to move with inserted rows.
- */
-function closeBrackets(injector: Injector): void {
-  const reader = injector.get(LexerTreeBuilder) as unknown as ReaderState;
-  const reset = reader._resetTemp.bind(reader);
-  reader._resetTemp = () => {
-    reset();
-    reader._squareBracketState = 0;
-    reader._tableBracketState = false;
-  };
 }
 
 /** Shows and takes numbers of a file of plain text as the file writes them, decimal comma or point. */

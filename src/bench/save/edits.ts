@@ -26,11 +26,11 @@ export interface Edits {
 /** Cells, looks, widths, heights and merged cells of the file's own sheets that are not what the file says, sheet by sheet. */
 export function editsOf(grid: Grid, { view, added }: OpenedFile): Edits {
   const notes: string[] = [];
-  const lookOf = styleComparer(storedBook(grid), view.styles, fileStyles(view, added));
+  const styleOfEdit = styleComparer(storedBook(grid), view.styles, fileStyles(view, added));
   const edits = view.sheets.flatMap((sheet, index): SheetEdits[] => {
     const stored = storedBook(grid).getSheetBySheetId(sheetId(index));
     if (added.has(index) || !stored) return [];
-    const changed = sheetEdits(grid, stored, sheet, view.date1904, lookOf);
+    const changed = sheetEdits(grid, stored, sheet, view.date1904, styleOfEdit);
     const { cells, looks, isBeyond } = changed;
     if (isBeyond) {
       notes.push(

@@ -14,16 +14,16 @@ import { styleId } from '../open/gridWorkbook.ts';
 import { acrossOf, downOf, hexOf } from './fileStyle.ts';
 
 /** How a cell's look changed since the file was opened. */
-interface ChangedLook {
+interface ChangedStyle {
   readonly edit?: Omit<StyleEdit, 'row' | 'column'> | undefined;
   /** It has something that is not saved. */
   readonly isBeyond: boolean;
 }
 
 /** Compares a cell of the file, where it has one, with what stands in its place in the grid. */
-export type StyleComparer = (before: ViewCell | undefined, now: Nullable<ICellData>) => ChangedLook;
+export type StyleComparer = (before: ViewCell | undefined, now: Nullable<ICellData>) => ChangedStyle;
 
-const same: ChangedLook = { isBeyond: false };
+const same: ChangedStyle = { isBeyond: false };
 
 /**
  * Compares looks by what they show: the grid gives one number to all of its looks that are alike, though the file's may
@@ -34,27 +34,27 @@ export function styleComparer(book: Workbook, styles: readonly ViewStyle[], coun
   const shown = styles.map(gridStyle);
   return (before, now) => {
     const id = now ? now.s : undefined;
-    if (before && id === styleId(before.style)) return { isBeyond: hasLooksInside(now) };
+    if (before && id === styleId(before.style)) return { isBeyond: hasStylesInside(now) };
     if (id === null || id === undefined) {
       return before && before.style !== 0 ? { edit: { style: 0 }, isBeyond: false } : same;
     }
     const look: IStyleData = styleOf(book, now) ?? {};
-    const isBeyond = isBeyondSaving(look) || hasLooksInside(now);
+    const isBeyond = isBeyondSaving(look) || hasStylesInside(now);
     const style = typeof id === 'string' ? numbers.get(id) : undefined;
     if (!before && style !== undefined) return { edit: style === 0 ? undefined : { style }, isBeyond };
-    const change = lookChange((before && shown[before.style]) ?? {}, look);
+    const change = changeOfStyle((before && shown[before.style]) ?? {}, look);
     return { edit: change && { change }, isBeyond };
   };
 }
 
 /** Whether some words of a cell look different from the others. */
-function hasLooksInside(cell: Nullable<ICellData>): boolean {
+function hasStylesInside(cell: Nullable<ICellData>): boolean {
   const runs = cell?.p?.body?.textRuns ?? [];
   return runs.some(({ ts }) => ts && Object.keys(ts).length > 0);
 }
 
 /** What a look of the grid has become, as far as the file's styles can say it; `undefined` where it is as it was. */
-function lookChange(before: IStyleData, now: IStyleData): StyleChange | undefined {
+function changeOfStyle(before: IStyleData, now: IStyleData): StyleChange | undefined {
   const [old, look] = [properties(before), properties(now)];
   const changed = Object.entries(look).filter(
     ([name, value]) => value !== undefined && value !== old[name as keyof StyleChange],

@@ -10,17 +10,17 @@ import { writeSheets } from './write/writeSheets.ts';
 import type { ICommandInfo, IRange, IDisposable } from '@univerjs/core';
 import { cellAddress } from '../../cells/address.ts';
 import { pause } from './pause.ts';
-import { tones } from '../../sheets/look/palette.ts';
+import { tones } from '../../sheets/style/palette.ts';
 
 /** The colour of what is pointed at, its frame and what lies over its cells: told from the grid's own green selection. */
-const look = { stroke: `#${tones.pointed}`, strokeWidth: 2, fill: `#${tones.pointed}30` } as const;
+const pointedStyle = { stroke: `#${tones.pointed}`, strokeWidth: 2, fill: `#${tones.pointed}30` } as const;
 
 /** Columns to the left of what is pointed at that stay in view. */
 const seenBeside = 4;
 
 /** A range that a grid on a screen can mark; a grid without one only brings the sheet to the front. */
 interface Markable {
-  readonly highlight?: (style: typeof look) => IDisposable;
+  readonly highlight?: (style: typeof pointedStyle) => IDisposable;
 }
 
 interface SelectedBy {
@@ -161,7 +161,7 @@ function pointer(grid: Grid): (place: SheetArea | null) => void {
     const sheet = shownSheet(grid, place.sheet, cellAddress(top, left));
     const front = openBook(grid).setActiveSheet(sheet.getSheetId());
     const range = front.getRange(top - 1, left - 1, bottom - top + 1, right - left + 1);
-    mark = (range as Markable).highlight?.(look);
+    mark = (range as Markable).highlight?.(pointedStyle);
     // What stands to the left of it, such as tags, stays in view where there is room.
     scrollTo(front, top, Math.max(1, left - seenBeside));
   };

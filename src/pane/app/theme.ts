@@ -1,4 +1,4 @@
-import { verdictLooks } from '../../sheets/look/verdictLooks.ts';
+import { verdictMarks } from '../../sheets/style/verdictMarks.ts';
 import { standingName, standings } from '../audit/channels/standing.ts';
 import type { HostTheme, WorkbookPort } from '../../hosts/port/port.ts';
 
@@ -8,7 +8,7 @@ import type { HostTheme, WorkbookPort } from '../../hosts/port/port.ts';
  */
 export function followTheme(port: WorkbookPort, root: HTMLElement): void {
   for (const standing of standings) {
-    const { light, dark } = verdictLooks[standing];
+    const { light, dark } = verdictMarks[standing];
     root.style.setProperty(`--${standingName(standing)}-light`, `#${light}`);
     root.style.setProperty(`--${standingName(standing)}-dark`, `#${dark}`);
   }

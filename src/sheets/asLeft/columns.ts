@@ -1,11 +1,11 @@
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../style/significant.ts';
 import { columnList } from '../column.ts';
 import { sourceOf } from '../links.ts';
 import { evidenceBy } from '../results/line.ts';
 import { zeroMoved } from '../results/workings.ts';
 import type { AsLeftLine } from './lines.ts';
-import { verdictStyle } from '../look/verdictStyles.ts';
+import { verdictStyle } from '../style/verdictStyles.ts';
 import { thresholdName, type ThresholdChange, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 

@@ -1,5 +1,5 @@
 import type { ChangeKind } from '../../audit/model/since.ts';
-import { verdictStyle } from '../look/verdictStyles.ts';
+import { verdictStyle } from '../style/verdictStyles.ts';
 
 const styles: Readonly<Partial<Record<ChangeKind, string>>> = {
   'newly unreachable': verdictStyle('unreachable'),

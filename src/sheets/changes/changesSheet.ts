@@ -4,10 +4,10 @@ import { changeWords, type Change, type SinceResult } from '../../audit/model/si
 import { timeText } from '../auditedLine.ts';
 import { cell } from '../cells.ts';
 import { columnList } from '../column.ts';
-import { heightOf } from '../look/lines.ts';
-import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { decimalsFor } from '../look/significant.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { heightOf } from '../style/lines.ts';
+import { footerOf, leftOut, roomFor } from '../style/print.ts';
+import { decimalsFor } from '../style/significant.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { changeStyle } from './changeStyle.ts';

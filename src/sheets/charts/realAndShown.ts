@@ -1,5 +1,5 @@
-import { tones } from '../look/palette.ts';
-import { verdictLooks } from '../look/verdictLooks.ts';
+import { tones } from '../style/palette.ts';
+import { verdictMarks } from '../style/verdictMarks.ts';
 import type { ScatterSeries } from './model.ts';
 
 /** Where on a sheet the curves of one channel stand. Rows and columns count from 1. */
@@ -31,7 +31,7 @@ export function realAndShown({
     [name, row]: readonly [string, number],
     marker: NonNullable<ScatterSeries['marker']>,
   ): ScatterSeries => ({ name, x: cells('x', row, row), y: cells('set', row, row), marker });
-  const real = verdictLooks.late.light;
+  const real = verdictMarks.late.light;
   return [
     { name: 'really', x, y: cells('real'), line: { color: real, width: 2 } },
     { name: 'shown', x, y: cells('shown'), line: { color: tones.quiet, width: 2, dash: 'dash' } },

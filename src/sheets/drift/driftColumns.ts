@@ -2,7 +2,7 @@ import { DAYS_PER_YEAR } from '../../method/drift.ts';
 import type { DriftResult } from '../../audit/model/report.ts';
 import { columnList } from '../column.ts';
 import { sourceOf } from '../links.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor } from '../style/significant.ts';
 
 /** A channel whose drift was worked out, as the sheet shows it. */
 export interface Drifting {

@@ -1,5 +1,5 @@
-import { footerOf } from '../look/print.ts';
-import { groupShades, shadesFor, verdictShades, verdictWordShades } from '../look/shades.ts';
+import { footerOf } from '../style/print.ts';
+import { groupShades, shadesFor, verdictShades, verdictWordShades } from '../style/shades.ts';
 import type { SheetModel } from '../model.ts';
 import { layOut, type Entry, summaryStyles, wide } from '../summary/layout.ts';
 import { policyLines } from '../summary/policyLines.ts';

@@ -2,8 +2,8 @@ import type { GroupResult } from '../../audit/model/report.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { columnList, type Column, type ColumnList } from '../column.ts';
 import { formulaList, type FormulaList } from '../formulaList.ts';
-import { givenStyle } from '../look/significant.ts';
-import { verdictStyle } from '../look/verdictStyles.ts';
+import { givenStyle } from '../style/significant.ts';
+import { verdictStyle } from '../style/verdictStyles.ts';
 import { chanceText } from './chanceText.ts';
 import { outText, signed, tripWord, liveVotes, groupAction } from './groupWords.ts';
 import {

@@ -1,8 +1,8 @@
 import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
-import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { groupShades, shadesFor, verdictShades, yesShades } from '../look/shades.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { footerOf, leftOut, roomFor } from '../style/print.ts';
+import { groupShades, shadesFor, verdictShades, yesShades } from '../style/shades.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { groupList, lastPrinted } from './columns.ts';

@@ -2,7 +2,7 @@ import { memberReasonText } from '../../audit/advise/groupSentences.ts';
 import type { Attention, GroupMember, GroupResult } from '../../audit/model/report.ts';
 import type { ThresholdName } from '../../audit/model/threshold.ts';
 import type { Column } from '../column.ts';
-import { levelDecimals, stylesOfLevels } from '../look/significant.ts';
+import { levelDecimals, stylesOfLevels } from '../style/significant.ts';
 
 /** Members of a group that stand beside it. A larger group, which no voting has, is not calculated by formulas. */
 export const mostMembers = 24;

@@ -3,7 +3,7 @@ import type { Report, ChannelResult } from '../../audit/model/report.ts';
 import type { ThresholdResult, NotJudged } from '../../audit/model/threshold.ts';
 import { timeText } from '../auditedLine.ts';
 import { formulaList } from '../formulaList.ts';
-import { wide } from '../look/layout.ts';
+import { wide } from '../style/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { titleOf } from '../titles.ts';

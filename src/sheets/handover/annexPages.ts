@@ -1,6 +1,6 @@
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Area } from '../../cells/sheet.ts';
-import { wide } from '../look/layout.ts';
+import { wide } from '../style/layout.ts';
 import type { ModelRow } from '../model.ts';
 import { laidOut, pageHeight, type PageLine } from './paper.ts';
 import { styles } from './styles.ts';

@@ -2,7 +2,7 @@ import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import type { BarChart } from '../charts/model.ts';
-import { tones } from '../look/palette.ts';
+import { tones } from '../style/palette.ts';
 import type { ModelCell } from '../model.ts';
 import { clipped } from './paper.ts';
 import { lastColumn, space, type AnnexPages, type Block } from './annexPages.ts';

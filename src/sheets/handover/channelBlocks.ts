@@ -2,7 +2,7 @@ import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelInputs, ChannelResult, Exposure } from '../../audit/model/report.ts';
 import { thresholdName, type SensitivityResult } from '../../audit/model/threshold.ts';
 import { amount, capital, listed, percent } from '../../audit/model/wording.ts';
-import { wide } from '../look/layout.ts';
+import { wide } from '../style/layout.ts';
 import type { Machine } from '../machines.ts';
 import { heading, space, text, type Block } from './annexPages.ts';
 import { entriesOf, isFault } from './channelRows.ts';

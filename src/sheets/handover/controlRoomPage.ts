@@ -2,7 +2,7 @@ import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { correctFirstLine } from '../../audit/advise/machineSentences.ts';
 import { formulaList } from '../formulaList.ts';
-import { wide } from '../look/layout.ts';
+import { wide } from '../style/layout.ts';
 import { chanceOf, machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';
 import { answer } from './answer.ts';

@@ -1,7 +1,7 @@
 import { level } from '../../audit/model/wording.ts';
 import type { Attention } from '../../audit/model/report.ts';
 import { actsFirst, type ThresholdResult } from '../../audit/model/threshold.ts';
-import { wide, type Entry, type SpanningCell } from '../look/layout.ts';
+import { wide, type Entry, type SpanningCell } from '../style/layout.ts';
 import type { ChannelRow } from './channelRows.ts';
 import { withoutRepeatedAlerts } from './withoutRepeatedAlerts.ts';
 import type { PanelStyles, Shown, Weight } from './panelStyles.ts';

@@ -1,8 +1,8 @@
 import type { ChannelResult } from '../../audit/model/report.ts';
 import { trips, type ThresholdResult } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
-import { wide } from '../look/layout.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { wide } from '../style/layout.ts';
+import { givenStyle, levelDecimals } from '../style/significant.ts';
 import { heading, table, text, type Block } from './annexPages.ts';
 import { inOrder, type Place } from './numberLines.ts';
 import { type PageLine, clipped } from './paper.ts';

@@ -1,5 +1,5 @@
 import { level } from '../../audit/model/wording.ts';
-import { wide, type Entry } from '../look/layout.ts';
+import { wide, type Entry } from '../style/layout.ts';
 import type { ChannelRow } from './channelRows.ts';
 import { type PageLine, clipped } from './paper.ts';
 

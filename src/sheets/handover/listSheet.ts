@@ -1,8 +1,8 @@
 import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { formulaList } from '../formulaList.ts';
-import { wide, type Entry } from '../look/layout.ts';
-import { footerOf, leftOut, roomFor } from '../look/print.ts';
+import { wide, type Entry } from '../style/layout.ts';
+import { footerOf, leftOut, roomFor } from '../style/print.ts';
 import { timeText } from '../auditedLine.ts';
 import { attentionOfNoMachine, machineName, type Machine } from '../machines.ts';
 import type { SheetModel } from '../model.ts';

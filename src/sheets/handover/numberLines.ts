@@ -8,8 +8,8 @@ import {
   type ThresholdResult,
 } from '../../audit/model/threshold.ts';
 import { cell, finite } from '../cells.ts';
-import type { Entry } from '../look/layout.ts';
-import { decimalsFor, levelDecimals } from '../look/significant.ts';
+import type { Entry } from '../style/layout.ts';
+import { decimalsFor, levelDecimals } from '../style/significant.ts';
 import type { ModelCell } from '../model.ts';
 import { actingOf, hasPlainInterval, isPlain } from '../results/acting.ts';
 import { zeroShift } from '../results/workings.ts';

@@ -1,7 +1,7 @@
 import { shortId } from '../../audit/evidence/fingerprint.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { timeText } from '../auditedLine.ts';
-import { wide } from '../look/layout.ts';
+import { wide } from '../style/layout.ts';
 import { machineName, type Machine } from '../machines.ts';
 import { titleOf } from '../titles.ts';
 import { type PageLine, clipped } from './paper.ts';

@@ -1,6 +1,6 @@
 import { level } from '../../audit/model/wording.ts';
-import { tones } from '../look/palette.ts';
-import { widthOfText } from '../look/textWidth.ts';
+import { tones } from '../style/palette.ts';
+import { widthOfText } from '../style/textWidth.ts';
 import type { CellStyle } from '../model.ts';
 
 /** How a number stands on the page: the danger largest. */

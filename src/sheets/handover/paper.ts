@@ -1,7 +1,7 @@
 import type { ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Area } from '../../cells/sheet.ts';
-import { heightOf } from '../look/lines.ts';
-import { layOut, type Entry, type Written } from '../look/layout.ts';
+import { heightOf } from '../style/lines.ts';
+import { layOut, type Entry, type Written } from '../style/layout.ts';
 import type { CellStyle, ModelRow } from '../model.ts';
 
 /** Letters of a name that a sheet of paper shows; the workbook that was audited has it in full. */

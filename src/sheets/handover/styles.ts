@@ -1,6 +1,6 @@
-import { verdictShades } from '../look/shades.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
-import { tones } from '../look/palette.ts';
+import { verdictShades } from '../style/shades.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
+import { tones } from '../style/palette.ts';
 import type { CellStyle } from '../model.ts';
 
 const verdict = { bold: true, align: 'center', valign: 'center', wrap: true, size: 9 } as const;

@@ -1,8 +1,8 @@
 import type { GroupResult, GroupVote } from '../../audit/model/report.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
-import { wide } from '../look/layout.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { wide } from '../style/layout.ts';
+import { givenStyle, levelDecimals } from '../style/significant.ts';
 import type { Machine } from '../machines.ts';
 import { heading, table, type Block } from './annexPages.ts';
 import { type PageLine, clipped, listed } from './paper.ts';

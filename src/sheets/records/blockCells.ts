@@ -1,5 +1,5 @@
 import { finite } from '../cells.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor } from '../style/significant.ts';
 import type { ModelCell, ModelValue } from '../model.ts';
 import { type BlockFormulas, blockFormulas } from './blockFormulas.ts';
 import type { FormulaList } from '../formulaList.ts';
@@ -13,7 +13,7 @@ export interface Block {
   readonly places: BlockPlaces;
   readonly worked: WorkedOut;
   /** Styles of gaps, deviations and sensitivities. */
-  readonly looks: { readonly gap: string; readonly deviation: string; readonly sensitivity: string };
+  readonly styles: { readonly gap: string; readonly deviation: string; readonly sensitivity: string };
   /** A number with its formula; the number alone, or nothing, where the method gives none. */
   readonly calculated: (
     value: ModelValue,
@@ -35,7 +35,7 @@ export function blockOf(record: ShownRecord, places: BlockPlaces, formulas: Form
     record,
     places,
     worked: workedOut(record),
-    looks: {
+    styles: {
       gap: `level${decimalsFor(widest)}`,
       deviation: `signed${decimalsFor(record.deviation)}`,
       sensitivity: `level${decimalsFor(record.rated ?? 200)}`,

@@ -29,7 +29,7 @@ export function figureLines(block: Block): ModelRow[] {
   });
 }
 
-function measured({ record, worked, looks, calculated }: Block): readonly Figure[] {
+function measured({ record, worked, styles: looks, calculated }: Block): readonly Figure[] {
   const { unit, gaps, fitted } = record;
   const { line } = worked;
   const found: Record<keyof typeof leftFigures, Figure> = {
@@ -65,7 +65,7 @@ function measured({ record, worked, looks, calculated }: Block): readonly Figure
   return inOrder(leftFigures, found);
 }
 
-function judgedBy({ record, worked, looks, calculated }: Block): readonly Figure[] {
+function judgedBy({ record, worked, styles: looks, calculated }: Block): readonly Figure[] {
   const { unit, linear } = record;
   const given = (value: ModelValue, style: string) => cell(value, style);
   const found: Record<keyof typeof rightFigures, Figure> = {

@@ -37,7 +37,7 @@ export function pointLines(block: Block): ModelRow[] {
 }
 
 function pointLine(block: Block, index: number): ModelRow {
-  const { record, places, worked, looks, calculated, spelled } = block;
+  const { record, places, worked, styles: looks, calculated, spelled } = block;
   const { gaps, volts, rated, tolerance, deviation } = record;
   const gap = gaps[index] ?? NaN;
   const step = index === 0 ? NaN : (worked.steps[index - 1] ?? NaN);

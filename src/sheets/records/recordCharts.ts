@@ -2,7 +2,7 @@ import { extent, nice } from 'd3-array';
 import type { Area } from '../../cells/sheet.ts';
 import { incrementalSensitivity } from '../../method/record/calibrationRecord.ts';
 import type { ChartLine, ChartMarker, ScatterChart, ScatterSeries } from '../charts/model.ts';
-import { tones } from '../look/palette.ts';
+import { tones } from '../style/palette.ts';
 import { rightFigures } from './blockFormulas.ts';
 import { columnOf, printedColumns, type PointColumn } from './columns.ts';
 import type { BlockPlaces } from './places.ts';
@@ -10,9 +10,9 @@ import type { ShownRecord } from './shown.ts';
 
 const measuredLine: ChartLine = { color: tones.ink, width: 1.5 };
 const measuredMarker: ChartMarker = { shape: 'circle', size: 5, color: tones.ink };
-const ratedLook: ChartLine = { color: tones.quiet, width: 1.25, dash: 'dash' };
-const toleranceLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dot' };
-const fittedLook: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
+const ratedStyle: ChartLine = { color: tones.quiet, width: 1.25, dash: 'dash' };
+const toleranceStyle: ChartLine = { color: tones.quiet, width: 1, dash: 'dot' };
+const fittedStyle: ChartLine = { color: tones.quiet, width: 1, dash: 'dashDot' };
 
 /** Parts of the height that the panels take, from the top. */
 const panels = [0, 10 / 24, 17 / 24, 1] as const;
@@ -42,11 +42,11 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
     yAxis: { title: 'Output, V', numberFormat: '0' },
     series: [
       drawn('measured', 'volts', places, { line: measuredLine, marker: measuredMarker }),
-      ...(rated === null ? [] : [drawn('rated slope', 'ratedLine', places, { line: ratedLook })]),
+      ...(rated === null ? [] : [drawn('rated slope', 'ratedLine', places, { line: ratedStyle })]),
       ...operatingPoint(record, places),
     ],
   };
-  const fitted = drawn('off the fitted line', 'fittedDeviation', places, { line: fittedLook });
+  const fitted = drawn('off the fitted line', 'fittedDeviation', places, { line: fittedStyle });
   const deviation: ScatterChart = {
     kind: 'scatter',
     legend: false,
@@ -67,8 +67,8 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
               marker: measuredMarker,
             }),
             fitted,
-            drawn('tolerance −', 'leastDeviation', places, { line: toleranceLook }),
-            drawn('tolerance +', 'mostDeviation', places, { line: toleranceLook }),
+            drawn('tolerance −', 'leastDeviation', places, { line: toleranceStyle }),
+            drawn('tolerance +', 'mostDeviation', places, { line: toleranceStyle }),
           ],
   };
   const steps = { ...places, firstPoint: places.firstPoint + 1 };
@@ -85,8 +85,8 @@ export function recordCharts(record: ShownRecord, places: BlockPlaces): readonly
       ...(rated === null
         ? []
         : [
-            overSteps('tolerance −', 'leastStep', steps, { line: toleranceLook }),
-            overSteps('tolerance +', 'mostStep', steps, { line: toleranceLook }),
+            overSteps('tolerance −', 'leastStep', steps, { line: toleranceStyle }),
+            overSteps('tolerance +', 'mostStep', steps, { line: toleranceStyle }),
           ]),
     ],
   };
@@ -110,13 +110,13 @@ function endsOf(values: readonly number[]): { readonly min?: number; readonly ma
   return min < max ? { min, max } : {};
 }
 
-type Look = Pick<ScatterSeries, 'line' | 'marker'>;
+type SeriesStyle = Pick<ScatterSeries, 'line' | 'marker'>;
 
-function drawn(name: string, column: PointColumn, places: BlockPlaces, look: Look): ScatterSeries {
+function drawn(name: string, column: PointColumn, places: BlockPlaces, look: SeriesStyle): ScatterSeries {
   return { name, x: { area: down('gap', places) }, y: { area: down(column, places) }, ...look };
 }
 
-function overSteps(name: string, column: PointColumn, places: BlockPlaces, look: Look): ScatterSeries {
+function overSteps(name: string, column: PointColumn, places: BlockPlaces, look: SeriesStyle): ScatterSeries {
   return { name, x: { area: down('middle', places) }, y: { area: down(column, places) }, ...look };
 }
 

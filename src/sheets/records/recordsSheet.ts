@@ -1,9 +1,9 @@
 import type { Report } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
-import { verdictShades, shadesFor } from '../look/shades.ts';
-import { tones } from '../look/palette.ts';
-import { footerOf, roomFor } from '../look/print.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { verdictShades, shadesFor } from '../style/shades.ts';
+import { tones } from '../style/palette.ts';
+import { footerOf, roomFor } from '../style/print.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { CellStyle, ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf, type Audited } from '../titles.ts';
 import { blockOf, type Block } from './blockCells.ts';
@@ -15,7 +15,7 @@ import { pointLines } from './pointLines.ts';
 import { recordCharts } from './recordCharts.ts';
 import type { ShownRecord, ShownThreshold } from './shown.ts';
 import { capital } from '../../audit/model/wording.ts';
-import { decimalsFor } from '../look/significant.ts';
+import { decimalsFor } from '../style/significant.ts';
 
 const input = { named: 'Tripdrift input', fill: tones.input, underline: true, valign: 'top' } as const;
 
@@ -145,7 +145,7 @@ function thresholdLines(block: Block): ModelRow[] {
   ];
 }
 
-function thresholdLine({ looks, calculated }: Block, threshold: ShownThreshold): ModelRow {
+function thresholdLine({ styles: looks, calculated }: Block, threshold: ShownThreshold): ModelRow {
   const { name, multiplier, setpoint, configured, measured, zeroShift, simple, onCurve } = threshold;
   const level = `level${decimalsFor(setpoint)}`;
   const difference = simple === null || onCurve === null ? null : onCurve / simple - 1;

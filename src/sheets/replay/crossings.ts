@@ -2,7 +2,7 @@ import { outcomeText } from '../../audit/advise/replayedText.ts';
 import type { Moment, ReplayedChannel, ReplayedThreshold } from '../../audit/model/report.ts';
 import { duration } from '../../audit/model/wording.ts';
 import { type Column, columnList, type ColumnList } from '../column.ts';
-import { givenStyle } from '../look/significant.ts';
+import { givenStyle } from '../style/significant.ts';
 import type { ModelValue } from '../model.ts';
 
 /** One threshold of one channel of the record. */

@@ -3,12 +3,12 @@ import type { ReplayedChannel, ReplayResult, Report } from '../../audit/model/re
 import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { formulaList } from '../formulaList.ts';
-import { tones } from '../look/palette.ts';
-import { type LevelLooks, levelLooks } from '../levelLooks.ts';
-import { fittedWidths } from '../look/fittedColumns.ts';
-import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { severityShades, shadesFor } from '../look/shades.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { tones } from '../style/palette.ts';
+import { type LevelStyleOf, levelStylesOf } from '../levelStylesOf.ts';
+import { fittedWidths } from '../style/fittedColumns.ts';
+import { footerOf, leftOut, roomFor } from '../style/print.ts';
+import { severityShades, shadesFor } from '../style/shades.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { sheetNames, titleOf } from '../titles.ts';
 import { isRatio } from '../results/acting.ts';
@@ -25,10 +25,10 @@ const printedColumns = 16;
 /** Recorded readings replayed: a line for each threshold of each channel, and a drawing of each channel where something happened. */
 export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   const formulas = formulaList();
-  const looks = levelLooks(report);
+  const levelStyle = levelStylesOf(report);
   const sources = replay.sources.map(sourceText);
   const headerRow = 5 + sources.length;
-  const all = crossingsOf(report, replay, looks);
+  const all = crossingsOf(report, replay, levelStyle);
   const shown = all.slice(0, roomFor(all.length, headerRow + mostDrawn * 400));
   const lines = shown.map((crossing) => crossingList.row(crossing, formulas.place));
   const blocks: ModelRow[] = [];
@@ -37,7 +37,7 @@ export function replaySheet(report: Report, replay: ReplayResult): SheetModel {
   for (const channel of drawnChannels(replay)) {
     const threshold = drawnThreshold(channel);
     if (!threshold) continue;
-    const { rows, chart } = timelineBlock(channel, threshold, top, looks(channel, threshold.setpoint));
+    const { rows, chart } = timelineBlock(channel, threshold, top, levelStyle(channel, threshold.setpoint));
     blocks.push(...rows);
     charts.push(chart);
     top += rows.length;
@@ -100,14 +100,14 @@ function sourceText({
   return `${where}: ${rows} rows${left}${unread}. Times ${zone === null ? 'name their offsets, shown in UTC' : `in ${zone}`}.`;
 }
 
-function crossingsOf({ channels }: Report, replay: ReplayResult, looks: LevelLooks): Crossing[] {
+function crossingsOf({ channels }: Report, replay: ReplayResult, levelStyle: LevelStyleOf): Crossing[] {
   const ratios = new Set(channels.filter(isRatio).map(channelKey));
   return replay.channels.flatMap((channel) =>
     channel.thresholds.map((threshold) => ({
       channel,
       threshold,
       isRatio: ratios.has(channelKey(channel)),
-      levelStyle: looks(channel, threshold.setpoint),
+      levelStyle: levelStyle(channel, threshold.setpoint),
     })),
   );
 }

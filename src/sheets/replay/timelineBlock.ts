@@ -5,7 +5,7 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
 import { blockList } from '../column.ts';
-import { givenStyle } from '../look/significant.ts';
+import { givenStyle } from '../style/significant.ts';
 import type { ModelRow } from '../model.ts';
 
 /** The readings of one channel about what happened, with their drawing. */
@@ -20,13 +20,13 @@ const headRows = 4;
 const drawing = { left: 7, right: 16 } as const;
 
 /**
- * A block whose first row is `top`: its readings below each other in the style `look`, the drawing beside them.
+ * A block whose first row is `top`: its readings below each other in the style `levelStyle`, the drawing beside them.
  */
 export function timelineBlock(
   channel: ReplayedChannel,
   threshold: ReplayedThreshold,
   top: number,
-  look: string,
+  levelStyle: string,
 ): TimelineBlock {
   const { tag, unit, timeline } = channel;
   const { name, setpoint, acted, should } = threshold;
@@ -37,8 +37,8 @@ export function timelineBlock(
   const list = blockList<ReplayedChannel['timeline'][number]>([
     { id: 'x', header: from, style: 'minutes', value: minutes },
     { id: 'time', header: 'Time', style: 'text', value: ({ time }) => clockOf(time) },
-    { id: 'shown', header: `Shown, ${unit}`, style: look, value: ({ shown }) => shown },
-    { id: 'real', header: `Really, ${unit}`, style: look, value: ({ real }) => real },
+    { id: 'shown', header: `Shown, ${unit}`, style: levelStyle, value: ({ shown }) => shown },
+    { id: 'real', header: `Really, ${unit}`, style: levelStyle, value: ({ real }) => real },
     { id: 'set', header: `${name} set, ${unit}`, style: given, value: () => setpoint },
   ]);
   const mark = (label: string, moment: Moment | null): ModelRow =>

@@ -1,7 +1,7 @@
 import { trips } from '../../audit/model/threshold.ts';
 import type { Column as SheetColumn } from '../column.ts';
 import type { FormulaId } from './formulas.ts';
-import { givenStyle } from '../look/significant.ts';
+import { givenStyle } from '../style/significant.ts';
 import type { Line } from './line.ts';
 
 /** A column of the results sheet. Its formula stands in lines that were worked out. */

@@ -1,7 +1,7 @@
 import type { EvidenceName, LineOfEvidence, ThresholdResult } from '../../audit/model/threshold.ts';
 import type { Policy } from '../../audit/model/policy.ts';
 import type { ChannelResult } from '../../audit/model/report.ts';
-import { levelDecimals, stylesOfLevels } from '../look/significant.ts';
+import { levelDecimals, stylesOfLevels } from '../style/significant.ts';
 
 /** One line of the results sheet: a threshold with its channel. */
 export interface Line {

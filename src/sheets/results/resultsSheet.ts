@@ -1,11 +1,11 @@
 import type { Report, Attention, ChannelResult } from '../../audit/model/report.ts';
 import { cell } from '../cells.ts';
 import { auditedLine } from '../auditedLine.ts';
-import { tones } from '../look/palette.ts';
-import { footerOf, leftOut, roomFor } from '../look/print.ts';
-import { shadesFor, verdictWordShades, yesShades } from '../look/shades.ts';
-import { widthOfText } from '../look/textWidth.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { tones } from '../style/palette.ts';
+import { footerOf, leftOut, roomFor } from '../style/print.ts';
+import { shadesFor, verdictWordShades, yesShades } from '../style/shades.ts';
+import { widthOfText } from '../style/textWidth.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { ModelCell, SheetModel } from '../model.ts';
 import { sheetNames, tableNames, titleOf } from '../titles.ts';
 import { bands, list, printedColumns } from './columns.ts';

@@ -5,7 +5,7 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { realAndShown } from '../charts/realAndShown.ts';
 import { blockList } from '../column.ts';
-import { decimalsFor, givenStyle } from '../look/significant.ts';
+import { decimalsFor, givenStyle } from '../style/significant.ts';
 import type { ModelRow } from '../model.ts';
 
 /** The points of one run-up, with their drawing. */
@@ -19,14 +19,14 @@ const headRows = 4;
 const drawing = { left: 8, right: 16 } as const;
 
 /**
- * A block whose first row is `top`, its levels in the style `look`; `place` numbers its formulas, which hold where real and
+ * A block whose first row is `top`, its levels in the style `levelStyle`; `place` numbers its formulas, which hold where real and
  * shown are a ratio of sensitivities.
  */
 export function runUpBlock(
   channel: RunUpChannel,
   isRatio: boolean,
   top: number,
-  look: string,
+  levelStyle: string,
   place: (formula: string) => number,
 ): RunUpBlock {
   const { tag, unit, sensitivityUnit, sensitivityFrom, configured, amplitudes, points, thresholds } = channel;
@@ -40,7 +40,7 @@ export function runUpBlock(
     {
       id: 'real',
       header: `Really, ${unit}`,
-      style: look,
+      style: levelStyle,
       value: ({ real }) => real,
       formula: '[shown]*[configured]/[sensitivity]',
       applies: () => isRatio && amplitudes === 'indicated',
@@ -48,7 +48,7 @@ export function runUpBlock(
     {
       id: 'shown',
       header: `Shown, ${unit}`,
-      style: look,
+      style: levelStyle,
       value: ({ shown }) => shown,
       formula: '[real]*[sensitivity]/[configured]',
       applies: () => isRatio && amplitudes === 'real',

@@ -11,13 +11,13 @@ import { cell } from '../cells.ts';
 import type { ScatterChart } from '../charts/model.ts';
 import { type Column, columnList } from '../column.ts';
 import { formulaList } from '../formulaList.ts';
-import { tones } from '../look/palette.ts';
-import { type LevelLooks, levelLooks } from '../levelLooks.ts';
-import { fittedWidths } from '../look/fittedColumns.ts';
-import { footerOf } from '../look/print.ts';
-import { severityShades, shadesFor } from '../look/shades.ts';
-import { givenStyle } from '../look/significant.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { tones } from '../style/palette.ts';
+import { type LevelStyleOf, levelStylesOf } from '../levelStylesOf.ts';
+import { fittedWidths } from '../style/fittedColumns.ts';
+import { footerOf } from '../style/print.ts';
+import { severityShades, shadesFor } from '../style/shades.ts';
+import { givenStyle } from '../style/significant.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { ModelRow, SheetModel } from '../model.ts';
 import { isRatio } from '../results/acting.ts';
 import { sheetNames, titleOf } from '../titles.ts';
@@ -86,21 +86,22 @@ const printedColumns = 16;
 /** Run-ups: a line for each threshold of each channel, where it acts at running speed, and a drawing of each channel. */
 export function runUpSheet(report: Report, { channels, responses }: RunUpResult): SheetModel {
   const formulas = formulaList();
-  const looks = levelLooks(report);
+  const levelStyle = levelStylesOf(report);
   const lines = channels.flatMap((channel) =>
     channel.thresholds.map((threshold) =>
-      list.row({ ...threshold, channel, level: looks(channel, threshold.setpoint) }),
+      list.row({ ...threshold, channel, level: levelStyle(channel, threshold.setpoint) }),
     ),
   );
-  const atSpeed = responses.flatMap((response) => responseRows(response, looks));
+  const atSpeed = responses.flatMap((response) => responseRows(response, levelStyle));
   const ratios = new Set(report.channels.filter(isRatio).map(channelKey));
-  const lookOf = (channel: RunUpChannel): string => looks(channel, channel.thresholds[0]?.setpoint ?? null);
+  const levelStyleOf = (channel: RunUpChannel): string =>
+    levelStyle(channel, channel.thresholds[0]?.setpoint ?? null);
   const blocks: ModelRow[] = [];
   const charts: ScatterChart[] = [];
   let top = headerRow + lines.length + 1 + atSpeed.length + 1;
   for (const channel of channels.slice(0, mostDrawn)) {
     const ratio = ratios.has(channelKey(channel));
-    const { rows, chart } = runUpBlock(channel, ratio, top, lookOf(channel), formulas.place);
+    const { rows, chart } = runUpBlock(channel, ratio, top, levelStyleOf(channel), formulas.place);
     blocks.push(...rows);
     charts.push(chart);
     top += rows.length;
@@ -145,7 +146,7 @@ const howToRead =
   'At which speed each threshold acts on this run-up as the monitor shows it, and at which it should have acted on the real vibration. The points are joined by straight lines. A sensitivity against speed holds for the component at that speed, not for an overall value.';
 
 /** Where the thresholds of a channel act at its running speed. */
-function responseRows(channel: ResponseChannel, looks: LevelLooks): ModelRow[] {
+function responseRows(channel: ResponseChannel, looks: LevelStyleOf): ModelRow[] {
   const { tag, machine, unit, sensitivityFrom, atSpeed } = channel;
   return atSpeed.thresholds.map(({ name, effective }) =>
     list.arranged({

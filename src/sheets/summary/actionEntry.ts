@@ -2,7 +2,7 @@ import { pastReadings, type Attention } from '../../audit/model/report.ts';
 import type { Place } from '../../audit/model/findings.ts';
 import { thresholdName } from '../../audit/model/threshold.ts';
 import { cell } from '../cells.ts';
-import { givenStyle, levelDecimals } from '../look/significant.ts';
+import { givenStyle, levelDecimals } from '../style/significant.ts';
 import type { Entry } from './layout.ts';
 
 /** Tag or group that something is about; empty where it is about neither. */

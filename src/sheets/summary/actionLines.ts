@@ -3,8 +3,8 @@ import { cell } from '../cells.ts';
 import { sheetNames } from '../titles.ts';
 import { levelHeaders, levels, placeText, subjectName, subjectThreshold } from './actionEntry.ts';
 import { sourceOf } from '../links.ts';
-import { severityStyle } from '../look/verdictStyles.ts';
-import { leading } from '../look/layout.ts';
+import { severityStyle } from '../style/verdictStyles.ts';
+import { leading } from '../style/layout.ts';
 import type { LinkTarget } from '../model.ts';
 import { heading, remark, type Entry } from './layout.ts';
 

@@ -2,7 +2,7 @@ import { type ThresholdVerdict, verdicts } from '../../audit/model/threshold.ts'
 import type { Summary, VerdictCounts } from '../../audit/model/report.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import { cell } from '../cells.ts';
-import { verdictStyle } from '../look/verdictStyles.ts';
+import { verdictStyle } from '../style/verdictStyles.ts';
 import { heading, rest, wide, type Entry } from './layout.ts';
 
 /** Counts of channels and groups, of what needs action and of what was not read. */

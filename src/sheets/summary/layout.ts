@@ -1,9 +1,9 @@
-import { layOut as layOutIn, wide, type Entry, type Layout, type Written } from '../look/layout.ts';
-import { heightOf } from '../look/lines.ts';
-import { tones } from '../look/palette.ts';
-import { frameStyles, levelStyles } from '../look/styles.ts';
+import { layOut as layOutIn, wide, type Entry, type Layout, type Written } from '../style/layout.ts';
+import { heightOf } from '../style/lines.ts';
+import { tones } from '../style/palette.ts';
+import { frameStyles, levelStyles } from '../style/styles.ts';
 import type { CellStyle } from '../model.ts';
-export { wide, type Entry } from '../look/layout.ts';
+export { wide, type Entry } from '../style/layout.ts';
 
 /** Styles of sheets that sum up. */
 export const summaryStyles: Readonly<Record<string, CellStyle>> = {

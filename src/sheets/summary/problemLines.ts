@@ -1,7 +1,7 @@
 import type { Problem, Severity } from '../../audit/model/findings.ts';
 import type { Report } from '../../audit/model/report.ts';
 import { severities } from '../../audit/model/severity.ts';
-import { severityStyle } from '../look/verdictStyles.ts';
+import { severityStyle } from '../style/verdictStyles.ts';
 import { cell } from '../cells.ts';
 import { sheetNames } from '../titles.ts';
 import { placeText } from './actionEntry.ts';

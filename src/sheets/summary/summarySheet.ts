@@ -2,7 +2,7 @@ import type { Attention, Report, ColumnReading, NotRead } from '../../audit/mode
 import { auditedLine } from '../auditedLine.ts';
 import { evidenceLines } from '../evidence/evidenceLines.ts';
 import type { SheetFingerprints } from '../evidence/resultsFingerprint.ts';
-import { footerOf } from '../look/print.ts';
+import { footerOf } from '../style/print.ts';
 import type { LinkTarget, SheetModel } from '../model.ts';
 import { groupPlaces } from '../groups/worstFirst.ts';
 import { resultPlaces } from '../results/resultPlaces.ts';
@@ -24,8 +24,8 @@ import {
 import { policyLines } from './policyLines.ts';
 import { problemLines } from './problemLines.ts';
 import { cell } from '../cells.ts';
-import { leading } from '../look/layout.ts';
-import { severityStyle } from '../look/verdictStyles.ts';
+import { leading } from '../style/layout.ts';
+import { severityStyle } from '../style/verdictStyles.ts';
 import { sourceOf } from '../links.ts';
 import { placeText } from './actionEntry.ts';
 

@@ -35,7 +35,7 @@ function blockJob(sheet: Excel.Worksheet, rows: readonly EntryRow[], written: (r
       enter(sheet, rows);
       setLinks(sheet, rows);
       setNumberFormats(sheet, rows);
-      setLooks(sheet, rows);
+      setStyles(sheet, rows);
       setHeights(sheet, rows);
     },
     halves: () =>
@@ -90,7 +90,7 @@ function setNumberFormats(sheet: Excel.Worksheet, rows: readonly EntryRow[]): vo
   }
 }
 
-function setLooks(sheet: Excel.Worksheet, rows: readonly EntryRow[]): void {
+function setStyles(sheet: Excel.Worksheet, rows: readonly EntryRow[]): void {
   const looks = new Map(rows.flatMap(({ styles }) => styles.map(({ lookKey, look }) => [lookKey, look])));
   const keys = rows.map(({ styles }) => styles.map(({ lookKey }) => lookKey));
   for (const [key, areas] of rectanglesByKey(keys, topOf(rows))) {

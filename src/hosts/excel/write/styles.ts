@@ -24,9 +24,9 @@ export function preparedStyles(
 function prepared(style: CellStyle): PreparedStyle {
   const { numberFormat, underline = false, ...rest } = style;
   const look: CellStyle = Object.fromEntries(Object.entries(rest).filter(([part]) => part !== 'named'));
-  const lookKey = JSON.stringify(Object.entries(look).toSorted());
+  const styleKey = JSON.stringify(Object.entries(look).toSorted());
   return {
-    lookKey: lookKey === '[]' ? '' : lookKey,
+    lookKey: styleKey === '[]' ? '' : styleKey,
     look,
     underline,
     numberFormat,

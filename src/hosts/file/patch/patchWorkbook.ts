@@ -30,9 +30,9 @@ export function patchWorkbook(
 ): WrittenSheets {
   const workbook = openWorkbook(original, newSheets.length > 0);
   const { archive, dialect } = workbook;
-  const changesLooks = edits.some(({ looks = [] }) => looks.length > 0);
+  const changesStyles = edits.some(({ looks = [] }) => looks.length > 0);
   const styles =
-    changesLooks && workbook.styles ? restyle(workbook.styles.text, workbook.styles.entry.name) : undefined;
+    changesStyles && workbook.styles ? restyle(workbook.styles.text, workbook.styles.entry.name) : undefined;
   const newStyle = newStyles(styles);
   const { sheets } = readWorkbookPart(archive, defaultLimits);
   const rewritten = new Map<ZipEntry, Uint8Array>();
@@ -54,7 +54,7 @@ export function patchWorkbook(
   const styled = styles === undefined ? workbook : restyled(workbook, styles.text(), rewritten);
   const changes = { rewritten, withoutCalcChain: formulasChanged };
   const { notes, sheetNames } = writeCopy(styled, newSheets, changes, sink, options);
-  return { sheetNames, notes: changesLooks && styles === undefined ? [...notes, plainNote] : notes };
+  return { sheetNames, notes: changesStyles && styles === undefined ? [...notes, plainNote] : notes };
 }
 
 const plainNote =

@@ -5,7 +5,7 @@ import type { ParsedCell, SheetKeeper } from '../read/worksheet.ts';
 import { booleanAttribute, type XmlHandler } from '../read/xml.ts';
 import { RuleList } from './rules.ts';
 import { SheetFrame } from './sheetFrame.ts';
-import type { ViewLooks } from './styles.ts';
+import type { ViewStyles } from './styles.ts';
 import type { ViewCell, ViewRow, ViewRule } from './types.ts';
 import { type Cell, DateCell, ErrorCell } from '../../../cells/cell.ts';
 import { serialOfDay } from '../../formats/dates.ts';
@@ -59,7 +59,7 @@ export class SheetRows implements SheetKeeper {
     return Number.isInteger(style) && style > 0 && style < this.#styleCount ? style : 0;
   };
 
-  constructor({ styles, shades }: ViewLooks, date1904: boolean) {
+  constructor({ styles, shades }: ViewStyles, date1904: boolean) {
     this.#styleCount = styles.length;
     this.#date1904 = date1904;
     const rules = new RuleList(shades);

@@ -21,7 +21,7 @@ const plainFont: Font = { font: 'Calibri', size: 11 };
 const plainStyle: ViewStyle = { numberFormat: 'General', ...plainFont };
 
 /** The looks of a workbook (ECMA-376 part 1, section 18.8), by their numbers. */
-export interface ViewLooks {
+export interface ViewStyles {
   /** Of cells; at least one. */
   readonly styles: readonly ViewStyle[];
   /** Of rules. */
@@ -34,7 +34,7 @@ export function readViewStyles(
   part: ZipEntry | undefined,
   theme: readonly string[],
   limits: ReadLimits,
-): ViewLooks {
+): ViewStyles {
   if (part === undefined) return { styles: [plainStyle], shades: [] };
   // The workbook's own numbered colours stand behind the fonts and fills that use them.
   const indexed: string[] = [];

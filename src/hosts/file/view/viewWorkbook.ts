@@ -26,9 +26,9 @@ const plainTheme: readonly string[] =
 export function viewWorkbook(fileName: string, bytes: Uint8Array, options: ReadOptions = {}): WorkbookView {
   const { archive, limits, book, readSheet } = openBook(bytes, options);
   const theme = readTheme(archive, book.theme, limits);
-  const looks = readViewStyles(archive, book.styles, theme, limits);
+  const viewStyles = readViewStyles(archive, book.styles, theme, limits);
   const sheets = book.sheets.map((entry): SheetView => {
-    const kept = new SheetRows(looks, book.date1904);
+    const kept = new SheetRows(viewStyles, book.date1904);
     const tables = readSheet(entry, kept);
     const { columns, merges, links, frozen, showGridLines, defaultColumnWidth, defaultRowHeight } =
       kept.frame;
@@ -49,7 +49,7 @@ export function viewWorkbook(fileName: string, bytes: Uint8Array, options: ReadO
     };
   });
   const front = readBookPart(archive, book.part, book.sheets, limits);
-  return { name: baseName(fileName), sheets, ...front, styles: looks.styles, date1904: book.date1904 };
+  return { name: baseName(fileName), sheets, ...front, styles: viewStyles.styles, date1904: book.date1904 };
 }
 
 /** The theme's colours (ECMA-376 part 1, section 20.1.6.2) in the order cells count them; those of a workbook without a theme where the part is broken, as it holds nothing but colours. */

@@ -62,17 +62,17 @@ export async function sheetData(
   { given, formulas, tableName, nameOf, onRow }: SheetRun,
 ): Promise<Partial<IWorksheetData>> {
   const looks = new Map<string, IStyleData>(
-    Object.entries(model.styles).map(([name, style]) => [name, gridLook(style)]),
+    Object.entries(model.styles).map(([name, style]) => [name, gridStyle(style)]),
   );
   const templates = model.formulas.map((template) => rowFormula(template, given));
 
-  const lookOf = ({ style = '' }: ModelCell): IStyleData | undefined => {
+  const storedStyleOf = ({ style = '' }: ModelCell): IStyleData | undefined => {
     const look = style === '' ? undefined : looks.get(style);
     if (style !== '' && !look) throw new Error(`sheet "${model.name}" has no style "${style}"`);
     return look;
   };
   const cellOf = (cell: ModelCell, row: number): ICellData => {
-    const look = lookOf(cell);
+    const look = storedStyleOf(cell);
     const data: ICellData = { ...content(cell), ...(look && { s: look }) };
     if (cell.formula === undefined) return data;
     const template = templates[cell.formula];
@@ -194,7 +194,7 @@ export function ruleShades(rules: readonly ViewRule[]): ShadeRule[] {
 }
 
 /** A look as the grid stores it; sizes in points. */
-function gridLook(style: CellStyle): IStyleData {
+function gridStyle(style: CellStyle): IStyleData {
   const { bold, italic, linked, size, color, fill, numberFormat, wrap, align, valign, underline } = style;
   return {
     ...(bold === true && { bl: yes }),

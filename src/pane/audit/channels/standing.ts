@@ -1,6 +1,6 @@
 import type { ChannelResult } from '../../../audit/model/report.ts';
 import { verdicts } from '../../../audit/model/threshold.ts';
-import { verdictLooks, type Standing } from '../../../sheets/look/verdictLooks.ts';
+import { verdictMarks, type Standing } from '../../../sheets/style/verdictMarks.ts';
 import { verdictWords } from '../../../audit/model/wording.ts';
 
 export type { Standing };
@@ -15,7 +15,7 @@ export const standingWords: Readonly<Record<Standing, string>> = {
 
 /** Signs that tell how channels stand without their colours. */
 export function signOf(standing: Standing): string {
-  return verdictLooks[standing].sign;
+  return verdictMarks[standing].sign;
 }
 
 /** How a channel is counted: by its verdict now, or among those in bypass. */

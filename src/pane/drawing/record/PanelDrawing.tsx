@@ -44,15 +44,15 @@ export function PanelDrawing({ panel, x, top, height, behind, before }: PanelDra
         </g>
       ))}
       {behind}
-      {panel.lines.map(({ look, points }, index) => (
+      {panel.lines.map(({ role, points }, index) => (
         <polyline
-          key={`${look} ${index}`}
-          class={`record-line record-${look}`}
+          key={`${role} ${index}`}
+          class={`record-line record-${role}`}
           points={points.map(([gap, value]) => `${across(gap)},${up(value)}`).join(' ')}
         />
       ))}
       {panel.lines
-        .filter(({ look }) => look === 'measured')
+        .filter(({ role }) => role === 'measured')
         .flatMap(({ points }) =>
           points.map(([gap, value]) => (
             <circle key={gap} class="record-point" cx={across(gap)} cy={up(value)} r={2.2} />

@@ -119,15 +119,15 @@ function recordInWords(result: RecordResult, { unit, operating, danger, linear }
 
 /** What each mark of a record's drawing means; only marks that it has. */
 function RecordLegend({ scene }: { scene: RecordScene }): JSX.Element {
-  const looks = new Set(
-    [scene.volts, scene.deviation, scene.steps].flatMap(({ lines }) => lines.map(({ look }) => look)),
+  const roles = new Set(
+    [scene.volts, scene.deviation, scene.steps].flatMap(({ lines }) => lines.map(({ role }) => role)),
   );
-  const lines = (['measured', 'rated', 'fitted', 'tolerance'] as const).filter((look) => looks.has(look));
+  const lines = (['measured', 'rated', 'fitted', 'tolerance'] as const).filter((role) => roles.has(role));
   return (
     <figcaption class="legend" aria-hidden="true">
-      {lines.map((look) => (
-        <Entry key={look} name={recordMessages[look]}>
-          <line class={`record-line record-${look}`} x1={0} x2={24} y1={8} y2={8} />
+      {lines.map((role) => (
+        <Entry key={role} name={recordMessages[role]}>
+          <line class={`record-line record-${role}`} x1={0} x2={24} y1={8} y2={8} />
         </Entry>
       ))}
       {scene.operating && (

@@ -9,9 +9,9 @@ import { parseUnit } from '../../../units/parse.ts';
 
 type Point = readonly [x: number, y: number];
 
-/** A line of one panel; `look` is what it stands for. */
+/** A line of one panel; `role` is what it stands for. */
 interface PanelLine {
-  readonly look: 'measured' | 'rated' | 'fitted' | 'tolerance';
+  readonly role: 'measured' | 'rated' | 'fitted' | 'tolerance';
   readonly points: readonly Point[];
 }
 
@@ -53,14 +53,14 @@ export function recordScene(
   if (!x) return null;
   const ends = [gaps[0] ?? NaN, gaps.at(-1) ?? NaN] as const;
   const flat = (value: number): PanelLine => ({
-    look: 'tolerance',
+    role: 'tolerance',
     points: [
       [ends[0], value],
       [ends[1], value],
     ],
   });
-  const over = (look: PanelLine['look'], values: readonly number[] | null): PanelLine[] =>
-    values ? [{ look, points: values.map((value, at): Point => [gaps[at] ?? NaN, value]) }] : [];
+  const over = (role: PanelLine['role'], values: readonly number[] | null): PanelLine[] =>
+    values ? [{ role, points: values.map((value, at): Point => [gaps[at] ?? NaN, value]) }] : [];
   const along = (line: { readonly intercept: number; readonly sensitivity: number } | null) =>
     line && gaps.map((gap) => line.intercept - line.sensitivity * gap);
   const middles = worked.steps.map((step, at): Point => [
@@ -75,7 +75,7 @@ export function recordScene(
       ...over('fitted', worked.fittedDeviations),
       ...over('measured', worked.ratedDeviations),
     ]),
-    steps: panel(recordMessages.steps(unit), [...limits, { look: 'measured', points: middles }]),
+    steps: panel(recordMessages.steps(unit), [...limits, { role: 'measured', points: middles }]),
   };
   if (!panels.volts || !panels.deviation || !panels.steps) return null;
   return {

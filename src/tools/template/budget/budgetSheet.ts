@@ -1,6 +1,6 @@
 import { storedFormula } from '../../../hosts/formats/storedFormula.ts';
 import { distributions } from '../../../method/uncertainty.ts';
-import { tones } from '../../../sheets/look/palette.ts';
+import { tones } from '../../../sheets/style/palette.ts';
 import type { CellStyle, ModelCell, ModelRow, SheetModel } from '../../../sheets/model.ts';
 import type { Validation } from '../../demo/parts/validation.ts';
 import { handKeptStyles } from '../../demo/sheets/writtenCell.ts';

@@ -73,7 +73,7 @@ export async function writeCharts(
   const looks = jobs(
     ({ series }) => 6_000 + series.length * 3_000,
     ({ added: chart, model }) => {
-      if (chart) setLooks(chart.chart, model);
+      if (chart) setStyles(chart.chart, model);
     },
   );
   await doJobs(context, looks, cancel).catch((error: unknown) => {
@@ -97,7 +97,7 @@ function chartings(models: readonly SheetModel[], { sheets }: AddedSheets): Char
 }
 
 /** Sets how a chart looks: axes, grid, lines, markers, fills. Excel’s interface has no patterns, so lighter colours stand for them. */
-function setLooks(chart: Excel.Chart, model: ChartModel): void {
+function setStyles(chart: Excel.Chart, model: ChartModel): void {
   const { categoryAxis, valueAxis } = chart.axes;
   if ((model.title ?? '') !== '') {
     chart.title.format.font.size = chartStyles.titleSize;

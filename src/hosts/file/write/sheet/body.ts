@@ -33,13 +33,13 @@ export function sheetBody(
   { given, nameOf, isFront }: SheetSurroundings,
 ): SheetBody {
   const frame = sheetFrame(sheet, dialect, isFront, (rule) => numbers.shade(rule.style));
-  const looks = stylesByName(sheet, numbers, from1904);
+  const styles = stylesByName(sheet, numbers, from1904);
   const formulas = sheet.formulas.map((template) => rowFormula(template, given));
   const { sheet: gathering, links } = gatheringLinks(sheet);
   return {
     write(out, onRow, onCut) {
       out.text(frame.before);
-      writeRows(out, { sheet: gathering, looks, formulas, onCut }, onRow);
+      writeRows(out, { sheet: gathering, styles, formulas, onCut }, onRow);
       out.text(frame.after(hyperlinks(links, nameOf)));
     },
   };

@@ -19,7 +19,7 @@ export interface CellStyling {
 export interface RowContext {
   readonly sheet: SheetModel;
   /** The look of a style name; `''` is the workbook's default. */
-  readonly looks: ReadonlyMap<string, CellStyling>;
+  readonly styles: ReadonlyMap<string, CellStyling>;
   readonly formulas: readonly RowFormula[];
   /** Told of each text that had to be cut, with the cell's address. */
   readonly onCut: (address: string) => void;
@@ -93,7 +93,7 @@ const markup = {
   result: utf8('<v>'),
 } as const;
 
-function cellWriter(out: ByteStream, { sheet, looks, formulas, onCut }: RowContext): CellWriter {
+function cellWriter(out: ByteStream, { sheet, styles: looks, formulas, onCut }: RowContext): CellWriter {
   const formulaMarkup = formulaWriter(sheet, formulas);
   const textOf = cellTexts();
   return (cell, row, digits, column) => {

@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { verdicts } from '../../src/audit/model/threshold.ts';
-import { verdictLooks, type Standing } from '../../src/sheets/look/verdictLooks.ts';
+import { verdictMarks, type Standing } from '../../src/sheets/style/verdictMarks.ts';
 
-const standings = Object.keys(verdictLooks) as Standing[];
+const standings = Object.keys(verdictMarks) as Standing[];
 const source = join(import.meta.dirname, '../../src');
 
 /** Relative luminance and contrast (W3C, Web Content Accessibility Guidelines 2.2, from memory; checked below by its ends). */
@@ -42,7 +42,7 @@ describe('the looks of verdicts', () => {
 
   // 4.5: success criterion 1.4.3 for text.
   it.each(standings)('%s is read on every ground of light and dark themes, and in a cell', (standing) => {
-    const { light, dark, fill, onFill } = verdictLooks[standing];
+    const { light, dark, fill, onFill } = verdictMarks[standing];
     const [day, night] = [grounds(/:root \{[^}]*\}/u), grounds(/:root\[data-theme='dark'\] \{[^}]*\}/u)];
     expect([day.length, night.length]).toEqual([3, 3]);
     for (const ground of [...day, 'FFFFFF']) expect(contrast(light, ground), ground).toBeGreaterThan(4.5);
@@ -51,34 +51,34 @@ describe('the looks of verdicts', () => {
   });
 
   it('have one sign each, and one colour each but for what acts as little as the other', () => {
-    expect(new Set(standings.map((one) => verdictLooks[one].sign)).size).toBe(standings.length);
+    expect(new Set(standings.map((one) => verdictMarks[one].sign)).size).toBe(standings.length);
     for (const part of ['light', 'dark', 'fill'] as const) {
-      const colors = verdicts.map((one) => verdictLooks[one][part]);
+      const colors = verdicts.map((one) => verdictMarks[one][part]);
       expect(new Set(colors).size, part).toBe(verdicts.length);
     }
-    expect(verdictLooks['in bypass']).toMatchObject({ fill: verdictLooks.unreachable.fill });
+    expect(verdictMarks['in bypass']).toMatchObject({ fill: verdictMarks.unreachable.fill });
   });
 
   it('stand in grey with the gravest darkest, late well apart, and what is OK as the paper', () => {
-    const grey = (one: Standing) => luminance(verdictLooks[one].fill ?? 'FFFFFF');
+    const grey = (one: Standing) => luminance(verdictMarks[one].fill ?? 'FFFFFF');
     const rising: readonly Standing[] = ['unreachable', 'late', 'undetermined', 'early', 'within'];
     const greys = rising.map(grey);
     expect(greys.toSorted((a, b) => a - b)).toEqual(greys);
-    expect(contrast(verdictLooks.unreachable.fill!, verdictLooks.late.fill!)).toBeGreaterThan(3);
-    expect(contrast(verdictLooks.late.fill!, verdictLooks.undetermined.fill!)).toBeGreaterThan(1.5);
+    expect(contrast(verdictMarks.unreachable.fill!, verdictMarks.late.fill!)).toBeGreaterThan(3);
+    expect(contrast(verdictMarks.late.fill!, verdictMarks.undetermined.fill!)).toBeGreaterThan(1.5);
   });
 
   it('are declared once: no other source names one of their colours or signs', () => {
     const colors = standings.flatMap((one) => {
-      const { light, dark, fill } = verdictLooks[one];
+      const { light, dark, fill } = verdictMarks[one];
       return [light, dark, fill ?? light];
     });
     const signs = ['unreachable', 'in bypass', 'late', 'early', 'within'].map(
-      (one) => verdictLooks[one as Standing].sign,
+      (one) => verdictMarks[one as Standing].sign,
     );
     const found = files(source)
       // What people write into lists is read there.
-      .filter((path) => !path.endsWith('look/verdictLooks.ts') && !path.includes('audit/read/'))
+      .filter((path) => !path.endsWith('style/verdictMarks.ts') && !path.includes('audit/read/'))
       .flatMap((path) => {
         const text = readFileSync(path, 'utf8');
         const own = [...new Set(colors)].filter((color) =>

@@ -4,7 +4,7 @@ import type { ThresholdVerdict } from '../../audit/model/threshold.ts';
 export type Standing = ThresholdVerdict | 'in bypass';
 
 /** How one verdict looks wherever it is shown. Colours are `RRGGBB`. */
-export interface VerdictLook {
+export interface VerdictMark {
   /** Stands before its word, so that colour says nothing by itself. */
   readonly sign: string;
   /** Text, lines and marks on light grounds, and on dark ones. */
@@ -23,7 +23,7 @@ const stopped = { light: '8C1D6B', dark: 'F0A3DA', fill: '8C1D6B', onFill: 'FFFF
  * The looks of all verdicts, for sheets, drawings, charts, pages and pane: nothing else says how a verdict looks. In grey the
  * gravest is the darkest and what is OK the lightest.
  */
-export const verdictLooks: Readonly<Record<Standing, VerdictLook>> = {
+export const verdictMarks: Readonly<Record<Standing, VerdictMark>> = {
   unreachable: { ...stopped, sign: '✕' },
   'in bypass': { ...stopped, sign: '⊘' },
   late: { sign: '▶', light: 'A8360B', dark: 'FFAB85', fill: 'F0986B', onFill: '1F2A33', bold: true },

@@ -1,4 +1,4 @@
-/** Dark and quiet text, and the fills of headers, captions and cells that are meant to be changed; how verdicts look, `verdictLooks` says. */
+/** Dark and quiet text, and the fills of headers, captions and cells that are meant to be changed; how verdicts look, `verdictMarks` says. */
 export const tones = {
   ink: '1F2A33',
   quiet: '5B6770',

@@ -3,18 +3,18 @@ import { verdictWords } from '../../audit/model/wording.ts';
 import type { Severity } from '../../audit/model/findings.ts';
 import type { Area } from '../../cells/sheet.ts';
 import type { ShadeRule } from '../model.ts';
-import { verdictLooks, type VerdictLook } from './verdictLooks.ts';
+import { verdictMarks, type VerdictMark } from './verdictMarks.ts';
 
 type Shade = ShadeRule['style'];
 
-function shadeOf({ fill, onFill, bold }: VerdictLook): Shade | undefined {
+function shadeOf({ fill, onFill, bold }: VerdictMark): Shade | undefined {
   return fill === null ? undefined : { fill, color: onFill, ...(bold && { bold }) };
 }
 
 /** Shades second to the words; `within` stays plain. */
 export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> = Object.fromEntries(
   verdicts.flatMap((verdict) => {
-    const shade = shadeOf(verdictLooks[verdict]);
+    const shade = shadeOf(verdictMarks[verdict]);
     return shade ? [[verdict, shade]] : [];
   }),
 );
@@ -22,7 +22,7 @@ export const verdictShades: Readonly<Partial<Record<ThresholdVerdict, Shade>>> =
 /** The same by the words that stand in the cells. */
 export const verdictWordShades: Readonly<Record<string, Shade | undefined>> = {
   ...Object.fromEntries(verdicts.map((verdict) => [verdictWords[verdict], verdictShades[verdict]])),
-  'in bypass': shadeOf(verdictLooks['in bypass']),
+  'in bypass': shadeOf(verdictMarks['in bypass']),
 };
 
 const grave = verdictShades.unreachable;

@@ -3,10 +3,10 @@ import type { Severity } from '../../audit/model/findings.ts';
 import { verdictWords } from '../../audit/model/wording.ts';
 import type { CellStyle } from '../model.ts';
 import { severityShades, verdictShades } from './shades.ts';
-import { verdictLooks, type Standing } from './verdictLooks.ts';
+import { verdictMarks, type Standing } from './verdictMarks.ts';
 
 const standingWords: Readonly<Record<Standing, string>> = { ...verdictWords, 'in bypass': 'in bypass' };
-const standings = Object.keys(verdictLooks) as Standing[];
+const standings = Object.keys(verdictMarks) as Standing[];
 
 /** Name of the style of cells that say a verdict and do not follow from a formula; of `severity` the same for severities. */
 export function verdictStyle(verdict: Standing): string {
